@@ -55,8 +55,9 @@ def plain(value: float) -> float | int:
     return int(value) if float(value).is_integer() else round(float(value), 6)
 
 
-def shown(value: Any, unit: str = "m") -> str:
-    """A written length or angle as a person reads it, with a unit in any case."""
-    if isinstance(value, str):
-        return value
-    return f"{value:.2f} {unit}" if unit == "m" else f"{value:g}{unit}"
+def shown(value: float | str) -> str:
+    """A written length as a person reads it, with a unit in any case."""
+    try:
+        return f"{float(value):.2f} m"
+    except ValueError:
+        return str(value)

@@ -174,6 +174,9 @@ def _on(
             broken.append((rung, trial))
         if not trial.clear:
             continue
+        trial = trials.confirmed(cause.faults, rung)
+        if trial is None or not trial.clear:
+            continue
         return DanceMend(
             words=_words(trials, cause, ladder, rung) if ranged else rung.told, steps=(rung,), after=trial.after,
             of_the_look=ladder.of_the_look,
@@ -215,7 +218,7 @@ def _followed(
         for ladder in passage_ladders(trial.after, place.passage, both=False):
             for more in ladder.rungs[:left]:
                 left -= 1
-                second = trials.of(cause.faults, rung, more)
+                second = trials.confirmed(cause.faults, rung, more)
                 if second is not None and second.clear:
                     words = f"{rung.words}, and at {harm.position} {more.words}"
                     return [

@@ -37,11 +37,15 @@ def passage_ladders(show: Staged, passage: Passage, *, both: bool = True) -> lis
     lengths = list(_lengths(show, passage))
     shifts = list(_shifts(show, passage.after, (0.5, 1.0))) if passage.after else []
     before = list(_shifts(show, passage.before, (0.5, 1.0))) if passage.before else []
-    found = [
-        _length_ladder(passage, lengths),
-        Ladder(name="another shift", rungs=shifts, most=12),
-        Ladder(name="the usual mends of a join", rungs=list(_of_the_join(show, passage)), most=6),
-    ]
+    length = _length_ladder(passage, lengths)
+    shift = Ladder(name="another shift", rungs=shifts, most=12)
+    usual = list(_of_the_join(show, passage))
+    free, dear = (
+        Ladder(name="the usual mends of a join", rungs=rungs, most=6)
+        for rungs in ([own for own in usual if not own.value], [own for own in usual if own.value])
+    )
+    # A link that is there is lengthened before anything else; where there is none, what costs no beats goes first.
+    found = [free, shift, length, dear] if passage.touching else [length, shift, free, dear]
     if both:
         pairs = [_both(length, shift) for length in lengths[:6] for shift in shifts[:8]]
         found.append(
@@ -179,6 +183,8 @@ def _of_the_join(show: Staged, passage: Passage) -> Iterator[DanceEdit]:
         if meeting.who != passage.who or abs(meeting.beat - passage.before.end) > _SAME:
             continue
         for edit in edits_for(show, meeting.judged()):
+            if edit.insertions or any(path[-1] == "shift" for path, _ in edit.changes):
+                continue  # links and shifts have ladders of their own, in half beats
             yield DanceEdit(
                 words=edit.words.split(": ", 1)[-1],
                 cost=f"{edit.beats_lost:g} beats moved"

@@ -14,7 +14,7 @@ from sequencer.planning.space_mends import (
     smallest_mends,
     too_close,
 )
-from sequencer.planning.trials import DanceEdit, FaultTrials
+from sequencer.planning.trials import DanceEdit, FaultTrials, faults_of
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
@@ -102,7 +102,7 @@ def mended_dance(
 
     def step(draft: _Draft) -> tuple[_Draft, str] | None:
         trials = FaultTrials(show=draft.show)
-        for cause in _waiting(trials, given_up):
+        for cause in _waiting(draft.show, given_up):
             stop_if_unwanted()
             fault = cause.faults[0]
             where = f"{named(cause.faults)}, {fault.position}"
@@ -122,7 +122,7 @@ def mended_dance(
     done_so_far: list[str] = []
 
     def left(show: Staged) -> int:
-        return len(_waiting(FaultTrials(show=show), given_up))
+        return len(_waiting(show, given_up))
 
     told = _teller("mending the dance", left, progress, made)
 
@@ -131,21 +131,16 @@ def mended_dance(
         told(draft, done)
 
     draft, done = _repeated(_draft(text, file, song), step, most, tell)
-    still = FaultTrials(show=draft.show)
-    keys = {_key(cause) for cause in _causes(still)}
+    keys = {_key(cause) for cause in _waiting(draft.show)}
     return Mended(
         text=draft.text, done=done, left=tuple(given_up[key] for key in given_up if key in keys)
     )
 
 
-def _causes(trials: FaultTrials) -> list[Cause]:
-    """The causes of a show's faults, in the order in which they are mended."""
-    faults = [fault for own in trials.before.values() for fault in own]
-    return in_order(causes(trials.show, faults))
-
-
-def _waiting(trials: FaultTrials, given_up: Mapping[tuple[object, ...], str]) -> list[Cause]:
-    return [cause for cause in _causes(trials) if _key(cause) not in given_up]
+def _waiting(show: Staged, given_up: Mapping[tuple[object, ...], str] | None = None) -> list[Cause]:
+    """The causes of a show's faults that are not given up, in the order in which they are mended."""
+    found = in_order(causes(show, faults_of(show)))
+    return [cause for cause in found if _key(cause) not in (given_up or {})]
 
 
 def _key(cause: Cause) -> tuple[object, ...]:

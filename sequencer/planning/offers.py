@@ -1,5 +1,6 @@
 """Findings of the checks, with the mends that were tried on the show and work."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
@@ -10,10 +11,12 @@ from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.planning.dance_mends import Cause, DanceMend, Sought, causes, sought
 from sequencer.planning.space_mends import words_for
+from sequencer.planning.stage_edits import OF_BURNS
 from sequencer.planning.trials import FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
 
+_OUT = re.compile(r"put .* (?:earlier|earlier, and end dark)$")
 MOST_CAUSES = 12  # for which mends are sought; the others wait
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
 _CHECKED = 0.8  # of the progress
@@ -119,8 +122,15 @@ def dance_words(
             answer = sought(trials, cause)
             told = tuple(mend.words for mend in answer.mends) or nothing_found(cause, answer)
             known += [_Known(cause=cause, mend=mend) for mend in answer.mends[:1]]
-        words |= dict.fromkeys(cause.faults, told)
+        words |= {fault: told + _besides(fault) for fault in cause.faults}
     return words
+
+
+def _besides(fault: Finding) -> tuple[str, ...]:
+    """What else a finding names, apart from changes of the show file: of a burn, another wick or a relight."""
+    if fault.code not in OF_BURNS:
+        return ()
+    return tuple(each for each in fault.remedies if not _OUT.match(each))
 
 
 def in_order(found: Sequence[Cause]) -> list[Cause]:

@@ -7,6 +7,8 @@ from typing import Any
 
 from sequencer.kept import content_key, recent
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.hand_deviation import LARGE, hand_deviations_of
+from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.reading import ReadShow, show_from_document
 from sequencer.staging.carrying import carry_results
@@ -21,7 +23,11 @@ _MOST_TRIED = 1_000  # changes whose dancers are kept
 
 
 def restaged(
-    show: Staged, changes: Sequence[Change], insertions: Sequence[Insertion] = ()
+    show: Staged,
+    changes: Sequence[Change],
+    insertions: Sequence[Insertion] = (),
+    *,
+    fly: bool = True,
 ) -> Staged:
     """The show as it would be with changes of its file; nothing is written.
 
@@ -31,6 +37,8 @@ def restaged(
         A show that was staged from a file.
     changes : sequence of (path, value)
     insertions : sequence of (path, index, entry)
+    fly : bool
+        As in `staged`; False only for a show as `as_drawn` makes it.
 
     Raises
     ------
@@ -43,7 +51,7 @@ def restaged(
         raise ValueError("this show does not remember its file, so no change can be tried on it")
     read = _changed(show.read, changes, insertions)
     if not _of_the_floor(changes, insertions):
-        return staged(read, show.heard, before=show)
+        return staged(read, show.heard, before=show, fly=fly)
     places = _places(show, read)
     dancers = tuple(
         replace(dancer, floor=floor_path(read, dancer.name, places)) for dancer in show.dancers
@@ -51,6 +59,41 @@ def restaged(
     after = replace(show, show=read.show, read=read, standings=places, dancers=dancers)
     carry_results(show, after)
     return after
+
+
+def as_drawn(show: Staged) -> Staged:
+    """The show with hand work as every block's margin, so that changes are staged without flying a block; itself if that is so.
+
+    Parameters
+    ----------
+    show : Staged
+    """
+    dancers = tuple(
+        replace(
+            each,
+            deviation={
+                side: hand_deviations_of(trajectory, each.props[side], show.tempo)
+                for side, trajectory in each.trajectories.items()
+                if isinstance(trajectory, Trajectory)
+            },
+        )
+        for each in show.dancers
+    )
+    if all(one.deviation == own.deviation for one, own in zip(dancers, show.dancers, strict=True)):
+        return show
+    after = replace(show, dancers=dancers)
+    carry_results(show, after)
+    return after
+
+
+def needs_flights(show: Staged) -> bool:
+    """Whether a show staged without flying any block might have another margin if they were flown."""
+    return any(
+        own.size > LARGE
+        for each in show.dancers
+        for hand in each.deviation.values()
+        for own in hand
+    )
 
 
 def restaged_dancers(

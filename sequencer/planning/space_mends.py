@@ -51,11 +51,7 @@ class Baseline:
     bad: tuple[Conflict, ...]  # closest first
     floor: Stops
     near: Mapping[tuple[str, str], float]  # [m] to still things that are too near
-
-    @property
-    def trajectories(self) -> Stops:
-        """`stop` findings that depend on what is danced."""
-        return _trajectory_stops(self.show)
+    trajectories: Stops | None = None  # of what is danced; worked out where it is asked for
 
 
 def baseline(show: Staged) -> Baseline:
@@ -223,7 +219,10 @@ def _harms(before: Baseline, after: Staged, *, trajectories: bool) -> Iterator[s
     floor, near = _floor_faults(after)
     new = floor - before.floor
     if trajectories:
-        new += _trajectory_stops(after) - before.trajectories
+        known = before.trajectories
+        new += _trajectory_stops(after) - (
+            _trajectory_stops(before.show) if known is None else known
+        )
     for code, whose, _ in new:
         yield f"{', '.join(whose)}: {code}".removeprefix(": ")
     for (who, thing), distance in near.items():

@@ -5,7 +5,6 @@ there is a fault that was not there before, or one that is worse than it was.
 """
 
 import re
-from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
@@ -15,7 +14,7 @@ from sequencer.checks.dance.feasible import feasible_as_drawn
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
-from sequencer.planning.restaging import restaged
+from sequencer.planning.restaging import as_drawn, needs_flights, restaged
 from sequencer.progress import stop_if_unwanted
 from sequencer.show.editing import Change, Insertion
 from sequencer.staging.staged import Staged
@@ -77,35 +76,49 @@ class Trial:
 class FaultTrials:
     """Trials of changes on one show, against the faults that it has.
 
+    A change is tried first with hand work as the margin of every block, which needs no flight: `of`. What is offered is
+    tried again as the show is staged: `confirmed`.
+
     Parameters
     ----------
     show : Staged
         Staged from a file.
+    fly : bool
+        Whether every trial is made as the show is staged.
     """
 
     show: Staged
+    fly: bool = False
     spent: int = 0  # trials made so far
-    _before: dict[_Key, list[Finding]] = field(default_factory=dict)
-    _known: dict[tuple[str, tuple[int, ...]], Trial | None] = field(default_factory=dict)
+    _drawn: Staged | None = None
+    _flown: "FaultTrials | None" = None
+    _before: dict[_Key, list[Finding]] | None = None
+    _known: dict[tuple[str, tuple[Finding, ...]], Trial | None] = field(default_factory=dict)
 
     @property
     def before(self) -> Mapping[_Key, Sequence[Finding]]:
         """The faults of the show, by code and who."""
-        if not self._before:
-            found: dict[_Key, list[Finding]] = defaultdict(list)
+        if self._before is None:
+            self._before = {}
             for check in _in_order(()):
-                for each in faults_in(check, self.show):
-                    found[each.code, each.who].append(each)
-            self._before = found
-            self._before.setdefault(("", ()), [])  # so that a clean show is looked at once
+                for each in faults_in(check, self._plain):
+                    self._before.setdefault((each.code, each.who), []).append(each)
         return self._before
+
+    @property
+    def _plain(self) -> Staged:
+        """The show that changes are tried on."""
+        if self._drawn is None:
+            self._drawn = self.show if self.fly else as_drawn(self.show)
+        return self._drawn
 
     def has(self, faults: Sequence[Finding]) -> bool:
         """Whether any of some faults of another staging of this show is here, in its place."""
         return any(
             _beside(fault, each)
-            for fault in faults for each in self.before.get((fault.code, fault.who), ())
-        )  # fmt: skip
+            for fault in faults
+            for each in self.before.get((fault.code, fault.who), ())
+        )
 
     def of(self, faults: Sequence[Finding], *steps: DanceEdit) -> Trial | None:
         """The trial of a change, made in one or several steps; None if it does not fit the rest of the show.
@@ -117,18 +130,33 @@ class FaultTrials:
         *steps : DanceEdit
             Each is of the show as the one before leaves it.
         """
-        key = ("|".join(step.key for step in steps), tuple(id(fault) for fault in faults))
+        key = ("|".join(step.key for step in steps), tuple(faults))
         if key not in self._known:
             stop_if_unwanted()
             self.spent += 1
             self._known[key] = self._tried(faults, steps)
         return self._known[key]
 
+    def confirmed(self, faults: Sequence[Finding], *steps: DanceEdit) -> Trial | None:
+        """The trial of a change as the show is staged, its blocks flown where their hand work is large."""
+        trial = self.of(faults, *steps)
+        if self.fly or trial is None or not trial.clear:
+            return trial
+        if self._plain is self.show and not needs_flights(trial.after):
+            return trial
+        return self._as_staged.of(faults, *steps)
+
+    @property
+    def _as_staged(self) -> "FaultTrials":
+        if self._flown is None:
+            self._flown = FaultTrials(show=self.show, fly=True)
+        return self._flown
+
     def _tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
-        after = self.show
+        after = self._plain
         try:
             for step in steps:
-                after = restaged(after, step.changes, step.insertions)
+                after = restaged(after, step.changes, step.insertions, fly=self.fly)
         except (InputError, ValueError):
             return None
         code = faults[0].code
@@ -166,6 +194,15 @@ def faults_in(check: Check, show: Staged) -> Iterator[Finding]:
     """Findings of a check that stop or warn; a tether that goes slack as drawn stops, without a flight being sought."""
     outcome = feasible_as_drawn(show) if check is feasible.CHECK else check.faults(show)
     return (each for each in outcome.findings if each.severity != "note")
+
+
+def faults_of(show: Staged) -> list[Finding]:
+    """All findings of the checks that stop or warn, as `check` tells them."""
+    return [
+        each
+        for check in checks() if not check.on_request
+        for each in check.faults(show).findings if each.severity != "note"
+    ]  # fmt: skip
 
 
 def _in_order(codes: Sequence[str]) -> list[Check]:

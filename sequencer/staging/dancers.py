@@ -57,8 +57,16 @@ class PlacedDance:
     last: float  # [beats]
 
 
-def recent_dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
+def recent_dancer(read: ReadShow, name: str, danced: PlacedDance, *, fly: bool = True) -> Dancer:
     """A performer, standing anywhere; one who danced the same a short while ago is looked up.
+
+    Parameters
+    ----------
+    read : ReadShow
+    name : str
+    danced : PlacedDance
+    fly : bool
+        Whether the margin of a block whose hand work is large is sought by flying it; else it is the hand work.
 
     Raises
     ------
@@ -67,10 +75,12 @@ def recent_dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
     """
     own, burns = danced.own.get(name, ()), danced.burns.get(name, ())
     key = dance_key(read, name, danced.tempo, own, burns)
-    return recent("dancer", key, lambda: _dancer(read, name, danced), most=_MOST_DANCERS)
+    if not fly:
+        key = None if key is None else ("as drawn", key)
+    return recent("dancer", key, lambda: _dancer(read, name, danced, fly=fly), most=_MOST_DANCERS)
 
 
-def _dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
+def _dancer(read: ReadShow, name: str, danced: PlacedDance, *, fly: bool) -> Dancer:
     """A performer, standing anywhere."""
     tempo = danced.tempo
     record, body, props = _performer(read, name)
@@ -84,7 +94,7 @@ def _dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
         if speed > FASTEST_HEAD:
             reach = flame_reach(record.props[side], read.show.fire, speed=speed)
             props[side] = replace(props[side], flame_reach=reach)
-    return _standing(read, name, carriage, props, trajectories, burns, tempo)
+    return _standing(read, name, carriage, props, trajectories, burns, tempo, fly=fly)
 
 
 def dancer_at(read: ReadShow, name: str, danced: PlacedDance, beat: float) -> Dancer | None:
@@ -117,7 +127,7 @@ def dancer_at(read: ReadShow, name: str, danced: PlacedDance, beat: float) -> Da
     }
     carriage = _carriage(body, own)
     burns = _burns(danced, name)
-    return _standing(read, name, carriage, props, trajectories, burns, danced.tempo)
+    return _standing(read, name, carriage, props, trajectories, burns, danced.tempo, fly=True)
 
 
 def _run_through(spans: Sequence[Span], low: float, high: float) -> list[Span]:
@@ -165,6 +175,8 @@ def _standing(
     trajectories: Mapping[Side, Trajectory],
     burns: tuple[tuple[float, float], ...],
     tempo: TempoMap,
+    *,
+    fly: bool,
 ) -> Dancer:
     return Dancer(
         name=name,
@@ -184,7 +196,9 @@ def _standing(
                     carriage=carriage,
                     tempo=tempo,
                     limits=flown_limits(read.show.limits),
-                ),
+                )
+                if fly
+                else None,
             )
             for side, trajectory in trajectories.items()
         },

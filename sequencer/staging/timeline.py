@@ -37,6 +37,7 @@ def staged(
     *,
     before: Staged | None = None,
     only: Collection[str] | None = None,
+    fly: bool = True,
 ) -> Staged:
     """Place a show on its song.
 
@@ -51,6 +52,9 @@ def staged(
         and results that still hold.
     only : collection of str, optional
         Performers that are staged; the others have no blocks and no dancer. Everybody if left out.
+    fly : bool
+        Whether blocks whose hand work is large are flown for their margin, which takes seconds each; else the margin is
+        the hand work. `before` is staged in the same way.
 
     Raises
     ------
@@ -70,7 +74,7 @@ def staged(
         tempo=danced.tempo,
         dancers=tuple(
             replace(
-                known[name] if name in known else recent_dancer(read, name, danced),
+                known[name] if name in known else recent_dancer(read, name, danced, fly=fly),
                 floor=floor_path(read, name, stood),
             )
             for name in read.show.names

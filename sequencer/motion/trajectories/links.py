@@ -229,21 +229,23 @@ def limit_broken(limits: LinkLimits, law: LinkLaw, space: HandSpace) -> str:
 
 
 def out_of_reach(reach: float, arm: float) -> str:
-    """Message that the hand would be farther away than the arm's length [m]."""
-    return f"the hand would have to reach {reach:.2f} m, the arm is {arm:.2f} m long"
+    """Message by how much the hand would be farther away than the arm's length [m]."""
+    over = reach - arm
+    far = f"{1000 * over:.0f} mm" if over < 0.00995 else f"{100 * over:.0f} cm"
+    return f"the hand would be {far} too far from the shoulder, with an arm of {arm:.2f} m"
 
 
 def pace_broken(limits: LinkLimits, law: LinkLaw) -> str:
     """The limit of speed or acceleration that a link exceeds, as text; empty if none."""
     bounds = law.bounds()
     for what, value, most, unit in (
-        ("the hand would move", bounds.hand_speed, limits.hand_speed, "m per beat"),
-        ("the prop would turn", bounds.turn_rate / (2 * np.pi), limits.turn_rate / (2 * np.pi), "loops per beat"),
-        ("the hand would accelerate at", bounds.hand_acceleration, limits.hand_acceleration, "m per beat per beat"),
-        ("the turning of the prop would accelerate at", bounds.turn_acceleration, limits.turn_acceleration, "rad per beat per beat"),
+        ("the hand would have to race", bounds.hand_speed, limits.hand_speed, " m a beat"),
+        ("the prop would have to whip round too fast", bounds.turn_rate / (2 * np.pi), limits.turn_rate / (2 * np.pi), " turns a beat"),
+        ("the hand would have to start and stop too sharply", bounds.hand_acceleration, limits.hand_acceleration, ""),
+        ("the prop would have to brake and whip round too sharply", bounds.turn_acceleration, limits.turn_acceleration, ""),
     ):  # fmt: skip
         if value > most:
-            return f"{what} up to {value:.3g} {unit}, the limit is {most:.3g}"
+            return f"{what} ({value:.3g}{unit}, limit {most:.3g})"
     return ""
 
 

@@ -12,6 +12,7 @@ import textwrap
 from collections.abc import Iterable
 from dataclasses import asdict
 
+from sequencer.alike_findings import as_one, by_cause
 from sequencer.findings import SEVERITIES, Clearance, Finding, Report
 from sequencer.outputs.report.as_danced import danced_lines
 from sequencer.outputs.report.terminal import columns, fitted
@@ -54,7 +55,7 @@ def report_table(report: Report, *, width: int = 100) -> str:
         report.findings,
         key=lambda f: (SEVERITIES.index(f.severity), f.start is None, f.start or 0.0),
     )
-    for alike in _gathered(ordered):
+    for alike in _gathered(as_one(group) for group in by_cause(ordered)):
         lines += [*_finding_lines(alike[0], width), *_others_lines(alike[1:], width), ""]
     lines += _clearance_lines(report.clearances, width)
     if report.danced is not None:

@@ -65,7 +65,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         stop=stop,
         close=True,
     )
-    group = [f for f in edition.report.findings if len(f.who) != 1 or f.severity == "stop"]
+    group = [f for f in edition.findings_for() if len(f.who) != 1 or f.severity == "stop"]
     story += findings_block(edition, group, room, title="Findings about the group")
     story += [Spacer(1, 8), TimelineStrip(edition), Spacer(1, 6)]
     story += _cast(edition, room)

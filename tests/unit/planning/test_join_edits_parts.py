@@ -38,22 +38,24 @@ def test_a_step_is_found_in_the_timeline_or_its_phrase(show):
 
 
 def test_a_link_is_danced_by_those_of_the_entry_and_in_its_canon(show):
-    path, index, entry = join_edits._link(show, block(show, "Birch", 0), 2.0)
+    path, index, entry = join_edits.link_entry(show, block(show, "Birch", 0), 2.0)
     assert (path, index) == (("timeline",), 1)
     assert entry == {"who": ["Ash", "Birch"], "link": True, "beats": 2, "canon": 1.5}
-    path, index, entry = join_edits._link(show, SimpleNamespace(path=("phrases", "turns", 1)), 0.25)
+    path, index, entry = join_edits.link_entry(
+        show, SimpleNamespace(path=("phrases", "turns", 1)), 0.25
+    )
     assert (path, index, entry) == (("phrases", "turns"), 2, {"link": True, "beats": 0.25})
-    whole = join_edits._link(show, SimpleNamespace(path=("timeline", 2)), 1.0)
+    whole = join_edits.link_entry(show, SimpleNamespace(path=("timeline", 2)), 1.0)
     assert whole == (("timeline",), 3, {"link": True, "beats": 1})
 
 
 def test_a_length_is_shared_by_the_repeats(show):
     own = block(show, "Ash", 1)
     assert (own.start, own.end) == (20.0, 28.0)
-    assert join_edits._length(show, own, 10.0) == [(("timeline", 1, "beats"), 5)]
-    assert join_edits._length(show, own, 8.0 + 0.9e-9) == []
-    assert join_edits._length(show, own, 8.0 - 2e-9) == [(("timeline", 1, "beats"), 4)]
-    assert join_edits._length(show, own, 7.0) == [(("timeline", 1, "beats"), 3.5)]
+    assert join_edits.length_changes(show, own, 10.0) == [(("timeline", 1, "beats"), 5)]
+    assert join_edits.length_changes(show, own, 8.0 + 0.9e-9) == []
+    assert join_edits.length_changes(show, own, 8.0 - 2e-9) == [(("timeline", 1, "beats"), 4)]
+    assert join_edits.length_changes(show, own, 7.0) == [(("timeline", 1, "beats"), 3.5)]
 
 
 @pytest.mark.parametrize(
@@ -91,7 +93,7 @@ def test_both_of_one_entry_are_set_once(show):
     ("value", "number"), [(2.0, 2), (2, 2), (0.5, 0.5), (1 / 3, 0.333333), (2 / 3, 0.666667)]
 )
 def test_numbers_are_whole_or_to_a_millionth(value, number):
-    found = join_edits._number(value)
+    found = join_edits.plain(value)
     assert (found, type(found)) == (number, type(number))
 
 

@@ -5,10 +5,12 @@ from types import SimpleNamespace
 
 import pytest
 
-from sequencer.checks.dance.joins import Joint
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.outcome import Mendable
+from sequencer.findings import Finding
 from sequencer.planning import offers
+from sequencer.planning.dance_mends import Cause, DanceMend, Sought
+from sequencer.planning.fault_places import FaultPlace
 
 
 @dataclass(frozen=True)
@@ -30,39 +32,7 @@ CLOSE = Conflict(
 )  # fmt: skip
 
 
-def joint(*words):
-    """A join whose remedies have these words."""
-    made = object.__new__(Joint)
-    for name, value in (("boundary", words), ("verdict", None)):
-        object.__setattr__(made, name, value)
-    return made
-
-
-@pytest.fixture(autouse=True)
-def _remedies(monkeypatch):
-    monkeypatch.setattr(
-        offers, "remedies_for",
-        lambda words, _verdict: [SimpleNamespace(words=one) for one in words],
-    )  # fmt: skip
-
-
-@pytest.mark.parametrize(
-    ("hands", "words"),
-    [
-        ((("a", "b", "c"), ("c", "a")), ("a", "c")),
-        ((("a", "b"), ("c", "b", "d")), ("b",)),
-        ((("a", "a"),), ("a",)),
-        ((("a", "b"), ("c", "c")), ("a", "b", "c")),
-        (((), ("c",)), ("c",)),
-    ],
-)
-def test_mends_of_both_hands_go_before_those_of_one(hands, words):
-    each = Mendable(finding=None, subject=tuple(joint(*hand) for hand in hands))
-    assert offers._join_words(each) == words
-
-
-def test_what_is_neither_a_join_nor_a_conflict_has_none():
-    assert offers._join_words(Mendable(finding=None, subject=CLOSE)) == ()
+SHOW = SimpleNamespace(read="a file", heard="a song")
 
 
 def test_every_finding_keeps_its_own_words(monkeypatch):
@@ -70,22 +40,81 @@ def test_every_finding_keeps_its_own_words(monkeypatch):
     join, other = Found(("Ash",), "4.1"), Found(("Ash",), "5.1")
     result = Result(
         findings=(near, other, join, far),
-        mendable=(
-            Mendable(finding=near, subject=CLOSE), Mendable(finding=far, subject=CLOSE),
-            Mendable(finding=join, subject=(joint("a"),)),
-        ),
-    )  # fmt: skip
+        mendable=(Mendable(finding=near, subject=CLOSE), Mendable(finding=far, subject=CLOSE)),
+    )
     asked = []
     words = {(("Ash", "Birch"), "3.1"): ("x", "y")}
     monkeypatch.setattr(offers, "words_for", lambda show: asked.append(show) or words)
-    found = offers.with_mends("show", result).findings
+    monkeypatch.setattr(offers, "dance_words", lambda _show, _found, **_named: {join: ("a",)})
+    found = offers.with_mends(SHOW, result).findings
     assert [one.remedies for one in found] == [("x", "y"), ("before",), ("a",), ("before",)]
-    assert asked == ["show"]
-    still = Result(
-        findings=(other, join), mendable=(Mendable(finding=join, subject=(joint("a"),)),)
-    )
-    assert [one.remedies for one in offers.with_mends("show", still).findings] == [
-        ("before",),
-        ("a",),
-    ]
-    assert asked == ["show"], "no conflict: nothing is tried"
+    assert asked == [SHOW]
+    still = Result(findings=(other, join), mendable=())
+    found = offers.with_mends(SHOW, still).findings
+    assert [one.remedies for one in found] == [("before",), ("a",)]
+    assert asked == [SHOW], "no conflict: nothing is tried"
+    unread = SimpleNamespace(read=None, heard=None)
+    assert offers.with_mends(unread, still).findings == still.findings, "it cannot be changed"
+
+
+def cause(code, start, *, severity="stop", blocks=()):
+    fault = Finding(
+        code=code, severity=severity, who=("Ash",), start=start, end=start, position=f"{start:g}.1",
+        message="", remedies=("plain", "see --flown"),
+    )  # fmt: skip
+    return Cause(code=code, faults=(fault,), place=FaultPlace(who="Ash", blocks=blocks))
+
+
+def test_what_stops_is_mended_first_then_what_others_follow_from_then_by_time():
+    found = [
+        cause("too-fast-to-dance", 1.0, severity="warn", blocks=("b",)), cause("self-hit", 2.0),
+        cause("needs-a-link", 1.5), cause("tether-slack", 9.0, blocks=("b",)),
+        cause("hand-out-of-reach", 9.5, blocks=("b",)),
+    ]  # fmt: skip
+    assert [found.index(one) for one in offers.in_order(found)] == [4, 3, 2, 1, 0]
+
+
+@pytest.fixture
+def answers(monkeypatch):
+    """Mends by code, and the causes that each mend clears besides its own."""
+    told, clears = {}, {}
+    monkeypatch.setattr(offers, "causes", lambda _show, found: found)
+    monkeypatch.setattr(
+        offers, "sought",
+        lambda _trials, one: Sought(
+            mends=tuple(DanceMend(words=words, steps=(), after=one.code) for words in told.get(one.code, ())),
+            tried=("the cycle", "another shift"), trials=7,
+        ),
+    )  # fmt: skip
+    monkeypatch.setattr(
+        offers, "FaultTrials",
+        lambda show: SimpleNamespace(has=lambda faults: faults[0].code not in clears.get(show, ())),
+    )  # fmt: skip
+    return told, clears
+
+
+def test_what_follows_from_another_says_so_and_what_has_no_mend_says_what_was_tried(answers):
+    told, clears = answers
+    told["tether-slack"] = ("a cycle of 2 beats", "another")
+    clears["tether-slack"] = ("hits-floor",)
+    found = [
+        cause("hits-floor", 3.0, severity="warn"), cause("tether-slack", 3.0, blocks=("b",)),
+        cause("self-hit", 4.0),
+    ]  # fmt: skip
+    words = {one.code: told for one, told in offers.dance_words("show", found).items()}
+    assert words == {
+        "tether-slack": ("a cycle of 2 beats", "another"),
+        "hits-floor": ("this follows from tether-slack at 3.1: a cycle of 2 beats mends both",),
+        "self-hit": (
+            "nothing was found that mends it without harm elsewhere; tried: the cycle, another shift (7 trials)",
+            "see --flown",
+        ),
+    }
+
+
+def test_mends_are_sought_for_the_first_causes_only(answers):
+    told, _ = answers
+    told["self-hit"] = ("x",)
+    found = [cause("self-hit", float(k)) for k in range(offers.MOST_CAUSES + 1)]
+    words = list(offers.dance_words("show", found).values())
+    assert words == [("x",)] * offers.MOST_CAUSES + [(offers.LATER,)]

@@ -87,7 +87,7 @@ def show(monkeypatch):
     monkeypatch.setattr(
         restaging,
         "staged",
-        lambda read, heard, before: ("all", read.document.values, heard, before),
+        lambda read, heard, before, **_named: ("all", read.document.values, heard, before),
     )
     monkeypatch.setattr(restaging, "Moments", lambda *given: given[1:])
     monkeypatch.setattr(restaging, "standings", lambda _read, moments, last: (*moments, last))

@@ -44,7 +44,8 @@ def test_spots_are_spread_from_their_middle(placed):
         (ash, (x, y)), (birch, (u, v)) = edit.changes
         assert ash == ("formations", "close", "spots", "Ash", "at")
         assert birch == ("formations", "close", "spots", "Birch", "at")
-        assert_allclose((x, u), (-0.05 - 0.95 * factor, -0.05 + 0.95 * factor), atol=0.0051)
+        assert_allclose((x, u), (-0.05 - 0.95 * factor, -0.05 + 0.95 * factor), atol=0.0251)
+        assert_allclose(np.array([x, u]) / 0.05, np.round(np.array([x, u]) / 0.05), atol=1e-6)
         assert y == v == 4
         assert edit.cost == pytest.approx((factor - 1) * 1.9)
     assert found[0].words == "widen close to 105 %"
@@ -53,10 +54,10 @@ def test_spots_are_spread_from_their_middle(placed):
 def test_a_shape_is_spread_by_its_spacing_and_rounded_up():
     found = list(edits._widened(stage(LINE), conflict()))
     assert [edit.changes[0][1] for edit in found] == [
-        2.12, 2.22, 2.32, 2.42, 2.62, 2.82, 3.02, 3.52, 4.02,
+        2.15, 2.25, 2.35, 2.45, 2.65, 2.85, 3.05, 3.55, 4.05,
     ]  # fmt: skip
     assert found[0].changes[0][0] == ("formations", "close", "spacing")
-    assert found[0].words == "widen close to 105 % (spacing 2.12 m)"
+    assert found[0].words == "widen close to 105 % (spacing 2.15 m)"
     assert found[-1].cost == pytest.approx(2.01)
 
 
@@ -78,13 +79,13 @@ def test_a_facing_is_turned_within_half_a_turn():
     found = list(edits._facings(turned, conflict()))
     where = [("formations", "close", "spots", who, "facing") for who in ("Ash", "Birch")]
     assert [edit.changes for edit in found] == [
-        ((where[0], value),) for value in (-170, 130, -140, 100, -110, 70)
-    ] + [((where[1], value),) for value in (30, -30, 60, -60, 90, -90)]
+        ((where[0], value),) for value in (175, 145, -170, 130, -155, 115)
+    ] + [((where[1], value),) for value in (15, -15, 30, -30, 45, -45)]
     assert [edit.cost for edit in found[6:]] == pytest.approx(
-        [math.pi / 12, math.pi / 12, math.pi / 6, math.pi / 6, math.pi / 4, math.pi / 4]
+        [math.pi / 24, math.pi / 24, math.pi / 12, math.pi / 12, math.pi / 8, math.pi / 8]
     )
-    assert found[0].words == "turn Ash 30° anticlockwise (seen from above) in close"
-    assert found[1].words == "turn Ash 30° clockwise (seen from above) in close"
+    assert found[0].words == "turn Ash 15° anticlockwise (seen from above) in close"
+    assert found[1].words == "turn Ash 15° clockwise (seen from above) in close"
     assert list(edits._facings(stage(LINE), conflict())) == []
 
 
@@ -144,7 +145,7 @@ def test_a_tether_is_shortened_to_thirty_centimetres_at_least(placed):
     assert [edit.changes[0][1]["tether"] for edit in found] == [0.4, 0.35, 0.3] * 2
     assert [edit.cost for edit in found] == pytest.approx([0.2, 0.4, 0.6] * 2)
     assert [edit.changes[0][0] for edit in found[2:4]] == [("cast", 0, "prop"), ("cast", 1, "prop")]
-    assert found[0].words == "shorten Ash's tethers by 5 cm"
+    assert found[0].words == "Ash's tethers at 0.40 m (now 0.45 m)"
 
 
 def test_another_plane_for_one_costs_less_than_for_all(placed):
@@ -182,7 +183,8 @@ def test_half_way_lies_aside_at_a_right_angle(angle):
     expected = here + ahead / 2 + 0.7 * 1j * ahead / 3.0
     there = here + ahead
     found = edits._half_way((here.real, here.imag, 0.0), (there.real, there.imag, 0.0), 0.7)
-    assert_allclose(found, (expected.real, expected.imag), atol=0.0051)
+    assert_allclose(found, (expected.real, expected.imag), atol=0.0251)
+    assert_allclose(np.array(found) / 0.05, np.round(np.array(found) / 0.05), atol=1e-6)
 
 
 def test_formations_between_are_those_held_walked_to_or_left():

@@ -174,7 +174,7 @@ def test_both_tethers_are_shortened_and_neither_below_the_least(show):
         ),
     ]
     assert_allclose([edit.cost for edit in found], [0.2, 0.4, 0.6, 0.2, 0.4, 0.6, 0.8])
-    assert found[-1].words == "shorten Cedar's tethers by 20 cm"
+    assert found[-1].words == "Cedar's tethers at 0.32 m (now 0.52 m)"
 
 
 def test_a_prop_named_by_its_kind_is_written_out(show):
@@ -224,25 +224,30 @@ def test_facings_are_turned_in_every_formation_of_the_time(show):
     """Ash faces 10° in the first, 0° in the second; a named shape has no spots to turn."""
     found = list(edits._facings(show, conflict(8.0, 13.0, 0, 2)))
     assert found[0].changes == (
-        (("formations", "close", "spots", "Ash", "facing"), 40.0),
-        (("formations", "there", "spots", "Ash", "facing"), 30.0),
+        (("formations", "close", "spots", "Ash", "facing"), 25),
+        (("formations", "there", "spots", "Ash", "facing"), 15),
     )
-    assert found[0].words == "turn Ash 30° anticlockwise (seen from above) in close and there"
-    assert [edit.changes[0][1] for edit in found[:6]] == [40.0, -20.0, 70.0, -50.0, 100.0, -80.0]
-    assert [edit.changes[1][1] for edit in found[6:]] == [30.0, -30.0, 60.0, -60.0, 90.0, -90.0]
+    assert found[0].words == "turn Ash 15° anticlockwise (seen from above) in close and there"
+    assert [edit.changes[0][1] for edit in found[:6]] == [25, -5, 40, -20, 55, -35]
+    assert [edit.changes[1][1] for edit in found[6:]] == [15, -15, 30, -30, 45, -45]
     assert list(edits._facings(show, conflict(29.0, 46.0, 0, 2))) == []
 
 
 def test_what_is_widened_and_turned_by_the_time(show):
     widened = list(edits._widened(show, conflict(29.0, 46.0)))
-    assert [edit.changes[0][0][1] for edit in widened] == ["there"] * 9 + ["row"] * 9
+    assert [edit.changes[0][0][1] for edit in widened] == ["there"] * 9 + ["row"] * 9 + [
+        "there"
+    ] * 9
+    assert widened[18].words == "widen there to 105 % and widen row to 105 % (spacing 2.75 m)"
+    assert widened[18].changes == widened[0].changes + widened[9].changes
     # the middle of (−1, 4), (1, 6.5), (3, 6) is (1, 5.5); at 200 % each stands twice as far from it
     assert [change[1] for change in widened[8].changes] == [[-3.0, 2.5], [1.0, 7.5], [5.0, 6.5]]
     far = math.hypot(2, 1.5) + 1 + math.hypot(2, 0.5)
     assert_allclose([edit.cost for edit in widened[:2]], [0.05 * far, 0.1 * far])
-    assert widened[9].changes == ((("formations", "row", "spacing"), 2.73),)
-    assert widened[9].words == "widen row to 105 % (spacing 2.73 m)"
+    assert widened[9].changes == ((("formations", "row", "spacing"), 2.75),)
+    assert widened[9].words == "widen row to 105 % (spacing 2.75 m)"
     assert_allclose(widened[17].cost, 2 * 2.6)
+    assert_allclose(widened[26].cost, widened[8].cost + widened[17].cost)
     turned = list(edits._turned(show, conflict(29.0, 46.0)))
     assert [edit.changes[0][1] for edit in turned] == [20, -10, 35, -25, 50, -40, 95]
     assert_allclose(turned[-1].cost, 5.2 * math.sqrt(2))  # the chord of a right angle
@@ -270,14 +275,14 @@ def test_a_place_is_moved_in_every_formation_held_then(show, monkeypatch):
         (((*spots, "Ash", "at"), [-0.75, 3.5]),),
         (
             ((*spots, "Ash", "at"), [-0.75, 3.5]),
-            ((*spots, "Birch", "at"), [0.88, 4.5]),
+            ((*spots, "Birch", "at"), [0.85, 4.5]),
             ((*there, "Ash", "at"), [-0.75, 3.5]),
-            ((*there, "Birch", "at"), [0.88, 6.5]),
+            ((*there, "Birch", "at"), [0.85, 6.5]),
         ),
         (((*there, "Cedar", "at"), [3.0, 7.0]),),
     ]
     assert_allclose(
-        [edit.cost for edit in found], [math.hypot(0.25, 0.5), math.hypot(0.25, 0.5) + 0.125, 1.0]
+        [edit.cost for edit in found], [math.hypot(0.25, 0.5), math.hypot(0.25, 0.5) + 0.15, 1.0]
     )
     assert found[0].words.endswith(" in close")
     assert found[1].words.startswith("move Ash ")
@@ -303,7 +308,7 @@ def test_the_place_mends_are_asked_for_this_conflict(show, monkeypatch):
     ("value", "number"), [(2.0, 2), (-1.0, -1), (0.5, 0.5), (1 / 3, 0.333333), (3, 3)]
 )
 def test_whole_numbers_are_written_whole(value, number):
-    found = edits._number(value)
+    found = edits.plain(value)
     assert (found, type(found)) == (number, type(number))
 
 
@@ -346,8 +351,10 @@ def test_a_formation_that_the_file_does_not_name_is_left_and_the_others_are_not(
     first, second, third = show.standings
     odd = replace(show, standings=(replace(first, formation="nowhere"), second, third))
     widened = list(edits._widened(odd, conflict(8.0, 46.0)))
-    assert [edit.changes[0][0][1] for edit in widened] == ["there"] * 9 + ["row"] * 9
+    assert [edit.changes[0][0][1] for edit in widened] == ["there"] * 9 + ["row"] * 9 + [
+        "there"
+    ] * 9
     assert len(list(edits._turned(odd, conflict(8.0, 46.0)))) == 7
     assert list(edits._facings(odd, conflict(8.0, 11.0))) == []
-    assert edits._moved(odd, odd.standings[:1], mend(8.0, 11.0)) == ()
-    assert edits._moved(odd, odd.standings[:2], mend(8.0, 11.0)) == ()
+    assert edits._moved(odd, odd.standings[:1], mend(8.0, 11.0), shaped=True) is None
+    assert edits._moved(odd, odd.standings[:2], mend(8.0, 11.0), shaped=True) is None

@@ -97,10 +97,22 @@ def mends_of(text):
 def test_every_kind_of_mend_holds(planted):
     text, kind = PLANTED[planted], planted.split()[0]
     before, mends = mends_of(text)
-    costs = [edit.cost for edit, _ in mends.accepted]
     edit, tried = next(one for one in mends.accepted if one[0].kind == kind)
 
-    assert costs == sorted(costs), "smallest change first"
+    kinds = [edit.kind for edit, _ in mends.accepted]
+    order = [
+        "widen",
+        "place",
+        "way",
+        "turn",
+        "facing",
+        "canon",
+        "shift",
+        "tether",
+        "plane",
+        "place",
+    ]
+    assert kinds == [each for each in order if each in kinds][: len(kinds)], "as a captain would"
     changed = edited_text(text, list(edit.changes), edit.insertions)
     after = stage(changed)  # what stands in the file, not what was tried in memory
     assert too_close(after) == () == too_close(tried)
@@ -165,8 +177,8 @@ def test_the_report_offers_what_holds():
     report = checked_with_mends(stage(PLANTED["shift"]))
     (finding,) = (one for one in report.findings if one.code == "too-close")
 
-    assert finding.remedies[0] == "let Ash start 1 beat further into extension at 3.1"
-    assert any("widen close" in remedy for remedy in finding.remedies)
+    assert finding.remedies[0] == "widen close to 120 %", "a wider formation before another dance"
+    assert "let Ash start 1 beat further into extension at 3.1" in finding.remedies
 
 
 def test_a_show_that_does_not_know_its_file_cannot_be_changed():

@@ -2,6 +2,7 @@
 
 import pytest
 
+from sequencer.errors import InputError
 from sequencer.planning.mending import Mended
 from sequencer.tasks import mend
 from sequencer.tasks.mend import MendingStopped, mend_show
@@ -17,14 +18,14 @@ def file(tmp_path, monkeypatch):
     monkeypatch.setattr(mend.shows, "hear_song", lambda _track: "song")
     monkeypatch.setattr(mend, "show_from_document", lambda _document: read)
 
-    def joined(_text, _file, _song, *, progress, made):
+    def joined(_text, _file, _song, *, progress, made, most=9):
         return Mended(text="title: joined\n", done=("a join",), left=())
 
-    def spaced(_text, _file, _song, *, progress, made):
+    def spaced(_text, _file, _song, *, progress, made, most=9):
         made(Mended(text="title: one\n", done=("one",), left=()))
         return Mended(text="title: both\n", done=("one", "two"), left=("three",))
 
-    monkeypatch.setattr(mend, "mended_joins", joined)
+    monkeypatch.setattr(mend, "mended_dance", joined)
     monkeypatch.setattr(mend, "mended_spacing", spaced)
     return path
 
@@ -52,3 +53,32 @@ def test_an_interruption_of_the_last_write_loses_no_mend(file, monkeypatch, afte
         mend_show(file)
     assert stopped.value.mended.done == ("a join", "one", "two")
     assert file.read_text(encoding="utf-8") == "title: both\n"
+
+
+def test_one_mend_only_where_one_is_asked_for(file):
+    found = mend_show(file, one=True)
+    assert found.done == ("a join",)
+    assert file.read_text(encoding="utf-8") == "title: joined\n"
+
+
+def test_a_file_saved_meanwhile_is_not_overwritten(file, monkeypatch):
+    def spaced(_text, _file, _song, *, progress, made, most=9):
+        file.write_text("title: mine\n", encoding="utf-8")
+        return Mended(text="title: both\n", done=("one",), left=())
+
+    monkeypatch.setattr(mend, "mended_spacing", spaced)
+    with pytest.raises(InputError, match="changed while it was being mended"):
+        mend_show(file)
+    assert file.read_text(encoding="utf-8") == "title: mine\n"
+
+
+def test_a_file_saved_before_an_interruption_is_not_overwritten(file, monkeypatch):
+    def spaced(_text, _file, _song, *, progress, made, most=9):
+        file.write_text("title: mine\n", encoding="utf-8")
+        made(Mended(text="title: one\n", done=("one",), left=()))
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(mend, "mended_spacing", spaced)
+    with pytest.raises(InputError, match="your change is kept"):
+        mend_show(file)
+    assert file.read_text(encoding="utf-8") == "title: mine\n"

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from pathlib import PurePath
 
+from sequencer.alike_findings import as_one, by_cause
 from sequencer.findings import Clearance, Finding, Report
 from sequencer.outputs.sheets.page.bidi import apart, is_mixed
 from sequencer.outputs.sheets.page.letters import uncovered
@@ -120,8 +121,9 @@ class Edition:
         return parts[who]
 
     def findings_for(self, who: str | None = None) -> tuple[Finding, ...]:
-        """Findings about a performer or the whole show; all findings if nobody is given."""
-        return tuple(f for f in self.report.findings if who is None or not f.who or who in f.who)
+        """Findings about a performer or the whole show; all findings if nobody is given. One cause is one finding."""
+        own = (f for f in self.report.findings if who is None or not f.who or who in f.who)
+        return tuple(as_one(group) for group in by_cause(own))
 
     def close_passes(self, who: str | None = None) -> tuple[Clearance, ...]:
         """Measured clearances, the tightest against its requirement first."""

@@ -214,12 +214,12 @@ WIDE = LinkLimits(
 @pytest.mark.parametrize(
     ("which", "most", "words"),
     [
-        ("hand_speed", 0.9, "the hand would move up to 1 m per beat, the limit is 0.9"),
-        ("turn_rate", 5 * np.pi, "the prop would turn up to 3 loops per beat, the limit is 2.5"),
-        ("hand_acceleration", 1.9, "the hand would accelerate at up to 2 m per beat per beat, the limit is 1.9"),
+        ("hand_speed", 0.9, "the hand would have to race (1 m a beat, limit 0.9)"),
+        ("turn_rate", 5 * np.pi, "the prop would have to whip round too fast (3 turns a beat, limit 2.5)"),
+        ("hand_acceleration", 1.9, "the hand would have to start and stop too sharply (2, limit 1.9)"),
         (
             "turn_acceleration", 39.5,
-            "the turning of the prop would accelerate at up to 40 rad per beat per beat, the limit is 39.5",
+            "the prop would have to brake and whip round too sharply (40, limit 39.5)",
         ),
     ],
 )  # fmt: skip
@@ -240,7 +240,9 @@ def test_a_link_says_which_limit_it_breaks(which, most, words):
     assert links.pace_broken(replace(WIDE, **{which: most}), law(arm)) == words
     tight = replace(WIDE, **{which: most})
     assert links.limit_broken(tight, law(arm + 0.0009), room) == words
-    far = f"the hand would have to reach {arm + 0.1:.2f} m, the arm is {arm:.2f} m long"
+    far = f"the hand would be 10 cm too far from the shoulder, with an arm of {arm:.2f} m"
+    near = f"the hand would be 4 mm too far from the shoulder, with an arm of {arm:.2f} m"
+    assert links.limit_broken(tight, law(arm + 0.004), room) == near
     assert links.limit_broken(tight, law(arm + 0.1), room) == far
     just = links.limit_broken(WIDE, law(arm + 0.0011), room)
     assert just == links.out_of_reach(arm + 0.0011, arm) != ""

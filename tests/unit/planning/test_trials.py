@@ -1,0 +1,104 @@
+"""Changes tried on a show: what counts as cleared, as new, and as worse."""
+
+import pytest
+
+from sequencer.findings import Finding
+from sequencer.planning.trials import DanceEdit, FaultTrials, _worse, pace_share
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SHOW = """\
+title: Slow
+track: {file: song.ogg}
+venue:
+  stage: {shape: round, width: 9 m}
+  audience: [{line: [[-9, -9], [9, -9]]}]
+cast:
+  - {name: Isa, stature: 1.7 m, prop: {tether: 0.45 m}}
+timeline:
+  - {from: 2.1, pattern: static-spin, timing: together, cycle: 6, beats: 8}
+  - {link: true, beats: 2}
+  - {pattern: static-spin, timing: together, beats: 8}
+"""
+
+
+@pytest.fixture(scope="module")
+def trials():
+    show = staged(show_from_document(parse_document(SHOW, "s.yaml")), even_song(48))
+    return FaultTrials(show=show)
+
+
+def cycle(value):
+    return DanceEdit(words=f"{value}", changes=((("timeline", 0, "cycle"), value),))
+
+
+def test_a_change_clears_a_fault_if_nothing_of_its_kind_is_left_there(trials):
+    (slack,) = trials.before["tether-slack", ("Isa",)]
+    assert trials.of([slack], cycle(1)).clear
+    assert not trials.of([slack], cycle(5)).cleared
+    assert trials.confirmed([slack], cycle(1)).clear
+    assert trials.has([slack])
+
+
+def test_a_change_that_brings_another_fault_does_harm(trials):
+    (slack,) = trials.before["tether-slack", ("Isa",)]
+    trial = trials.of([slack], cycle(0.25))
+    assert trial.cleared
+    assert not trial.clear
+    assert {each.code for each in trial.harm} >= {"too-fast-to-dance"}
+
+
+def test_a_change_that_does_not_fit_is_none_and_each_is_tried_once(trials):
+    (slack,) = trials.before["tether-slack", ("Isa",)]
+    nowhere = DanceEdit(words="", changes=((("timeline", 9, "cycle"), 1),))
+    assert trials.of([slack], nowhere) is None
+    spent = trials.spent
+    assert trials.of([slack], nowhere) is None
+    assert trials.of([slack], cycle(1)).clear
+    assert trials.spent == spent
+
+
+def test_steps_are_made_one_after_the_other(trials):
+    (slack,) = trials.before["tether-slack", ("Isa",)]
+    assert trials.of([slack], cycle(0.25), cycle(1)).clear
+
+
+def test_a_fault_elsewhere_is_another_one(trials):
+    (slack,) = trials.before["tether-slack", ("Isa",)]
+    later = Finding(
+        code=slack.code, severity="stop", who=slack.who, start=slack.start + 5.0, end=slack.end + 5.0,
+        position="9.1", message=slack.message,
+    )  # fmt: skip
+    assert not trials.has([later])
+    assert not trials._was_there(later)
+    assert trials._was_there(slack)
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "worse"),
+    [
+        ("the prop goes 2 cm into the trunk", "the prop goes 4 cm into the trunk", True),
+        ("the prop goes 4 cm into the trunk", "the prop goes 9 mm into the trunk", False),
+        ("3 cm from the leg", "8 mm from the leg", True),
+        ("3 cm from the leg", "4 cm from the leg", False),
+        ("comes within 0.05 m of the floor", "reaches 2 cm into the floor", True),
+        ("4 mm out of reach: 0.664 m", "2 cm out of reach: 0.680 m", True),
+        ("moves at up to 7 m/s (limit 6)", "moves at up to 8 m/s (limit 6)", True),
+        ("moves at up to 7 m/s (limit 6)", "moves at up to 6.5 m/s (limit 6)", False),
+        ("too sharply (203, limit 160)", "too sharply (170, limit 160)", False),
+        ("it stays taut from 140.0 on", "it stays taut from 150.0 on", True),
+        ("nobody watches", "nobody watches now", False),
+    ],
+)
+def test_what_is_worse_is_read_from_the_figures(before, after, worse):
+    assert _worse(before, after) is worse
+
+
+def test_the_pace_that_may_do_is_read_from_the_figures():
+    slack = "the tether goes slack at 100 beats a minute; it stays taut from 200.0 on"
+    assert pace_share(slack) == pytest.approx(0.51)
+    assert pace_share("the prop turns up to 5 times a second (limit 2.5)") == pytest.approx(1.96)
+    assert pace_share("the hand accelerates at up to 320 m/s² (limit 80)") == pytest.approx(1.96)
+    assert pace_share("the tethers touch") == 1.0
