@@ -28,7 +28,7 @@ from sequencer.show.model import Limits, Performer
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import dance_key
-from sequencer.staging.staged import Accent, Block, Lit
+from sequencer.staging.staged import Accent, Block, Lit, ShowPart
 from sequencer.staging.wicks import fastest_wick, flame_reach
 from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
@@ -56,6 +56,7 @@ class PlacedDance:
     ]  # blocks and stops, by start, of each performer who has any
     burns: Mapping[str, tuple[Lit, ...]]  # of each performer who has any
     last: float  # [beats]
+    part: ShowPart | None = None  # if only that is staged
 
 
 def recent_dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:

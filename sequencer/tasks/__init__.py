@@ -7,6 +7,7 @@ if TYPE_CHECKING:
     from sequencer.tasks.dancing import Dancing
     from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
     from sequencer.tasks.mend import mend_show
+    from sequencer.tasks.part_of_show import PartOfShow
     from sequencer.tasks.shows import (
         check_show,
         click_song,
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "Dancing",
+    "PartOfShow",
     "chart_folder",
     "check_show",
     "click_song",
@@ -49,6 +51,7 @@ _HOMES = {
     "folder_text": "folders",
     "hear_folder": "folders",
     "mend_show": "mend",
+    "PartOfShow": "part_of_show",
     "trace_pattern": "vocabulary",
 }  # all others are in `shows`
 
