@@ -135,10 +135,13 @@ def _within(finding: Finding, low: float, high: float) -> bool:
 
 
 def part_words(show: Staged) -> str:
-    """The part of a show that was staged: "bars 25.1 to 33.1"; empty if it is the whole show."""
+    """The part of a show that was staged: "bars 25.1 to 33.1", "bars 1.1 to 9.1", "bar 74.1 to the end"; else empty."""
     if show.part is None:
         return ""
-    return f"bars {show.position(show.part.start)} to {show.position(show.part.end)}"
+    low = show.position(max(show.part.start, 0.0))
+    if show.seconds(show.part.end) > show.song.duration - _INSTANT:
+        return f"bar {low} to the end"
+    return f"bars {low} to {show.position(show.part.end)}"
 
 
 def by_urgency(show: Staged) -> tuple[Check, ...]:

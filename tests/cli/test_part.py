@@ -61,7 +61,7 @@ def test_the_page_of_a_part_repeats_it(tmp_path):
         "--until",
         "6.1",
     )
-    assert found.exit_code == 0, found.output
+    assert found.exit_code == 1, found.output  # its part has a STOP
     (page,) = tmp_path.rglob("*.html")
     text = page.read_text("utf-8")
     assert '"part":[' in text.replace(" ", "")

@@ -105,7 +105,9 @@ class PaceLimits:
     turns: float = 2.5  # [1/s]
 
     def at(self, beats_per_second: float) -> LinkLimits:
-        """The same per beat, at a tempo that is rounded up to a step of `PACE_STEP`, so that links of songs whose tempo sways are alike.
+        """The same per beat, or the limits of any tempo where those are stricter.
+
+        The tempo is rounded up to a step of `PACE_STEP`, so that links of songs whose tempo sways are alike.
 
         Parameters
         ----------
@@ -120,10 +122,12 @@ class PaceLimits:
         if not beats_per_second > 0:
             raise ValueError(f"a tempo must be positive, got {beats_per_second!r}")
         pace = ceil(beats_per_second / PACE_STEP - 1e-9) * PACE_STEP
+        # In a slow song those by the beat are stricter: a slow link is not to whirl because it may.
+        most = LinkLimits()
         return LinkLimits(
-            turn_rate=2 * pi * self.turns / pace,
-            hand_speed=self.hand_speed / pace,
-            hand_acceleration=self.hand_acceleration / pace**2,
+            turn_rate=min(most.turn_rate, 2 * pi * self.turns / pace),
+            hand_speed=min(most.hand_speed, self.hand_speed / pace),
+            hand_acceleration=min(most.hand_acceleration, self.hand_acceleration / pace**2),
         )
 
 

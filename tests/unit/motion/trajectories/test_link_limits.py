@@ -336,13 +336,15 @@ def test_each_of_several_paths_is_judged_for_itself():
     assert limits.keep_turning(both, np.array([1.0, 1.0, 0.1])).tolist() == [True, False, False]
 
 
-@pytest.mark.parametrize("pace", [1.5, 1.9, 2.0, 2.01])
+@pytest.mark.parametrize("pace", [0.9, 1.5, 1.9, 2.0, 2.01])
 def test_limits_by_the_second_become_limits_by_the_beat_at_a_tempo_rounded_up(pace):
     found = PaceLimits(hand_speed=6.0, hand_acceleration=80.0, turns=2.5).at(pace)
     steps = np.arange(1, 100) / 16
     up = steps[steps >= pace - 1e-9][0]
     assert found == LinkLimits(
-        turn_rate=5 * np.pi / up, hand_speed=6.0 / up, hand_acceleration=80.0 / up**2
+        turn_rate=min(4 * np.pi, 5 * np.pi / up),
+        hand_speed=min(4.0, 6.0 / up),
+        hand_acceleration=min(25.0, 80.0 / up**2),
     )
 
 
