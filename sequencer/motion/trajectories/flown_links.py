@@ -283,7 +283,7 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
             limits=sought(flying.limits),
             head_weight=LINK_WEIGHT,
             hand_weight=LINK_WEIGHT,
-            touching=flying.space(CLEARANCE).touching,
+            room=flying.space(CLEARANCE).room(),
         ),
     )
     start = problem.drawn()
