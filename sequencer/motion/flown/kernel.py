@@ -639,6 +639,7 @@ def newton(
     value = 0.0
     promised = 0.0
     damping = 1e-3
+    firmer = g.numbers[FIRMER]
     share = inf
     steps = 0
     penalty = 0.0
@@ -651,16 +652,16 @@ def newton(
         if trying:
             steps += 1
             if reached <= value:
-                ratio = (value - reached) / max(promised, 1e-300)
-                if ratio > 0.75:
-                    damping = max(damping * g.numbers[LOOSER], _LEAST_DAMPING)
-                elif ratio < 0.25:
-                    damping *= g.numbers[FIRMER]
+                ratio = 2.0 * (value - reached) / max(promised, 1e-300) - 1.0
+                damping *= max(g.numbers[LOOSER], 1.0 - ratio * ratio * ratio)
+                damping = max(damping, _LEAST_DAMPING)
+                firmer = g.numbers[FIRMER]
                 trying = False
                 share = promised / max(reached, 1e-9)
                 continue
             told[REFUSED] += 1.0
-            damping = max(g.numbers[FIRMER] * damping, _LEAST_DAMPING)
+            damping = max(firmer * damping, _LEAST_DAMPING)
+            firmer *= g.numbers[FIRMER]
             share = min(share, promised / value)
         else:
             value = reached
@@ -674,7 +675,8 @@ def newton(
             found = factored(g, factor)
             if not found:
                 told[UNFACTORED] += 1.0
-                damping = max(g.numbers[FIRMER] * damping, _LEAST_DAMPING)
+                damping = max(firmer * damping, _LEAST_DAMPING)
+                firmer *= g.numbers[FIRMER]
         if not found:
             break
         for i in range(len(move)):

@@ -14,13 +14,15 @@ The arithmetic is compiled (`kernel.py`); here a problem is packed for it.
 Source: J. Nocedal and S. Wright, Numerical Optimization, 2006, chapters 3 and 17 (from memory).
 """
 
-from dataclasses import dataclass
+from copy import copy
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
+from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.motion.flown import kernel
 from sequencer.motion.flown.body_space import NOWHERE, Room
 from sequencer.motion.flown.compiled import solver
@@ -32,7 +34,8 @@ _ROUGH, _ENOUGH = (
     1e-7,
 )  # of the value: what a Newton step must promise before and in the last stage
 _MOST_STEPS = 60  # in a stage
-_LOOSER, _FIRMER = 0.1, 4.0  # factors of the damping after a step that went well, and badly
+_LOOSER, _FIRMER = 0.1, 3.0  # factors of the damping after a step that went well, and badly
+METRIC_SHARE = 0.1  # of the hand's acceleration, everywhere, in what damps a step
 ORDERS = 5  # the head's path and its first four derivatives decide the hand's acceleration
 _EYE = np.eye(3)
 
@@ -135,6 +138,17 @@ class Problem:
                 return self._run(unknown, weights, _ENOUGH, _MOST_STEPS).optimum
         return self._run(unknown, stages[-1], _ENOUGH, _MOST_STEPS).optimum
 
+    def sought(self, limits: SoughtLimits) -> "Problem":
+        """The same problem with other limits.
+
+        Parameters
+        ----------
+        limits : SoughtLimits
+        """
+        out = copy(self)
+        out.wanted = replace(self.wanted, limits=limits)
+        return out
+
     def value(self, unknown: Floats, weights: Penalties) -> float:
         """The value with penalties [m²]."""
         return float(self._run(unknown, weights, _ENOUGH, 0).told[kernel.VALUE])
@@ -165,6 +179,7 @@ class Problem:
     def _run(self, start: Floats, weights: Penalties, enough: float, most: int) -> "_Found":
         """Newton's steps in the compiled kernel, see `kernel.solve`."""
         ints, floats, at = self._packed
+        floats[at["mass"]] = self._enveloped(self._mass + METRIC_SHARE * weights.acceleration * self._stiff)
         floats[at["numbers"]] = self._numbers(weights, enough, most)
         floats[at["unknown"]] = start.ravel()
         floats[at["told"]] = 0.0
@@ -207,7 +222,7 @@ class Problem:
             "room": room.numbers,
             "bodies": room.bodies,
             "mates": mates,
-            "mass": self._enveloped(),
+            "mass": np.zeros(band),
             "unknown": np.zeros(count),
             "told": np.zeros(kernel.TOLD),
             "gradient": np.zeros(size),
@@ -228,10 +243,17 @@ class Problem:
         floats = np.concatenate([part.ravel() for part in parts.values()]).astype(np.float64)
         return ints.astype(np.int64), floats, at
 
-    def _enveloped(self) -> Floats:
-        """The mass matrix of the free coefficients within the envelope."""
+    @cached_property
+    def _stiff(self) -> Floats:
+        """Mean square of the hand's acceleration by the head's fourth derivative, as a matrix, as if its pull were its weight."""
+        own = self.grid.pieces(ORDERS)[:, 4]
+        flat = np.einsum("kp,kpj,kpl->kjl", self.grid.shares, own, own) * (self.wanted.length / STANDARD_GRAVITY) ** 2
+        return self.grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :])
+
+    def _enveloped(self, mass: Floats) -> Floats:
+        """A matrix of the free coefficients within the envelope."""
         at = np.flatnonzero(np.repeat(self._rows >= 0, 3))
-        mass = self._mass[np.ix_(at, at)]
+        mass = mass[np.ix_(at, at)]
         rows = [mass[row, first : row + 1] for row, first in enumerate(self._first.tolist())]
         return np.concatenate(rows) if rows else np.zeros(0)
 
