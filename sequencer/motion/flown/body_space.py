@@ -14,7 +14,16 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import PosedBody, Posture, from_trunk, to_trunk
 from sequencer.geometry.segments import segment_segment
 from sequencer.motion.flown.contact import Contact
-from sequencer.motion.flown.kernel import ARM, FLOOR, LOW, ROOM, SHOULDER, THICK, THIN, TRUNK
+from sequencer.motion.flown.kernel_places import (
+    AT_ARM,
+    AT_FLOOR,
+    AT_LOW,
+    AT_SHOULDER,
+    AT_THICK,
+    AT_THIN,
+    AT_TRUNK,
+    KERNEL_ROOM,
+)
 from sequencer.motion.laws.carriage import nearest_give
 from sequencer.motion.props.prop import SHAFT_RADIUS, Prop
 
@@ -29,8 +38,8 @@ class Room(NamedTuple):
     bodies: Floats  # (n, 7) capsules: ends and radius, clearance included [m, body frame]
 
 
-NOWHERE = Room(np.zeros(ROOM), np.zeros((0, 7)))._replace(
-    numbers=np.where(np.arange(ROOM) == FLOOR, -np.inf, 0.0)
+NOWHERE = Room(np.zeros(KERNEL_ROOM), np.zeros((0, 7)))._replace(
+    numbers=np.where(np.arange(KERNEL_ROOM) == AT_FLOOR, -np.inf, 0.0)
 )
 
 
@@ -57,15 +66,17 @@ class BodySpace:
     def room(self) -> Room:
         """The same in numbers; what `touching` tells, the kernel finds in them."""
         lows, highs, radii = self._capsules()
-        numbers: Floats = np.zeros(ROOM)
-        numbers[ARM] = self.body.arm_length - ARM_SPARE
-        numbers[FLOOR] = self.prop.wick_radius + self.clearance
-        numbers[THIN] = SHAFT_RADIUS[self.prop.kind]
-        numbers[THICK] = self.prop.wick_radius
-        numbers[SHOULDER : SHOULDER + 3] = PosedBody(self.body, self.posture).shoulder(self.side)
-        numbers[TRUNK : TRUNK + 9] = from_trunk(np.eye(3), self._angles(3)).T.ravel()
+        numbers: Floats = np.zeros(KERNEL_ROOM)
+        numbers[AT_ARM] = self.body.arm_length - ARM_SPARE
+        numbers[AT_FLOOR] = self.prop.wick_radius + self.clearance
+        numbers[AT_THIN] = SHAFT_RADIUS[self.prop.kind]
+        numbers[AT_THICK] = self.prop.wick_radius
+        numbers[AT_SHOULDER : AT_SHOULDER + 3] = PosedBody(self.body, self.posture).shoulder(
+            self.side
+        )
+        numbers[AT_TRUNK : AT_TRUNK + 9] = from_trunk(np.eye(3), self._angles(3)).T.ravel()
         far = np.full((2, 3), 1e9) * [[-1.0], [1.0]]  # the nearest give to either is a corner
-        numbers[LOW:ROOM] = nearest_give(self.body, far, self.side).ravel()
+        numbers[AT_LOW:KERNEL_ROOM] = nearest_give(self.body, far, self.side).ravel()
         capsules = np.concatenate([lows[:, 0], highs[:, 0], radii + self.clearance], axis=1)
         return Room(numbers, capsules)
 

@@ -12,6 +12,7 @@ import hashlib
 import inspect
 import os
 import re
+import zlib
 from collections.abc import Callable
 from functools import cache
 from importlib import resources
@@ -19,10 +20,8 @@ from pathlib import Path
 from types import FunctionType
 from typing import Any
 
-import numpy as np
-
 from sequencer.arrays import Floats, Ints
-from sequencer.motion.flown import kernel
+from sequencer.motion.flown import kernel, kernel_places, kernel_points
 
 DATA = "kernel.ll.gz"
 _ENTRY = "flown_kernel"
@@ -32,20 +31,45 @@ Solver = Callable[[Ints, Floats], None]
 
 def source_digest() -> str:
     """Of the kernel's source, which the portable code names."""
-    text = inspect.getsource(kernel).replace("\r\n", "\n")
-    return hashlib.sha256(text.encode()).hexdigest()
+    text = "".join(inspect.getsource(each) for each in (kernel_places, kernel_points, kernel))
+    return hashlib.sha256(text.replace("\r\n", "\n").encode()).hexdigest()
+
+
+def packed() -> bytes:
+    """The portable code as it lies in the package.
+
+    Raises
+    ------
+    OSError
+        If it cannot be read.
+    """
+    return resources.files(__package__).joinpath(DATA).read_bytes()
 
 
 @cache
 def solver() -> Solver:
     """`kernel.solve` as machine code, made once in a process."""
     try:
-        return _from_portable(resources.files(__package__).joinpath(DATA).read_bytes())
-    except (OSError, RuntimeError, ImportError, ValueError):
+        return made_from(packed())
+    except OSError:
         return _by_numba()
 
 
-def _from_portable(packed: bytes) -> Solver:
+def made_from(code: bytes) -> Solver:
+    """Machine code from portable code; by numba if that cannot be used here.
+
+    Parameters
+    ----------
+    code : bytes
+        As in the package.
+    """
+    try:
+        return _from_portable(code)
+    except (OSError, EOFError, zlib.error, RuntimeError, ImportError, ValueError):
+        return _by_numba()
+
+
+def _from_portable(code: bytes) -> Solver:
     """From portable code.
 
     Raises
@@ -55,7 +79,7 @@ def _from_portable(packed: bytes) -> Solver:
     """
     import llvmlite.binding as llvm
 
-    text = gzip.decompress(packed).decode()
+    text = gzip.decompress(code).decode()
     llvm.initialize()
     llvm.initialize_native_target()
     llvm.initialize_native_asmprinter()
@@ -89,18 +113,16 @@ def _called(address: int, keep: object) -> Solver:
 
 
 def _by_numba() -> Solver:
-    from numba import float64, int64, njit, types
+    from numba import float64, int64, njit
 
-    compiled = _jitted(njit)["solve"]
-    compiled.compile((int64[::1], float64[::1]))
-    solve: Solver = compiled
-    del types
-    return solve
+    compiled: Solver = _jitted(njit)["solve"]
+    compiled.compile((int64[::1], float64[::1]))  # type: ignore[attr-defined]
+    return compiled
 
 
 def _jitted(njit: Any) -> dict[str, Any]:
     """The kernel's names with every function replaced by what numba makes of it."""
-    names: dict[str, Any] = dict(vars(kernel))
+    names: dict[str, Any] = {**vars(kernel_places), **vars(kernel_points), **vars(kernel)}
     for each in kernel.FUNCTIONS:
         own = FunctionType(each.__code__, names, each.__name__, each.__defaults__)
         names[each.__name__] = njit(error_model="numpy")(own)
@@ -121,7 +143,7 @@ def portable() -> str:
     )  # fmt: skip  # before numba is loaded
     from numba import carray, float64, int64, njit, types
 
-    solve, header = _jitted(njit)["solve"], kernel.HEADER
+    solve, header = _jitted(njit)["solve"], kernel_places.KERNEL_HEADER
 
     def entry(ints: Any, floats: Any) -> None:
         lengths = carray(ints, (header,))
@@ -169,7 +191,7 @@ def _stripped(text: str, entry: str) -> str:
     )
     outside = [
         name
-        for name in re.findall(r"^declare [^@]*@(\S+?)\(", out, re.M)
+        for name in re.findall(r"^declare [^@]*@(\S+?)\(", out, re.MULTILINE)
         if not name.startswith(("llvm.",))
     ]
     if outside:
@@ -179,8 +201,8 @@ def _stripped(text: str, entry: str) -> str:
 
 def main() -> None:
     """Write the portable code beside this module."""
-    packed = gzip.compress(portable().encode(), compresslevel=9, mtime=0)
-    Path(__file__).with_name(DATA).write_bytes(packed)
+    code = gzip.compress(portable().encode(), compresslevel=9, mtime=0)
+    Path(__file__).with_name(DATA).write_bytes(code)
 
 
 if __name__ == "__main__":

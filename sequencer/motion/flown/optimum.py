@@ -23,7 +23,7 @@ import numpy as np
 
 from sequencer.arrays import Floats, Ints
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.motion.flown import kernel
+from sequencer.motion.flown import kernel_places as places
 from sequencer.motion.flown.body_space import NOWHERE, Room
 from sequencer.motion.flown.compiled import solver
 from sequencer.motion.flown.curve_layout import CurveLayout
@@ -134,7 +134,7 @@ class Problem:
         for weights in stages[:-1]:
             found = self._run(unknown, weights, _ROUGH, _MOST_STEPS)
             unknown = found.unknown
-            if found.told[kernel.PENALTY] == 0.0:  # heavier penalties change nothing
+            if found.told[places.AT_PENALTY] == 0.0:  # heavier penalties change nothing
                 return self._run(unknown, weights, _ENOUGH, _MOST_STEPS).optimum
         return self._run(unknown, stages[-1], _ENOUGH, _MOST_STEPS).optimum
 
@@ -151,7 +151,7 @@ class Problem:
 
     def value(self, unknown: Floats, weights: Penalties) -> float:
         """The value with penalties [m²]."""
-        return float(self._run(unknown, weights, _ENOUGH, 0).told[kernel.VALUE])
+        return float(self._run(unknown, weights, _ENOUGH, 0).told[places.AT_VALUE])
 
     def figures(self, unknown: Floats, weights: Penalties) -> tuple[float, Floats, Floats]:
         """The value [m²], half its gradient (n,) and half its second derivatives (n, n), by the free coefficients."""
@@ -161,7 +161,7 @@ class Problem:
         for row, (first, at) in enumerate(zip(self._first, self._offset, strict=True)):
             matrix[row, first : row + 1] = found.matrix[at : at + row + 1 - first]
         whole = np.tril(matrix) + np.tril(matrix, -1).T
-        return float(found.told[kernel.VALUE]), found.gradient, whole
+        return float(found.told[places.AT_VALUE]), found.gradient, whole
 
     def hands(self, unknown: Floats) -> tuple[Floats, Floats]:
         """Hand and head at the Gauss points of all copies, each shape (n, 3) [m, body frame]."""
@@ -179,24 +179,28 @@ class Problem:
     def _run(self, start: Floats, weights: Penalties, enough: float, most: int) -> "_Found":
         """Newton's steps in the compiled kernel, see `kernel.solve`."""
         ints, floats, at = self._packed
-        floats[at["mass"]] = self._enveloped(self._mass + METRIC_SHARE * weights.acceleration * self._stiff)
+        floats[at["mass"]] = self._enveloped(
+            self._mass + METRIC_SHARE * weights.acceleration * self._stiff
+        )
         floats[at["numbers"]] = self._numbers(weights, enough, most)
         floats[at["unknown"]] = start.ravel()
         floats[at["told"]] = 0.0
         solver()(ints, floats)
-        told, gradient, matrix = (floats[at[name]].copy() for name in ("told", "gradient", "matrix"))
+        told, gradient, matrix = (
+            floats[at[name]].copy() for name in ("told", "gradient", "matrix")
+        )
         return _Found(floats[at["unknown"]].reshape(-1, 3).copy(), told, gradient, matrix)
 
     def _numbers(self, weights: Penalties, enough: float, most: int) -> Floats:
-        want, out = self.wanted, np.zeros(kernel.NUMBERS)
-        out[kernel.LENGTH], out[kernel.DRAG] = want.length, want.drag
-        out[kernel.PULL : kernel.ACCELERATION + 1] = want.limits
-        out[kernel.HEAD_WEIGHT], out[kernel.HAND_WEIGHT] = want.head_weight, want.hand_weight
-        out[kernel.PULL_WEIGHT : kernel.ACCELERATION_WEIGHT + 1] = weights[:3]
+        want, out = self.wanted, np.zeros(places.KERNEL_NUMBERS)
+        out[places.AT_LENGTH], out[places.AT_DRAG] = want.length, want.drag
+        out[places.AT_PULL : places.AT_ACCELERATION + 1] = want.limits
+        out[places.AT_HEAD_WEIGHT], out[places.AT_HAND_WEIGHT] = want.head_weight, want.hand_weight
+        out[places.AT_PULL_WEIGHT : places.AT_ACCELERATION_WEIGHT + 1] = weights[:3]
         touched = want.room is not None or want.mates is not None
-        out[kernel.TOUCH_WEIGHT] = weights.contact if touched else 0.0
-        out[kernel.ENOUGH], out[kernel.MOST_STEPS] = enough, most
-        out[kernel.LOOSER], out[kernel.FIRMER] = _LOOSER, _FIRMER
+        out[places.AT_TOUCH_WEIGHT] = weights.contact if touched else 0.0
+        out[places.AT_ENOUGH], out[places.AT_MOST_STEPS] = enough, most
+        out[places.AT_LOOSER], out[places.AT_FIRMER] = _LOOSER, _FIRMER
         return out
 
     @cached_property
@@ -204,7 +208,9 @@ class Problem:
         """All that the kernel takes, in the order in which `kernel.solve` takes it apart, and where each part lies."""
         grid, want, room = self.grid, self.wanted, self.wanted.room or NOWHERE
         shape = (len(grid.copies), grid.spans, len(grid.shares[0]))
-        turned = np.broadcast_to(_EYE, (grid.spans, 6, 3, 3)) if grid.turned is None else grid.turned
+        turned = (
+            np.broadcast_to(_EYE, (grid.spans, 6, 3, 3)) if grid.turned is None else grid.turned
+        )
         mates = np.zeros((*shape[1:], shape[0], 0, 7)) if want.mates is None else want.mates
         band = self._offset[-1] + len(self._first) - self._first[-1] if len(self._first) else 0
         size, count = len(self._first), 3 * grid.count
@@ -218,19 +224,19 @@ class Problem:
             "heads": want.head,
             "hands": want.hand,
             "inwards": want.inward,
-            "numbers": np.zeros(kernel.NUMBERS),
+            "numbers": np.zeros(places.KERNEL_NUMBERS),
             "room": room.numbers,
             "bodies": room.bodies,
             "mates": mates,
             "mass": np.zeros(band),
             "unknown": np.zeros(count),
-            "told": np.zeros(kernel.TOLD),
+            "told": np.zeros(places.KERNEL_TOLD),
             "gradient": np.zeros(size),
             "matrix": np.zeros(band),
             "trial": np.zeros(count),
             "factor": np.zeros(band),
             "move": np.zeros(size),
-            "work": np.zeros(kernel.WORK),
+            "work": np.zeros(places.KERNEL_WORK),
         }
         whole = (grid.taken, self._rows, self._first, self._offset)
         lengths = [each.size for each in (*whole, *parts.values())]
@@ -247,7 +253,10 @@ class Problem:
     def _stiff(self) -> Floats:
         """Mean square of the hand's acceleration by the head's fourth derivative, as a matrix, as if its pull were its weight."""
         own = self.grid.pieces(ORDERS)[:, 4]
-        flat = np.einsum("kp,kpj,kpl->kjl", self.grid.shares, own, own) * (self.wanted.length / STANDARD_GRAVITY) ** 2
+        flat = (
+            np.einsum("kp,kpj,kpl->kjl", self.grid.shares, own, own)
+            * (self.wanted.length / STANDARD_GRAVITY) ** 2
+        )
         return self.grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :])
 
     def _enveloped(self, mass: Floats) -> Floats:
@@ -269,7 +278,7 @@ class _Found(NamedTuple):
     @property
     def optimum(self) -> Optimum:
         """As a result."""
-        return Optimum(self.unknown, float(self.told[kernel.SHARE]))
+        return Optimum(self.unknown, float(self.told[places.AT_SHARE]))
 
 
 def _envelope(taken: Ints, rows: Ints, size: int) -> tuple[Ints, Ints]:
