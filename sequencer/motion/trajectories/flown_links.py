@@ -446,6 +446,10 @@ def gaps_between(prop: Prop, head: Floats, hand: Floats, others: Floats) -> Floa
     head, hand : ndarray, shape (n, 3) [m, body frame]
     others : ndarray, shape (n, m, 7) [m, body frame]
         Both ends and radius.
+
+    Notes
+    -----
+    Source: distances of segments (`geometry.segments`), less the radii. Exact.
     """
     low, high, radius = others[..., :3], others[..., 3:6], others[..., 6]
     thin = segment_segment(hand[:, None], head[:, None], low, high)[0] - SHAFT_RADIUS[prop.kind]
