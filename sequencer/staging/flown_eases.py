@@ -14,7 +14,7 @@ from sequencer.geometry.bodies import Side
 from sequencer.motion.flown.body_space import BodySpace
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.trajectories.flown_eased import Stretch, eased
+from sequencer.motion.trajectories.flown_eased import StrainedStretch, eased
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground
 from sequencer.motion.trajectories.flown_links import Beside
 
@@ -34,7 +34,8 @@ def is_strained(hand: FlownHand, course: Course, limits: FlownLimits, ground: Gr
     ground : Ground
     """
     pushed = hand.hand_acceleration(course, ground.beats_a_second)
-    return hand.least_pull(course) < LEAST_PULL or pushed > STRAINED * limits.hand_acceleration
+    slack = hand.least_pull(course) < LEAST_PULL
+    return bool(slack or pushed > STRAINED * limits.hand_acceleration)
 
 
 def eased_hand(
@@ -120,7 +121,7 @@ def _stretch(
     limits: FlownLimits,
     ground: Ground,
     other: PropTrajectory | None,
-) -> Stretch:
+) -> StrainedStretch:
     low, high = span
     prop, posture = dancer.props[side], dancer.carriage.held_between(low, high)
     room = None
@@ -136,7 +137,7 @@ def _stretch(
             near[..., 6] += _SPARE
             return near
 
-    return Stretch(
+    return StrainedStretch(
         start=low, end=high, courses=hand.courses, prop=prop, limits=limits, ground=ground, room=room,
         mates=mates,
     )  # fmt: skip

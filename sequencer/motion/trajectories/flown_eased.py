@@ -43,7 +43,7 @@ _ORDERS = 5
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
-class Stretch:
+class StrainedStretch:
     """What is sought again.
 
     Parameters
@@ -125,12 +125,12 @@ def by_time(rates: Floats) -> Floats:
     return out
 
 
-def eased(stretch: Stretch) -> Course | None:
+def eased(stretch: StrainedStretch) -> Course | None:
     """The stretch as flown in its place, or None where no limits are held so.
 
     Parameters
     ----------
-    stretch : Stretch
+    stretch : StrainedStretch
     """
     problem, start, step = _problem(stretch)
     numbers = kept(
@@ -145,7 +145,9 @@ def eased(stretch: Stretch) -> Course | None:
     return _Eased(stretch, numbers, step).course()
 
 
-def _sought(problem: Problem, start: Floats, step: float, stretch: Stretch) -> Floats | None:
+def _sought(
+    problem: Problem, start: Floats, step: float, stretch: StrainedStretch
+) -> Floats | None:
     found = held_to_limits(problem, start, lambda own: _Eased(stretch, own.unknown, step, own))
     return None if found.missed() else found.unknown
 
@@ -154,7 +156,7 @@ class _Eased:
     """A path that was found for a stretch; `flown_motion.FlownMotion` in the stage frame, as far as limits go."""
 
     def __init__(
-        self, stretch: Stretch, unknown: Floats, step: float, found: Optimum | None = None
+        self, stretch: StrainedStretch, unknown: Floats, step: float, found: Optimum | None = None
     ) -> None:
         self.stretch, self.unknown, self.found = stretch, unknown, found
         self.head = EvenSpline(start=stretch.start, step=step, coefficients=unknown)
@@ -191,11 +193,11 @@ class _Eased:
         return Course(self.stretch.start, self.stretch.end, at, flown=True)
 
 
-def _factors(stretch: Stretch, beats: Floats) -> Floats:
+def _factors(stretch: StrainedStretch, beats: Floats) -> Floats:
     return by_time(np.stack([stretch.rate.at(beats, order)[:, 0] for order in range(4)]))
 
 
-def _problem(stretch: Stretch) -> tuple[Problem, Floats, float]:
+def _problem(stretch: StrainedStretch) -> tuple[Problem, Floats, float]:
     """The problem, coefficients to start from, and the step [beats]."""
     length = stretch.end - stretch.start
     spans = max(int(np.ceil(length * EASED_KNOTS)), 2 * DEGREE)
@@ -241,7 +243,7 @@ def _layout(spans: int, step: float, paced: Floats, frames: Floats, origins: Flo
     return replace(grid, free=free, paced=paced, frames=frames, origins=origins)
 
 
-def _state(stretch: Stretch, beat: float) -> Floats:
+def _state(stretch: StrainedStretch, beat: float) -> Floats:
     """The head and its first four derivatives by beats, shape (5, 3) [stage frame], by a spline through what was flown."""
     knots: Floats = beat + np.arange(-_FINER, _FINER + 1, dtype=np.float64) * (_AROUND / _FINER)
     head = stretch.flown(knots)[0]

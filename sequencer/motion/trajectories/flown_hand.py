@@ -268,6 +268,10 @@ def smoothed_tempo(knots: Floats, beats_a_second: Callable[[Floats], Floats]) ->
         It is known from the first to the last.
     beats_a_second : callable
         At show beats (n,).
+
+    Notes
+    -----
+    Source: this project's own choice. Exact in the middle of each beat.
     """
     first, last = np.floor(knots[0]) - 1.0, np.ceil(knots[-1]) + 1.0
     middles = np.arange(first, last + 0.5, dtype=np.float64) + 0.5
