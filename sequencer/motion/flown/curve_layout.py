@@ -36,6 +36,12 @@ class CurveLayout:
         About which they rotate; paths are relative to it.
     free : ndarray, shape (count,) [1], optional
         Which coefficients are unknown; default: all.
+    paced : ndarray, shape (spans, 5, places, 6) [1/s^order], optional
+        Pieces of the derivatives by time, where tempo changes; default: by the step.
+    frames : ndarray, shape (copies, spans, places, 3, 3) [1], optional
+        From the unknown's frame to the body's, where that moves; default: the copies.
+    origins : ndarray, shape (copies, spans, places, 3) [m, body frame], optional
+        Where the unknown's origin is; default: the centre.
     """
 
     step: float
@@ -45,6 +51,9 @@ class CurveLayout:
     copies: Floats
     centre: Floats
     free: Bools | None = None
+    paced: Floats | None = None
+    frames: Floats | None = None
+    origins: Floats | None = None
 
     @property
     def spans(self) -> int:
@@ -57,8 +66,11 @@ class CurveLayout:
         return np.broadcast_to(GAUSS_SHARES / self.spans, (self.spans, len(GAUSS_PLACES)))
 
     def pieces(self, orders: int) -> Floats:
-        """Pieces of the spline and of its derivatives at the Gauss points, shape (orders, places, 6) [1/s^order]."""
-        return np.stack([pieces(GAUSS_PLACES, order) / self.step**order for order in range(orders)])
+        """Pieces of the spline and of its derivatives at the Gauss points, shape (spans, orders, places, 6) [1/s^order]."""
+        if self.paced is not None:
+            return self.paced[:, :orders]
+        own = [pieces(GAUSS_PLACES, order) / self.step**order for order in range(orders)]
+        return np.broadcast_to(np.stack(own), (self.spans, orders, len(GAUSS_PLACES), DEGREE + 1))
 
     def local(self, unknown: Floats) -> Floats:
         """Coefficients that count on each span, shape (spans, 6, 3) [m]."""

@@ -12,10 +12,13 @@ from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_hand import Course
 from sequencer.motion.trajectories.flown_links import (
+    Beside,
     FlownLink,
     HeadState,
+    PlacesAt,
     flown_link,
     hanging,
     motion_of,
@@ -90,6 +93,8 @@ class Passage:
         [show beats]
     link : FlownLink or None
         As flown, whether it holds its limits or not; None if what it joins is not flown.
+    flying : Flying
+        Who flies it.
     """
 
     before: Stay
@@ -97,6 +102,7 @@ class Passage:
     start: float
     end: float
     link: FlownLink | None
+    flying: Flying
 
     @property
     def flown(self) -> bool:
@@ -156,16 +162,39 @@ def _passage(before: Stay, after: Stay, flying_of: FlyingOf) -> Iterator[Passage
             (after.span.end - after.span.start) / 2,
         )
         start, end = start - half, end + half
-    link = None
-    if before.flown and after.flown:
-        beside = after if after.span.kind == "block" else before
-        link = flown_link(
-            lambda later: before.state(start + later),
-            lambda earlier: after.state(end + earlier),
-            end - start,
-            replace(flying_of(start, end), posture=beside.flying.posture),
+    beside = after if after.span.kind == "block" else before
+    flying = replace(flying_of(start, end), posture=beside.flying.posture)
+    passage = Passage(before=before, after=after, start=start, end=end, link=None, flying=flying)
+    yield bridged(passage) if before.flown and after.flown else passage
+
+
+def bridged(passage: Passage, prop: Prop | None = None, other: PlacesAt | None = None) -> Passage:
+    """A passage between what is flown, with its link.
+
+    Parameters
+    ----------
+    passage : Passage
+    prop : Prop, optional
+        The other hand's, which is kept clear of.
+    other : callable, optional
+        Where that is: show beats to head and hand.
+    """
+    beside = None
+    if prop is not None and other is not None:
+        beside = Beside(
+            prop,
+            lambda beats: other(passage.start + beats),
+            lambda beats: passage.before.at(passage.start + beats),
+            lambda beats: passage.after.at(passage.start + beats),
         )
-    yield Passage(before=before, after=after, start=start, end=end, link=link)
+    link = flown_link(
+        lambda later: passage.before.state(passage.start + later),
+        lambda earlier: passage.after.state(passage.end + earlier),
+        passage.end - passage.start,
+        passage.flying,
+        beside,
+    )
+    return replace(passage, link=link)
 
 
 def _agree(first: Motion, last: Motion) -> bool:
