@@ -1,11 +1,15 @@
 """`sequencer check`: every check on a show."""
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.progress import within
+
+if TYPE_CHECKING:
+    from sequencer.tasks import Dancing
 
 
 @click.command(epilog="Example: sequencer check shows/lantern_round.yaml")
@@ -60,19 +64,13 @@ def check(
     if one and not mend:
         raise click.UsageError("--one says how many mends --mend makes; add --mend", ctx)
     _agree(ctx, runs=runs, cluster=cluster, flown=flown, jobs=jobs)
-    part = None
-    if start is not None or until is not None:
-        if mend or flown or runs is not None:
-            raise click.UsageError(
-                "--from and --until look at a part: --mend, --flown and --danced need the whole show",
-                ctx,
-            )
-        part = tasks.PartOfShow(start=start, until=until)
-    dancing = None
-    if runs is not None:
-        dancing = tasks.Dancing(
-            runs=runs, seed=seed, jobs=-1 if jobs is None else jobs, cluster=cluster
+    part = tasks.PartOfShow(start=start, until=until) if (start, until) != (None, None) else None
+    if part is not None and (mend or flown or runs is not None):
+        raise click.UsageError(
+            "--from and --until look at a part: --mend, --flown and --danced need the whole show",
+            ctx,
         )
+    dancing = _dancing(runs, seed, jobs, cluster)
     mended, begun = None, 0.0
     try:
         with ProgressLine() as progress:
@@ -96,6 +94,17 @@ def check(
             click.echo(line, err=True)
     click.echo(tasks.report_text(report, as_json=as_json, width=_width()))
     ctx.exit(0 if report.ok else 1)
+
+
+def _dancing(
+    runs: int | None, seed: int, jobs: int | None, cluster: str | None
+) -> "Dancing | None":
+    """The settings of --danced; None if it is not given."""
+    from sequencer import tasks
+
+    if runs is None:
+        return None
+    return tasks.Dancing(runs=runs, seed=seed, jobs=-1 if jobs is None else jobs, cluster=cluster)
 
 
 def _agree(
