@@ -36,8 +36,7 @@ TRIED = {
     "reach": (SOLO, f"  - {{from: 2.1, {PLAIN}, with: {{ahead: 40 cm}}, beats: 8}}\n", "hand-out-of-reach", "ahead "),
     "link": (
         SOLO,
-        "  - {from: 2.1, pattern: windmill, beats: 7}\n  - {link: true, beats: 0.5}\n"
-        "  - {pattern: extension-with-antispin, beats: 8}\n",
+        "  - {from: 2.1, pattern: windmill, beats: 7}\n  - {link: true, beats: 0.5}\n  - {pattern: extension-with-antispin, beats: 8}\n",
         "link-too-hard",
         "give the link ",
     ),
