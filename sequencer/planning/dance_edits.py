@@ -8,10 +8,10 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from typing import Any, get_args
 
 from sequencer.checks.fault_kinds import (
+    BEYOND_REACH,
     CEILING,
     OF_HEIGHT,
     OF_PACE,
-    OUT_OF_REACH,
     SLACK,
     TANGLE,
     TOO_FAST,
@@ -379,7 +379,7 @@ def _other_hands(block: Block) -> Ladder | None:
 
 def _tethers(show: Staged, who: str, fault: Finding) -> Ladder | None:
     """A shorter tether, in every pattern of this performer; longer ones for none."""
-    if fault.code == OUT_OF_REACH:
+    if fault.code == BEYOND_REACH:
         return None
     rungs = [
         rung for by in _TETHER_STEPS if (rung := tether_edit(show, who, by)) is not None

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Mapping
 from itertools import pairwise
 from typing import Any
 
-from sequencer.checks.fault_kinds import OF_BURNS, WALK
+from sequencer.checks.fault_kinds import FAST_WALK, OF_BURNS
 from sequencer.checks.fire.burning_time import cuts_of
 from sequencer.findings import Finding
 from sequencer.planning.as_written import angle_like, length_like, plain
@@ -37,7 +37,7 @@ def stage_ladders(show: Staged, fault: Finding) -> list[Ladder]:
         return []
     before, walk, after = found
     ladders = [_longer(walk, after), _earlier(show, before, walk)]
-    if fault.code == WALK:
+    if fault.code == FAST_WALK:
         ladders.append(_nearer(show, fault.who[0], before, walk))
     else:
         ladders.append(_smaller_turn(show, fault.who[0], before, walk))
