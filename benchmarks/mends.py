@@ -20,10 +20,11 @@ from typing import Any
 
 import numpy as np
 
+from sequencer.checks.fault_kinds import MENDED_CODES
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.planning.dance_mends import MENDED_CODES, Sought, causes, sought
+from sequencer.planning.dance_mends import FoundMends, causes, sought
 from sequencer.planning.trials import FaultTrials
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
@@ -251,7 +252,7 @@ def planted(
 
 
 def wrong_with(
-    found: Sought, solo: Solo, before: list[Finding], gone: list[Finding], *, flown: bool
+    found: FoundMends, solo: Solo, before: list[Finding], gone: list[Finding], *, flown: bool
 ) -> list[str]:
     """What the mends do not do that they say, each made in the file and checked from its text."""
     wrong = []

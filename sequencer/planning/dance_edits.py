@@ -7,13 +7,27 @@ import math
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from typing import Any, get_args
 
+from sequencer.checks.fault_kinds import (
+    BEYOND_REACH,
+    CEILING,
+    OF_HEIGHT,
+    OF_PACE,
+    SLACK,
+    TANGLE,
+    TOO_FAST,
+)
 from sequencer.findings import Finding
 from sequencer.motion.fitting.search import PLACE_OFFSETS
-from sequencer.motion.fitting.windows import CENTIMETRE, SIZE_PARAMETERS, Window, window_of
+from sequencer.motion.fitting.windows import (
+    CENTIMETRE,
+    SIZE_PARAMETERS,
+    Window,
+    ways_out,
+    window_of,
+)
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.library import Pattern, cycle_beats
 from sequencer.planning.as_written import length_like, plain, shown
-from sequencer.planning.fault_places import OF_PACE
 from sequencer.planning.join_edits import step_at
 from sequencer.planning.ladders import Ladder
 from sequencer.planning.link_edits import counted_beats
@@ -47,9 +61,9 @@ def block_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
     order: list[Ladder | None]
     if fault.code in OF_PACE:
         order = [*paces, *places, _narrower(show, block), tether, left]
-    elif fault.code == "self-tangle":
+    elif fault.code == TANGLE:
         order = [*places, left, hands, *paces, tether]
-    elif fault.code in ("hits-floor", "ceiling-too-low"):
+    elif fault.code in OF_HEIGHT:
         order = [*places, height, left, tether, *paces]
     else:
         order = [*places, left, _narrower(show, block), hands, tether, *paces]
@@ -185,6 +199,17 @@ def _window(show: Staged, block: Block, name: str) -> Window | None:
         return None
 
 
+def ways_by_itself(show: Staged, block: Block) -> tuple[str, ...]:
+    """What would make the pattern of a block fit its performer, whatever is before and after it, in words."""
+    try:
+        dance = dance_of(
+            block, _record(show, block.who), show.tempo, show.book, torque=show.show.limits.torque
+        )
+        return ways_out(dance)
+    except ValueError:
+        return ()
+
+
 def _record(show: Staged, who: str) -> Any:
     return next(record for record in show.show.cast if record.name == who)
 
@@ -250,7 +275,7 @@ def _raised(show: Staged, block: Block, fault: Finding) -> Ladder | None:
     """The circle raised from the floor, or lowered under a ceiling, in 5 cm."""
     if "up" in _given(show, block) or not _has(show, block, "up"):
         return None
-    sign = -1 if fault.code == "ceiling-too-low" else 1
+    sign = -1 if fault.code == CEILING else 1
     now = _value_now(block, "up", show)
     rungs = [
         DanceEdit(
@@ -301,7 +326,7 @@ def _cycle_words(now: float) -> Callable[[DanceEdit, DanceEdit], str]:
 
 def _wanted(grid: Iterable[float], now: float, fault: Finding) -> list[float]:
     """Cycles that may help, the nearest first."""
-    fewer, more = fault.code != "too-fast-to-dance", fault.code != "tether-slack"
+    fewer, more = fault.code != TOO_FAST, fault.code != SLACK
     share = pace_share(fault.message)
     near = 10.0 if fault.code in OF_PACE else 1.5
     found = {
@@ -354,7 +379,7 @@ def _other_hands(block: Block) -> Ladder | None:
 
 def _tethers(show: Staged, who: str, fault: Finding) -> Ladder | None:
     """A shorter tether, in every pattern of this performer; longer ones for none."""
-    if fault.code == "hand-out-of-reach":
+    if fault.code == BEYOND_REACH:
         return None
     rungs = [
         rung for by in _TETHER_STEPS if (rung := tether_edit(show, who, by)) is not None

@@ -6,21 +6,18 @@ Faults of one cause are mended together: the same step of the show file, whoever
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from sequencer.checks.fault_kinds import MENDED_CODES, OF_BURNS, OF_JOINS, OF_WALKS
 from sequencer.findings import Finding
 from sequencer.planning.dance_edits import block_ladders, ranges
-from sequencer.planning.fault_places import OF_JOINS, FaultPlace, place_of
+from sequencer.planning.fault_places import FaultPlace, place_of
 from sequencer.planning.ladders import Ladder
 from sequencer.planning.link_edits import passage_ladders
-from sequencer.planning.stage_edits import OF_BURNS, OF_WALKS, burn_path, stage_ladders, walk_path
+from sequencer.planning.stage_edits import burn_path, stage_ladders, walk_path
 from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
 from sequencer.staging.staged import Path, Staged
 
-MENDED_CODES = (
-    *OF_JOINS, "self-hit", "flame-near-body", "self-tangle", "hand-out-of-reach", "tether-slack",
-    "too-fast-to-dance", "hits-floor", "ceiling-too-low", *OF_WALKS, *OF_BURNS,
-)  # fmt: skip
 OFFERED = 3  # mends of one cause
-MOST_TRIALS = 70  # for one cause
+MOST_FOR_A_CAUSE = 70  # for one cause
 _FOLLOWED = 3  # changes that break a join, which are tried with a mend of that join
 _FOLLOWING = 10  # trials of each
 
@@ -36,7 +33,7 @@ class DanceMend:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Sought:
+class FoundMends:
     """What was found for one cause."""
 
     mends: tuple[DanceMend, ...]  # in the order in which a performer would try them
@@ -93,7 +90,7 @@ def sought(
     most: int = OFFERED,
     look: bool = True,
     ranged: bool = True,
-) -> Sought:
+) -> FoundMends:
     """Mends of a cause, each tried on the restaged show.
 
     Parameters
@@ -112,7 +109,7 @@ def sought(
     tried: list[str] = []
     broken: list[tuple[DanceEdit, Trial]] = []  # clears the cause, but a join no longer holds
     for ladder in _ladders(trials.show, cause):
-        if len(mends) >= most or trials.spent - start >= MOST_TRIALS:
+        if len(mends) >= most or trials.spent - start >= MOST_FOR_A_CAUSE:
             break
         if (ladder.last or ladder.of_the_look) and mends:
             continue
@@ -126,7 +123,7 @@ def sought(
             mends.append(mend)
     if not mends:
         mends += _followed(trials, cause, broken)
-    return Sought(
+    return FoundMends(
         mends=tuple(mends), tried=tuple(dict.fromkeys(tried)), trials=trials.spent - start
     )
 

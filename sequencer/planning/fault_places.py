@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from sequencer.checks.fault_kinds import OF_HEIGHT, OF_JOINS, OF_PACE
 from sequencer.findings import Finding
 from sequencer.motion.fitting.search import fitted
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
@@ -9,14 +10,12 @@ from sequencer.staging.dances import dance_of
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.position import TOUCH
 
-OF_JOINS = ("does-not-join", "needs-a-link", "needs-a-shift", "wrong-way-round", "link-too-hard")
-OF_PACE = ("tether-slack", "too-fast-to-dance")
 _NEAR = 0.05  # [beats] of rounding between a finding's seconds and beats
 _AT_A_BLEND = BLEND_HALF_WIDTH + 0.1  # [beats] from a boundary
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Passage:
+class Crossing:
     """Two blocks that follow each other, and what is between them."""
 
     who: str
@@ -39,7 +38,7 @@ class FaultPlace:
 
     who: str
     blocks: tuple[Block, ...] = ()
-    passage: Passage | None = None
+    passage: Crossing | None = None
     at_the_passage: bool = False  # rather than in the middle of the block
 
 
@@ -51,7 +50,7 @@ def place_of(show: Staged, fault: Finding) -> FaultPlace | None:
     start = float(show.tempo.beats_from_seconds(fault.start))
     end = start if fault.end is None else float(show.tempo.beats_from_seconds(fault.end))
     patterns = [block for block in show.blocks_of(who) if not block.link]
-    if fault.code in ("hits-floor", "ceiling-too-low"):
+    if fault.code in OF_HEIGHT:
         # a finding may gather several passes
         inside = [block for block in patterns if block.start < end and start < block.end]
         links = _passage_at(show, who, start, end) if not inside else None
@@ -111,7 +110,7 @@ def _span_of(show: Staged, who: str, start: float, end: float) -> Span | None:
     return None
 
 
-def _passage_at(show: Staged, who: str, start: float, end: float) -> Passage | None:
+def _passage_at(show: Staged, who: str, start: float, end: float) -> Crossing | None:
     """The passage about a boundary or a link between two beats."""
     blocks = show.blocks_of(who)
     patterns = [block for block in blocks if not block.link]
@@ -131,7 +130,7 @@ def _passage_at(show: Staged, who: str, start: float, end: float) -> Passage | N
     )  # fmt: skip
     if before is None and after is None:
         return None
-    return Passage(who=who, before=before, link=link, after=after)
+    return Crossing(who=who, before=before, link=link, after=after)
 
 
 def _once(blocks: list[Block]) -> tuple[Block, ...]:

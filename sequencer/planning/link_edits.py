@@ -8,7 +8,7 @@ from math import isfinite
 from typing import Any
 
 from sequencer.planning.as_written import plain
-from sequencer.planning.fault_places import Passage
+from sequencer.planning.fault_places import Crossing
 from sequencer.planning.join_edits import edits_for, failing, length_changes, link_entry, step_at
 from sequencer.planning.ladders import Ladder
 from sequencer.planning.trials import DanceEdit
@@ -24,13 +24,13 @@ _LONGEST = 8.0  # [beats] of a link, and of a pattern's period in which shifts a
 _SAME = 1e-6  # [beats]
 
 
-def passage_ladders(show: Staged, passage: Passage, *, both: bool = True) -> list[Ladder]:
+def passage_ladders(show: Staged, passage: Crossing, *, both: bool = True) -> list[Ladder]:
     """Changes at a passage: the link's length, the shift, other mends of a join, then two at once.
 
     Parameters
     ----------
     show : Staged
-    passage : Passage
+    passage : Crossing
     both : bool
         Whether to change length and shift together too.
     """
@@ -57,7 +57,7 @@ def passage_ladders(show: Staged, passage: Passage, *, both: bool = True) -> lis
     return [ladder for ladder in found if ladder.rungs]
 
 
-def _length_ladder(passage: Passage, lengths: list[DanceEdit]) -> Ladder:
+def _length_ladder(passage: Crossing, lengths: list[DanceEdit]) -> Ladder:
     def words(low: DanceEdit, high: DanceEdit) -> str:
         span = f"{low.value:g} to {high.value:g} beats"
         if passage.link is None:
@@ -73,7 +73,7 @@ def _length_ladder(passage: Passage, lengths: list[DanceEdit]) -> Ladder:
     )
 
 
-def _lengths(show: Staged, passage: Passage) -> Iterator[DanceEdit]:
+def _lengths(show: Staged, passage: Crossing) -> Iterator[DanceEdit]:
     """Another length of the link; the block before or the one after gives or takes the beats."""
     before, link, after = passage.before, passage.link, passage.after
     if link is not None:
@@ -137,11 +137,6 @@ def _gaps(show: Staged, before: Block | None, after: Block | None) -> Iterator[D
                 )
 
 
-def shift_rungs(show: Staged, block: Block) -> list[DanceEdit]:
-    """Other starts into a pattern, in half beats, nearest first."""
-    return list(_shifts(show, block, (0.5,)))
-
-
 def _shifts(show: Staged, block: Block, steps: tuple[float, ...]) -> Iterator[DanceEdit]:
     step = steps[0] if block.cycle >= 1 else 0.25
     period = _period(show, block)
@@ -175,7 +170,7 @@ def _period(show: Staged, block: Block) -> float:
     return longest if longest <= _LONGEST else max(block.cycle, 1.0)
 
 
-def _of_the_join(show: Staged, passage: Passage) -> Iterator[DanceEdit]:
+def _of_the_join(show: Staged, passage: Crossing) -> Iterator[DanceEdit]:
     """Mends of a join that fails, as `join_remedies` finds them."""
     if passage.before is None or passage.after is None or not passage.touching:
         return

@@ -6,12 +6,13 @@ from dataclasses import dataclass, replace
 
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
+from sequencer.checks.fault_kinds import OF_BURNS, OF_FIT, ROOTS
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
-from sequencer.planning.dance_mends import Cause, DanceMend, Sought, causes, sought
+from sequencer.planning.dance_edits import ways_by_itself
+from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends, causes, sought
 from sequencer.planning.space_mends import words_for
-from sequencer.planning.stage_edits import OF_BURNS
 from sequencer.planning.trials import FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
@@ -20,8 +21,6 @@ _OUT = re.compile(r"put .* (?:earlier|earlier, and end dark)$")
 MOST_CAUSES = 12  # for which mends are sought; the others wait
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
 _CHECKED = 0.8  # of the progress
-# What a performer mends first, as other faults follow from it.
-_FIRST = ("hand-out-of-reach", "tether-slack", "too-fast-to-dance", "self-hit")
 
 
 def checked_with_mends(
@@ -120,7 +119,7 @@ def dance_words(
             )
         else:
             answer = sought(trials, cause)
-            told = tuple(mend.words for mend in answer.mends) or nothing_found(cause, answer)
+            told = tuple(mend.words for mend in answer.mends) or nothing_found(show, cause, answer)
             known += [_Known(cause=cause, mend=mend) for mend in answer.mends[:1]]
         words |= {fault: told + _besides(fault) for fault in cause.faults}
     return words
@@ -139,7 +138,7 @@ def in_order(found: Sequence[Cause]) -> list[Cause]:
         found,
         key=lambda cause: (
             SEVERITIES.index(cause.faults[0].severity),
-            _FIRST.index(cause.code) if cause.code in _FIRST and cause.place.blocks else len(_FIRST),
+            ROOTS.index(cause.code) if cause.code in ROOTS and cause.place.blocks else len(ROOTS),
             cause.faults[0].start or 0.0,
         ),
     )  # fmt: skip
@@ -155,7 +154,7 @@ def follows_from(cause: Cause, known: Sequence[_Known]) -> _Known | None:
     return None
 
 
-def nothing_found(cause: Cause, answer: Sought) -> tuple[str, ...]:
+def nothing_found(show: Staged, cause: Cause, answer: FoundMends) -> tuple[str, ...]:
     """What is said where no change helps: what was tried, and what finds more."""
     if not answer.tried:
         return ()
@@ -164,7 +163,10 @@ def nothing_found(cause: Cause, answer: Sought) -> tuple[str, ...]:
         f"nothing was found that mends it without harm elsewhere; tried: {tried} "
         f"({answer.trials} trials)"
     )
+    fit = OF_FIT if cause.place.blocks and not cause.place.at_the_passage else ()
+    alone = ways_by_itself(show, cause.place.blocks[0]) if cause.code in fit else ()
     return (
         said,
+        *(f"for the pattern by itself, whatever is beside it: {way}" for way in alone),
         *(each for each in cause.faults[0].remedies if "--flown" in each),
     )

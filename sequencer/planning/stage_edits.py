@@ -9,6 +9,7 @@ from collections.abc import Iterator, Mapping
 from itertools import pairwise
 from typing import Any
 
+from sequencer.checks.fault_kinds import FAST_WALK, OF_BURNS
 from sequencer.checks.fire.burning_time import cuts_of
 from sequencer.findings import Finding
 from sequencer.planning.as_written import angle_like, length_like, plain
@@ -18,9 +19,7 @@ from sequencer.planning.trials import DanceEdit
 from sequencer.staging.staged import Lit, Staged, Standing
 from sequencer.timing.position import clock_text
 
-OF_WALKS = ("walks-too-fast", "turns-too-fast")
-OF_BURNS = ("burn-reserve", "burns-out")
-MARK = 0.05  # [m] to which places are taped
+_MARK = 0.05  # [m] to which places are taped
 _TURN = 15.0  # [degrees]
 _MOST_BEATS = 16  # that a walk gains
 _NEARER = 3.0  # [m] at most
@@ -38,7 +37,7 @@ def stage_ladders(show: Staged, fault: Finding) -> list[Ladder]:
         return []
     before, walk, after = found
     ladders = [_longer(walk, after), _earlier(show, before, walk)]
-    if fault.code == "walks-too-fast":
+    if fault.code == FAST_WALK:
         ladders.append(_nearer(show, fault.who[0], before, walk))
     else:
         ladders.append(_smaller_turn(show, fault.who[0], before, walk))
@@ -123,7 +122,7 @@ def _nearer(show: Staged, who: str, before: Standing, walk: Standing) -> Ladder:
     steps = int(min(_NEARER, far - 0.1) / 0.25)
     for k in range(1, steps + 1):
         share = 0.25 * k / far
-        at = [round((there[i] + share * (here[i] - there[i])) / MARK) * MARK for i in (0, 1)]
+        at = [round((there[i] + share * (here[i] - there[i])) / _MARK) * _MARK for i in (0, 1)]
         new = [length_like(own, value + 0.0) for own, value in zip(old, at, strict=True)]
         rungs.append(
             DanceEdit(

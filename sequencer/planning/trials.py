@@ -19,7 +19,7 @@ from sequencer.progress import stop_if_unwanted
 from sequencer.show.editing import Change, Insertion
 from sequencer.staging.staged import Staged
 
-BESIDE = 0.3  # [s] by which a fault may have moved and count as the same
+_BESIDE = 0.3  # [s] by which a fault may have moved and count as the same
 _ROUNDING = 0.0101  # [m] that messages are rounded to
 _LENGTH = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m)\b(?!/)")
 _OVER = re.compile(r"(\d+(?:\.\d+)?)[^(;,]*[(,] ?(?:the )?limit (?:is )?(\d+(?:\.\d+)?)")
@@ -218,7 +218,7 @@ def _beside(one: Finding, other: Finding) -> bool:
     if one.start is None or other.start is None:
         return one.start is other.start
     ends = [each.start if each.end is None else each.end for each in (one, other)]
-    return one.start <= (ends[1] or 0.0) + BESIDE and other.start <= (ends[0] or 0.0) + BESIDE
+    return one.start <= (ends[1] or 0.0) + _BESIDE and other.start <= (ends[0] or 0.0) + _BESIDE
 
 
 def _worse(before: str, after: str) -> bool:

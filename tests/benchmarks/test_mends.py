@@ -7,7 +7,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from sequencer.planning.dance_mends import DanceMend, Sought
+from sequencer.planning.dance_mends import DanceMend, FoundMends
 
 SCRIPT = Path(__file__).parents[2] / "benchmarks" / "mends.py"
 KINDS = ("own body", "link", "reach", "slack", "pace", "shift")
@@ -37,7 +37,7 @@ def test_what_a_mend_leaves_or_brings_is_told(benchmark):
     """The judge of the benchmark itself: a mend that does nothing, and a fault that was not there."""
     solo, _, found = benchmark.planted(np.random.default_rng([11, 3]), "slack")
     fault = found[0]
-    idle = Sought(mends=(DanceMend(words="idle", steps=(), after=None),))
+    idle = FoundMends(mends=(DanceMend(words="idle", steps=(), after=None),))
     told = benchmark.wrong_with(idle, solo, found, [fault], flown=False)
     assert told == ["idle: tether-slack is still there"]
     told = benchmark.wrong_with(idle, solo, [], [], flown=False)

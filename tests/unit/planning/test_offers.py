@@ -9,7 +9,7 @@ from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.outcome import Mendable
 from sequencer.findings import Finding
 from sequencer.planning import offers
-from sequencer.planning.dance_mends import Cause, DanceMend, Sought
+from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends
 from sequencer.planning.fault_places import FaultPlace
 
 
@@ -81,7 +81,7 @@ def answers(monkeypatch):
     monkeypatch.setattr(offers, "causes", lambda _show, found: found)
     monkeypatch.setattr(
         offers, "sought",
-        lambda _trials, one: Sought(
+        lambda _trials, one: FoundMends(
             mends=tuple(DanceMend(words=words, steps=(), after=one.code) for words in told.get(one.code, ())),
             tried=("the cycle", "another shift"), trials=7,
         ),

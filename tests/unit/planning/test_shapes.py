@@ -61,3 +61,5 @@ def test_places_are_marked_in_five_centimetres():
     assert marked_away(3.18, -0.1) == 3.05
     assert marked_away(3.2, 0.05) == 3.25
     assert marked_away(3.18, 0.02) == 3.18
+    assert marked_away(3.18, 0.13) == 3.35
+    assert marked_away(3.18, -0.09) == 3.05

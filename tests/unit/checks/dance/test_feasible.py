@@ -71,27 +71,6 @@ def test_each_fault_is_found(block, tether, code):
     assert all(f.remedies and f.source and f.position for f in mine)
 
 
-@pytest.mark.parametrize("tether", ["0.5", "0.4"])
-def test_a_pattern_without_room_names_the_values_that_give_it(tether):
-    """What the performer set is told with the window in which it fits, or is to be left out where the hands
-    must lie apart; mended as told the fault is gone."""
-    block = "  - {from: 3.1, pattern: pro-bend-4, with: {ahead: AHEAD}, beats: 8}\n"
-
-    def faults(text):
-        codes = {"hand-out-of-reach", "self-tangle", "self-hit"}
-        return [f for f in feasible(stage(text, tether=tether)).findings if f.code in codes]
-
-    (way,) = {way for f in faults(block.replace("AHEAD", "30 cm")) for way in f.remedies}
-    if tether == "0.4":
-        assert way == "leave ahead out: the pattern is then placed where it fits"
-        mended = [block.replace("with: {ahead: AHEAD}, ", "")]
-    else:
-        ends = re.fullmatch(r"ahead (-?\d+) to (-?\d+) cm \(now 30 cm\)", way).groups()
-        mended = [block.replace("AHEAD", f"{end} cm") for end in ends]
-    for text in mended:
-        assert faults(text) == []
-
-
 @pytest.mark.parametrize(
     ("prop", "words"),
     [

@@ -1,0 +1,20 @@
+"""Codes of the faults that mends are sought for by trials on the show, by what they are about."""
+
+SLACK = "tether-slack"
+TOO_FAST = "too-fast-to-dance"
+TANGLE = "self-tangle"
+BEYOND_REACH = "hand-out-of-reach"
+CEILING = "ceiling-too-low"
+FAST_WALK = "walks-too-fast"
+OF_JOINS = ("does-not-join", "needs-a-link", "needs-a-shift", "wrong-way-round", "link-too-hard")
+OF_PACE = (SLACK, TOO_FAST)
+OF_FIT = (BEYOND_REACH, TANGLE, "self-hit")
+OF_HEIGHT = ("hits-floor", CEILING)
+OF_WALKS = (FAST_WALK, "turns-too-fast")
+OF_BURNS = ("burn-reserve", "burns-out")
+# What a performer mends first, as other faults follow from it.
+ROOTS = (BEYOND_REACH, SLACK, TOO_FAST, "self-hit")
+MENDED_CODES = (
+    *OF_JOINS, "self-hit", "flame-near-body", TANGLE, BEYOND_REACH, *OF_PACE, *OF_HEIGHT, *OF_WALKS,
+    *OF_BURNS,
+)  # fmt: skip
