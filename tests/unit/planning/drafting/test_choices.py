@@ -1,5 +1,7 @@
 """The best choice against plain enumeration, and what is refused."""
 
+from collections.abc import Sequence
+from dataclasses import replace
 from itertools import product
 from math import inf, isfinite
 
@@ -8,6 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from sequencer.planning.drafting import branching
 from sequencer.planning.drafting.choices import (
     Choices,
     Counting,
@@ -15,6 +18,8 @@ from sequencer.planning.drafting.choices import (
     at_most_alike,
     best,
 )
+from sequencer.planning.drafting.cost_graph import cost_of
+from sequencer.planning.drafting.improving import Improver
 
 
 def drawn(seed: int) -> Choices:
@@ -85,6 +90,65 @@ def test_small_cases_equal_plain_enumeration(tens: int) -> None:
         assert chosen.bound == pytest.approx(truth, abs=1e-8), seed
         assert plain_cost(choices, chosen.picks) == pytest.approx(chosen.cost, abs=1e-9), seed
     assert 5 <= impossible <= 30  # both kinds are met
+
+
+@pytest.fixture
+def luckless(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Searches around a choice find nothing, so that bounds and branches alone must."""
+
+    def nothing(self: Improver, start: Sequence[int], *_: object) -> tuple[tuple[int, ...], float]:
+        return tuple(start), cost_of(self.graph, start)
+
+    monkeypatch.setattr(Improver, "searched", nothing)
+    monkeypatch.setattr(branching, "rebuilt", nothing)
+
+
+def scaled(choices: Choices, by: float) -> Choices:
+    """The same choice in another currency."""
+    return Choices(
+        costs=tuple(by * c for c in choices.costs),
+        passages={pair: by * table for pair, table in choices.passages.items()},
+        countings=tuple(
+            rule if rule.price is None else replace(rule, price=by * rule.price)
+            for rule in choices.countings
+        ),
+    )
+
+
+@pytest.mark.usefixtures("luckless")
+@pytest.mark.parametrize("by", [1.0, 0.02])
+def test_the_tree_finds_the_best_without_any_luck(by: float) -> None:
+    for seed in range(100):
+        choices = scaled(drawn(seed), by)
+        truth = enumerated(choices)
+        chosen = best(choices)
+        if isfinite(truth):
+            assert chosen is not None, seed
+            assert chosen.cost == pytest.approx(truth, abs=1e-8), seed
+            assert chosen.bound == pytest.approx(truth, abs=1e-8), seed
+        else:
+            assert chosen is None, seed
+
+
+@pytest.mark.usefixtures("luckless")
+def test_without_effort_nothing_false_is_said() -> None:
+    outcomes = set()
+    for seed in range(200):
+        choices = drawn(seed)
+        truth = enumerated(choices)
+        try:
+            chosen = best(choices, effort=0)
+        except Undecided:
+            outcomes.add("undecided")
+            continue
+        if chosen is None:
+            outcomes.add("none")
+            assert not isfinite(truth), seed
+            continue
+        outcomes.add("chosen")
+        assert chosen.bound - 1e-8 <= truth <= chosen.cost + 1e-8, seed
+        assert isfinite(chosen.cost), seed
+    assert {"none", "chosen"} <= outcomes
 
 
 def chain(seed: int, slots: int, candidates: int) -> Choices:

@@ -161,3 +161,17 @@ def test_bounds_of_candidates_are_bounds_from_any_multipliers(seed: int) -> None
             for candidate in range(4):
                 truth = min(cost for picks, cost in costs.items() if picks[slot] == candidate)
                 assert found.least[slot][candidate] <= truth + 1e-9
+
+
+def test_what_must_hold_is_not_given_up_however_little_is_missing() -> None:
+    graph = CostGraph(
+        costs=(np.array([0.0, 5.0]), np.array([0.0, 5.0])),
+        pairs={},
+        rows=(np.array([[0.99, 1.0]]), np.array([[0.99, 1.0]])),
+        least=np.array([2.0]),
+        prices=np.array([np.inf]),
+        names=(np.arange(2), np.arange(2)),
+    )
+    improver = Improver(graph)
+    for search in (improver.searched, partial(rebuilt, improver)):
+        assert search([1, 1], 5, np.random.default_rng(0)) == ((1, 1), 10.0)
