@@ -212,7 +212,7 @@ class DraftGround:
         seconds = self.base.seconds
         while_lit = tuple(
             f"{clock_text(seconds(a))} to {clock_text(seconds(b))}: somebody is lit or put out then, so nobody dances"
-            for a, b in self.left
+            for a, b in sorted(self.left)
         )
         return while_lit + tuple(
             f"{clock_text(a)} to {clock_text(b)}: no steady beat was heard there, so nothing is drafted; tap along to change that"
