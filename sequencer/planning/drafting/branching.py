@@ -10,17 +10,24 @@ from sequencer.arrays import Floats, Ints
 from sequencer.planning.drafting.bounding import GraphBound, bounded
 from sequencer.planning.drafting.cost_graph import CostGraph, cost_of, possible, restricted
 from sequencer.planning.drafting.improving import Improver
+from sequencer.planning.drafting.rebuilding import rebuilt
 from sequencer.progress import Progress, stop_if_unwanted
 
 _SMALL = 20_000  # entries of a table, where many bounds are wanted
 _LARGE = 1_000_000  # entries of a table, for the first bound
+_WORTH = (
+    0.2  # [1] of the gap, closed by large tables at the start: then they are used for the parts too
+)
 _FIRST_ROUNDS = 150
-_MORE_ROUNDS = 20
+_MORE_ROUNDS = 30
 _LATER_ROUNDS = 8
 _SHIFTS = 4  # sweeps each time
-_FIRST_STEPS = 3000  # of the search for a good choice
+_FIRST_STEPS = 2000  # of the search for a good choice
+_REBUILT = 8  # steps for each part that is chosen anew after them
 _LATER_STEPS = 600
-_EACH = 20  # parts of the tree between two such searches
+_EACH = (
+    20  # parts of the tree between two such searches, from a relaxed choice and from the best one
+)
 _MUCH = (
     0.8  # share of the candidates left, below which a part is bounded anew before it is branched
 )
@@ -58,6 +65,7 @@ class BranchSearch:
         self._rng = np.random.default_rng(seed)
         self._tree: list[tuple[float, int, tuple[Ints, ...], Floats]] = []
         self._looks = self._pushes = 0
+        self._limit = _SMALL  # entries of a table
 
     def run(self, effort: int, known: Sequence[int] | None) -> None:
         """Searches until all is proven, or until `effort` table entries were computed.
@@ -75,7 +83,7 @@ class BranchSearch:
         self._whole = whole  # what picks are taken from
         self._improver = Improver(whole)
         self._base = whole  # costs the same, in another form
-        self._first(known)
+        self._first(known, effort)
         while self._tree and self.work < effort and self.cost > self._enough:
             stop_if_unwanted()
             self._tell(effort)
@@ -104,6 +112,8 @@ class BranchSearch:
         """Keeps what a search from picks of the whole finds, where it is better."""
         before = self._improver.work
         picks, cost = self._improver.searched(start, steps, self._rng)
+        if steps:
+            picks, cost = rebuilt(self._improver, picks, steps // _REBUILT, self._rng)
         self.work += self._improver.work - before
         if cost < self._cut():
             named = tuple(int(n[p]) for n, p in zip(self._whole.names, picks, strict=True))
@@ -114,16 +124,16 @@ class BranchSearch:
         """Where candidates stand in the whole; the first of a slot for one that is impossible."""
         return [int(np.argmax(n == p)) for n, p in zip(self._whole.names, named, strict=True)]
 
-    def _seen(self, graph: CostGraph) -> Callable[[tuple[int, ...]], None]:
-        """Takes a relaxed choice of a part as a start."""
+    def _seen(self, graph: CostGraph, steps: int = 0) -> Callable[[tuple[int, ...]], None]:
+        """Takes a relaxed choice of a part as the start of a search."""
 
         def seen(picks: tuple[int, ...]) -> None:
             named = [int(n[p]) for n, p in zip(graph.names, picks, strict=True)]
-            self._improve(self._places(named), 0)
+            self._improve(self._places(named), steps)
 
         return seen
 
-    def _first(self, known: Sequence[int] | None) -> None:
+    def _first(self, known: Sequence[int] | None, effort: int) -> None:
         """Multipliers and a form of the costs with good bounds from small tables, a good choice, and then the first bound."""
         if known is not None:
             self._improve(self._places(known), 0)
@@ -142,11 +152,22 @@ class BranchSearch:
         start = outcome.picks if self.picks is None else self._places(self.picks)
         if outcome.bound < self._cut():
             self._improve(start, _FIRST_STEPS)
-        if outcome.bound < self._cut():
+        if outcome.bound < self._cut() and self.work < effort:
+            before = outcome.bound
             outcome = bounded(
-                base, outcome.multipliers, self._cut, rounds=_MORE_ROUNDS, limit=_LARGE
+                base,
+                outcome.multipliers,
+                self._cut,
+                rounds=_MORE_ROUNDS,
+                limit=_LARGE,
+                seen=self._seen(base),
             )
             self._count(outcome, base)
+            if outcome.bound < self._cut():
+                self._improve(outcome.picks, _FIRST_STEPS)
+            gap = self._cut() - before
+            if np.isfinite(gap) and outcome.bound - before > _WORTH * gap:
+                self._limit = _LARGE
         self._divide(base, outcome, outcome.bound)
 
     def _count(self, outcome: GraphBound, graph: CostGraph) -> None:
@@ -164,11 +185,11 @@ class BranchSearch:
         if graph is None:
             return
         self._looks += 1
-        if self._looks % _EACH == 0 and self.picks is not None:
-            self._improve(self._places(self.picks), _LATER_STEPS)
-        outcome = bounded(graph, multipliers, self._cut, rounds=_LATER_ROUNDS, limit=_SMALL)
+        outcome = bounded(graph, multipliers, self._cut, rounds=_LATER_ROUNDS, limit=self._limit)
         self.work += outcome.work
-        self._seen(graph)(outcome.picks)
+        self._seen(graph, _LATER_STEPS if self._looks % _EACH == 0 else 0)(outcome.picks)
+        if self._looks % _EACH == _EACH // 2 and self.picks is not None:
+            self._improve(self._places(self.picks), _LATER_STEPS)
         self._divide(graph, outcome, max(estimate, outcome.bound))
 
     def _divide(self, graph: CostGraph, outcome: GraphBound, bound: float) -> None:

@@ -11,7 +11,7 @@ from sequencer.planning.drafting.branching import BranchSearch, feasible
 from sequencer.planning.drafting.cost_graph import CostGraph, cost_of
 from sequencer.progress import Progress
 
-_EFFORT = 10_000  # [million table entries]
+_EFFORT = 12_000  # [million table entries]
 _MILLION = 1_000_000
 
 

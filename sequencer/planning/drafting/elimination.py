@@ -8,7 +8,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 
-_OVERHEAD = 20_000  # [table entries] as long as what a slot takes besides its tables
+_OVERHEAD = 40_000  # [table entries] as long as what a slot takes besides its tables
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

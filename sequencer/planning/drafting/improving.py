@@ -77,7 +77,7 @@ class Improver:
         -----
         Source: tabu search, F. Glover, ORSA Journal on Computing 1 (1989); from memory.
         """
-        walk = _Walk(self, start)
+        walk = ChoiceWalk(self, start)
         best, best_total, better_at = list(walk.picks), 0.0, 0
         barred = np.full(len(self.costs), -1)
         step, descending = 0, True
@@ -107,9 +107,19 @@ class Improver:
                 better_at = step
         return tuple(best), cost_of(self.graph, best)
 
-    def _shaken(self, best: Sequence[int], total: float, rng: np.random.Generator) -> "_Walk":
-        walk = _Walk(self, best)
-        walk.total = total
+    def descend(self, walk: "ChoiceWalk") -> None:
+        """The best change of one slot until none brings anything."""
+        while True:
+            gain = walk.gains()
+            self.work += _OVERHEAD + 2 * len(self.costs) + 12 * len(self.rule)
+            chosen = int(np.argmin(gain))
+            if not gain[chosen] < -_SPARE:
+                return
+            slot = int(self.slot_of[chosen])
+            walk.change(slot, chosen - int(self.first[slot]), float(gain[chosen]))
+
+    def _shaken(self, best: Sequence[int], total: float, rng: np.random.Generator) -> "ChoiceWalk":
+        walk = ChoiceWalk(self, best, total=total)
         for _ in range(_SHAKEN):
             slot = int(rng.integers(len(best)))
             gain = walk.gains()[self.first[slot] : self.first[slot + 1]]
@@ -120,10 +130,10 @@ class Improver:
         return walk
 
 
-class _Walk:
+class ChoiceWalk:
     """Where a search stands."""
 
-    def __init__(self, improver: Improver, start: Sequence[int]) -> None:
+    def __init__(self, improver: Improver, start: Sequence[int], *, total: float = 0.0) -> None:
         self.improver = improver
         self.picks = list(start)
         self.counts = counted(improver.graph, start)
@@ -133,28 +143,41 @@ class _Walk:
         self.near = improver.costs.copy()
         for slot, beside in enumerate(improver.beside):
             for other, table in beside:
-                self.near[self._range(other)] += table[:, self.picks[slot]]
-        self.total = 0.0  # [1] above the start's
+                self.near[self.range_of(other)] += table[:, self.picks[slot]]
+        self.total = total  # [1] above that of some start
 
-    def _range(self, slot: int) -> slice:
+    def range_of(self, slot: int) -> slice:
+        """Where the candidates of a slot stand in the row of all."""
         return slice(self.improver.first[slot], self.improver.first[slot + 1])
 
     def gains(self) -> Floats:
         """What the cost would rise by with each candidate in its slot [1]; infinite for those that are there."""
         i = self.improver
-        without = self.counts[i.rule] - self.own[i.of_slot, i.rule]
-        more = i.missed(without + i.value) - i.missed(without)
-        values = self.near + np.bincount(i.candidate, weights=more, minlength=len(self.near))
+        values = self.near + self._more(self.counts[i.rule] - self.own[i.of_slot, i.rule])
         now: Ints = i.first[:-1] + np.array(self.picks)
         gain: Floats = values - values[now][i.slot_of]
         gain[now] = np.inf
         return gain
 
+    def counted_on(self, counts: Floats) -> Floats:
+        """What each candidate alone adds to what is paid for rules, on top of counts of shape (rules,) [1]."""
+        return self._more(counts[self.improver.rule])
+
+    def _more(self, without: Floats) -> Floats:
+        i = self.improver
+        more = i.missed(without + i.value) - i.missed(without)
+        return np.bincount(i.candidate, weights=more, minlength=len(self.near)).astype(np.float64)
+
+    def move(self, slot: int, pick: int) -> None:
+        """Another candidate for a slot, whatever that adds."""
+        if pick != self.picks[slot]:
+            self.change(slot, pick, float(self.gains()[self.improver.first[slot] + pick]))
+
     def change(self, slot: int, pick: int, gain: float) -> None:
         """Another candidate for a slot."""
         before = self.picks[slot]
         for other, table in self.improver.beside[slot]:
-            self.near[self._range(other)] += table[:, pick] - table[:, before]
+            self.near[self.range_of(other)] += table[:, pick] - table[:, before]
         rows = self.improver.graph.rows[slot]
         self.counts += rows[:, pick] - rows[:, before]
         self.own[slot] = rows[:, pick]

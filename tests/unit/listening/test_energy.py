@@ -38,3 +38,8 @@ def test_silence_has_no_energy_and_does_not_raise_the_rest() -> None:
 
 def test_loudness_has_a_floor() -> None:
     assert loudness_curve(np.array([1.0, 0.0])) == pytest.approx([-0.691, -70.0])
+
+
+def test_a_track_that_starts_loud_is_loud_from_its_first_moment() -> None:
+    curve = energy_curve(levels((20, -8), (20, -20)), 40.0)
+    assert curve[:3] == pytest.approx([0.75] * 3, abs=0.02)

@@ -5,7 +5,7 @@ from math import inf, isfinite
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from sequencer.planning.drafting.choices import (
@@ -108,6 +108,7 @@ def chain(seed: int, slots: int, candidates: int) -> Choices:
     )
 
 
+@settings(max_examples=25)
 @given(st.integers(0, 10_000), st.data())
 def test_bound_below_cost_below_any_pick(seed: int, data: st.DataObject) -> None:
     choices = chain(seed, slots=7, candidates=6)

@@ -11,7 +11,15 @@ from scipy.optimize import linear_sum_assignment
 
 from sequencer.checks.dance.travel import TravelLimits, peaks
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.geometry.regions import AudienceEdge, Post, Region, Scenery, Venue, rectangle
+from sequencer.geometry.regions import (
+    AudienceEdge,
+    Post,
+    Region,
+    Scenery,
+    Venue,
+    rectangle,
+    round_stage,
+)
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.planning.drafting.standing_room import standing_room
 from sequencer.planning.drafting.where_to_stand import (
@@ -238,3 +246,19 @@ def test_partners_mirror_each_other() -> None:
     uneven = spots_of([(-3.0, 2.0), (-1.0, 4.0), (3.0, 2.0)])
     assert mirrored_partners(uneven) == ((("Ash", "Cy"),), ("Bo",))
     assert mirrored_partners(spots_of([(1.0, 2.0)])) == ((), ("Ash",))
+
+
+def test_every_spot_lies_on_a_round_stage() -> None:
+    floor = standing_room(
+        Venue(stage=round_stage(14.0)),
+        reach=1.2,
+        girth=0.0,
+        audience=0.0,
+        required=Requirements(),
+    )
+    found = fitting_formations(NAMES[:5], [1.2] * 5, required=0.3, room=floor)
+    assert {"circle", "wedge"} <= {one.name for one in found}
+    middle = 0.5 * (floor.bounds[1] + floor.bounds[3])
+    for one in found:
+        for x, y, _ in one.spots.values():
+            assert math.hypot(x, y - middle) <= 7.0 - 0.3 + 1e-6
