@@ -134,6 +134,8 @@ def check(
     flown: bool = False,
     danced: int | None = None,
     seed: int = 0,
+    start: str | None = None,
+    until: str | None = None,
 ) -> Report:
     """Every check on a show, the same as `sequencer check`.
 
@@ -148,6 +150,9 @@ def check(
         not given.
     seed : int
         Of these errors.
+    start, until : str, optional
+        Look only at what is danced between these moments: bar.beat, m:ss.s of the track or a section. The show must then be
+        a file or a `ReadShow`, and is neither flown nor danced with errors.
 
     Returns
     -------
@@ -160,7 +165,8 @@ def check(
     InputError
         If the show, its track or its own rules cannot be used.
     ValueError
-        If `danced` is less than 1, or `seed` less than 0.
+        If `danced` is less than 1, `seed` less than 0, or a part of a show is asked for that is staged, or to be flown or
+        danced.
     TypeError
         If one of them is not a whole number.
 
@@ -169,9 +175,13 @@ def check(
     >>> check("shows/night_ferry.yaml").ok
     True
     """
-    from sequencer.tasks import Dancing, check_show
+    from sequencer.tasks import Dancing, PartOfShow, check_show
 
     given, seed = _show(show), as_whole("seed", seed, least=0)
+    if start is not None or until is not None:
+        if danced is not None:
+            raise ValueError("only a whole show is danced with errors")
+        return check_show(given, flown=flown, part=PartOfShow(start=start, until=until))
     if danced is None:
         return check_show(given, flown=flown)
     runs = as_whole("danced", danced, least=1)

@@ -101,6 +101,7 @@ class Report:
     fuel_codes: frozenset[str] = frozenset()  # codes of findings listed on the fuel keeper's sheet
     blank_codes: frozenset[str] = frozenset()  # codes of findings on what nobody stated
     danced: Danced | None = None  # results of the simulation, if requested
+    part: str = ""  # if only a part of the show was looked at: which, in words
 
     @property
     def ok(self) -> bool:

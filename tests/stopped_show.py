@@ -1,4 +1,4 @@
-"""A small show of one performer, unlit, whose timeline a test writes; its song counts 110 beats a minute, four to a bar."""
+"""A small show of one performer, unlit, whose timeline a test writes; its song counts 120 beats a minute, four to a bar."""
 
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -24,4 +24,4 @@ def stopped_show(*entries, prop="poi", phrases="", cast="", start="3.1"):
     if phrases:
         text += f"phrases:\n{phrases}"
     text += "timeline:\n" + "".join(f"  - {line}\n" for line in lines)
-    return staged(show_from_document(parse_document(text, "s.yaml")), even_song(110, duration=60.0))
+    return staged(show_from_document(parse_document(text, "s.yaml")), even_song(120))

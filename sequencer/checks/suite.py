@@ -15,10 +15,23 @@ from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.progress import Progress
 from sequencer.safety.circumstances import cautions_of
 from sequencer.staging.flown_show import flown_hands, flown_show
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import ShowPart, Staged
 
 UNLIT = "Nothing is lit in this show, so burning time, fuel and spotters were not checked."
+OF_A_PART = (
+    "joins",
+    "accents",
+    "feasible",
+    "distances",
+    "walks",
+    "listen-again",
+)  # checks of what is danced when
+_REST = (
+    "Only {} of the show were looked at, and of these only what is danced: neither what comes before and after, nor fire, "
+    "crew, posts, exits and rules. `sequencer check` without --from and --until looks at everything."
+)
 _AS_FLOWN = ("distances", "let-go")  # checks of the motion itself
+_INSTANT = 1e-6  # [s]
 _BEFORE = 0.2  # of the progress: song analysis and staging
 
 
@@ -58,8 +71,11 @@ def examined(
 ) -> tuple[Outcome, Danced | None]:
     """Findings of every check, and the table of the show as danced, if that was computed.
 
-    With `flown`, distances and flights let go are those of the motion as flown.
+    With `flown`, distances and flights let go are those of the motion as flown. Of a part of a show only what is danced in it
+    is looked at.
     """
+    if show.part is not None:
+        return _of_part(show, show.part, progress), None
     say = progress or (lambda _subject, _share: None)
     outcome, shown, done = Outcome(), "", _BEFORE
     if flown:
@@ -80,6 +96,52 @@ def examined(
     if trials is not None:
         outcome += _danced(trials, say).outcome(show)
     return outcome, outcome.danced
+
+
+def _of_part(show: Staged, part: ShowPart, progress: Progress | None) -> Outcome:
+    """Findings on what is danced in a part."""
+    say = progress or (lambda _subject, _share: None)
+    outcome, done = Outcome(), _BEFORE
+    for check in checks():
+        if check.name in OF_A_PART:
+            say(check.words, round(done, 3))
+            outcome += check.outcome(show)
+            done += check.share
+    low, high = show.seconds(part.start), show.seconds(part.end)
+    findings = [each for each in outcome.findings if _within(each, low, high)]
+    held = {id(each) for each in findings}
+    return replace(
+        outcome,
+        findings=tuple(findings),
+        mendable=tuple(each for each in outcome.mendable if id(each.finding) in held),
+        clearances=tuple(
+            row if low <= row.at <= high else replace(row, bound=True) for row in outcome.clearances
+        ),
+        not_checked=(
+            _REST.format(part_words(show)),
+            *outcome.not_checked,
+        ),
+    )
+
+
+def _within(finding: Finding, low: float, high: float) -> bool:
+    """Whether a finding is about something between two seconds, at least in part."""
+    if finding.start is None:
+        return False
+    end = finding.start if finding.end is None else finding.end
+    return (
+        finding.start < high - _INSTANT and end > low + _INSTANT
+    ) or low - _INSTANT <= finding.start <= high
+
+
+def part_words(show: Staged) -> str:
+    """The part of a show that was staged: "bars 25.1 to 33.1", "bars 1.1 to 9.1", "bar 74.1 to the end"; else empty."""
+    if show.part is None:
+        return ""
+    low = show.position(max(show.part.start, 0.0))
+    if show.seconds(show.part.end) > show.song.duration - _INSTANT:
+        return f"bar {low} to the end"
+    return f"bars {low} to {show.position(show.part.end)}"
 
 
 def by_urgency(show: Staged) -> tuple[Check, ...]:
@@ -136,12 +198,15 @@ def reported(show: Staged, outcome: Outcome, danced: Danced | None = None) -> Re
         show=show.file,
         findings=tuple(sorted(outcome.findings, key=_order)),
         clearances=tuple(sorted(outcome.clearances, key=lambda row: row.distance - row.required)),
-        not_checked=outcome.not_checked if show.lit else (UNLIT, *outcome.not_checked),
+        not_checked=outcome.not_checked
+        if show.lit or show.part is not None
+        else (UNLIT, *outcome.not_checked),
         cautions=_cautions(show, raised),
         conditions=raised,
         fuel_codes=fuel_codes(),
         blank_codes=blank_codes(),
         danced=danced,
+        part=part_words(show),
     )
 
 

@@ -19,6 +19,9 @@ from sequencer.progress import within
 @click.option("--flown", is_flag=True,
               help="Also check which patterns and links can be flown with poi and rope darts, and what would do where they "
                    "cannot.")  # fmt: skip
+@click.option("--from", "start", metavar="MOMENT",
+              help="Look only at what is danced from this moment on: bar.beat, m:ss or a section, such as 'refrain 2'.")  # fmt: skip
+@click.option("--until", metavar="MOMENT", help="Look only at what is danced before this moment.")
 @click.option("--danced", "runs", type=click.IntRange(1, 1_000_000), metavar="N",
               help="Also run the show N times with typical human errors and report how likely each conflict is.")  # fmt: skip
 @click.option("--seed", type=click.IntRange(0), default=0, show_default=True,
@@ -35,6 +38,8 @@ def check(
     as_json: bool,
     mend: bool,
     flown: bool,
+    start: str | None,
+    until: str | None,
     runs: int | None,
     seed: int,
     jobs: int | None,
@@ -42,12 +47,22 @@ def check(
 ) -> None:
     """Run every check on SHOW: joins, tethers, reach, clearances, fire, crew.
 
+    With --from or --until only what is danced between them is staged and checked, as in the whole show; fire, crew
+    and the rest of the show are not.
     If --danced or --flown is interrupted, give the same command again to resume.
     Exits with status 0 if there is no STOP, with 1 if something must be mended first.
     """
     from sequencer import tasks
 
     _agree(ctx, runs=runs, cluster=cluster, flown=flown, jobs=jobs)
+    part = None
+    if start is not None or until is not None:
+        if mend or flown or runs is not None:
+            raise click.UsageError(
+                "--from and --until look at a part: --mend, --flown and --danced need the whole show",
+                ctx,
+            )
+        part = tasks.PartOfShow(start=start, until=until)
     dancing = None
     if runs is not None:
         dancing = tasks.Dancing(
@@ -61,7 +76,7 @@ def check(
                 mended = tasks.mend_show(show, progress=within(progress, 0.0, begun))
             checking = within(progress, begun, 1.0)
             report = tasks.check_show(
-                show, flown=flown, dancing=dancing, jobs=jobs or 1, progress=checking
+                show, flown=flown, dancing=dancing, part=part, jobs=jobs or 1, progress=checking
             )
     except KeyboardInterrupt as stop:
         mended = getattr(stop, "mended", mended)

@@ -32,6 +32,9 @@ _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 )
 @click.option("--flown", is_flag=True,
               help="Dance the page as poi can be flown, not as drawn; takes minutes the first time.")  # fmt: skip
+@click.option("--from", "start", metavar="MOMENT",
+              help="Only what is danced from this moment on: bar.beat, m:ss or a section, such as 'refrain 2'.")  # fmt: skip
+@click.option("--until", metavar="MOMENT", help="Only what is danced before this moment.")
 @click.option("--for", "who", multiple=True, metavar="NAME",
               help="Count only this performer's changes; can be repeated.")  # fmt: skip
 @click.pass_context
@@ -49,15 +52,25 @@ def rehearse(
     split: bool,
     who: tuple[str, ...],
     flown: bool,
+    start: str | None,
+    until: str | None,
 ) -> None:
     """Write the rehearsal page of SHOW (one HTML file that dances it) and its count track (WAV).
 
     Also written: cues for lighting and sound (MIDI), captions (WebVTT) and the timetable (CSV, JSON).
     The page needs a check: a show with findings is written too, with the findings on the page, and the
     command exits with status 1 if something must be mended before the show is danced. Without the page
-    nothing is checked.
+    nothing is checked. With --from or --until the page repeats that part, and only what is danced in it is checked.
     """
     from sequencer import tasks
+
+    part = None
+    if start is not None or until is not None:
+        if flown:
+            raise click.UsageError(
+                "--from and --until show a part: --flown needs the whole show", ctx
+            )
+        part = tasks.PartOfShow(start=start, until=until)
 
     with ProgressLine() as progress:
         report, written = tasks.write_rehearsal(
@@ -72,6 +85,7 @@ def rehearse(
             split=split,
             who=who,
             flown=flown,
+            part=part,
             progress=progress,
         )
     for path in written:

@@ -116,7 +116,7 @@ def _contents(show: Staged) -> Mapping[str, bytes] | None:
     rest = {name: value for name, value in said.items() if name not in HEADINGS}
     count = tempo.times, tempo.first, tempo.bars, tempo.metre
     year = dt.datetime.now(tz=dt.UTC).year  # of a show without a date
-    around = show.file, rest, show.song, count, files_beside(show), year
+    around = show.file, rest, show.song, count, files_beside(show), year, show.part
     with suppress(TypeError):  # a law of another package
         contents: dict[str, bytes] = {
             part: content_key(headings[part], found.get(part)) for part in SHOW_PARTS
@@ -160,6 +160,7 @@ def _same_around(before: Staged, after: Staged) -> bool:
     )
     return (
         old == new
+        and before.part == after.part
         and "pattern_files" not in new  # they may have changed since
         and [record.name for record in before.show.cast] == [r.name for r in after.show.cast]
         and before.song == after.song

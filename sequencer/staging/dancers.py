@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
+from functools import partial
 from itertools import pairwise
 
 from sequencer.facts.flames import FASTEST_HEAD
@@ -19,7 +20,7 @@ from sequencer.motion.performers.hand_deviation import hand_deviations_of
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
-from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.link_limits import LinkLimits, PaceLimits, hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.stops import HandStop
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
@@ -27,7 +28,7 @@ from sequencer.show.model import Limits, Performer
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import dance_key
-from sequencer.staging.staged import Accent, Block, Lit
+from sequencer.staging.staged import Accent, Block, Lit, ShowPart
 from sequencer.staging.wicks import fastest_wick, flame_reach
 from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
@@ -55,6 +56,7 @@ class PlacedDance:
     ]  # blocks and stops, by start, of each performer who has any
     burns: Mapping[str, tuple[Lit, ...]]  # of each performer who has any
     last: float  # [beats]
+    part: ShowPart | None = None  # if only that is staged
 
 
 def recent_dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
@@ -76,7 +78,7 @@ def _dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
     record, body, props = _performer(read, name)
     own = danced.own.get(name, ())
     carriage = _carriage(body, own)
-    trajectories = _trajectories(read, own, carriage, props, danced.book)
+    trajectories = _trajectories(read, own, carriage, props, danced)
     burns = _burns(danced, name)
     for side, trajectory in trajectories.items():
         # Faster than any ordinary prop (a long rope): its flame is stretched farther.
@@ -157,6 +159,25 @@ def flown_limits(limits: Limits) -> FlownLimits:
     return FlownLimits(hand_speed=limits.hand_speed, hand_acceleration=limits.hand_acceleration)
 
 
+def link_limits(limits: Limits, tempo: TempoMap, start: float, end: float) -> LinkLimits:
+    """What a show lets a link from one beat to another ask for, per beat.
+
+    Parameters
+    ----------
+    limits : Limits
+        The show's, by the second.
+    tempo : TempoMap
+    start, end : float
+        [beats]
+    """
+    pace = PaceLimits(
+        hand_speed=limits.hand_speed,
+        hand_acceleration=limits.hand_acceleration,
+        turns=limits.turns,
+    )
+    return pace.at(tempo.fastest(start, end))
+
+
 def _standing(
     read: ReadShow,
     name: str,
@@ -197,10 +218,11 @@ def _trajectories(
     blocks: Sequence[Block],
     carriage: Carriage,
     props: Mapping[Side, Prop],
-    book: Mapping[str, library.Pattern],
+    danced: PlacedDance,
 ) -> dict[Side, Trajectory]:
     body = carriage.body
-    spans = _spans(read, blocks, body, props, book)
+    spans = _spans(read, blocks, body, props, danced.book)
+    limits = partial(link_limits, read.show.limits, danced.tempo)
     bridged = [(block.start, block.end) for block in blocks if block.link]
     trajectories: dict[Side, Trajectory] = {}
     for side in sorted(
@@ -217,6 +239,7 @@ def _trajectories(
                 HandStop(b.start, b.end, b.stop) for b in blocks if b.stop and side in b.stopped
             ],
             hangs=props[side].flexible,
+            limits=limits,
         )
     return {side: trajectories[side] for side in props}
 

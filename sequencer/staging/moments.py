@@ -42,7 +42,7 @@ class Moments:
             if moment.name not in names:
                 raise self.read.fault(
                     "unknown-section", path, f"the song has no section {moment.name!r}",
-                    nearest(moment.name, list(names)),
+                    _which(moment.name, names),
                 )  # fmt: skip
             beat = _edge(moment, self.song, self.tempo)
         seconds = float(self.tempo.seconds_from_beats(beat))
@@ -70,12 +70,20 @@ def beat_of(moment: Moment, song: Song, tempo: TempoMap) -> float:
     elif moment.name in song.section_names():
         beat = _edge(moment, song, tempo)
     else:
-        near = nearest(moment.name, list(song.section_names()))
-        raise ValueError(f"the song has no section {moment.name!r}; {near}")
+        which = _which(moment.name, song.section_names())
+        raise ValueError(f"the song has no section {moment.name!r}; {which}")
     if not -0.05 <= float(tempo.seconds_from_beats(beat)) <= song.duration + 0.05:
         last = tempo.position_of(float(tempo.beats_from_seconds(song.duration)))
         raise ValueError(f"{moment} is outside the track, which ends at {last}")
     return beat
+
+
+def _which(name: str, names: Sequence[str]) -> str:
+    """Which section may be meant: each of those that share a name, or the one whose name is most alike."""
+    alike = [each for each in names if each.rpartition(" ")[0] == name and each[-1].isdigit()]
+    if len(alike) < 2:
+        return nearest(name, list(names))
+    return f"it has {len(alike)} of them: write {', '.join(alike[:-1])} or {alike[-1]}"
 
 
 def _edge(edge: SectionEdge, song: Song, tempo: TempoMap) -> float:

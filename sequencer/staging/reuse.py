@@ -105,7 +105,9 @@ def same_count(first: TempoMap, second: TempoMap) -> bool:
 def _dances(show: Show, blocks: Sequence[Block], lit: Sequence[Lit]) -> dict[str, Any]:
     """All that makes each performer's trajectories, their margins and flames."""
     fire = show.fire and (show.fire.fuel, show.fire.flame, show.fire.burn)
-    hand = show.limits.hand_speed, show.limits.hand_acceleration  # within which blocks are flown
+    limits = show.limits
+    # Within which links are sought, and blocks flown.
+    hand = limits.hand_speed, limits.hand_acceleration, limits.turns
     parts: dict[str, Any] = {record.name: [record, fire, hand] for record in show.cast}
     for block in blocks:
         parts[block.who].append(

@@ -13,6 +13,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show, StopKind
 from sequencer.show.reading import ReadShow
 from sequencer.staging.results import Results, once_per_show
+from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import counted
@@ -107,6 +108,20 @@ class Accent:
     path: Path
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShowPart:
+    """A part of a show, and the window around it in which its performers move as in the whole show."""
+
+    start: float  # [beats]
+    end: float  # [beats]
+    low: float  # [beats]
+    high: float  # [beats]
+
+    def touches(self, block: Block) -> bool:
+        """Whether a block lies in the part, reaches into it or ends or begins at its border."""
+        return block.end >= self.start - TOUCH and block.start <= self.end + TOUCH
+
+
 Own = TypeVar("Own", Block, Lit, Accent)
 
 
@@ -132,6 +147,7 @@ class Staged:
     )  # stage, audience, ceiling, scenery and posts as geometry
     read: ReadShow | None = None  # the show file it was staged from, so that changes can be tried
     heard: Song | None = None  # the song before corrections
+    part: ShowPart | None = None  # if only that was staged
     results: Results = field(
         default_factory=Results, init=False, repr=False, compare=False
     )  # see there
@@ -152,7 +168,9 @@ class Staged:
 
     @property
     def span(self) -> tuple[float, float]:
-        """From the start of the song, or the first beat if earlier, to the end of the last block [beats]."""
+        """From the start of the song, or the first beat if earlier, to the end of the last block [beats]; of a part, its window."""
+        if self.part is not None:
+            return self.part.low, self.part.high
         start = min(0.0, float(self.tempo.beats_from_seconds(0.0)))
         end = max(
             [float(self.tempo.beats_from_seconds(self.song.duration))]

@@ -21,12 +21,14 @@ from sequencer.staging.dances import fitted_blocks
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import same_song, same_vocabulary, unchanged
-from sequencer.staging.staged import Lit, Staged, by_name
+from sequencer.staging.show_part import near_part, show_part
+from sequencer.staging.staged import Block, Lit, Staged, by_name
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
-from sequencer.timing.position import TOUCH
+from sequencer.timing.position import TOUCH, Moment
 from sequencer.timing.song import Song
 
+BetweenMoments = tuple[Moment | None, Moment | None]
 _MOST_CASTS = 32  # whose cycles are kept
 _MOST_DANCED = 30  # shows whose blocks are kept: each weighs a kilobyte a block
 
@@ -37,6 +39,7 @@ def staged(
     *,
     before: Staged | None = None,
     only: Collection[str] | None = None,
+    between: BetweenMoments | None = None,
 ) -> Staged:
     """Place a show on its song.
 
@@ -51,13 +54,17 @@ def staged(
         and results that still hold.
     only : collection of str, optional
         Performers that are staged; the others have no blocks and no dancer. Everybody if left out.
+    between : tuple of Moment or None, optional
+        Two moments: only what decides how everybody moves between them is staged. The whole show if left out.
 
     Raises
     ------
     InputError
         If a moment, block, walk or pattern is invalid; the message gives the position in the file.
+    ValueError
+        If the moments of `between` are not in the song, or not one after the other.
     """
-    danced = _danced(read, song, before, only)
+    danced = _danced(read, song, before, only, between)
     stood = standings(read, danced.moments, danced.last)
     known: dict[str, Dancer] = {}
     if before is not None:
@@ -85,6 +92,7 @@ def staged(
         book=danced.book,
         read=read,
         heard=song,
+        part=danced.part,
     )
     files_beside(show)  # before any of them is read
     if before is not None:
@@ -147,7 +155,11 @@ def dancers_anywhere(
 
 
 def _danced(
-    read: ReadShow, heard: Song, before: Staged | None, only: Collection[str] | None = None
+    read: ReadShow,
+    heard: Song,
+    before: Staged | None,
+    only: Collection[str] | None = None,
+    between: BetweenMoments | None = None,
 ) -> PlacedDance:
     if before is not None and same_song(before, read, heard):
         song, tempo = before.song, before.tempo
@@ -170,7 +182,16 @@ def _danced(
     end = max((block.end for block in everything), default=0.0)
     if only is not None:
         found = found.of(only)
+    part = None if between is None else show_part(*between, song, tempo)
     blocks = fitted_blocks(read.show, found.blocks, tempo, book)
+    stops, accents = found.stops, found.accents
+    near: Collection[Block] = (*blocks, *stops)
+    if part is not None:
+        near = near_part((*blocks, *stops), part)
+        blocks, stops = (
+            tuple(block for block in each if part.touches(block)) for each in (blocks, stops)
+        )
+        accents = tuple(each for each in accents if part.start <= each.beat <= part.end)
     lit = _lit(read, moments)
     last = max(float(tempo.beats_from_seconds(song.duration)), end)
     return PlacedDance(
@@ -179,11 +200,12 @@ def _danced(
         moments=moments,
         book=book,
         blocks=blocks,
-        stops=found.stops,
-        accents=found.accents,
+        stops=stops,
+        accents=accents,
+        part=part,
         lit=lit,
         last=last,
-        own=by_name(sorted((*blocks, *found.stops), key=attrgetter("start", "path"))),
+        own=by_name(sorted(near, key=attrgetter("start", "path"))),
         burns=by_name(lit),
     )
 

@@ -8,6 +8,7 @@ if TYPE_CHECKING:
     from sequencer.tasks.drafts import draft_show, draft_words
     from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
     from sequencer.tasks.mend import mend_show
+    from sequencer.tasks.part_of_show import PartOfShow
     from sequencer.tasks.shows import (
         check_show,
         click_song,
@@ -26,6 +27,7 @@ if TYPE_CHECKING:
 
 __all__ = [
     "Dancing",
+    "PartOfShow",
     "chart_folder",
     "check_show",
     "click_song",
@@ -54,6 +56,7 @@ _HOMES = {
     "folder_text": "folders",
     "hear_folder": "folders",
     "mend_show": "mend",
+    "PartOfShow": "part_of_show",
     "trace_pattern": "vocabulary",
 }  # all others are in `shows`
 

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from sequencer.show.reading import ReadShow
     from sequencer.staging.staged import Staged
     from sequencer.tasks.dancing import Dancing
+    from sequencer.tasks.part_of_show import PartOfShow
     from sequencer.timing.song import Song
 
 AnyShow: TypeAlias = "AnyPath | ReadShow | Staged"
@@ -177,6 +178,7 @@ def stage_show(
     *,
     song: "Song | None" = None,
     without_track: bool = False,
+    part: "PartOfShow | None" = None,
     jobs: int = 1,
     progress: Progress | None = None,
 ) -> "Staged":
@@ -190,6 +192,8 @@ def stage_show(
         The analysed track; analysed here if not given.
     without_track : bool
         If the track is missing, use the cached analysis with the hash that the show names.
+    part : PartOfShow, optional
+        Stage only this part; the whole show if not given.
     jobs : int
         Processes that work out the dances; -1 for one per core.
     progress : callable, optional
@@ -204,17 +208,21 @@ def stage_show(
     from sequencer.staging.timeline import staged
 
     if isinstance(path, Staged):
+        if part is not None:
+            raise ValueError("a show that is staged has no part to be staged: give its file")
         return path
     read = path if isinstance(path, ReadShow) else read_show(Path(path))
     hearing = within(progress, 0.0, _SONG)
     analysed = song or _analysed(read, without_track=without_track, progress=hearing)
     _refuse_another_cut(read, analysed)
-    if jobs != 1:
+    if jobs != 1 and part is None:
         from sequencer.tasks.working_out import work_out
 
         work_out(read, analysed, jobs=jobs, progress=within(progress, _SONG, _WORKED_OUT))
     if progress is not None:
         progress("putting the dances on the song", _SONG if jobs == 1 else _WORKED_OUT)
+    if part is not None:
+        return part.staged(read, analysed)
     return staged(read, analysed)
 
 
@@ -266,10 +274,11 @@ def check_show(
     *,
     flown: bool = False,
     dancing: "Dancing | None" = None,
+    part: "PartOfShow | None" = None,
     jobs: int = 1,
     progress: Progress | None = None,
 ) -> Report:
-    """Run every check on a show.
+    """Run every check on a show, or those of what is danced on a part of it.
 
     Parameters
     ----------
@@ -278,6 +287,8 @@ def check_show(
         Whether it is also checked which patterns and links can be flown.
     dancing : Dancing, optional
         How often and where to run the show with random human errors; not at all if left out.
+    part : PartOfShow, optional
+        Look only at this part, of a show that is not staged yet, neither flown nor danced.
     jobs : int
         Processes that work out the dances of a show that is not staged yet; -1 for one per core.
     progress : callable, optional
@@ -285,8 +296,14 @@ def check_show(
     Raises
     ------
     InputError
-        If the show, its track or the cluster cannot be used.
+        If the show, its track or the cluster cannot be used, or the part is not in the song.
+    ValueError
+        If a part is to be flown or danced, or of a show that is staged.
     """
+    if part is not None:
+        if flown or dancing is not None:
+            raise ValueError("only a whole show is flown or danced with errors")
+        return part_of_show(path, part, progress=progress)[1]
     if dancing is None and not flown and isinstance(path, str | os.PathLike):
         asked = AskedReport(Path(path))
         known = asked.known()
@@ -305,6 +322,27 @@ def check_show(
 
     with trials(show, dancing) as how:
         return checked_with_mends(show, flown=flown, trials=how, progress=progress)
+
+
+def part_of_show(
+    path: AnyShow,
+    part: "PartOfShow",
+    *,
+    without_track: bool = False,
+    progress: Progress | None = None,
+) -> "tuple[Staged, Report]":
+    """A part of a show, staged, and its report.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, or the part is not in the song.
+    """
+    from sequencer.planning.offers import checked_with_mends
+
+    heard = within(progress, 0.0, _HEARD)
+    show = stage_show(path, without_track=without_track, part=part, progress=heard)
+    return show, checked_with_mends(show, progress=progress)
 
 
 def _checked(show: "Staged", asked: AskedReport, progress: Progress | None) -> Report:
@@ -419,6 +457,7 @@ def write_rehearsal(
     split: bool = False,
     who: Sequence[str] = (),
     flown: bool = False,
+    part: "PartOfShow | None" = None,
     progress: Progress | None = None,
 ) -> tuple[Report | None, list[Path]]:
     """Write a show's rehearsal files into its own folder in `out`; the page comes with the findings of a check.
@@ -440,6 +479,8 @@ def write_rehearsal(
         Performers whose changes are counted; everybody if empty.
     flown : bool
         Whether the page dances the show as it can be flown with a passive prop, not as drawn.
+    part : PartOfShow, optional
+        Only this part; it is not flown.
     progress : callable, optional
 
     Returns
@@ -460,9 +501,13 @@ def write_rehearsal(
     if "page" in parts:
         begun = _CHECKED
         checking = within(progress, 0.0, begun)
-        show, report = _staged_and_checked(path, checking, without_track=True)
+        if part is None:
+            show, report = _staged_and_checked(path, checking, without_track=True)
+        else:
+            show, report = part_of_show(path, part, without_track=True, progress=checking)
     else:
-        show = stage_show(path, without_track=True, progress=within(progress, 0.0, begun))
+        hearing = within(progress, 0.0, begun)
+        show = stage_show(path, without_track=True, part=part, progress=hearing)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = ExportOptions(
         parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown

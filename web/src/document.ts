@@ -107,6 +107,7 @@ export interface Document {
   burn: { seconds: number; measured: boolean } | null;
   findings: Finding[];
   clearances: Clearance[];
+  part?: [number, number] | null; // [s] the part that is shown; missing or null for a whole show
   apart: number | null; // [m] required between two performers
   not_checked: string[];
   error: { stated: number; measured: number };

@@ -118,6 +118,10 @@ class Page {
       this.a = 0;
       this.b = doc.duration;
       this.repeat = true;
+    } else if (doc.part) {
+      [this.a, this.b] = doc.part;
+      this.repeat = true;
+      this.seek(doc.part[0]);
     }
     this.resize();
     this.redrawTimeline();

@@ -11,25 +11,18 @@ from itertools import pairwise
 from typing import Any
 
 from sequencer.checks.check import Check
-from sequencer.checks.dance.proven import Hand, spare_reach
+from sequencer.checks.dance.hard_links import links_too_hard
 from sequencer.checks.outcome import Mendable, Outcome
-from sequencer.findings import Finding, Severity
-from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.findings import Finding
+from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.least_values import Least
 from sequencer.motion.trajectories.boundary import BlockPart, Boundary
 from sequencer.motion.trajectories.joining import Tolerances, Verdict
-from sequencer.motion.trajectories.link_limits import (
-    REACH_SLACK,
-    HandSpace,
-    LinkLimits,
-    hand_space_of,
-)
-from sequencer.motion.trajectories.links import LinkLaw, out_of_reach, pace_broken
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.link_limits import HandSpace, hand_space_of
+from sequencer.staging.dancers import link_limits
 from sequencer.staging.results import OfPerformer, result_of
 from sequencer.staging.staged import Block, Staged, written
 from sequencer.timing.position import TOUCH
@@ -110,7 +103,9 @@ def performers_blocks(what: str, show: Staged, dancer: Dancer) -> OfPerformer:
 
 
 def _of_performer(show: Staged, dancer: Dancer) -> tuple[list[Mendable], list[Finding]]:
-    return _unjoined(show, joints(show, dancer)), _links(show, dancer)
+    judged = joints(show, dancer)
+    unjoined = {(each.side, each.beat) for each in judged if each.verdict.kind != "joins"}
+    return _unjoined(show, judged), links_too_hard(show, dancer, unjoined)
 
 
 def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None) -> list[Joint]:
@@ -150,6 +145,7 @@ def meetings(
                 space=_hand_space(dancer, side),
                 earlier=earlier,
                 tolerances=allowed,
+                limits=link_limits(show.show.limits, show.tempo, before.end, before.end),
             )
             found.append(
                 Meeting(
@@ -235,72 +231,6 @@ def _finding(show: Staged, same: Sequence[Joint]) -> Finding:
         position=show.position(joint.beat),
         message=f"{joint.before.title} into {joint.after.title}, {hands}: {what} "
         f"({joint.verdict.gap.words()})",
-        source=_SOURCE,
-    )
-
-
-def _links(show: Staged, dancer: Dancer) -> list[Finding]:
-    """Links that exceed the limits: those written in the show, and those that fill gaps."""
-    found = []
-    for side, trajectory in dancer.trajectories.items():
-        if not isinstance(trajectory, Trajectory):
-            continue
-        spans, reaches = trajectory.spans, spare_reach(show)[Hand(dancer.name, side)]
-        written = [b.start for b in show.blocks_of(dancer.name) if b.link]
-        for k, span in enumerate(spans):
-            if not isinstance(span.law, LinkLaw):
-                continue
-            too_far = _too_far(dancer.body, reaches[k].least)
-            why = too_far or pace_broken(LinkLimits(), span.law)
-            if why:
-                grave = bool(too_far) or any(abs(start - span.start) <= TOUCH for start in written)
-                found.append(
-                    _link_finding(
-                        show, dancer, side, spans, k, why, grave=grave, reach=bool(too_far)
-                    )
-                )
-    return found
-
-
-def _too_far(body: Body, left: Least) -> str:
-    """How far the hand is out of reach on a link, in words; empty if it is not, proven on the moved body."""
-    if left.value >= -REACH_SLACK:
-        return ""
-    return out_of_reach(body.arm_length - left.value, body.arm_length)
-
-
-def _link_finding(
-    show: Staged,
-    dancer: Dancer,
-    side: Side,
-    spans: tuple[Span, ...],
-    k: int,
-    why: str,
-    *,
-    grave: bool,
-    reach: bool,
-) -> Finding:
-    span = spans[k]
-    beats = span.end - span.start
-    unit = "beat" if beats == 1 else "beats"
-    names = [
-        spans[n].label if 0 <= n < len(spans) and spans[n].kind == "block" else "rest"
-        for n in (k - 1, k + 1)
-    ]
-    severity: Severity = "stop" if grave else "warn"
-    return Finding(
-        code="link-too-hard",
-        severity=severity,
-        who=(dancer.name,),
-        start=show.seconds(span.start),
-        end=show.seconds(span.end),
-        position=show.position(span.start),
-        message=f"from {names[0]} to {names[1]}, {side} hand, in {beats:g} {unit}: {why}",
-        remedies=(
-            *(("if a block next to it is out of reach, mend that first",) if reach else ()),
-            "leave more beats between the two",
-            "change the shift of the block after it",
-        ),
         source=_SOURCE,
     )
 

@@ -22,7 +22,7 @@ from sequencer.motion.laws.rotations import Turn, Vector
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.trajectories.hand_paths import BOUND_PIECES, Piecewise
-from sequencer.motion.trajectories.links import LinkLaw
+from sequencer.motion.trajectories.link_law import LinkLaw
 
 Jet = list[Floats]  # a value and its derivatives by beats, each (3, n) or (n,)
 

@@ -30,7 +30,7 @@ from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.performers.batch import Needed, unwrapped
 from sequencer.motion.performers.courses import Courses, LawPlaces
 from sequencer.motion.performers.stretches import Stretches, stretches
-from sequencer.motion.trajectories.links import LinkLaw
+from sequencer.motion.trajectories.link_law import LinkLaw
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 _SAMPLES = 16_384  # instants computed at a time, to limit memory

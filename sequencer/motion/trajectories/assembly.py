@@ -6,7 +6,7 @@ import numpy as np
 
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
-from sequencer.motion.trajectories.bridges import Bridges, rest_span
+from sequencer.motion.trajectories.bridges import Bridges, LimitsAt, rest_span
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.stops import STILL, HandStop, opened, stopped
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -26,6 +26,7 @@ def assembled(
     carriage: Carriage | None = None,
     stops: Sequence[HandStop] = (),
     hangs: bool = True,
+    limits: LimitsAt | None = None,
 ) -> Trajectory:
     """The trajectory of one prop through its blocks.
 
@@ -50,6 +51,8 @@ def assembled(
         By start, each in a gap, before the first block or after the last.
     hangs : bool
         Whether the prop hangs from a hand that holds still.
+    limits : callable, optional
+        The limits of a link from one show beat to another; default: those of any tempo.
 
     Returns
     -------
@@ -63,7 +66,7 @@ def assembled(
     """
     if not blocks:
         return Trajectory((rest_span(rest, 0.0, 1.0),), space)
-    bridged = Bridges(rest, lead, space, other, carriage)
+    bridged = Bridges(rest, lead, space, other, carriage, limits)
     first, last = blocks[0], blocks[-1]
     begun = opened(
         first, [stop for stop in stops if stop.end <= first.start + TOUCH], straight, bridged
@@ -98,6 +101,7 @@ def joined(
     space: HandSpace | None = None,
     other: Trajectory | None = None,
     carriage: Carriage | None = None,
+    limits: LimitsAt | None = None,
 ) -> Trajectory:
     """Two blocks alone, with the link that fills the gap between them, as a written link does.
 
@@ -107,12 +111,12 @@ def joined(
         Without a gap if they touch.
     rest : Law
         State of the prop at rest.
-    space, other, carriage
+    space, other, carriage, limits
         As in `assembled`.
     """
     if after.start - before.end <= TOUCH:
         return Trajectory((before, after), space)
-    bridged = Bridges(rest, LEAD_IN, space, other, carriage)
+    bridged = Bridges(rest, LEAD_IN, space, other, carriage, limits)
     link = bridged.link(before, after, before.end, after.start).span
     return Trajectory((before, link, after), space)
 

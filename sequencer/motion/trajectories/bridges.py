@@ -3,7 +3,7 @@
 A link is kept by its content, in beats from its start, so that the same one later in a show is found at once.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
@@ -13,17 +13,15 @@ from sequencer.kept import kept
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
 from sequencer.motion.trajectories.link_gaps import Around, around
-from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import (
-    FoundLink,
-    found_link,
-    link_record,
-    restored_link,
-    sample_beats,
-)
+from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.link_search import FoundLink
+from sequencer.motion.trajectories.links import found_link, link_record, restored_link, sample_beats
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 LEADS = (1.5, 2.0, 0.5)  # multiples of the usual beats, tried if a link of those is not clean
+
+
+LimitsAt = Callable[[float, float], LinkLimits]
 
 
 class BridgeEnds(NamedTuple):
@@ -62,6 +60,9 @@ class Bridges:
     space: HandSpace | None
     other: Trajectory | None
     carriage: Carriage | None
+    limits: LimitsAt | None = (
+        None  # of a link from one show beat to another; default: those of any tempo
+    )
 
     def from_rest(self, after: Span, most: float) -> Span:
         """The link from rest to a block, of at most a number of beats."""
@@ -119,7 +120,7 @@ class Bridges:
         """All that a link depends on, in beats from its start: the same again later in a show is the same link."""
         times = [start, end, before.origin, after.origin]
         ends = before.law, start - before.origin, after.law, end - after.origin
-        content: list[Any] = [*ends, end - start, self.space]
+        content: list[Any] = [*ends, end - start, self.space, self._limits(start, end)]
         if self.other is not None and self.other.space is not None:
             spans, blends = self.other.part(start, end)
             for span in spans:
@@ -142,7 +143,11 @@ class Bridges:
     def _found(self, before: Span, after: Span, start: float, end: float) -> FoundLink:
         first, last = before.at(np.array(start)), after.at(np.array(end))
         obstacles = self._obstacles(start, end)
-        return found_link(first, last, end - start, self.space, obstacles=obstacles)
+        limits = self._limits(start, end)
+        return found_link(first, last, end - start, self.space, limits=limits, obstacles=obstacles)
+
+    def _limits(self, start: float, end: float) -> LinkLimits | None:
+        return self.limits and self.limits(start, end)
 
     def _obstacles(self, start: float, end: float) -> Around | None:
         """The performer's body as it moves, and the other hand's prop."""

@@ -27,7 +27,8 @@ from sequencer.motion.flown.seeking import held_to_limits, sought
 from sequencer.motion.flown.tether import UP, drag_of, flight
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.links import LinkLaw, every_way, law_record, restored_law
+from sequencer.motion.trajectories.link_law import LinkLaw, law_record, restored_law
+from sequencer.motion.trajectories.link_search import every_way
 
 LINK_KNOTS = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24

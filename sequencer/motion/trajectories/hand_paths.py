@@ -2,7 +2,8 @@
 
 The plain path is the one quintic that meets position, velocity and acceleration at both ends. If that would
 exceed the arm's reach, the hand first comes to a stop (after a fraction of the link), moves to another stop
-and starts from there: again quintics, twice continuously differentiable where they meet. Knots lie on
+and starts from there: again quintics, twice continuously differentiable where they meet. Or it passes both of these places
+at one speed and does not stand. Knots lie on
 sixteenths of the link. Either kind may be displaced sideways: the plain path by a minimum-jerk step there
 and back, a path through stops by moving its stops. Frame: body frame [m].
 Source: T. Flash, N. Hogan (J. Neurosci. 5, 1985) for quintic hand paths (from memory); bounds from
@@ -10,7 +11,7 @@ Bernstein control points, any text on geometric modelling.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from math import comb
 from typing import NamedTuple
@@ -25,6 +26,7 @@ from sequencer.motion.trajectories.sphere import power_rows, quintics
 
 BOUND_PIECES = 16  # number of parts of a link with separate bounds
 STOP_SHARE = 0.4  # fraction of the distance that the hand would cover at its speed until it stops
+MOVING = (4, 2, 3, 5)  # sixteenths of the link until the hand goes at one speed
 INSIDE = 0.88  # fraction of the arm within which the hand stops
 
 
@@ -92,16 +94,7 @@ def hand_paths(
         found = [Piecewise((0, BOUND_PIECES // 2, BOUND_PIECES), _led(plain, aside))]
     for sixteenths in (4, 6, 2):
         span = beats * sixteenths / BOUND_PIECES
-        stops = [
-            within_reach(
-                state.hand
-                + sign * STOP_SHARE * state.hand_rate * span[:, None]
-                + (0.0 if aside is None else aside),
-                shoulder,
-                arm,
-            )
-            for state, sign in ((first, 1.0), (last, -1.0))
-        ]
+        stops = _stops(first, last, span, shoulder=shoulder, arm=arm, aside=aside)
         still = [_still(stop) for stop in stops]
         found.append(
             Piecewise(
@@ -117,6 +110,77 @@ def hand_paths(
             )
         )
     return found
+
+
+def moving_paths(
+    first: Motion,
+    last: Motion,
+    beats: Floats,
+    *,
+    shoulder: Floats,
+    arm: float,
+    aside: Floats | None = None,
+) -> list[Piecewise]:
+    """Paths through the same stops on which the hand does not stand, but goes from one to the other at one speed.
+
+    Parameters
+    ----------
+    first, last, beats, shoulder, arm, aside
+        As for `hand_paths`.
+
+    Returns
+    -------
+    paths : list of Piecewise
+
+    Notes
+    -----
+    Source: module docstring; a quintic between states of one velocity that lies along their connection is straight
+    and even. Exact at both ends.
+    """
+    found = []
+    for sixteenths in MOVING:
+        span = beats * sixteenths / BOUND_PIECES
+        low, high = _stops(first, last, span, shoulder=shoulder, arm=arm, aside=aside)
+        between = beats - 2 * span
+        pace = (high - low) / between[:, None]
+        passing = [replace(_still(stop), hand_rate=pace) for stop in (low, high)]
+        found.append(
+            Piecewise(
+                (0, sixteenths, BOUND_PIECES - sixteenths, BOUND_PIECES),
+                np.stack(
+                    (
+                        _between(first, passing[0], span),
+                        _between(passing[0], passing[1], between),
+                        _between(passing[1], last, span),
+                    ),
+                    axis=1,
+                ),
+            )
+        )
+    return found
+
+
+def _stops(
+    first: Motion,
+    last: Motion,
+    span: Floats,
+    *,
+    shoulder: Floats,
+    arm: float,
+    aside: Floats | None,
+) -> tuple[Floats, Floats]:
+    """Where n hands come to a stop some beats after the start, and from where they start so long before the end."""
+    low, high = (
+        within_reach(
+            state.hand
+            + sign * STOP_SHARE * state.hand_rate * span[:, None]
+            + (0.0 if aside is None else aside),
+            shoulder,
+            arm,
+        )
+        for state, sign in ((first, 1.0), (last, -1.0))
+    )
+    return low, high
 
 
 def halting(start: Floats, end: Floats, halt: int) -> Piecewise:

@@ -29,7 +29,7 @@ from sequencer.motion.trajectories.joining import (
     shifts_of,
 )
 from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
-from sequencer.motion.trajectories.links import stacked
+from sequencer.motion.trajectories.link_search import stacked
 from sequencer.motion.trajectories.sphere import sphere_candidates
 
 

@@ -5,6 +5,7 @@ Source: docs/motion.md, section 5.
 """
 
 from dataclasses import dataclass
+from math import ceil, pi
 
 import numpy as np
 
@@ -15,6 +16,7 @@ from sequencer.motion.props.prop import TETHER_RADIUS, Prop, PropPoint, Solid
 from sequencer.motion.trajectories.hand_paths import Piecewise, hand_figures
 
 REACH_SLACK = 1e-3  # [m]
+PACE_STEP = 0.0625  # [beats/s] 3.75 beats a minute
 WICK = 0.05  # [m] radius of a poi's head; common practice
 
 
@@ -94,6 +96,41 @@ class LinkLimits:
         )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PaceLimits:
+    """What a performer is to be asked for on a link at most, by the second; as a show's `limits` say."""
+
+    hand_speed: float = 6.0  # [m/s]
+    hand_acceleration: float = 80.0  # [m/s²]
+    turns: float = 2.5  # [1/s]
+
+    def at(self, beats_per_second: float) -> LinkLimits:
+        """The same per beat, or the limits of any tempo where those are stricter.
+
+        The tempo is rounded up to a step of `PACE_STEP`, so that links of songs whose tempo sways are alike.
+
+        Parameters
+        ----------
+        beats_per_second : float
+            The fastest during the link [1/s].
+
+        Raises
+        ------
+        ValueError
+            If it is not positive.
+        """
+        if not beats_per_second > 0:
+            raise ValueError(f"a tempo must be positive, got {beats_per_second!r}")
+        pace = ceil(beats_per_second / PACE_STEP - 1e-9) * PACE_STEP
+        # In a slow song those by the beat are stricter: a slow link is not to whirl because it may.
+        most = LinkLimits()
+        return LinkLimits(
+            turn_rate=min(most.turn_rate, 2 * pi * self.turns / pace),
+            hand_speed=min(most.hand_speed, self.hand_speed / pace),
+            hand_acceleration=min(most.hand_acceleration, self.hand_acceleration / pace**2),
+        )
+
+
 def tether_figures(angles: Piecewise, beats: Floats) -> tuple[Floats, Floats]:
     """Proven bounds of turning rate and turning acceleration on each sixteenth of n paths.
 
@@ -111,10 +148,15 @@ def tether_figures(angles: Piecewise, beats: Floats) -> tuple[Floats, Floats]:
     -----
     Source: |d'|² = ψ'² + cos²ψ·α'² and its derivative, with control points. Upper bounds.
     """
-    sizes = [np.abs(angles.controls(order, beats)).max(axis=2) for order in range(3)]
+    raw = [angles.controls(order, beats) for order in range(3)]
+    sizes = [np.abs(each).max(axis=2) for each in raw]
     steep = np.minimum(sizes[0][..., 1], 1.0)  # bound of |sin ψ|
+    psi = raw[0][..., 1]
+    # |ψ| is nowhere smaller than the control point nearest to 0 if all lie on one side of it.
+    least = np.maximum(np.maximum(psi.min(axis=2), -psi.max(axis=2)), 0.0)
+    flat = np.where(sizes[0][..., 1] <= pi / 2, np.cos(np.minimum(least, pi / 2)), 1.0)
     alpha1, psi1 = sizes[1][..., 0], sizes[1][..., 1]
-    turn = np.hypot(alpha1, psi1)
-    across = sizes[2][..., 1] + np.minimum(0.5, steep) * alpha1**2
-    east = sizes[2][..., 0] + 2 * steep * psi1 * alpha1
+    turn = np.hypot(flat * alpha1, psi1)
+    across = sizes[2][..., 1] + np.minimum(0.5, steep * flat) * alpha1**2
+    east = flat * sizes[2][..., 0] + 2 * steep * psi1 * alpha1
     return turn, np.sqrt(across**2 + east**2 + turn**4)

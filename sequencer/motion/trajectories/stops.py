@@ -18,7 +18,7 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.trajectories.bridges import BridgeEnds, Bridges, rest_span
 from sequencer.motion.trajectories.hand_paths import STOP_SHARE, within_reach
 from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import axis_of
+from sequencer.motion.trajectories.link_search import axis_of
 from sequencer.motion.trajectories.trajectory import Span
 from sequencer.timing.position import TOUCH
 

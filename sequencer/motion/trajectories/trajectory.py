@@ -23,8 +23,9 @@ from sequencer.kept import content_key, recent, remembering
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.link_law import LinkLaw, law_record, restored_law
 from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import LinkLaw, law_record, link, restored_law
+from sequencer.motion.trajectories.links import link
 from sequencer.timing.position import TOUCH
 from sequencer.units import counted
 

@@ -67,7 +67,7 @@ def show_document(staged: Staged, report: Report) -> Document:
     return {
         "format": FORMAT,
         "kind": "show",
-        "title": f"{show.title} – as flown" if any(map(is_flown, staged.dancers)) else show.title,
+        "title": f"{show.title}{_which(staged, report)}",
         "version": show.version,
         "date": show.date or "",
         "duration": _rounded(song.duration),
@@ -107,8 +107,23 @@ def show_document(staged: Staged, report: Report) -> Document:
         "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
         "apart": _apart(report, order),
         "not_checked": list(report.not_checked),
+        "part": _part(staged),
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }
+
+
+def _which(staged: Staged, report: Report) -> str:
+    """What the page shows of a show, if it is not the show as drawn."""
+    if report.part:
+        return f" – {report.part}"
+    return " – as flown" if any(map(is_flown, staged.dancers)) else ""
+
+
+def _part(staged: Staged) -> list[float] | None:
+    """The part that the page repeats, in seconds of the track; None for a whole show."""
+    if staged.part is None:
+        return None
+    return [staged.seconds(edge) for edge in (staged.part.start, staged.part.end)]
 
 
 def _apart(report: Report, cast: Collection[str]) -> float | None:

@@ -2,7 +2,8 @@
 
 The JSON keys are fixed: `show`, `ok`, `findings` (`code`, `severity`, `who`, `start`, `end`, `position`,
 `message`, `remedies`, `source`, `where`) and `clearances` (`between`, `distance`, `required`, `at`, `error`,
-`parts`, `where`, `bound`, `position`), as well as `unseen`, `cautions` and `danced` (null unless requested).
+`parts`, `where`, `bound`, `position`), as well as `unseen`, `cautions` and `danced` (null unless requested);
+`part` if only a part of the show was looked at.
 Seconds and metres.
 """
 
@@ -36,6 +37,8 @@ def report_json(report: Report) -> str:
         "cautions": list(report.cautions),
         "danced": None if report.danced is None else asdict(report.danced),
     }
+    if report.part:
+        content["part"] = report.part
     return json.dumps(_finite(content), ensure_ascii=False, indent=2, allow_nan=False) + "\n"
 
 
@@ -71,6 +74,8 @@ def report_table(report: Report, *, width: int = 100) -> str:
 def _verdict(report: Report) -> str:
     counts = {s: sum(f.severity == s for f in report.findings) for s in SEVERITIES}
     numbers = ", ".join(f"{n} {severity}" for severity, n in counts.items() if n)
+    if report.part:
+        return _part_verdict(report, numbers)
     if report.ok and counts["warn"]:
         return f"{report.show}: no STOP in the show as entered, but decide on the warnings first ({numbers})"
     if report.ok:
@@ -78,6 +83,16 @@ def _verdict(report: Report) -> str:
             f" ({numbers})" if numbers else ""
         )
     return f"{report.show}: DO NOT DANCE YET ({numbers})"
+
+
+def _part_verdict(report: Report, numbers: str) -> str:
+    """The verdict on a part, which is none on the show."""
+    told = f" ({numbers})" if numbers else ""
+    if report.ok:
+        return f"{report.show}, {report.part} only: nothing there stops you trying it unlit{told}; the rest was not looked at"
+    return (
+        f"{report.show}, {report.part} only: DO NOT DANCE IT YET{told}; the rest was not looked at"
+    )
 
 
 def _not_yet(report: Report) -> str:

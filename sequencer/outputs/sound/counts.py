@@ -54,7 +54,7 @@ def count_track(staged: Staged, samples: Floats | None, rate: int, mix: Mix) -> 
     Returns
     -------
     track : ndarray, shape (m, 2) [1]
-        Left and right, peaking at most 1.2 dB below full scale.
+        Left and right, peaking at most 1.2 dB below full scale; of a part of a show, from four beats before it.
 
     Notes
     -----
@@ -76,6 +76,12 @@ def count_track(staged: Staged, samples: Floats | None, rate: int, mix: Mix) -> 
     largest = max(float(song.max(initial=0.0)), -float(song.min(initial=0.0)))
     if largest > _CEILING:
         song *= _CEILING / largest
+    if staged.part is not None:
+        first, last = (
+            max(0, round(staged.seconds(beat) / mix.speed * rate))
+            for beat in (staged.part.start - COUNTED, staged.part.end)
+        )
+        return song[first:last]
     return song
 
 

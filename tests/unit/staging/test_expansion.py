@@ -89,7 +89,7 @@ def test_one_hand_may_spin_while_the_other_does_something_else():
         ("  - {pattern: a, from: 27.1, beats: 90}\n", 14, r"runs to 49\.3, the track ends at 30\.4"),
         ("  - {pattern: a, from: 80.1, beats: 1}\n", 14, "80.1 is outside the track"),
         ("  - {pattern: a, from: chorus, beats: 1}\n", 14, "no section 'chorus'"),
-        ("  - {pattern: a, from: verse, beats: 1}\n", 14, "no section 'verse'; did you mean 'verse"),
+        ("  - {pattern: a, from: verse, beats: 1}\n", 14, "no section 'verse'; it has 2 of them: write verse 1 or verse 2"),
         ("  - {pattern: a, from: 3.5, beats: 1}\n", 14, "bar 3 has 4 beats"),
         ("  - {pattern: a, from: 3.1, until: 2.1}\n", 14, "not after the start"),
         ("  - {pattern: a}\n", 14, "no length"),

@@ -12,7 +12,7 @@ from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.performers import batch
 from sequencer.motion.performers.batch import Laws, Needed
 from sequencer.motion.trajectories.hand_paths import Piecewise
-from sequencer.motion.trajectories.links import LinkLaw
+from sequencer.motion.trajectories.link_law import LinkLaw
 
 PARTS = ("hand", "hand_rate", "tether", "tether_rate")
 ALL_PARTS = (

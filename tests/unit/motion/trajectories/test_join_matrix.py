@@ -14,7 +14,7 @@ from sequencer.motion.trajectories.hand_paths import hand_paths, whole
 from sequencer.motion.trajectories.join_matrix import JoinMatrix, join_matrix
 from sequencer.motion.trajectories.joining import VERDICTS, Tolerances, gap_between, shifts_of
 from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
-from sequencer.motion.trajectories.links import stacked
+from sequencer.motion.trajectories.link_search import stacked
 from sequencer.motion.trajectories.sphere import sphere_candidates
 
 NAMES = [each.name for each in fields(Motion)]

@@ -23,7 +23,8 @@ from sequencer.motion.trajectories.joining import (
     shortest_link,
 )
 from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
-from sequencer.motion.trajectories.links import limit_broken, link
+from sequencer.motion.trajectories.link_words import limit_broken
+from sequencer.motion.trajectories.links import link
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.planning.join_remedies import remedies_for
@@ -93,7 +94,7 @@ def test_what_cannot_join_says_why():
     limits = LinkLimits(hand_speed=0.1)
     found = judge(danced("windmill", 4).end(), danced("corkscrew").law, space=ROOM, limits=limits)
     assert found.kind == "cannot join"
-    assert "the hand would move" in found.reason
+    assert "the hand would have to move too fast" in found.reason
     beats, reason = shortest_link(
         danced("windmill", 4).end(), danced("corkscrew").start(), space=ROOM, limits=limits
     )

@@ -25,6 +25,7 @@ from sequencer.motion.trajectories.hand_paths import (
 from sequencer.motion.trajectories.link_limits import (
     HandSpace,
     LinkLimits,
+    PaceLimits,
     hand_space_of,
     tether_figures,
 )
@@ -73,7 +74,7 @@ CASES = {
 @pytest.mark.parametrize("beats", [1.0, 2.5])
 @pytest.mark.parametrize("case", CASES)
 def test_figures_of_a_tether_are_the_formula_at_its_control_points(case, beats):
-    """Dense differences of the direction stay below; the formula above is met with |sψ| ≤ 1, |sψcψ| ≤ ½."""
+    """Dense differences of the direction stay below; the formula above is met with |sψ| ≤ 1, |sψcψ| ≤ ½ and |cψ| ≤ cos min|ψ|."""
     path = angles_of(*CASES[case])
     turn, push = (each[0] for each in tether_figures(path, np.array([beats])))
     assert turn.shape == push.shape == (BOUND_PIECES,)
@@ -88,24 +89,32 @@ def test_figures_of_a_tether_are_the_formula_at_its_control_points(case, beats):
         assert second.max() <= push[k] * (1 + 1e-6) + 1e-6
         most = [[hull(row.deriv(m), k, 5 - m) / beats**m for m in range(3)] for row in rows]
         (_, a1, a2), (p, p1, p2) = most
-        assert turn[k] == pytest.approx(np.hypot(a1, p1))
+        points = hull_points(rows[1], k, 5)
+        one_side = min(points) > 0 or max(points) < 0
+        # |ψ| is nowhere smaller than its least control point if all are on one side of 0: bounds |cψ|, short of a pole.
+        flat = np.cos(min(map(abs, points))) if one_side and p <= np.pi / 2 else 1.0
+        assert turn[k] == pytest.approx(np.hypot(flat * a1, p1))
         steep = min(p, 1.0)
         expected = (
-            (p2 + min(0.5, steep) * a1**2) ** 2
-            + (a2 + 2 * steep * p1 * a1) ** 2
-            + (a1**2 + p1**2) ** 2
+            (p2 + min(0.5, steep * flat) * a1**2) ** 2
+            + (flat * a2 + 2 * steep * p1 * a1) ** 2
+            + ((flat * a1) ** 2 + p1**2) ** 2
         )
         assert push[k] == pytest.approx(np.sqrt(expected))
 
 
 def hull(polynomial, part, degree):
     """Largest size of a polynomial's Bernstein coefficients of a degree on one sixteenth of 0 … 1."""
+    return max(map(abs, hull_points(polynomial, part, degree)))
+
+
+def hull_points(polynomial, part, degree):
+    """Those coefficients."""
     own = polynomial(np.polynomial.Polynomial([part / BOUND_PIECES, 1 / BOUND_PIECES])).coef
     own = np.append(own, np.zeros(degree + 1))
-    points = [
+    return [
         sum(comb(i, j) / comb(degree, j) * own[j] for j in range(i + 1)) for i in range(degree + 1)
     ]
-    return max(map(abs, points))
 
 
 def test_control_points_hold_the_quintic_and_meet_it_at_the_ends_of_each_part():
@@ -325,3 +334,20 @@ def test_each_of_several_paths_is_judged_for_itself():
     both = Piecewise((0, 16), np.concatenate((slow, fast, slow)))
     limits = LinkLimits(turn_rate=5.0)
     assert limits.keep_turning(both, np.array([1.0, 1.0, 0.1])).tolist() == [True, False, False]
+
+
+@pytest.mark.parametrize("pace", [0.9, 1.5, 1.9, 2.0, 2.01])
+def test_limits_by_the_second_become_limits_by_the_beat_at_a_tempo_rounded_up(pace):
+    found = PaceLimits(hand_speed=6.0, hand_acceleration=80.0, turns=2.5).at(pace)
+    steps = np.arange(1, 100) / 16
+    up = steps[steps >= pace - 1e-9][0]
+    assert found == LinkLimits(
+        turn_rate=min(4 * np.pi, 5 * np.pi / up),
+        hand_speed=min(4.0, 6.0 / up),
+        hand_acceleration=min(25.0, 80.0 / up**2),
+    )
+
+
+def test_a_tempo_must_be_positive():
+    with pytest.raises(ValueError, match="must be positive"):
+        PaceLimits().at(0.0)

@@ -17,7 +17,7 @@ from sequencer.motion.patterns.placing import BESIDE
 from sequencer.motion.performers.batch import Laws
 from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_left
 from sequencer.motion.props.prop import Prop, PropPoint, Solid, placed
-from sequencer.motion.trajectories import links
+from sequencer.motion.trajectories import link_search
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.hand_paths import (
     Piecewise,
@@ -27,8 +27,10 @@ from sequencer.motion.trajectories.hand_paths import (
     places,
 )
 from sequencer.motion.trajectories.link_gaps import GAP_LOOKS, around, least_gaps, rods_of, rough
+from sequencer.motion.trajectories.link_law import hand_at
 from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits, hand_space_of
-from sequencer.motion.trajectories.links import hand_at, limit_broken, link, pace_broken
+from sequencer.motion.trajectories.link_words import limit_broken, pace_broken
+from sequencer.motion.trajectories.links import link
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
@@ -302,7 +304,7 @@ def test_the_same_link_is_found_again():
     first = link(still, start, 2.0, space)
     kept._MEMORY.clear()
     read = link(still, start, 2.0, space)
-    searched = links._searched(links._packed(still), links._packed(start), 2.0, space, None, None)
+    searched = link_search.searched(still, start, 2.0, space, None, None)
     for again in (read, searched.law):
         assert again is not first
         assert again.beats == first.beats

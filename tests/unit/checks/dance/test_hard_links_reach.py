@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from sequencer.checks.dance.joins import _too_far
+from sequencer.checks.dance.hard_links import _too_far
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
@@ -50,4 +50,4 @@ def test_reach_on_a_link_is_that_of_the_moved_body(beyond, carriage, far):
         )
         said = _too_far(BODY, left)
         assert bool(said) == far
-        assert not said or "the arm is 0.68 m long" in said
+        assert not said or "with an arm of 0.682 m" in said

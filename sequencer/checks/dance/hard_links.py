@@ -1,0 +1,148 @@
+"""Links that ask for more than the show's limits: by the second, proven by each link's bounds.
+
+A link that the file writes is a stop; one that fills a gap, or bridges two blocks that cannot be blended, is told as well.
+The turning acceleration alone has a limit by the beat, which the tool sets.
+"""
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from math import pi
+
+from sequencer.checks.dance.proven import Hand, spare_reach
+from sequencer.findings import Finding, Severity
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.least_values import Least
+from sequencer.motion.trajectories.link_law import LinkLaw
+from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits
+from sequencer.motion.trajectories.link_words import out_of_reach, pace_broken
+from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
+from sequencer.staging.staged import Staged
+from sequencer.timing.position import TOUCH
+from sequencer.units import counted
+
+_MET = 1 + 1e-9  # of a limit: a value that equals it keeps it
+_SOURCE = "docs/motion.md, section 5; this show's limits"
+
+
+def links_too_hard(
+    show: Staged, dancer: Dancer, unjoined: Collection[tuple[Side, float]]
+) -> list[Finding]:
+    """Links that exceed the limits: those written in the show, those that fill gaps, and bridges between blocks.
+
+    Parameters
+    ----------
+    show : Staged
+    dancer : Dancer
+    unjoined : collection of tuple of Side and float
+        Hand and beat of the borders that are told already.
+    """
+    found = []
+    for side, trajectory in dancer.trajectories.items():
+        if not isinstance(trajectory, Trajectory):
+            continue
+        spans, reaches = trajectory.spans, spare_reach(show)[Hand(dancer.name, side)]
+        for k, span in enumerate(spans):
+            if isinstance(span.law, LinkLaw):
+                way = _Way(show, dancer, side, span.start, span.end, spans[k - 1], spans[k + 1])
+                too_far = _too_far(dancer.body, reaches[k].least)
+                why = too_far or way.broken(span.law)
+                if why:
+                    found.append(way.finding(why, reach=bool(too_far)))
+        for blend, before, after in zip(trajectory.blends, spans, spans[1:], strict=False):
+            low, high = blend.boundary - blend.half, blend.boundary + blend.half
+            told = any(on == side and abs(at - blend.boundary) <= TOUCH for on, at in unjoined)
+            if blend.bridge is None or told:
+                continue
+            way = _Way(show, dancer, side, low, high, before, after)
+            if why := way.broken(blend.bridge):
+                found.append(way.finding(why, reach=False))
+    return found
+
+
+def _too_far(body: Body, left: Least) -> str:
+    """How far the hand is out of reach on a link, in words; empty if it is not, proven on the moved body."""
+    if left.value >= -REACH_SLACK:
+        return ""
+    return out_of_reach(body.arm_length - left.value, body.arm_length)
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """One hand's way from one span to another: a link that is written or fills a gap, or a bridge between two blocks."""
+
+    show: Staged
+    dancer: Dancer
+    side: Side
+    start: float  # [beats]
+    end: float  # [beats]
+    before: Span
+    after: Span
+
+    def broken(self, law: LinkLaw) -> str:
+        """The limit of the show that the way breaks, as text; empty if none. Proven by the law's bounds."""
+        limits, pace = self.show.show.limits, self.show.tempo.fastest(self.start, self.end)
+        most = LinkLimits(
+            turn_rate=2 * pi * limits.turns / pace * _MET,
+            hand_speed=limits.hand_speed / pace * _MET,
+            hand_acceleration=limits.hand_acceleration / pace**2 * _MET,
+        )
+        return pace_broken(most, law, beats_per_second=pace)
+
+    @property
+    def written(self) -> bool:
+        """Whether the show file writes it as a link."""
+        own = self.show.blocks_of(self.dancer.name)
+        return any(block.link and abs(block.start - self.start) <= TOUCH for block in own)
+
+    def finding(self, why: str, *, reach: bool) -> Finding:
+        """The finding that the way breaks a limit."""
+        beats = counted(round(self.end - self.start, 3), "beat")
+        severity: Severity = "stop" if reach or self.written else "warn"
+        first = ("if a block next to it is out of reach, mend that first",) if reach else ()
+        return Finding(
+            code="link-too-hard",
+            severity=severity,
+            who=(self.dancer.name,),
+            start=self.show.seconds(self.start),
+            end=self.show.seconds(self.end),
+            position=self.show.position(self.start),
+            message=f"from {self.before.label} to {self.after.label}, {self.side} hand, in {beats}: {why}",
+            remedies=(*first, *self._ways_out()),
+            source=_SOURCE,
+        )
+
+    def _ways_out(self) -> tuple[str, ...]:
+        """What can be done; only a link that is written can be given more beats."""
+        if self.written:
+            shifted = self.after if self.after.kind == "block" else self.before
+            of = f"change the shift of {shifted.label}"
+            return (
+                "give the link more beats",
+                of if shifted.kind == "block" else "write another pattern beside it",
+            )
+        if self.before.kind == self.after.kind == "block":
+            if self.end - self.start <= 2 * BLEND_HALF_WIDTH + TOUCH:
+                return (f"put a link between {self.before.label} and {self.after.label}",)
+            return (
+                f"end {self.before.label} earlier, so that the way has more beats",
+                f"change the shift of {self.after.label}",
+                "write a rest there",
+            )
+        stop = self.before if self.before.kind == "rest" else self.after
+        stops = [
+            each
+            for each in self.show.stops_of(self.dancer.name)
+            if each.start <= self.end + TOUCH and each.end >= self.start - TOUCH
+        ]
+        if self.after.kind == "rest":
+            ways = [
+                f"end {self.before.label} 2 beats earlier, or where the prop is easier to stop",
+                f"write a link of 3 or 4 beats before the {stop.label}",
+            ]
+        else:
+            ways = [
+                f"change the shift of {self.after.label}",
+                f"write a link of 3 or 4 beats after the {stop.label}",
+            ]
+        return (f"make the {stop.label} longer", *ways) if stops else tuple(ways)

@@ -1,0 +1,197 @@
+"""The law of a link: the hand on a piecewise quintic, the tether on a path over the sphere, the plane tilting with it.
+
+Frame: body frame [m], rates per beat.
+Source: docs/motion.md, section 5.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+
+from sequencer.arrays import Floats, crossed
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.laws.composed import ROUNDING_UP
+from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.phases import STEP_RATE, smooth_step
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.hand_paths import (
+    BOUND_PIECES,
+    Piecewise,
+    hand_figures,
+    jets,
+    portions,
+)
+from sequencer.motion.trajectories.link_limits import tether_figures
+from sequencer.motion.trajectories.sphere import moved
+from sequencer.units import counted
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class LinkLaw:
+    """A transition of some beats; its polynomials extend beyond them."""
+
+    beats: float
+    hand: Piecewise  # one path
+    frame: Floats  # (3, 3) rows p₁, p₂, pole
+    angles: Piecewise  # one path [rad] of azimuth and elevation
+    tilt: tuple[float, float]  # [rad] of the plane about the tether, at the start and at the end
+
+    def __repr__(self) -> str:
+        return f"<LinkLaw of {counted(float(self.beats), 'beat')}>"
+
+    @property
+    def period(self) -> float:
+        """inf: a link does not repeat."""
+        return float("inf")
+
+    def at(self, beats: Floats) -> Motion:
+        """State at the link's beats, shape (...); exact to rounding."""
+        beats = np.asarray(beats, dtype=np.float64)
+        x = beats.ravel() / self.beats
+        place, speed, hand_acceleration = hand_at(self.hand, self.beats, x)
+        turns = hand_at(self.angles, self.beats, x)
+        tether, rate, acceleration = (
+            part[0] for part in moved(self.frame[None], *(turn[None] for turn in turns))
+        )
+        plane = planes_of(self.frame, turns[0], self.tilt, x, tether)
+
+        def shaped(part: Floats) -> Floats:
+            return np.asarray(part).reshape(*beats.shape, 3)
+
+        return Motion(
+            hand=shaped(place),
+            hand_rate=shaped(speed),
+            hand_acceleration=shaped(hand_acceleration),
+            tether=shaped(tether),
+            tether_rate=shaped(rate),
+            tether_acceleration=shaped(acceleration),
+            plane=shaped(plane),
+        )
+
+    def bounds(self) -> Bounds:
+        """Proven bounds over its beats: the worst of its parts."""
+        return worst(*(bounds for _, _, bounds in self.parts))
+
+    def reach_of(self, body: Body, side: Side) -> float:
+        """Proven bound on the hand's distance from the nearest position of the upright body's shoulder [m]."""
+        reach = hand_figures(self.hand, np.array([self.beats]), body=body, side=side)[0]
+        return float(reach[0]) * ROUNDING_UP
+
+    @cached_property
+    def parts(self) -> tuple[tuple[float, float, Bounds], ...]:
+        """Proven bounds on each sixteenth of the link: (start, end, bounds) in the link's beats."""
+        span = np.array([self.beats])
+        hand = [self.hand.controls(order, span)[0] for order in range(4)]
+        turn, acceleration = (part[0] for part in tether_figures(self.angles, span))
+
+        def size(order: int, axes: int | None = None) -> Floats:
+            norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
+            return norms * ROUNDING_UP
+
+        # The frame of tether and plane: azimuth and elevation are perpendicular; plus the tilt.
+        bend = np.abs(self.angles.controls(1, span))[0].max(axis=1)
+        roll = STEP_RATE * abs(self.tilt[1] - self.tilt[0]) / self.beats
+        frame = (np.hypot(bend[:, 0], bend[:, 1]) + roll) * ROUNDING_UP
+        columns = (
+            size(1), size(2), turn * ROUNDING_UP, acceleration * ROUNDING_UP, size(0, 2), size(3), frame
+        )  # fmt: skip
+        step = self.beats / BOUND_PIECES
+        return tuple(
+            (
+                k * step,
+                (k + 1) * step,
+                Bounds(
+                    hand_speed=float(columns[0][k]),
+                    hand_acceleration=float(columns[1][k]),
+                    turn_rate=float(columns[2][k]),
+                    turn_acceleration=float(columns[3][k]),
+                    hand_reach=float(columns[4][k]),
+                    hand_jerk=float(columns[5][k]),
+                    frame_rate=float(columns[6][k]),
+                ),
+            )
+            for k in range(BOUND_PIECES)
+        )
+
+
+def worst(*bounds: Bounds) -> Bounds:
+    """Bounds that cover all of the given ones."""
+    return Bounds(
+        hand_speed=max(b.hand_speed for b in bounds),
+        hand_acceleration=max(b.hand_acceleration for b in bounds),
+        turn_rate=max(b.turn_rate for b in bounds),
+        turn_acceleration=max(b.turn_acceleration for b in bounds),
+        hand_reach=max(b.hand_reach for b in bounds),
+        hand_jerk=max(b.hand_jerk for b in bounds),
+        frame_rate=max(b.frame_rate for b in bounds),
+    )
+
+
+def hand_at(paths: Piecewise, beats: float, x: Floats) -> tuple[Floats, Floats, Floats]:
+    """The first of some paths and its derivatives by beats, at fractions of its duration.
+
+    Parameters
+    ----------
+    paths : Piecewise
+    beats : float
+    x : ndarray, shape (k,) [1]
+
+    Returns
+    -------
+    value, rate, acceleration : ndarray, shape (k, m) [m, m/beat, m/beat², body frame, or rad and so on]
+
+    Notes
+    -----
+    Source: polynomial in each piece's local fraction. Exact to rounding.
+    """
+    one = Piecewise(paths.knots, paths.pieces[:1])
+    value, rate, acceleration = jets(one, beats, portions(paths.knots, x))[:, 0]
+    return value, rate, acceleration
+
+
+def planes_of(
+    frame: Floats, turns: Floats, tilt: tuple[float, float], x: Floats, tether: Floats
+) -> Floats:
+    """Planes of one tether path with its azimuth and elevation (k, 2), shape (k, 3) [1, body frame]."""
+    up = up_from(turns) @ frame
+    turn = tilt[0] + (tilt[1] - tilt[0]) * smooth_step(x)[0]
+    return np.asarray(np.cos(turn)[:, None] * up + np.sin(turn)[:, None] * crossed(tether, up))
+
+
+def up_from(turns: Floats) -> Floats:
+    """The direction perpendicular to a tether towards the pole, in the frame's axes."""
+    alpha, psi = turns[..., 0], turns[..., 1]
+    down = -np.sin(psi)
+    found: Floats = np.empty((*psi.shape, 3))
+    found[..., 0], found[..., 1] = down * np.cos(alpha), down * np.sin(alpha)
+    found[..., 2] = np.cos(psi)
+    return found
+
+
+def law_record(law: LinkLaw) -> dict[str, Any]:
+    """A link's law as JSON, every digit kept."""
+    return {
+        "beats": law.beats,
+        "hand": [law.hand.knots, law.hand.pieces.tolist()],
+        "angles": [law.angles.knots, law.angles.pieces.tolist()],
+        "frame": law.frame.tolist(),
+        "tilt": law.tilt,
+    }
+
+
+def restored_law(record: Mapping[str, Any]) -> LinkLaw:
+    """The law of a record."""
+    hand, angles = (
+        Piecewise(tuple(knots), np.array(pieces, dtype=np.float64))
+        for knots, pieces in (record["hand"], record["angles"])
+    )
+    return LinkLaw(
+        beats=record["beats"],
+        hand=hand,
+        frame=np.array(record["frame"], dtype=np.float64),
+        angles=angles,
+        tilt=(record["tilt"][0], record["tilt"][1]),
+    )

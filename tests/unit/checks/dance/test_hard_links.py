@@ -1,0 +1,95 @@
+"""Links over the show's limits: by the second, in a performer's words, with remedies for what is written there."""
+
+import numpy as np
+import pytest
+
+from sequencer.checks.dance.joins import CHECK
+from sequencer.motion.trajectories.link_law import LinkLaw
+from tests.stopped_show import EXTENSION, stopped_show
+
+SLOW_HAND = "limits: {hand_speed: 1}\n"
+WEAVE = "{pattern: two-beat-weave, beats: 8}"
+
+
+def hard(*entries, limits=""):
+    show = stopped_show(*entries, cast=limits)
+    found = [f for f in CHECK.outcome(show).findings if f.code == "link-too-hard"]
+    return show, found
+
+
+def test_a_link_within_the_limits_is_not_told_and_one_over_them_is():
+    entries = (EXTENSION, "{link: true, beats: 2}", WEAVE)
+    assert not [f for f in hard(*entries)[1] if f.severity == "stop"]
+    show, found = hard(*entries, limits=SLOW_HAND)
+    (one,) = [f for f in found if f.severity == "stop" and "right hand" in f.message]
+    assert one.message.startswith("from extension to two-beat-weave, right hand, in 2 beats: ")
+    assert "the hand would have to move too fast (" in one.message
+    assert " m/s, limit 1)" in one.message
+    assert one.remedies == ("give the link more beats", "change the shift of two-beat-weave")
+    assert one.position == "5.1"
+    # The figure told is the largest of the link's proven bounds, at the song's 120 beats a minute.
+    (law,) = (s.law for s in show.dancers[0].trajectories["right"].spans if s.start == 16.0)
+    told = float(one.message.split("too fast (")[1].split(" m/s")[0])
+    assert told == pytest.approx(law.bounds().hand_speed * 2, rel=5e-3)
+
+
+@pytest.mark.parametrize(
+    ("entries", "before", "after", "ways"),
+    [
+        ((EXTENSION,), "extension", "rest", ("end extension 2 beats earlier", "write a link of 3 or 4 beats before the rest")),
+        ((EXTENSION,), "rest", "extension", ("change the shift of extension", "write a link of 3 or 4 beats after the rest")),
+        ((EXTENSION, "{rest: 4}", WEAVE), "extension", "rest", ("make the rest longer", "end extension 2 beats earlier")),
+        ((EXTENSION, "{hold: 4}", WEAVE), "extension", "hold", ("make the hold longer", "end extension 2 beats earlier")),
+        ((EXTENSION, "{from: 5.3, pattern: two-beat-weave, beats: 8}"), "extension", "two-beat-weave", ("end extension earlier", "change the shift of two-beat-weave")),
+    ],
+)  # fmt: skip
+def test_where_no_link_is_written_none_is_to_be_given_more_beats(entries, before, after, ways):
+    _, found = hard(*entries, limits=SLOW_HAND.replace("1", "0.3"))
+    own = [f for f in found if f"from {before} to {after}, right hand" in f.message]
+    assert own
+    for one in own:
+        assert one.severity == "warn"
+        assert "give the link more beats" not in one.remedies
+        for said, wanted in zip(one.remedies, ways, strict=False):
+            assert said.startswith(wanted)
+
+
+def test_a_bridge_is_told_where_nothing_else_tells_the_border():
+    """With tolerances that let anything join, two blocks a turn apart are bridged in half a beat."""
+    wide = "limits: {join_hand: 3, join_tether: 90, join_axis: 90, join_rate: [0.01, 100]}\n"
+    entries = (EXTENSION, "{pattern: antispin-flower-4, shift: 1, beats: 8}")
+    show, found = hard(*entries, limits=wide.replace("{", "{hand_speed: 0.5, ", 1))
+    way = show.dancers[0].trajectories["right"]
+    bridged = [b for b in way.blends if b.bridge is not None]
+    told = [
+        f for f in found if "right hand" in f.message and "put a link between" in str(f.remedies)
+    ]
+    unjoined = [f for f in CHECK.outcome(show).findings if f.code != "link-too-hard"]
+    assert len(told) + bool(unjoined) >= len(bridged)
+
+
+def test_every_link_over_a_limit_by_its_bounds_is_told():
+    """The bounds of each sixteenth at the tempo of each, computed apart from the check."""
+    entries = (
+        EXTENSION,
+        "{link: true, beats: 1}",
+        WEAVE,
+        "{rest: 4}",
+        EXTENSION,
+        "{hold: 3}",
+        WEAVE,
+    )
+    for speed, turns in ((0.5, 2.5), (1.5, 2.5), (6.0, 0.9), (6.0, 2.5)):
+        show, found = hard(*entries, limits=f"limits: {{hand_speed: {speed}, turns: {turns}}}\n")
+        for side, way in show.dancers[0].trajectories.items():
+            for span in way.spans:
+                if not isinstance(span.law, LinkLaw):
+                    continue
+                over = any(
+                    b.hand_speed * 2 > speed * 1.0001
+                    or b.turn_rate * 2 / (2 * np.pi) > turns * 1.0001
+                    for _, _, b in span.law.parts
+                )
+                start = show.seconds(span.start)
+                told = any(f.start == start and f"{side} hand" in f.message for f in found)
+                assert told or not over
