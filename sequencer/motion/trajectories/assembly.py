@@ -101,6 +101,7 @@ def joined(
     space: HandSpace | None = None,
     other: Trajectory | None = None,
     carriage: Carriage | None = None,
+    limits: LimitsAt | None = None,
 ) -> Trajectory:
     """Two blocks alone, with the link that fills the gap between them, as a written link does.
 
@@ -110,12 +111,12 @@ def joined(
         Without a gap if they touch.
     rest : Law
         State of the prop at rest.
-    space, other, carriage
+    space, other, carriage, limits
         As in `assembled`.
     """
     if after.start - before.end <= TOUCH:
         return Trajectory((before, after), space)
-    bridged = Bridges(rest, LEAD_IN, space, other, carriage)
+    bridged = Bridges(rest, LEAD_IN, space, other, carriage, limits)
     link = bridged.link(before, after, before.end, after.start).span
     return Trajectory((before, link, after), space)
 

@@ -12,7 +12,9 @@ from sequencer.staging.staged import Staged
 
 _NEAR_EDGE = 1.0  # [beats] from the edge of a block: what is found there is the passage's fault
 _NEAR_SLOT = 4.0  # [beats] from a slot: a link into or out of rest belongs to it
-_OF_THE_DANCE = ("joins", "feasible", "distances", "travel")  # checks that come first
+_OF_THE_DANCE = ("joins", "feasible", "distances", "walks", "let-go")  # checks that come first
+_OF_TIMES = ("handling", "burning-time")  # checks of when somebody dances, whatever it is
+_LEFT = 4.0  # [beats] left open at least where dancing is in the way of lighting or putting out
 
 Findings = dict[tuple[Any, ...], Finding]
 
@@ -98,6 +100,25 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
             setting.passed.discard(links[pair])
         any_cut = True
     return any_cut
+
+
+def to_leave(
+    setting: Setting, show: Staged, faults: Sequence[Finding]
+) -> list[tuple[float, float]]:
+    """From when to when nobody may dance, whatever it is [beats]: while somebody is lit or put out."""
+    codes = {code for check in checks() if check.name in _OF_TIMES for code in check.codes}
+    spans = []
+    for finding in faults:
+        if finding.code not in codes or finding.start is None:
+            continue
+        start = float(show.tempo.beats_from_seconds(finding.start))
+        end = start if finding.end is None else float(show.tempo.beats_from_seconds(finding.end))
+        k = slot_at(setting.slots, start)
+        if k is not None:
+            slot = setting.slots[k]
+            low = max(start, float(slot.start))
+            spans.append((low, min(max(end, low + _LEFT), max(slot.end, low + _LEFT))))
+    return spans
 
 
 def slot_at(slots: Sequence[Slot], beat: float) -> int | None:

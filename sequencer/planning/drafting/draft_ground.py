@@ -67,6 +67,7 @@ class DraftGround:
     base: Staged
     heard: Song
     section: str | None = None
+    left: tuple[tuple[float, float], ...] = ()  # [beats] what must stay open, as the checks found
 
     @cached_property
     def values(self) -> dict[str, Any]:
@@ -133,6 +134,7 @@ class DraftGround:
                 *self.taken,
                 *self.stop_spans(),
                 *self.unsteady(),
+                *self.left,
             ],
             alike=self.whole.show.wishes.returns == "alike",
             only=self.section,
@@ -207,7 +209,12 @@ class DraftGround:
 
     def left_open(self) -> tuple[str, ...]:
         """What is not drafted because of the song, in words."""
-        return tuple(
+        seconds = self.base.seconds
+        while_lit = tuple(
+            f"{clock_text(seconds(a))} to {clock_text(seconds(b))}: somebody is lit or put out then, so nobody dances"
+            for a, b in sorted(self.left)
+        )
+        return while_lit + tuple(
             f"{clock_text(a)} to {clock_text(b)}: no steady beat was heard there, so nothing is drafted; tap along to change that"
             for a, b in self.base.song.unsteady
         )

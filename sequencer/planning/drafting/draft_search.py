@@ -14,7 +14,7 @@ from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditions import setting_for
 from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, best
-from sequencer.planning.drafting.cuts import Findings, caused, cut, grave_findings
+from sequencer.planning.drafting.cuts import Findings, caused, cut, grave_findings, to_leave
 from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
 from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
@@ -133,6 +133,15 @@ class _Drafting:
 
     def draft(self) -> Draft:
         """The draft; see `drafted_show`."""
+        self._before = grave_findings(self.ground.base, placed=not self.ground.drafts_formations)
+        for _ in range(MOST_ROUNDS):
+            draft = self._round()
+            if draft is not None:
+                return draft
+        raise self._not_clean(None)
+
+    def _round(self) -> Draft | None:
+        """The draft; None if something must stay open for it, and it has to be begun again."""
         slots = self.ground.slots()
         self._group = group_draft(self.ground, slots)
         setting = setting_for(
@@ -143,8 +152,7 @@ class _Drafting:
             seed=self.asked.seed,
             say=self._within(_STAGED, _HEARD),
         )
-        self._setting = setting
-        self._before = grave_findings(self.ground.base, placed=not self.ground.drafts_formations)
+        self._setting, self._chosen = setting, None
         if self.asked.another:
             setting.besides = self._another(setting)
         known: tuple[int, ...] | None = None
@@ -161,6 +169,10 @@ class _Drafting:
                 faults = caused(show, self._before)
                 if not faults:
                     return replace(draft, checked=True)
+                left = to_leave(setting, show, faults)
+                if left:
+                    self.ground = replace(self.ground, left=(*self.ground.left, *left))
+                    return None
                 if not cut(setting, chosen.picks, show, faults):
                     raise self._not_clean(faults[0])
         raise self._not_clean(faults[0] if faults else None)

@@ -7,6 +7,7 @@ what can be danced. What was found is kept by its content.
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 import numpy as np
 
@@ -26,6 +27,7 @@ from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.planning.drafting.candidates import Audition, DraftMove, audition_show, findings_on
+from sequencer.staging.dancers import link_limits
 from sequencer.timing.tempo import TempoMap
 
 LINK_LENGTHS = (1, 2, 3, 4)  # [beats] of a link
@@ -171,6 +173,7 @@ def _dancer(name: str, passage: MovePassage, earlier: MoveLaws, later: MoveLaws)
     carriage = carried(stage.body, ends, lead=LEAD_IN)
     trajectories: dict[Side, Trajectory] = {}
     props = stage.props
+    fastest = TempoMap.steady(max(earlier.stage.tempo[1], later.stage.tempo[1]), beats=16)
     for side in sorted(props, reverse=True):  # as in a show: the right hand first
         before = Span(
             start=0.0, end=low, law=first[side], origin=low - passage.beats, kind="block",
@@ -187,6 +190,7 @@ def _dancer(name: str, passage: MovePassage, earlier: MoveLaws, later: MoveLaws)
             space=hand_space_of(stage.body, side, props[side]),
             other=trajectories.get("right"),
             carriage=carriage,
+            limits=partial(link_limits, stage.show.show.limits, fastest),
         )
     whole: Mapping[Side, Trajectory] = {side: trajectories[side] for side in props}
     return Dancer(
