@@ -37,7 +37,7 @@ _FEWEST = 24
 HURRIED = (
     1.5  # times the faster of the speeds at its ends: a head faster than that is whipped round
 )
-WALKED = 5.0  # [m/s] of a head that nobody calls fast; common practice
+UNHURRIED = 5.0  # [m/s] of a head that nobody calls fast; common practice
 LINK_WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
 _LOOKS = 33  # at a drawn link
 _MIDDLES = np.arange(6, _LOOKS - 6, 5)  # looks at which ways are compared
@@ -338,7 +338,7 @@ def _hurry(bridge: _Bridge, flying: Flying) -> float:
     ends = [
         float(np.linalg.norm(each.path[1])) / flying.beat for each in (bridge.first, bridge.last)
     ]
-    return HURRIED * max(*ends, WALKED)
+    return HURRIED * max(*ends, UNHURRIED)
 
 
 def _unlikely(ways: Sequence[Motion], flying: Flying) -> Floats:
@@ -359,7 +359,7 @@ def _unlikely(ways: Sequence[Motion], flying: Flying) -> Floats:
     )
     off = across / np.maximum(np.linalg.norm(felt, axis=-1), 1.0)
     speed = np.linalg.norm(hand.hand_rate + turned, axis=-1) * rate
-    calm = HURRIED * np.maximum(np.maximum(speed[:, 0], speed[:, -1]), WALKED)
+    calm = HURRIED * np.maximum(np.maximum(speed[:, 0], speed[:, -1]), UNHURRIED)
     whipped = np.maximum(speed / calm[:, None] - 1.0, 0.0)
     short = np.maximum(-flying.space(CLEARANCE).spare_reach(hand.hand), 0.0) / 0.1
     return np.asarray(np.mean(lack**2 + hurry**2 + off**2 + short**2 + whipped**2, axis=-1))
