@@ -54,7 +54,7 @@ from speed import loop
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Body
-from sequencer.motion.flown.body_space import BodySpace
+from sequencer.motion.flown.body_space import NOWHERE, BodySpace, Room
 from sequencer.motion.flown.contact import Contact
 from sequencer.motion.flown.flown_motion import FlownLimits, Flying
 from sequencer.motion.flown.period_search import flown_period
@@ -85,6 +85,10 @@ class Nowhere(BodySpace):
     def touching(self, hand: Floats, head: Floats) -> Contact:  # noqa: ARG002
         """Nothing."""
         return Contact(np.zeros(0, dtype=np.int64), *np.zeros((2, 0)), np.zeros((0, 3)))
+
+    def room(self) -> Room:
+        """Nothing."""
+        return NOWHERE
 
     def gaps(self, hand: Floats, head: Floats) -> Floats:  # noqa: ARG002
         """Without end."""

@@ -5,6 +5,7 @@ Frame: body frame [m]. Source: docs/motion.md, section 6.
 """
 
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 
@@ -13,11 +14,33 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import PosedBody, Posture, from_trunk, to_trunk
 from sequencer.geometry.segments import segment_segment
 from sequencer.motion.flown.contact import Contact
+from sequencer.motion.flown.kernel_places import (
+    AT_ARM,
+    AT_FLOOR,
+    AT_LOW,
+    AT_SHOULDER,
+    AT_THICK,
+    AT_THIN,
+    AT_TRUNK,
+    KERNEL_ROOM,
+)
 from sequencer.motion.laws.carriage import nearest_give
 from sequencer.motion.props.prop import SHAFT_RADIUS, Prop
 
 CLEARANCE = 0.03  # [m] between the unlit prop and body or floor
 ARM_SPARE = 0.002  # [m]
+
+
+class Room(NamedTuple):
+    """What a hand and a prop may not leave or touch, in numbers for the compiled kernel."""
+
+    numbers: Floats  # (22,) see `kernel`
+    bodies: Floats  # (n, 7) capsules: ends and radius, clearance included [m, body frame]
+
+
+NOWHERE = Room(np.zeros(KERNEL_ROOM), np.zeros((0, 7)))._replace(
+    numbers=np.where(np.arange(KERNEL_ROOM) == AT_FLOOR, -np.inf, 0.0)
+)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -39,6 +62,23 @@ class BodySpace:
         """
         parts = [self._too_far(hand), self._floor(head), *self._near(hand, head)]
         return Contact(*(np.concatenate(column) for column in zip(*parts, strict=True)))
+
+    def room(self) -> Room:
+        """The same in numbers; what `touching` tells, the kernel finds in them."""
+        lows, highs, radii = self._capsules()
+        numbers: Floats = np.zeros(KERNEL_ROOM)
+        numbers[AT_ARM] = self.body.arm_length - ARM_SPARE
+        numbers[AT_FLOOR] = self.prop.wick_radius + self.clearance
+        numbers[AT_THIN] = SHAFT_RADIUS[self.prop.kind]
+        numbers[AT_THICK] = self.prop.wick_radius
+        numbers[AT_SHOULDER : AT_SHOULDER + 3] = PosedBody(self.body, self.posture).shoulder(
+            self.side
+        )
+        numbers[AT_TRUNK : AT_TRUNK + 9] = from_trunk(np.eye(3), self._angles(3)).T.ravel()
+        far = np.full((2, 3), 1e9) * [[-1.0], [1.0]]  # the nearest give to either is a corner
+        numbers[AT_LOW:KERNEL_ROOM] = nearest_give(self.body, far, self.side).ravel()
+        capsules = np.concatenate([lows[:, 0], highs[:, 0], radii + self.clearance], axis=1)
+        return Room(numbers, capsules)
 
     def gaps(self, hand: Floats, head: Floats) -> Floats:
         """Distance of tether and head from the body, shape (n,) [m]; negative inside."""

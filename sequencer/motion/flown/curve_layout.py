@@ -57,8 +57,9 @@ class CurveLayout:
         return np.broadcast_to(GAUSS_SHARES / self.spans, (self.spans, len(GAUSS_PLACES)))
 
     def pieces(self, orders: int) -> Floats:
-        """Pieces of the spline and of its derivatives at the Gauss points, shape (orders, places, 6) [1/s^order]."""
-        return np.stack([pieces(GAUSS_PLACES, order) / self.step**order for order in range(orders)])
+        """Pieces of the spline and of its derivatives at the Gauss points, shape (spans, orders, places, 6) [1/s^order]."""
+        own = [pieces(GAUSS_PLACES, order) / self.step**order for order in range(orders)]
+        return np.broadcast_to(np.stack(own), (self.spans, orders, len(GAUSS_PLACES), DEGREE + 1))
 
     def local(self, unknown: Floats) -> Floats:
         """Coefficients that count on each span, shape (spans, 6, 3) [m]."""

@@ -10,28 +10,33 @@ pull is that along the tether as drawn: so its penalty is convex, and no tether 
 with exact second derivatives but for those of drag, of contact and of hand speed and acceleration (Gauss–Newton there),
 damped until the matrix is positive and the value falls. Copies of a part that is repeated see gravity from different
 sides; costs are their mean.
+The arithmetic is compiled (`kernel.py`); here a problem is packed for it.
 Source: J. Nocedal and S. Wright, Numerical Optimization, 2006, chapters 3 and 17 (from memory).
 """
 
-from dataclasses import dataclass
+from copy import copy
+from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats
-from sequencer.motion.flown.contact import Contact, Curves, Touching
-from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout
-from sequencer.motion.flown.even_splines import DEGREE
-from sequencer.motion.flown.fast_hand import ORDERS, HandLimit, TooFast, too_fast
-from sequencer.motion.flown.tether import UP, drag_slopes, force
+from sequencer.arrays import Floats, Ints
+from sequencer.facts.flames import STANDARD_GRAVITY
+from sequencer.motion.flown import kernel_places as places
+from sequencer.motion.flown.body_space import NOWHERE, Room
+from sequencer.motion.flown.compiled import solver
+from sequencer.motion.flown.curve_layout import CurveLayout
+from sequencer.motion.flown.tether import UP, force
 
 _ROUGH, _ENOUGH = (
     1e-3,
     1e-7,
 )  # of the value: what a Newton step must promise before and in the last stage
 _MOST_STEPS = 60  # in a stage
-_LOOSER, _FIRMER = 0.1, 4.0  # factors of the damping after a step that went well, and badly
-_LEAST_DAMPING, _DAMPED_OUT = 1e-9, 1e12
+_LOOSER, _FIRMER = 0.1, 3.0  # factors of the damping after a step that went well, and badly
+METRIC_SHARE = 0.1  # of the hand's acceleration, everywhere, in what damps a step
+ORDERS = 5  # the head's path and its first four derivatives decide the hand's acceleration
 _EYE = np.eye(3)
 
 
@@ -72,8 +77,10 @@ class Wanted:
         [1/m]
     limits : SoughtLimits
     head_weight, hand_weight : float
-    touching : callable, optional
-        Contact of the prop with body and floor, and a hand out of reach; none if not given.
+    room : Room, optional
+        What prop and hand may not touch or leave; nothing if not given.
+    mates : ndarray, shape (spans, places, copies, n, 7) [m, body frame], optional
+        Capsules that move: both ends and radius, clearance included; none if not given.
     """
 
     head: Floats
@@ -84,7 +91,8 @@ class Wanted:
     limits: SoughtLimits
     head_weight: float = 1.0
     hand_weight: float = 1.0
-    touching: Touching | None = None
+    room: Room | None = None
+    mates: Floats | None = None
 
 
 class Optimum(NamedTuple):
@@ -94,34 +102,22 @@ class Optimum(NamedTuple):
     residual: float  # first-order: the share of the value that a further Newton step promises
 
 
-class _State(NamedTuple):
-    """The motion at the Gauss points, k spans, p places, n copies."""
-
-    path: Floats  # (5, k, p, 3) the head and its derivatives [m per s^order]
-    force: Floats  # (n, k, p, 3) [m/s²]
-    size: Floats  # (n, k, p)
-    hand: Floats  # (n, k, p, 3) [m]
-    lack: Floats  # (n, k, p) [m/s²] of pull
-    fast: list[TooFast]
-    touch: Contact | None
-
-
 class Problem:
     """One least-deviation problem."""
 
     def __init__(self, grid: CurveLayout, wanted: Wanted) -> None:
         self.grid, self.wanted = grid, wanted
-        self._pieces = grid.pieces(ORDERS)
-        self._shares = grid.shares
-        self._up = UP @ grid.copies  # against gravity, as each copy sees it
-        flat = np.einsum("kp,pj,pl->kjl", self._shares, self._pieces[0], self._pieces[0])
-        self._mass = grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :])
         free = np.ones(grid.count, dtype=np.bool_) if grid.free is None else grid.free
-        self._free = np.flatnonzero(np.repeat(free, 3))
+        self._rows = np.where(free, 3 * (np.cumsum(free) - 1), -1)
+        self._first, self._offset = _envelope(grid.taken, self._rows, 3 * int(np.sum(free)))
+        flat = np.einsum("kp,kpj,kpl->kjl", grid.shares, *[grid.pieces(1)[:, 0]] * 2)
+        self._mass = grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :])
 
     def drawn(self) -> Floats:
         """Coefficients of the spline nearest to the head as drawn, shape (count, 3) [m]."""
-        pulled = np.einsum("kp,pj,kpa->kja", self._shares, self._pieces[0], self.wanted.head)
+        pulled = np.einsum(
+            "kp,kpj,kpa->kja", self.grid.shares, self.grid.pieces(1)[:, 0], self.wanted.head
+        )
         load = self.grid.gradient(pulled)
         steady = self._mass + 1e-12 * np.diag(self._mass.sum(axis=1))
         return np.asarray(np.linalg.solve(steady, load).reshape(-1, 3))
@@ -136,181 +132,163 @@ class Problem:
         """
         unknown = start
         for weights in stages[:-1]:
-            unknown = self._newton(unknown, weights, _ROUGH)[0]
-            if self._holds(unknown, weights):  # heavier penalties change nothing
-                return Optimum(*self._newton(unknown, weights, _ENOUGH))
-        return Optimum(*self._newton(unknown, stages[-1], _ENOUGH))
+            found = self._run(unknown, weights, _ROUGH, _MOST_STEPS)
+            unknown = found.unknown
+            if found.told[places.AT_PENALTY] == 0.0:  # heavier penalties change nothing
+                return self._run(unknown, weights, _ENOUGH, _MOST_STEPS).optimum
+        return self._run(unknown, stages[-1], _ENOUGH, _MOST_STEPS).optimum
+
+    def sought(self, limits: SoughtLimits) -> "Problem":
+        """The same problem with other limits.
+
+        Parameters
+        ----------
+        limits : SoughtLimits
+        """
+        out = copy(self)
+        out.wanted = replace(self.wanted, limits=limits)
+        return out
 
     def value(self, unknown: Floats, weights: Penalties) -> float:
         """The value with penalties [m²]."""
-        return self._value(self._state(unknown, weights), weights)
+        return float(self._run(unknown, weights, _ENOUGH, 0).told[places.AT_VALUE])
 
     def figures(self, unknown: Floats, weights: Penalties) -> tuple[float, Floats, Floats]:
-        """The value [m²], half its gradient (3·count,) and half its second derivatives (3·count, 3·count)."""
-        state = self._state(unknown, weights)
-        return self._value(state, weights), *self._derivatives(state, weights)
+        """The value [m²], half its gradient (n,) and half its second derivatives (n, n), by the free coefficients."""
+        found = self._run(unknown, weights, _ENOUGH, 0)
+        size = len(self._first)
+        matrix: Floats = np.zeros((size, size))
+        for row, (first, at) in enumerate(zip(self._first, self._offset, strict=True)):
+            matrix[row, first : row + 1] = found.matrix[at : at + row + 1 - first]
+        whole = np.tril(matrix) + np.tril(matrix, -1).T
+        return float(found.told[places.AT_VALUE]), found.gradient, whole
 
     def hands(self, unknown: Floats) -> tuple[Floats, Floats]:
         """Hand and head at the Gauss points of all copies, each shape (n, 3) [m, body frame]."""
-        state = self._state(unknown, STAGES[0])
-        return self._shown(state.hand), self._shown(
-            np.broadcast_to(state.path[0], state.hand.shape)
-        )
+        local, own, up = self.grid.local(unknown), self.grid.pieces(3), UP @ self.grid.copies
+        head, rate, acceleration = (np.matmul(own[:, k], local) for k in range(3))
+        pulled = force(rate, acceleration, self.wanted.drag, up[:, None, None])
+        hand = head + self.wanted.length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True)
+        return self._shown(hand), self._shown(np.broadcast_to(head, hand.shape))
 
     def _shown(self, places: Floats) -> Floats:
         """Places of all copies from the frame of the unknown part, flat [m, body frame]."""
         turned = np.einsum("nab,nkpb->nkpa", self.grid.copies, places) + self.grid.centre
         return np.asarray(turned.reshape(-1, 3))
 
-    def _newton(self, start: Floats, weights: Penalties, enough: float) -> tuple[Floats, float]:
-        """Where a further step promises less than a share of the value, and that share."""
-        from scipy.linalg import LinAlgError, cho_factor, cho_solve
-
-        free, damping, unknown = np.ix_(self._free, self._free), 1e-3, start
-        mass = self._mass[free]
-        value, gradient, second = self.figures(unknown, weights)
-        share, steps = np.inf, 0
-        while steps < _MOST_STEPS and share > enough and damping < _DAMPED_OUT:
-            g, h = gradient[self._free], second[free]
-            try:
-                factor = cho_factor(h + damping * mass, check_finite=False)
-            except LinAlgError:
-                damping = max(_FIRMER * damping, _LEAST_DAMPING)
-                continue
-            move = cho_solve(factor, -g, check_finite=False)
-            promised = -(2.0 * g @ move + move @ h @ move)
-            moved = unknown.copy()
-            moved.reshape(-1)[self._free] += move
-            state = self._state(moved, weights)
-            reached = self._value(state, weights)
-            steps += 1
-            if not reached <= value:
-                damping = max(_FIRMER * damping, _LEAST_DAMPING)
-                share = min(share, promised / value)
-                continue
-            ratio = (value - reached) / max(promised, 1e-300)
-            if ratio > 0.75:
-                damping = max(damping * _LOOSER, _LEAST_DAMPING)
-            elif ratio < 0.25:
-                damping *= _FIRMER
-            unknown, value = moved, reached
-            gradient, second = self._derivatives(state, weights)
-            share = promised / max(value, 1e-9)
-        return unknown, float(share)
-
-    def _holds(self, unknown: Floats, weights: Penalties) -> bool:
-        state = self._state(unknown, weights)
-        touched = state.touch is not None and len(state.touch.point) > 0
-        return not (np.any(state.lack) or state.fast or touched)
-
-    def _state(self, unknown: Floats, weights: Penalties) -> _State:
-        want, local = self.wanted, self.grid.local(unknown)
-        path = np.matmul(self._pieces[:, None], local[None])
-        pulled = force(path[1], path[2], want.drag, self._up[:, None, None])
-        size = np.linalg.norm(pulled, axis=-1)
-        hand = path[0] + want.length * pulled / size[..., None]
-        limits = (
-            HandLimit(want.limits.speed, weights.speed),
-            HandLimit(want.limits.acceleration, weights.acceleration),
+    def _run(self, start: Floats, weights: Penalties, enough: float, most: int) -> "_Found":
+        """Newton's steps in the compiled kernel, see `kernel.solve`."""
+        ints, floats, at = self._packed
+        floats[at["mass"]] = self._enveloped(
+            self._mass + METRIC_SHARE * weights.acceleration * self._stiff
         )
-        shares = self._shares / len(self.grid.copies)
-        return _State(
-            path,
-            pulled,
-            size,
-            hand,
-            np.maximum(want.limits.pull - np.sum(pulled * want.inward, axis=-1), 0.0),
-            too_fast(path, pulled, shares, limits, length=want.length, drag=want.drag),
-            self._contact(hand, np.broadcast_to(path[0], hand.shape)),
+        floats[at["numbers"]] = self._numbers(weights, enough, most)
+        floats[at["unknown"]] = start.ravel()
+        floats[at["told"]] = 0.0
+        solver()(ints, floats)
+        told, gradient, matrix = (
+            floats[at[name]].copy() for name in ("told", "gradient", "matrix")
         )
+        return _Found(floats[at["unknown"]].reshape(-1, 3).copy(), told, gradient, matrix)
 
-    def _contact(self, hand: Floats, head: Floats) -> Contact | None:
-        """Contact of all copies, in the frame of the unknown part."""
-        if self.wanted.touching is None:
-            return None
-        own = self.grid.copies
-        touch = self.wanted.touching(self._shown(hand), self._shown(head))
-        copy = touch.point // (hand.shape[1] * hand.shape[2])
-        return touch._replace(normal=np.einsum("mab,ma->mb", own[copy], touch.normal))
+    def _numbers(self, weights: Penalties, enough: float, most: int) -> Floats:
+        want, out = self.wanted, np.zeros(places.KERNEL_NUMBERS)
+        out[places.AT_LENGTH], out[places.AT_DRAG] = want.length, want.drag
+        out[places.AT_PULL : places.AT_ACCELERATION + 1] = want.limits
+        out[places.AT_HEAD_WEIGHT], out[places.AT_HAND_WEIGHT] = want.head_weight, want.hand_weight
+        out[places.AT_PULL_WEIGHT : places.AT_ACCELERATION_WEIGHT + 1] = weights[:3]
+        touched = want.room is not None or want.mates is not None
+        out[places.AT_TOUCH_WEIGHT] = weights.contact if touched else 0.0
+        out[places.AT_ENOUGH], out[places.AT_MOST_STEPS] = enough, most
+        out[places.AT_LOOSER], out[places.AT_FIRMER] = _LOOSER, _FIRMER
+        return out
 
-    def _value(self, state: _State, weights: Penalties) -> float:
-        want, copies = self.wanted, len(self.grid.copies)
-        off_head = np.sum((state.path[0] - want.head) ** 2, axis=-1)
-        off_hand = np.sum((state.hand - want.hand) ** 2, axis=-1).mean(axis=0)
-        lack = np.mean(state.lack**2, axis=0)
-        cost = want.head_weight * off_head + want.hand_weight * off_hand + weights.pull * lack
-        value = float(np.sum(self._shares * cost)) + sum(fast.value for fast in state.fast)
-        if state.touch is not None:
-            shares = np.tile(self._shares.ravel() / copies, copies)[state.touch.point]
-            value += weights.contact * float(np.sum(shares * state.touch.depth**2))
-        return value
-
-    def _derivatives(self, state: _State, weights: Penalties) -> tuple[Floats, Floats]:
-        want, shape = self.wanted, state.hand.shape
-        by_head = np.broadcast_to(want.head_weight * (state.path[0] - want.head), shape)
-        by_hand = want.hand_weight * (state.hand - want.hand)
-        square = (*shape, 3)
-        curves = Curves(
-            by_head,
-            by_hand,
-            np.broadcast_to(want.head_weight * _EYE, square),
-            np.broadcast_to(0.0 * _EYE, square),
-            np.broadcast_to(want.hand_weight * _EYE, square),
+    @cached_property
+    def _packed(self) -> tuple[Ints, Floats, dict[str, slice]]:
+        """All that the kernel takes, in the order in which `kernel.solve` takes it apart, and where each part lies."""
+        grid, want, room = self.grid, self.wanted, self.wanted.room or NOWHERE
+        shape = (len(grid.copies), grid.spans, len(grid.shares[0]))
+        turned = (
+            np.broadcast_to(_EYE, (grid.spans, 6, 3, 3)) if grid.turned is None else grid.turned
         )
-        if state.touch is not None and len(state.touch.point):
-            flat = Curves(*(np.array(e).reshape(-1, *e.shape[3:]) for e in curves))
-            state.touch.push(np.full(state.size.size, weights.contact), flat)
-            curves = Curves(*(f.reshape(e.shape) for f, e in zip(flat, curves, strict=True)))
-        slope, matrix = self._by_path(state, curves, weights)
-        for fast in state.fast:
-            fast.added(slope, matrix)
-        orders = ORDERS if state.fast else 3
-        return self._assembled(slope[:, :, :orders], matrix[:, :, :orders, :, :orders])
+        mates = np.zeros((*shape[1:], shape[0], 0, 7)) if want.mates is None else want.mates
+        band = self._offset[-1] + len(self._first) - self._first[-1] if len(self._first) else 0
+        size, count = len(self._first), 3 * grid.count
+        parts = {
+            "turned": turned,
+            "pieces": grid.pieces(ORDERS),
+            "shares": grid.shares,
+            "frames": np.broadcast_to(grid.copies[:, None, None], (*shape, 3, 3)),
+            "origins": np.broadcast_to(grid.centre, (*shape, 3)),
+            "ups": UP @ grid.copies,
+            "heads": want.head,
+            "hands": want.hand,
+            "inwards": want.inward,
+            "numbers": np.zeros(places.KERNEL_NUMBERS),
+            "room": room.numbers,
+            "bodies": room.bodies,
+            "mates": mates,
+            "mass": np.zeros(band),
+            "unknown": np.zeros(count),
+            "told": np.zeros(places.KERNEL_TOLD),
+            "gradient": np.zeros(size),
+            "matrix": np.zeros(band),
+            "trial": np.zeros(count),
+            "factor": np.zeros(band),
+            "move": np.zeros(size),
+            "work": np.zeros(places.KERNEL_WORK),
+        }
+        whole = (grid.taken, self._rows, self._first, self._offset)
+        lengths = [each.size for each in (*whole, *parts.values())]
+        ints = np.concatenate([[shape[0], *lengths], *(each.ravel() for each in whole)])
+        ends = np.cumsum(lengths[len(whole) :]).tolist()
+        at = {
+            name: slice(end - part.size, end)
+            for (name, part), end in zip(parts.items(), ends, strict=True)
+        }
+        floats = np.concatenate([part.ravel() for part in parts.values()]).astype(np.float64)
+        return ints.astype(np.int64), floats, at
 
-    def _by_path(self, state: _State, curves: Curves, weights: Penalties) -> tuple[Floats, Floats]:
-        """Half gradient and half second derivatives by the head's derivatives, shapes (k, p, 5, 3) and twice as many axes."""
-        want, size = self.wanted, state.size[..., None, None]
-        u = state.force / state.size[..., None]
-        uu = u[..., :, None] * u[..., None, :]
-        reach = want.length * (_EYE - uu) / size  # of the hand by the force
-        # second derivative of λ·r·f/|f|: −(λu + uλ + (λ·u)(1 − 3uu))r/|f|²
-        tilt = curves.by_hand[..., :, None] * u[..., None, :]
-        along = np.sum(curves.by_hand * u, axis=-1)[..., None, None]
-        bent = tilt + np.swapaxes(tilt, -1, -2) + along * (_EYE - 3.0 * uu)
-        both = curves.hand_hand @ reach
-        ff = reach @ both - want.length * bent / size**2
-        inward = want.inward[..., :, None] * want.inward[..., None, :]
-        ff = ff + weights.pull * (state.lack > 0)[..., None, None] * inward
-        yf = both + curves.head_hand @ reach
-        mixed = curves.head_hand + np.swapaxes(curves.head_hand, -1, -2)
-        yy = curves.head_head + mixed + curves.hand_hand
-        by_force = np.matmul(reach, curves.by_hand[..., None])[..., 0]
-        by_force = by_force - weights.pull * state.lack[..., None] * want.inward
-        by_head = (curves.by_head + curves.by_hand).mean(axis=0)
-        by_force, yy, yf, ff = (each.mean(axis=0) for each in (by_force, yy, yf, ff))
-        slip = drag_slopes(state.path[1], state.path[2], want.drag)[0]
-        slope: Floats = np.zeros((*self._shares.shape, ORDERS, 3))
-        slope[:, :, 0], slope[:, :, 2] = by_head, by_force
-        slope[:, :, 1] = np.matmul(slip, by_force[..., None])[..., 0]
-        matrix: Floats = np.zeros((*self._shares.shape, ORDERS, 3, ORDERS, 3))
-        for i, j, block in (
-            (0, 0, yy), (0, 1, yf @ slip), (0, 2, yf), (1, 1, slip @ ff @ slip), (1, 2, slip @ ff), (2, 2, ff),
-        ):  # fmt: skip
-            matrix[:, :, i, :, j] = block
-            matrix[:, :, j, :, i] = np.swapaxes(block, -1, -2)
-        share = self._shares[..., None, None]
-        return slope * share, matrix * share[..., None, None]
-
-    def _assembled(self, slope: Floats, matrix: Floats) -> tuple[Floats, Floats]:
-        """The same by the unknown coefficients."""
-        orders, spans = slope.shape[2], self.grid.spans
-        own = self._pieces[:orders].transpose(1, 0, 2)  # place, order, piece
-        gradient = np.einsum("poj,kpoa->kja", own, slope)
-        flat = own.reshape(-1, DEGREE + 1)
-        half = np.matmul(
-            own.transpose(0, 2, 1)[None], matrix.reshape(spans, len(GAUSS_PLACES), orders, -1)
+    @cached_property
+    def _stiff(self) -> Floats:
+        """Mean square of the hand's acceleration by the head's fourth derivative, as a matrix, as if its pull were its weight."""
+        own = self.grid.pieces(ORDERS)[:, 4]
+        flat = (
+            np.einsum("kp,kpj,kpl->kjl", self.grid.shares, own, own)
+            * (self.wanted.length / STANDARD_GRAVITY) ** 2
         )
-        half = half.reshape(spans, len(GAUSS_PLACES), DEGREE + 1, 3, orders, 3)
-        half = half.transpose(0, 2, 3, 5, 1, 4).reshape(spans, (DEGREE + 1) * 9, -1)
-        blocks = np.matmul(half, flat).reshape(spans, DEGREE + 1, 3, 3, DEGREE + 1)
-        return self.grid.gradient(gradient), self.grid.matrix(blocks.transpose(0, 1, 2, 4, 3))
+        return self.grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :])
+
+    def _enveloped(self, mass: Floats) -> Floats:
+        """A matrix of the free coefficients within the envelope."""
+        at = np.flatnonzero(np.repeat(self._rows >= 0, 3))
+        mass = mass[np.ix_(at, at)]
+        rows = [mass[row, first : row + 1] for row, first in enumerate(self._first.tolist())]
+        return np.concatenate(rows) if rows else np.zeros(0)
+
+
+class _Found(NamedTuple):
+    """Where the kernel ended."""
+
+    unknown: Floats  # (count, 3) [m]
+    told: Floats  # see `kernel`
+    gradient: Floats
+    matrix: Floats
+
+    @property
+    def optimum(self) -> Optimum:
+        """As a result."""
+        return Optimum(self.unknown, float(self.told[places.AT_SHARE]))
+
+
+def _envelope(taken: Ints, rows: Ints, size: int) -> tuple[Ints, Ints]:
+    """First column of every row that can differ from zero, and where the row starts, if only what is right of it is kept."""
+    own = rows[taken]
+    least = np.where(own >= 0, own, size).min(axis=1)
+    first = np.arange(size) // 3 * 3
+    for row, low in zip(own, least.tolist(), strict=True):
+        at = row[row >= 0]
+        first[at] = np.minimum(first[at], low)
+    first = np.repeat(first[::3], 3)
+    ends = np.cumsum(np.arange(size) + 1 - first)
+    return first, np.concatenate([[0], ends[:-1]]).astype(np.int64) if size else first

@@ -14,7 +14,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.kept import kept
-from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.body_space import CLEARANCE, BodySpace
 from sequencer.motion.flown.contact import Touching
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, closed
@@ -130,22 +130,22 @@ def _beyond_help(period: FlownPeriod) -> bool:
 
 def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> FlownPeriod:
     grid = _grid_of(law, repeat, flying.beat, attempt.finer)
-    wanted = _wanted(law, flying, grid, repeat)
+    wanted, space = _wanted(law, flying, grid, repeat)
     problem = Problem(grid, wanted)
     start = problem.drawn()
     for faster in _EASED if attempt.eased else ():
         quick = replace(grid, step=grid.step / faster)
-        start = Problem(quick, replace(wanted, touching=None)).solved(start).unknown
+        start = Problem(quick, replace(wanted, room=None)).solved(start).unknown
     if attempt.jiggled:
         noise = np.random.default_rng(_SEED).normal(size=start.shape)
         for _ in range(3):
             noise = (np.roll(noise, 1, axis=0) + 2.0 * noise + np.roll(noise, -1, axis=0)) / 4.0
         start = start + _JIGGLE * noise
     moved: Floats = np.zeros(3)
-    if wanted.touching is not None:
+    if wanted.room is not None:
         # without reach and body first: what touches then tells where to dance the pattern
-        start = Problem(grid, replace(wanted, touching=None)).solved(start).unknown
-        moved = _clear(problem.hands(start), wanted.touching, flying.side)
+        start = Problem(grid, replace(wanted, room=None)).solved(start).unknown
+        moved = _clear(problem.hands(start), space.touching, flying.side)
         grid = replace(grid, centre=grid.centre + moved)
         problem = Problem(grid, wanted)
     return held_to_limits(
@@ -198,22 +198,26 @@ def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> CurveLayo
     )  # fmt: skip
 
 
-def _wanted(law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat) -> Wanted:
+def _wanted(
+    law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat
+) -> tuple[Wanted, BodySpace]:
     places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES
     beats: Floats = np.asarray(places * (law.period / repeat.parts / grid.spans), dtype=np.float64)
     drawn = law.at(beats)
     head = drawn.head(flying.prop.length)
     # what is drawn nearer to the body than the clearance may be flown as near
     near = float(np.min(flying.space(0.0).gaps(drawn.hand.reshape(-1, 3), head.reshape(-1, 3))))
-    return Wanted(
+    space = flying.space(min(CLEARANCE, max(near, 0.0)))
+    wanted = Wanted(
         head=head - grid.centre,
         hand=drawn.hand - grid.centre,
         inward=-drawn.tether,
         length=flying.prop.length,
         drag=drag_of(flying.prop),
         limits=sought(flying.limits),
-        touching=flying.space(min(CLEARANCE, max(near, 0.0))).touching,
+        room=space.room(),
     )
+    return wanted, space
 
 
 def _period_of(

@@ -1,7 +1,7 @@
 """Limits that penalties hold: sought a little more strictly than they are, and again where they are missed by little."""
 
-from collections.abc import Callable
-from dataclasses import replace
+from collections.abc import Callable, Mapping
+from math import inf
 from typing import TypeVar
 
 from sequencer.arrays import Floats
@@ -16,7 +16,8 @@ _SHARE = 0.93  # of a limit, for the same reason
 _MOST_ROUNDS = 6  # in which a limit that is missed by little is sought again
 _HOPELESS = 3.0  # share of a limit by which it is missed for good
 _STRICTER = 1.3  # times what it was missed by
-_MOST_STRICTER = 0.35  # of a limit, in one round
+_LEAST_STRICTER, _MOST_STRICTER = 0.005, 0.35  # of a limit, in one round
+_NEAR_HELD = 0.05  # share of a limit by which it is missed by little
 
 
 def sought(limits: FlownLimits) -> SoughtLimits:
@@ -42,21 +43,42 @@ def held_to_limits(problem: Problem, start: Floats, motion_of: Callable[[Optimum
     Source: this project's own rule; what it ends with is measured, not trusted.
     """
     found = problem.solved(start)
-    motion = motion_of(found)
-    for _ in range(_MOST_ROUNDS):
+    best = motion = motion_of(found)
+    least = inf
+    for left in reversed(range(_MOST_ROUNDS + 1)):
         missed = motion.missed()
-        if not missed or max(missed.values()) > _HOPELESS:
+        worst = max(missed.values(), default=0.0)
+        if worst > max(least, _NEAR_HELD):  # what grows when it is sought again is never held
             break
-        own = problem.wanted.limits
-        more = {name: min(_STRICTER * share, _MOST_STRICTER) for name, share in missed.items()}
-        limits = SoughtLimits(
-            own.pull * (1.0 + more.get("pull", 0.0)),
-            own.speed * (1.0 - more.get("speed", 0.0)),
-            own.acceleration * (1.0 - more.get("acceleration", 0.0)),
-        )
-        if min(limits) <= 0.0:
+        if worst <= least:
+            best, least = motion, worst
+        if not missed or worst > _HOPELESS or not left:
             break
-        problem = Problem(problem.grid, replace(problem.wanted, limits=limits))
+        problem = stricter(problem, missed)
+        if min(problem.wanted.limits) <= 0.0:
+            break
         found = problem.solved(found.unknown, STAGES[-1:])
         motion = motion_of(found)
-    return motion
+    return best
+
+
+def stricter(problem: Problem, missed: Mapping[str, float]) -> Problem:
+    """A problem whose limits are sought more strictly by what they were missed by.
+
+    Parameters
+    ----------
+    problem : Problem
+    missed : mapping
+        Share by which a limit is missed, by its name.
+    """
+    own = problem.wanted.limits
+    more = {
+        name: min(max(_STRICTER * share, _LEAST_STRICTER), _MOST_STRICTER)
+        for name, share in missed.items()
+    }
+    limits = SoughtLimits(
+        own.pull * (1.0 + more.get("pull", 0.0)),
+        own.speed * (1.0 - more.get("speed", 0.0)),
+        own.acceleration * (1.0 - more.get("acceleration", 0.0)),
+    )
+    return problem.sought(limits)

@@ -60,24 +60,8 @@ def force_bend(
     return np.asarray(snap + drag * (again * rate + 2.0 * grown * acceleration + speed * jerk))
 
 
-def drag_slopes(rate: Floats, acceleration: Floats, drag: float) -> tuple[Floats, Floats]:
-    """How the force follows the velocity, and so its rate the acceleration; and how its rate follows the velocity.
-
-    Each of shape (..., 3, 3) [1/s and 1/s²]; derivatives of the formulas above.
-    """
-    speed = speed_of(rate)[..., None]
-    eye = np.eye(3)
-    grown = np.sum(rate * acceleration, axis=-1)[..., None, None]
-    along, side = rate[..., :, None], rate[..., None, :]
-    square = along * side
-    slip = drag * (speed * eye + square / speed)
-    mixed = along * acceleration[..., None, :] + acceleration[..., :, None] * side
-    slipping = drag * (grown / speed * eye + mixed / speed - grown * square / speed**3)
-    return slip, slipping
-
-
 def turning(f: Floats, rate: Floats, second: Floats) -> tuple[Floats, Floats]:
-    """First and second rate of the direction of f from its rates, each shape (..., 3); complex values pass through.
+    """First and second rate of the direction of f from its rates, each shape (..., 3).
 
     Notes
     -----

@@ -8,7 +8,7 @@ drawn, by every way of the tether round the sphere; the first that flies is take
 Frame: body frame [m].
 """
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import inf
 from typing import Any, NamedTuple
@@ -37,6 +37,8 @@ HURRIED = (
 WALKED = 5.0  # [m/s] of a head that nobody calls fast; common practice
 LINK_WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
 _LOOKS = 33  # at a drawn link
+_MIDDLES = np.arange(6, _LOOKS - 6, 5)  # looks at which ways are compared
+_ALIKE = 0.35  # [1] between unit vectors: tethers nearer than this all the way lead to one optimum
 MOST_TRIED = 8  # bridges
 BRIDGE_STEP = 0.5  # [beats] between the beginnings, and the ends, of bridges
 SHORTEST_BRIDGE, LONGEST_BRIDGE = (
@@ -96,6 +98,7 @@ class _Bridge(NamedTuple):
     drawn: LinkLaw
     first: HeadState
     last: HeadState
+    middle: Floats  # (places, 3) [1] tether on the way
 
 
 def state_in(motion: FlownMotion, plane: Floats, beat: float) -> HeadState:
@@ -171,7 +174,7 @@ def _fits(start: float, end: float, beats: float) -> bool:
 
 def _searched(firsts: _States, lasts: _States, beats: float, flying: Flying) -> FlownLink:
     """The likeliest bridge that flies, or else the one that misses least."""
-    bridges = sorted(_bridges(firsts, lasts, beats, flying), key=lambda each: each.unlikely)
+    bridges = _unlike(_bridges(firsts, lasts, beats, flying))
     best: FlownLink | None = None
     rank: tuple[int, float, float] = (0, inf, inf)
     for bridge in bridges[:MOST_TRIED]:
@@ -186,6 +189,16 @@ def _searched(firsts: _States, lasts: _States, beats: float, flying: Flying) -> 
     return best
 
 
+def _unlike(bridges: Iterable[_Bridge]) -> list[_Bridge]:
+    """Bridges, the likeliest first; of those whose ways are nearly the same, one."""
+    out: list[_Bridge] = []
+    for bridge in sorted(bridges, key=lambda each: each.unlikely):
+        same = (each for each in out if each[1:3] == bridge[1:3])
+        if not any(np.max(np.abs(each.middle - bridge.middle)) < _ALIKE for each in same):
+            out.append(bridge)
+    return out
+
+
 def _bridges(firsts: _States, lasts: _States, beats: float, flying: Flying) -> Iterator[_Bridge]:
     """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
     for start, first in firsts.items():
@@ -193,8 +206,11 @@ def _bridges(firsts: _States, lasts: _States, beats: float, flying: Flying) -> I
             if not _fits(start, end, beats):
                 continue
             ways = every_way(motion_of(first, flying), motion_of(last, flying), end - start)
-            for law in ways:
-                yield _Bridge(_unlikely(law, end - start, flying), start, end, law, first, last)
+            looks = np.linspace(0.0, end - start, _LOOKS, dtype=np.float64)
+            seen = [law.at(looks) for law in ways]
+            unlikely = _unlikely(seen, flying).tolist()
+            for law, drawn, each in zip(ways, seen, unlikely, strict=True):
+                yield _Bridge(each, start, end, law, first, last, drawn.tether[_MIDDLES])
 
 
 def _record_of(link: FlownLink) -> list[Any]:
@@ -226,22 +242,28 @@ def _hurry(bridge: _Bridge, flying: Flying) -> float:
     return HURRIED * max(*ends, WALKED)
 
 
-def _unlikely(law: Law, beats: float, flying: Flying) -> float:
-    """How far a drawn link is from one that flies: pull that is missing, hand that is hurried or out of reach."""
-    drawn = law.at(np.linspace(0.0, beats, _LOOKS, dtype=np.float64))
-    rate, length = 1.0 / flying.beat, flying.prop.length
-    felt = drawn.head_acceleration(length) * rate**2 + UP
-    pull = -np.sum(drawn.tether * felt, axis=-1) / STANDARD_GRAVITY
-    across = np.linalg.norm(felt + pull[:, None] * STANDARD_GRAVITY * drawn.tether, axis=-1)
+def _unlikely(ways: Sequence[Motion], flying: Flying) -> Floats:
+    """How far each way of a drawn link is from one that flies, shape (ways,): pull that is missing, hand that is hurried or out of reach.
+
+    The hand is the same in all.
+    """
+    hand, rate, length = ways[0], 1.0 / flying.beat, flying.prop.length
+    tether = np.stack([way.tether for way in ways])
+    turned = length * np.stack([way.tether_rate for way in ways])
+    bent = length * np.stack([way.tether_acceleration for way in ways])
+    felt = (hand.hand_acceleration + bent) * rate**2 + UP
+    pull = -np.sum(tether * felt, axis=-1) / STANDARD_GRAVITY
+    across = np.linalg.norm(felt + pull[..., None] * STANDARD_GRAVITY * tether, axis=-1)
     lack = np.maximum(1.0 - pull, 0.0)
     hurry = (
-        np.linalg.norm(drawn.hand_acceleration, axis=-1) * rate**2 / flying.limits.hand_acceleration
+        np.linalg.norm(hand.hand_acceleration, axis=-1) * rate**2 / flying.limits.hand_acceleration
     )
     off = across / np.maximum(np.linalg.norm(felt, axis=-1), 1.0)
-    speed = np.linalg.norm(drawn.head_rate(length), axis=-1) * rate
-    whipped = np.maximum(speed / (HURRIED * max(speed[0], speed[-1], WALKED)) - 1.0, 0.0)
-    short = np.maximum(-flying.space(CLEARANCE).spare_reach(drawn.hand), 0.0) / 0.1
-    return float(np.mean(lack**2 + hurry**2 + off**2 + short**2 + whipped**2))
+    speed = np.linalg.norm(hand.hand_rate + turned, axis=-1) * rate
+    calm = HURRIED * np.maximum(np.maximum(speed[:, 0], speed[:, -1]), WALKED)
+    whipped = np.maximum(speed / calm[:, None] - 1.0, 0.0)
+    short = np.maximum(-flying.space(CLEARANCE).spare_reach(hand.hand), 0.0) / 0.1
+    return np.asarray(np.mean(lack**2 + hurry**2 + off**2 + short**2 + whipped**2, axis=-1))
 
 
 def motion_of(state: HeadState, flying: Flying) -> Motion:
@@ -283,7 +305,7 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
             limits=sought(flying.limits),
             head_weight=LINK_WEIGHT,
             hand_weight=LINK_WEIGHT,
-            touching=flying.space(CLEARANCE).touching,
+            room=flying.space(CLEARANCE).room(),
         ),
     )
     start = problem.drawn()

@@ -7,7 +7,6 @@ from numpy.testing import assert_allclose
 from sequencer.motion.flown.tether import (
     UP,
     drag_of,
-    drag_slopes,
     flight,
     force,
     force_bend,
@@ -18,7 +17,6 @@ from tests.unit.motion.flown.flights import POI
 
 G = 9.80665  # [m/s²], CGPM 1901
 DRAG = 0.2  # [1/m] ten times that of a head, so that its terms count
-TINY = 1e-20
 
 
 def circle(radius, pulse, beats, axes):
@@ -130,20 +128,6 @@ def test_second_rates_of_the_force_by_differences():
 
     wanted = (grown(t + step) - grown(t - step)) / (2 * step)
     assert_allclose(force_bend(*wandered(t)[1:], DRAG), wanted, rtol=1e-6, atol=1e-5)
-
-
-def test_slopes_of_drag_by_complex_steps():
-    _, rate, acceleration, jerk, _ = wandered(np.linspace(0, 1, 5))
-    slip, slipping = drag_slopes(rate, acceleration, DRAG)
-    for axis in range(3):
-        push = 1j * TINY * np.eye(3)[axis]
-        by_rate = force(rate + push, acceleration, DRAG).imag / TINY
-        assert_allclose(slip[..., axis], by_rate, rtol=1e-10, atol=1e-12)
-        of_rate = force_rate(rate + push, acceleration, jerk, DRAG).imag / TINY
-        assert_allclose(slipping[..., axis], of_rate, rtol=1e-10, atol=1e-12)
-        # the rate follows the acceleration as the force does the velocity
-        along = force_rate(rate, acceleration + push, jerk, DRAG).imag / TINY
-        assert_allclose(slip[..., axis], along, rtol=1e-10, atol=1e-12)
 
 
 def test_turning_by_differences():
