@@ -19,10 +19,11 @@ from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW, FlyingHand
+from sequencer.motion.trajectories.flown_apart import kept_apart
 from sequencer.motion.trajectories.flown_courses import Journey, courses_of, journey
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, flown_hand
 from sequencer.motion.trajectories.trajectory import Trajectory
-from sequencer.progress import Progress
+from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.dancers import flown_limits
 from sequencer.staging.results import once_per_show, result_of
 from sequencer.staging.staged import Staged
@@ -33,6 +34,7 @@ _OUT = 0.02  # [m] out of reach that counts
 _LOOKS = 24  # a beat
 
 Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
+_ALONE = 0.8  # of the progress, for each hand alone; the rest is for both together
 _STANDING = 1.0  # [beats] before the first move and after the last
 
 
@@ -70,9 +72,10 @@ def _flown_hands(show: Staged, progress: Progress | None) -> Hands:
         for side, trajectory in dancer.trajectories.items()
         if dancer.props[side].flexible and isinstance(trajectory, Trajectory)
     ]
-    out = {}
+    out: dict[tuple[str, Side], Journey] = {}
+    alone = within(progress, 0.0, _ALONE)
     for k, (dancer, side, trajectory) in enumerate(held):
-        say = None if progress is None else _teller(progress, k, len(held), dancer, trajectory)
+        say = None if alone is None else _teller(alone, k, len(held), dancer, trajectory)
         hand = FlyingHand(
             side=side,
             prop=dancer.props[side],
@@ -83,6 +86,15 @@ def _flown_hands(show: Staged, progress: Progress | None) -> Hands:
         out[dancer.name, side] = journey(
             trajectory, hand.flying, worth=partial(hand.worth_flying, share=FAR_TOO_SLOW), told=say
         )
+    for k, dancer in enumerate(show.dancers):
+        own = {side: out[dancer.name, side] for side in SIDES if (dancer.name, side) in out}
+        if progress is not None:
+            progress(
+                f"flying {dancer.name}'s part", _ALONE + (1.0 - _ALONE) * k / len(show.dancers)
+            )
+        stop_if_unwanted()
+        for side, way in kept_apart(own, dancer.props).items():
+            out[dancer.name, side] = way
     return out
 
 

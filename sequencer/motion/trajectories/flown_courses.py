@@ -14,6 +14,7 @@ from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.flown_hand import Course
 from sequencer.motion.trajectories.flown_links import (
+    Beside,
     FlownLink,
     HeadState,
     flown_link,
@@ -90,6 +91,8 @@ class Passage:
         [show beats]
     link : FlownLink or None
         As flown, whether it holds its limits or not; None if what it joins is not flown.
+    flying : Flying
+        Who flies it.
     """
 
     before: Stay
@@ -97,6 +100,7 @@ class Passage:
     start: float
     end: float
     link: FlownLink | None
+    flying: Flying
 
     @property
     def flown(self) -> bool:
@@ -156,16 +160,29 @@ def _passage(before: Stay, after: Stay, flying_of: FlyingOf) -> Iterator[Passage
             (after.span.end - after.span.start) / 2,
         )
         start, end = start - half, end + half
-    link = None
-    if before.flown and after.flown:
-        beside = after if after.span.kind == "block" else before
-        link = flown_link(
-            lambda later: before.state(start + later),
-            lambda earlier: after.state(end + earlier),
-            end - start,
-            replace(flying_of(start, end), posture=beside.flying.posture),
-        )
-    yield Passage(before=before, after=after, start=start, end=end, link=link)
+    beside = after if after.span.kind == "block" else before
+    flying = replace(flying_of(start, end), posture=beside.flying.posture)
+    passage = Passage(before=before, after=after, start=start, end=end, link=None, flying=flying)
+    yield bridged(passage) if before.flown and after.flown else passage
+
+
+def bridged(passage: Passage, beside: Beside | None = None) -> Passage:
+    """A passage between what is flown, with its link.
+
+    Parameters
+    ----------
+    passage : Passage
+    beside : Beside, optional
+        The other hand's prop in beats from the start of the passage, which is kept clear of.
+    """
+    link = flown_link(
+        lambda later: passage.before.state(passage.start + later),
+        lambda earlier: passage.after.state(passage.end + earlier),
+        passage.end - passage.start,
+        passage.flying,
+        beside,
+    )
+    return replace(passage, link=link)
 
 
 def _agree(first: Motion, last: Motion) -> bool:

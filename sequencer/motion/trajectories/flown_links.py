@@ -17,6 +17,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
+from sequencer.geometry.segments import segment_segment
 from sequencer.kept import kept
 from sequencer.motion.flown.body_space import CLEARANCE
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
@@ -24,9 +25,10 @@ from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
 from sequencer.motion.flown.seeking import held_to_limits, sought
-from sequencer.motion.flown.tether import UP, drag_of, flight
+from sequencer.motion.flown.tether import UP, Flight, drag_of, flight
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.props.prop import SHAFT_RADIUS, Prop
 from sequencer.motion.trajectories.links import LinkLaw, every_way, law_record, restored_law
 
 LINK_KNOTS = 24  # knots: twice a pattern's, for all of it happens in few beats
@@ -39,12 +41,18 @@ LINK_WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
 _LOOKS = 33  # at a drawn link
 _MIDDLES = np.arange(6, _LOOKS - 6, 5)  # looks at which ways are compared
 _ALIKE = 0.35  # [1] between unit vectors: tethers nearer than this all the way lead to one optimum
-MOST_TRIED = 8  # bridges
+MOST_TRIED, MOST_TRIED_BESIDE = 8, 20  # bridges, and of those that keep clear of the other prop
 BRIDGE_STEP = 0.5  # [beats] between the beginnings, and the ends, of bridges
 SHORTEST_BRIDGE, LONGEST_BRIDGE = (
     1.0,
     2.0,
 )  # [beats] of a bridge; in a longer link the rest is danced on
+
+
+_BESIDE_LOOKS = 96  # a beat, at which the other prop is looked at
+_FAR_OFF = 1e3  # unlikeliness of a bridge beside which the props meet anyway
+_DEEP = 0.02  # [m] in the other prop, at every instant, is as unlikely as a pull that is missing
+LEAST_BESIDE = 0.01  # [m] between the props of both hands: walking and tempo move them a little against each other
 
 
 class HeadState(NamedTuple):
@@ -57,6 +65,24 @@ class HeadState(NamedTuple):
 StateAt = Callable[
     [float], HeadState
 ]  # beats after, or before if negative, the border of a motion that goes on
+
+
+class Beside(NamedTuple):
+    """The same performer's other prop during a link."""
+
+    prop: Prop
+    at: Callable[
+        [Floats], tuple[Floats, Floats]
+    ]  # beats of the link → head, hand (n, 3) [m, body frame]
+
+    def capsules(self, beats: Floats) -> Floats:
+        """Its tether and its head at some beats, shape (n, 2, 7): ends and radius [m, body frame]."""
+        head, hand = self.at(beats)
+        out: Floats = np.empty((len(beats), 2, 7))
+        out[:, :, 3:6] = head[:, None]
+        out[:, 0, :3], out[:, 1, :3] = hand, head
+        out[:, :, 6] = SHAFT_RADIUS[self.prop.kind], self.prop.wick_radius
+        return out
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -74,16 +100,19 @@ class FlownLink(FlownMotion):
         What the bridge was drawn as, in its own beats.
     residual : float
         First-order residual of the optimum: the share of the value that a further step promises.
+    beside_gap : float
+        Least distance of the prop from the other hand's in the whole link [m], at the looks; inf if that was not looked at.
     """
 
     beats: float
     drawn: LinkLaw
     residual: float
+    beside_gap: float = inf
 
     @property
     def broken(self) -> tuple[str, ...]:
-        """Names of the limits that are not held: pull, speed, acceleration and reach; empty if it flies."""
-        return self.overstepped()
+        """Names of the limits that are not held: pull, speed, acceleration, reach and the other prop; empty if it flies."""
+        return (*self.overstepped(), *(() if self.beside_gap >= LEAST_BESIDE else ("other prop",)))
 
 
 _States = Mapping[float, HeadState]  # by beats of the link
@@ -127,7 +156,13 @@ def hanging(law: Law, length: float) -> HeadState:
     return HeadState(path, rest.plane[0])
 
 
-def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) -> FlownLink:
+def flown_link(
+    before: StateAt,
+    after: StateAt,
+    beats: float,
+    flying: Flying,
+    beside: Beside | None = None,
+) -> FlownLink:
     """The link of some beats from one motion to another.
 
     Parameters
@@ -136,6 +171,8 @@ def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) ->
         The state some beats after the end of the one, and some beats (negative) before the start of the other.
     beats : float
     flying : Flying
+    beside : Beside, optional
+        The other hand's prop, which is kept clear of; not looked at if not given.
 
     Raises
     ------
@@ -154,13 +191,44 @@ def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) ->
     ]
     firsts = {start: before(start) for start in starts}
     lasts = {end: after(end - beats) for end in ends}
+    other = None if beside is None else _other(beside, before, after, beats, flying)
+    seen = [] if other is None else [other.capsules, other.going_on, other.beginning]
     return kept(
         "flown link",
-        ([*firsts.values()], [*lasts.values()], beats, flying),
-        lambda: _searched(firsts, lasts, beats, flying),
+        ([*firsts.values()], [*lasts.values()], beats, flying, *seen),
+        lambda: _searched(firsts, lasts, beats, flying, other),
         record=_record_of,
         restore=lambda record: _link_from(record, beats, flying),
     )
+
+
+class _Other(NamedTuple):
+    """The other prop through a whole link, at the looks."""
+
+    beside: Beside
+    beats: Floats  # (n,) of the link
+    capsules: Floats  # (n, 2, 7)
+    going_on: Floats  # (n,) [m] from what comes before, if it is danced on
+    beginning: Floats  # (n,) [m] from what comes after, if it has begun
+
+    def gap(self, start: float, end: float) -> float:
+        """Least distance outside a bridge from one beat to another [m]."""
+        early = self.going_on[self.beats <= start]
+        late = self.beginning[self.beats >= end]
+        return float(min(np.min(early, initial=inf), np.min(late, initial=inf)))
+
+
+def _other(beside: Beside, before: StateAt, after: StateAt, beats: float, flying: Flying) -> _Other:
+    looks = np.linspace(0.0, beats, int(np.ceil(beats * _BESIDE_LOOKS)) + 1, dtype=np.float64)
+    capsules = beside.capsules(looks)
+
+    def gaps(path: Sequence[Floats]) -> Floats:
+        seen = _flight_of(np.stack(path, axis=1), flying)
+        return gaps_between(flying.prop, seen.head, seen.hand, capsules)
+
+    going_on = gaps([before(beat).path for beat in looks.tolist()])
+    beginning = gaps([after(beat - beats).path for beat in looks.tolist()])
+    return _Other(beside, looks, capsules, going_on, beginning)
 
 
 def _fits(start: float, end: float, beats: float) -> bool:
@@ -172,13 +240,15 @@ def _fits(start: float, end: float, beats: float) -> bool:
     )
 
 
-def _searched(firsts: _States, lasts: _States, beats: float, flying: Flying) -> FlownLink:
+def _searched(
+    firsts: _States, lasts: _States, beats: float, flying: Flying, other: _Other | None
+) -> FlownLink:
     """The likeliest bridge that flies, or else the one that misses least."""
-    bridges = _unlike(_bridges(firsts, lasts, beats, flying))
+    bridges = _unlike(_bridges(firsts, lasts, beats, flying, other))
     best: FlownLink | None = None
     rank: tuple[int, float, float] = (0, inf, inf)
-    for bridge in bridges[:MOST_TRIED]:
-        link = _flown(bridge, beats, flying)
+    for bridge in bridges[: MOST_TRIED if other is None else MOST_TRIED_BESIDE]:
+        link = _flown(bridge, beats, flying, other)
         own = _rank(link, bridge)
         if best is None or own < rank:
             best, rank = link, own
@@ -199,7 +269,9 @@ def _unlike(bridges: Iterable[_Bridge]) -> list[_Bridge]:
     return out
 
 
-def _bridges(firsts: _States, lasts: _States, beats: float, flying: Flying) -> Iterator[_Bridge]:
+def _bridges(
+    firsts: _States, lasts: _States, beats: float, flying: Flying, other: _Other | None
+) -> Iterator[_Bridge]:
     """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
     for start, first in firsts.items():
         for end, last in lasts.items():
@@ -208,24 +280,35 @@ def _bridges(firsts: _States, lasts: _States, beats: float, flying: Flying) -> I
             ways = every_way(motion_of(first, flying), motion_of(last, flying), end - start)
             looks = np.linspace(0.0, end - start, _LOOKS, dtype=np.float64)
             seen = [law.at(looks) for law in ways]
-            unlikely = _unlikely(seen, flying).tolist()
-            for law, drawn, each in zip(ways, seen, unlikely, strict=True):
+            unlikely = _unlikely(seen, flying)
+            if other is not None:
+                unlikely = unlikely + _near(seen, start + looks, flying, other.beside)
+                unlikely = unlikely + (_FAR_OFF if other.gap(start, end) < LEAST_BESIDE else 0.0)
+            for law, drawn, each in zip(ways, seen, unlikely.tolist(), strict=True):
                 yield _Bridge(each, start, end, law, first, last, drawn.tether[_MIDDLES])
 
 
 def _record_of(link: FlownLink) -> list[Any]:
     head, drawn = link.head, law_record(link.drawn)
-    return [head.start, head.step, head.coefficients.tolist(), drawn, link.residual]
+    return [
+        head.start,
+        head.step,
+        head.coefficients.tolist(),
+        drawn,
+        link.residual,
+        link.beside_gap,
+    ]
 
 
 def _link_from(record: Sequence[Any], beats: float, flying: Flying) -> FlownLink:
-    start, step, coefficients, drawn, residual = record
+    start, step, coefficients, drawn, residual, gap = record
     return FlownLink(
         flying=flying,
         head=EvenSpline(start=start, step=step, coefficients=np.array(coefficients)),
         beats=beats,
         drawn=restored_law(drawn),
         residual=residual,
+        beside_gap=gap,
     )
 
 
@@ -266,15 +349,28 @@ def _unlikely(ways: Sequence[Motion], flying: Flying) -> Floats:
     return np.asarray(np.mean(lack**2 + hurry**2 + off**2 + short**2 + whipped**2, axis=-1))
 
 
+def _near(ways: Sequence[Motion], beats: Floats, flying: Flying, beside: Beside) -> Floats:
+    """How deep each way of a drawn link is in the other prop, shape (ways,), in the unit of `_unlikely`."""
+    others = np.tile(beside.capsules(beats), (len(ways), 1, 1))
+    head = np.concatenate([way.head(flying.prop.length) for way in ways])
+    hand = np.concatenate([way.hand for way in ways])
+    gaps = gaps_between(flying.prop, head, hand, others).reshape(len(ways), -1)
+    return np.asarray(np.mean((np.maximum(CLEARANCE - gaps, 0.0) / _DEEP) ** 2, axis=-1))
+
+
+def _flight_of(path: Floats, flying: Flying) -> Flight:
+    """Hand and pull of a head, shape (5, ..., 3) [m per beat^order], in seconds."""
+    seconds = [own / flying.beat**order for order, own in enumerate(path)]
+    return flight(tuple(seconds), length=flying.prop.length, drag=drag_of(flying.prop))
+
+
 def motion_of(state: HeadState, flying: Flying) -> Motion:
     """Hand and tether of a head's state, per beat."""
     beat, prop = flying.beat, flying.prop
-    scale = beat ** np.arange(DEGREE)
-    path = state.path / scale[:, None]
-    seen = flight(tuple(path), length=prop.length, drag=drag_of(prop))
+    seen, bent = _flight_of(state.path, flying), state.path[2] / beat**2
     rates = [
         (seen.head_rate - seen.hand_rate) / prop.length,
-        (path[2] - seen.hand_acceleration) / prop.length,
+        (bent - seen.hand_acceleration) / prop.length,
     ]
     return Motion(
         hand=seen.hand,
@@ -287,12 +383,11 @@ def motion_of(state: HeadState, flying: Flying) -> Motion:
     )
 
 
-def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
+def _flown(bridge: _Bridge, beats: float, flying: Flying, other: _Other | None) -> FlownLink:
     grid = _grid(bridge.end - bridge.start, flying.beat)
     step = (bridge.end - bridge.start) / grid.spans
-    drawn = bridge.drawn.at(
-        (np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES) * step
-    )
+    places = (np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES) * step
+    drawn = bridge.drawn.at(places)
     length = flying.prop.length
     problem = Problem(
         grid,
@@ -306,6 +401,7 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
             head_weight=LINK_WEIGHT,
             hand_weight=LINK_WEIGHT,
             room=flying.space(CLEARANCE).room(),
+            mates=None if other is None else _mates(bridge.start + places, other.beside),
         ),
     )
     start = problem.drawn()
@@ -313,15 +409,52 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
     start[-DEGREE:] = at_knot(bridge.last.path, step)
 
     def motion(found: Optimum) -> FlownLink:
-        return FlownLink(
+        link = FlownLink(
             flying=flying,
             head=EvenSpline(start=bridge.start, step=step, coefficients=found.unknown),
             beats=beats,
             drawn=bridge.drawn,
             residual=found.residual,
         )
+        return link if other is None else replace(link, beside_gap=_gap(link, other))
 
     return held_to_limits(problem, start, motion)
+
+
+def _mates(beats: Floats, beside: Beside) -> Floats:
+    """The other prop at Gauss points, clearance included, as the problem takes it."""
+    out = beside.capsules(beats.ravel())
+    out[..., 6] += CLEARANCE
+    return out.reshape(*beats.shape, 1, *out.shape[1:])
+
+
+def _gap(link: FlownLink, other: _Other) -> float:
+    """Least distance of a hand's prop from the other at the looks of the whole link [m]."""
+    start, end = link.head.start, link.head.end
+    within = (other.beats > start) & (other.beats < end)
+    seen = link.flight(other.beats[within])
+    gaps = gaps_between(link.flying.prop, seen.head, seen.hand, other.capsules[within])
+    return min(float(np.min(gaps, initial=inf)), other.gap(start, end))
+
+
+def gaps_between(prop: Prop, head: Floats, hand: Floats, others: Floats) -> Floats:
+    """Distance of tether and head from capsules at the same instants, shape (n,) [m]; negative inside.
+
+    Parameters
+    ----------
+    prop : Prop
+    head, hand : ndarray, shape (n, 3) [m, body frame]
+    others : ndarray, shape (n, m, 7) [m, body frame]
+        Both ends and radius.
+
+    Notes
+    -----
+    Source: distances of segments (`geometry.segments`), less the radii. Exact.
+    """
+    low, high, radius = others[..., :3], others[..., 3:6], others[..., 6]
+    thin = segment_segment(hand[:, None], head[:, None], low, high)[0] - SHAFT_RADIUS[prop.kind]
+    thick = segment_segment(head[:, None], head[:, None], low, high)[0] - prop.wick_radius
+    return np.asarray(np.min(np.minimum(thin, thick) - radius, axis=-1))
 
 
 def _grid(beats: float, beat: float) -> CurveLayout:

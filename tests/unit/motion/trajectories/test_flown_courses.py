@@ -68,7 +68,7 @@ def no_links(monkeypatch):
     """Links that are asked for, none of them searched or flown."""
     asked = []
 
-    def link(_before, _after, beats, _flying):
+    def link(_before, _after, beats, _flying, _beside=None):
         asked.append(beats)
 
     monkeypatch.setattr(flown_courses, "flown_link", link)
@@ -246,7 +246,7 @@ def test_links_are_flown_in_the_posture_of_the_block_beside_them(monkeypatch):
         return flown(law, replace(own, posture=Posture()))
 
     monkeypatch.setattr(flown_courses, "flown_period", period)
-    monkeypatch.setattr(flown_courses, "flown_link", lambda *own: seen.append(own[-1].posture))
+    monkeypatch.setattr(flown_courses, "flown_link", lambda *own: seen.append(own[3].posture))
     upright, own = flying(), flying(posture=leaning)
     journey(extension_from_rest(), lambda start, _end: own if start == 2.0 else upright)
     assert seen == [leaning, leaning]
@@ -260,7 +260,9 @@ def test_the_beat_that_is_reached_is_told(no_links):
 
 def test_a_passage_without_a_link_is_not_flown():
     way = from_rest()
-    assert not Passage(before=way[0], after=way[2], start=0.0, end=2.0, link=None).flown
+    assert not Passage(
+        before=way[0], after=way[2], start=0.0, end=2.0, link=None, flying=flying()
+    ).flown
 
 
 def test_a_block_is_flown_from_where_its_law_begins():

@@ -20,9 +20,12 @@ from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_links import (
+    LEAST_BESIDE,
+    Beside,
     HeadState,
     _fits,
     flown_link,
+    gaps_between,
     hanging,
     motion_of,
     state_in,
@@ -182,7 +185,7 @@ def test_bridges_begin_and_end_on_half_beats(monkeypatch):
     """In a link of 2.5 beats a bridge of a beat or two may begin after each half beat, and end as long before the end."""
     asked = {}
 
-    def searched(firsts, lasts, _beats, _flying):
+    def searched(firsts, lasts, _beats, _flying, _other):
         asked.update(firsts=dict(firsts), lasts=dict(lasts))
         return link("between")
 
@@ -233,3 +236,53 @@ def test_a_kept_link_is_the_found_one():
     beats = np.linspace(0.0, own.drawn.beats, 9)
     assert np.array_equal(again.drawn.at(beats).hand, own.drawn.at(beats).hand)
     assert np.array_equal(again.drawn.at(beats).tether, own.drawn.at(beats).tether)
+
+
+def test_a_link_keeps_clear_of_the_other_prop():
+    """A prop that hangs where the free link's head passes half way: the link flies, past it."""
+    free = link("between")
+    middle = free.flight(np.array([0.5])).head[0]
+    looks = np.linspace(0.0, 1.0, 3001)
+
+    def there(beats):
+        head = middle + np.stack([0.05 * np.sin(beats), 0.0 * beats, 0.0 * beats], axis=-1)
+        return head, head + np.array([0.0, 0.0, POI.length])
+
+    beside = Beside(POI, there)
+
+    def gaps(own):
+        seen = [own.flight(looks).head, own.flight(looks).hand]
+        inside = (looks >= own.head.start) & (looks <= own.head.end)
+        return gaps_between(POI, *seen, beside.capsules(looks))[inside]
+
+    assert gaps(free).min() < 0.0
+    assert free.beside_gap == np.inf
+    past = flown_link(*ENDS["between"], 1.0, FLYING, beside)
+    assert past.broken == ()
+    assert gaps(past).min() >= LEAST_BESIDE - 1e-3  # between the looks
+    assert past.beside_gap == pytest.approx(gaps(past).min(), abs=3e-3)
+
+
+def test_a_link_that_cannot_keep_clear_says_so():
+    """A prop that rides on the static spin itself: what is danced on beside it meets it."""
+    before = ENDS["between"][0]
+
+    def there(beats):
+        path = [motion_of(before(beat), FLYING) for beat in beats]
+        hand = np.stack([each.hand for each in path])
+        return hand + POI.length * np.stack([each.tether for each in path]), hand
+
+    assert "other prop" in flown_link(*ENDS["between"], 1.0, FLYING, Beside(POI, there)).broken
+
+
+def test_gaps_between_props():
+    """A tether along x, its head at 0.45; capsules and balls at known distances."""
+    hand, head = np.zeros((1, 3)), np.array([[0.45, 0.0, 0.0]])
+
+    def gap(low, high, radius):
+        return gaps_between(POI, head, hand, np.array([[[*low, *high, radius]]]))[0]
+
+    thin = gap((0.2, 0.3, 0.0), (0.2, 0.9, 0.0), 0.02)
+    assert 0.3 - 0.02 - 0.02 < thin < 0.3 - 0.02
+    assert gap((0.45, 0.0, 0.4), (0.45, 0.0, 0.9), 0.1) == pytest.approx(0.4 - 0.1 - 0.05)
+    assert gap((0.45, 0.0, 0.1), (0.45, 0.0, 0.1), 0.1) < 0.0
