@@ -5,7 +5,7 @@ path stands in, with the margin that it had. The tempo of a block is its fastest
 blocks at almost the same tempo are flown alike.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import NamedTuple
@@ -25,10 +25,10 @@ from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, 
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.dancers import flown_limits
+from sequencer.staging.flown_eases import STRAINED, eased_hand
 from sequencer.staging.results import once_per_show, result_of
 from sequencer.staging.staged import Staged
 
-STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 _SHORT = 0.1  # [beats]
 _OUT = 0.02  # [m] out of reach that counts
 _LOOKS = 24  # a beat
@@ -125,6 +125,7 @@ def _flown_dancer(show: Staged, dancer: Dancer, hands: Hands) -> Dancer:
     ground = _ground_of(show, dancer)
     trajectories: dict[Side, PropTrajectory] = dict(dancer.trajectories)
     deviation = dict(dancer.deviation)
+    makers: dict[Side, Callable[[Sequence[Course]], FlownHand]] = {}
     for side in SIDES:
         if (dancer.name, side) not in hands:
             continue
@@ -133,10 +134,23 @@ def _flown_dancer(show: Staged, dancer: Dancer, hands: Hands) -> Dancer:
         if not isinstance(drawn, Trajectory):
             continue
         prop = dancer.props[side]
-        trajectories[side] = flown_hand(
-            courses, length=prop.length, drag=drag_of(prop), drawn=drawn, ground=ground
+        makers[side] = partial(
+            flown_hand, length=prop.length, drag=drag_of(prop), drawn=drawn, ground=ground
         )
+        trajectories[side] = makers[side](courses)
         deviation[side] = _left(dancer.deviation.get(side, ()), courses)
+    for side, made in makers.items():
+        hand = trajectories[side]
+        if isinstance(hand, FlownHand):
+            trajectories[side] = eased_hand(
+                dancer,
+                side,
+                hand,
+                limits=flown_limits(show.show.limits),
+                ground=ground,
+                other=trajectories.get("left" if side == "right" else "right"),
+                made=made,
+            )
     return replace(dancer, trajectories=trajectories, deviation=deviation)
 
 

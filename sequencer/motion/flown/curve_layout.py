@@ -36,6 +36,12 @@ class CurveLayout:
         About which they rotate; paths are relative to it.
     free : ndarray, shape (count,) [1], optional
         Which coefficients are unknown; default: all.
+    paced : ndarray, shape (spans, 5, places, 6) [1/s^order], optional
+        Pieces of the derivatives by time, where tempo changes; default: by the step.
+    frames : ndarray, shape (copies, spans, places, 3, 3) [1], optional
+        From the unknown's frame to the body's, where that moves; default: the copies.
+    origins : ndarray, shape (copies, spans, places, 3) [m, body frame], optional
+        Where the unknown's origin is; default: the centre.
     """
 
     step: float
@@ -45,6 +51,9 @@ class CurveLayout:
     copies: Floats
     centre: Floats
     free: Bools | None = None
+    paced: Floats | None = None
+    frames: Floats | None = None
+    origins: Floats | None = None
 
     @property
     def spans(self) -> int:
@@ -58,6 +67,8 @@ class CurveLayout:
 
     def pieces(self, orders: int) -> Floats:
         """Pieces of the spline and of its derivatives at the Gauss points, shape (spans, orders, places, 6) [1/s^order]."""
+        if self.paced is not None:
+            return self.paced[:, :orders]
         own = [pieces(GAUSS_PLACES, order) / self.step**order for order in range(orders)]
         return np.broadcast_to(np.stack(own), (self.spans, orders, len(GAUSS_PLACES), DEGREE + 1))
 

@@ -149,6 +149,15 @@ class Problem:
         out.wanted = replace(self.wanted, limits=limits)
         return out
 
+    @property
+    def content(self) -> tuple[Ints, Floats]:
+        """All that its optimum depends on, but the start and the stages."""
+        ints, floats, at = self._packed
+        out = floats.copy()
+        out[at["numbers"]] = self._numbers(STAGES[-1], _ENOUGH, _MOST_STEPS)
+        out[at["mass"].start :] = 0.0  # what is worked out
+        return ints, out
+
     def value(self, unknown: Floats, weights: Penalties) -> float:
         """The value with penalties [m²]."""
         return float(self._run(unknown, weights, _ENOUGH, 0).told[places.AT_VALUE])
@@ -218,8 +227,12 @@ class Problem:
             "turned": turned,
             "pieces": grid.pieces(ORDERS),
             "shares": grid.shares,
-            "frames": np.broadcast_to(grid.copies[:, None, None], (*shape, 3, 3)),
-            "origins": np.broadcast_to(grid.centre, (*shape, 3)),
+            "frames": np.broadcast_to(grid.copies[:, None, None], (*shape, 3, 3))
+            if grid.frames is None
+            else grid.frames,
+            "origins": np.broadcast_to(grid.centre, (*shape, 3))
+            if grid.origins is None
+            else grid.origins,
             "ups": UP @ grid.copies,
             "heads": want.head,
             "hands": want.hand,

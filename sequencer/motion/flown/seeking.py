@@ -2,14 +2,22 @@
 
 from collections.abc import Callable, Mapping
 from math import inf
-from typing import TypeVar
+from typing import Protocol, TypeVar
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.motion.flown.flown_motion import FlownLimits, FlownMotion
+from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.flown.optimum import STAGES, Optimum, Problem, SoughtLimits
 
-M = TypeVar("M", bound=FlownMotion)
+
+class Limited(Protocol):
+    """A motion whose limits are looked at."""
+
+    def missed(self) -> dict[str, float]:
+        """Limits that are missed, and the share by which each is."""
+
+
+M = TypeVar("M", bound=Limited)
 
 _PULL = 0.4  # of the head's weight: the penalty leaves a little of it
 _SHARE = 0.93  # of a limit, for the same reason

@@ -204,7 +204,7 @@ def flown_hand(
             head[own], hand[own] = course.at(np.clip(knots[own], course.start, course.end))
             flown[own] = course.flown
     needed, force = np.array(hand), np.full_like(hand, np.inf)
-    rate = _smoothed(knots, ground.beats_a_second)
+    rate = smoothed_tempo(knots, ground.beats_a_second)
     for run in _runs(flown):
         at, path = knots[run], ground.to_stage(knots[run], head[run])
         held, force[run] = _needed(at, path, rate, length, drag)
@@ -214,8 +214,8 @@ def flown_hand(
     hand = head + length * aim / np.linalg.norm(aim, axis=-1, keepdims=True)
     pull = np.where(flown, np.linalg.norm(force, axis=-1) / STANDARD_GRAVITY, np.inf)
     return FlownHand(
-        head=_through(knots, head),
-        hand=_through(knots, hand),
+        head=through_knots(knots, head),
+        hand=through_knots(knots, hand),
         length=length,
         drawn=drawn,
         courses=tuple(courses),
@@ -252,21 +252,33 @@ def _needed(
     knots: Floats, head: Floats, rate: EvenSpline, length: float, drag: float
 ) -> tuple[Floats, Floats]:
     """The hand that a head's path needs, and the pull over mass, shape (n, 3) [m and m/s², stage frame], at its knots."""
-    path = _through(knots, head, _end_rates(head, float(knots[1] - knots[0])))
+    path = through_knots(knots, head, end_rates(head, float(knots[1] - knots[0])))
     pace, change = rate.at(knots)[:, :1], rate.at(knots, 1)[:, :1]
     first, second = path.at(knots, 1), path.at(knots, 2)
     pulled = force(pace * first, pace**2 * second + pace * change * first, drag)
     return head + length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True), pulled
 
 
-def _smoothed(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> EvenSpline:
-    """The tempo as a spline through that in the middle of each beat, in each of its three columns."""
+def smoothed_tempo(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> EvenSpline:
+    """The tempo as a spline through that in the middle of each beat, in each of its three columns [beats/s].
+
+    Parameters
+    ----------
+    knots : ndarray, shape (n,) [show beats]
+        It is known from the first to the last.
+    beats_a_second : callable
+        At show beats (n,).
+
+    Notes
+    -----
+    Source: this project's own choice. Exact in the middle of each beat.
+    """
     first, last = np.floor(knots[0]) - 1.0, np.ceil(knots[-1]) + 1.0
     middles = np.arange(first, last + 0.5, dtype=np.float64) + 0.5
-    return _through(middles, np.repeat(beats_a_second(middles)[:, None], 3, axis=1))
+    return through_knots(middles, np.repeat(beats_a_second(middles)[:, None], 3, axis=1))
 
 
-def _end_rates(points: Floats, step: float) -> tuple[Floats, Floats]:
+def end_rates(points: Floats, step: float) -> tuple[Floats, Floats]:
     """First and second derivative at the first and at the last of even points, each shape (2, 3), exact to degree 5.
 
     Source: one-sided differences of six points (any numerics text).
@@ -280,10 +292,21 @@ def _end_rates(points: Floats, step: float) -> tuple[Floats, Floats]:
     )
 
 
-def _through(
+def through_knots(
     knots: Floats, points: Floats, ends: tuple[Floats, Floats] | None = None
 ) -> EvenSpline:
-    """The spline through points at even knots, with some derivatives at its ends; at rest there if none are given."""
+    """The spline through points at even knots, with some derivatives at its ends; at rest there if none are given.
+
+    Parameters
+    ----------
+    knots : ndarray, shape (n,) [show beats]
+    points : ndarray, shape (n, 3) [m]
+    ends : pair of ndarray, shape (2, 3) [m/beat and m/beat²], optional
+
+    Notes
+    -----
+    Source: `even_splines.between`. Exact to rounding.
+    """
     still: Floats = np.zeros((2, 3))
     first, last = (still, still) if ends is None else ends
     step = float(knots[-1] - knots[0]) / (len(knots) - 1)

@@ -1,0 +1,149 @@
+"""A stretch sought again in its place: rates by the chain rule, limits by differences in the stage frame, ends as they were."""
+
+from functools import cache
+
+import numpy as np
+import pytest
+import sympy
+from numpy.testing import assert_allclose
+from scipy.interpolate import make_interp_spline
+
+from sequencer.motion.flown.body_space import NOWHERE, Room
+from sequencer.motion.flown.flown_motion import FlownLimits
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.flown_eased import StrainedStretch, by_time, eased
+from sequencer.motion.trajectories.flown_hand import Course, Ground
+from tests.unit.motion.trajectories.forward import GRAVITY
+from tests.unit.motion.trajectories.test_flown_hand import LENGTH, WALKING, circling
+
+PROP = Prop(length=LENGTH, mass=0.2, wick_radius=0.05)
+START, END = 3.0, 9.0
+LIMIT = 9.5  # [m/s²]; the walk takes this hand, whose circle is slow, to 11
+
+
+def hurried(beats):
+    """A tempo that rises and falls."""
+    return 1.7 + 0.1 * np.sin(0.8 * beats)
+
+
+GROUND = Ground(WALKING.to_stage, WALKING.to_body, hurried)
+
+
+def stretch(**more):
+    given = {"limits": FlownLimits(hand_speed=99.0, hand_acceleration=LIMIT)} | more
+    return StrainedStretch(
+        start=START, end=END, courses=[Course(0.0, 12.0, standing, flown=True)], prop=PROP,
+        ground=GROUND, **given,
+    )  # fmt: skip
+
+
+def standing(beats):
+    """The circling head, and the hand that it takes standing still at 100 beats a minute, drag left out."""
+    head, step = circling(beats)[0], 1e-3
+    bent = (circling(beats + step)[0] - 2 * head + circling(beats - step)[0]) / step**2
+    pulled = bent * (100.0 / 60.0) ** 2 + GRAVITY
+    return head, head + LENGTH * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True)
+
+
+@cache
+def found():
+    return eased(stretch())
+
+
+def in_seconds(course, start=START, end=END):
+    """Head and hand in the stage frame as splines of seconds, and the seconds, by scipy; the tempo integrated."""
+    beats = np.linspace(start, end, 4801)
+    seconds = np.concatenate(
+        [[0.0], np.cumsum(np.diff(beats) / hurried((beats[1:] + beats[:-1]) / 2))]
+    )
+    paths = [GROUND.to_stage(beats, each) for each in course(beats)]
+    return [make_interp_spline(seconds, path, k=5) for path in paths], seconds
+
+
+def test_rates_by_time_are_those_of_the_chain_rule():
+    """A count b(t) = log(1 + t): p = exp(−b), and sines of it, differentiated by sympy."""
+    t, b = sympy.symbols("t b")
+    at = 0.7
+    rates = [float(sympy.diff(sympy.exp(-b), b, n).subs(b, sympy.log(1 + at))) for n in range(4)]
+    factors = by_time(np.array(rates)[:, None])[..., 0]
+    for path in (sympy.sin(3 * b), b**4, sympy.exp(b / 2)):
+        own = [float(sympy.diff(path, b, k).subs(b, sympy.log(1 + at))) for k in range(5)]
+        for n in range(5):
+            wanted = sympy.diff(path.subs(b, sympy.log(1 + t)), t, n).subs(t, at)
+            assert factors[n] @ own == pytest.approx(float(wanted))
+
+
+def test_a_steady_tempo_scales_every_rate():
+    factors = by_time(np.array([[1.7], [0.0], [0.0], [0.0]]))[..., 0]
+    assert_allclose(factors, np.diag(1.7 ** np.arange(5)))
+
+
+def test_what_was_flown_standing_still_is_over_its_limit_and_what_is_found_is_not():
+    """The hand that the law of motion gives the head, walked and at the tempo of the moment, differentiated by scipy."""
+
+    def pushed(course):
+        (head, _), seconds = in_seconds(course)
+        pulled = head.derivative(2)(seconds) + GRAVITY  # drag is under 1 % here
+        size = np.linalg.norm(pulled, axis=-1, keepdims=True)
+        hand = make_interp_spline(seconds, head(seconds) + LENGTH * pulled / size, k=5)
+        inner = slice(100, -100)
+        return np.linalg.norm(hand.derivative(2)(seconds), axis=-1)[inner].max()
+
+    assert pushed(standing) > 1.1 * LIMIT
+    assert pushed(found().at) < 1.02 * LIMIT
+
+
+def test_the_line_keeps_its_length_and_lies_along_the_force():
+    """Newton's second law in the stage frame, drag included, by scipy's derivatives of the head alone."""
+    (head, hand), seconds = in_seconds(found().at)
+    seconds = seconds[50:-50]
+    rate = head.derivative()(seconds)
+    drag = 0.5 * 1.2 * 0.47 * np.pi * PROP.wick_radius**2 / PROP.mass
+    pulled = head.derivative(2)(seconds) + GRAVITY
+    pulled = pulled + drag * np.linalg.norm(rate, axis=-1, keepdims=True) * rate
+    way = pulled / np.linalg.norm(pulled, axis=-1, keepdims=True)
+    assert_allclose(hand(seconds), head(seconds) + LENGTH * way, atol=1e-3)
+
+
+def test_its_ends_are_as_they_were():
+    """Place, velocity and acceleration by beats, by differences on either side."""
+    step = 1e-3
+    for border, sign in ((START, 1.0), (END, -1.0)):
+        beats = border + sign * step * np.arange(4)
+        old, new = standing(beats)[0], found().at(beats)[0]
+        assert_allclose(new, old, atol=1e-6)
+        # a fourth derivative that agrees leaves fifth powers: nothing to be seen of third differences
+        assert_allclose(np.diff(new, n=2, axis=0), np.diff(old, n=2, axis=0), atol=2e-8)
+
+
+def test_it_stays_near_what_was_flown():
+    beats = np.linspace(START, END, 200)
+    off = np.linalg.norm(found().at(beats)[0] - standing(beats)[0], axis=-1)
+    assert 1e-4 < off.max() < 0.15
+
+
+def test_nothing_is_taken_that_does_not_hold_its_limits():
+    assert eased(stretch(limits=FlownLimits(hand_speed=99.0, hand_acceleration=1.0))) is None
+
+
+@pytest.mark.parametrize("moving", [False, True])
+def test_bodies_and_what_moves_are_kept_clear_of_where_they_are_in_the_body_frame(moving):
+    """A ball beside the head's path half way, in the body's frame, that the path found without it touches."""
+    middle = 0.5 * (START + END)
+    head = found().at(np.array([middle]))[0][0]
+    way = head - [0.2, 0.4, 1.3]
+    ball = np.array([*2 * [*(head + 0.09 * way / np.linalg.norm(way))], 0.05])
+
+    def gap(course):
+        beats = np.linspace(middle - 0.5, middle + 0.5, 400)
+        off = np.linalg.norm(course.at(beats)[0] - ball[:3], axis=-1)
+        return off.min() - PROP.wick_radius - ball[6]
+
+    assert gap(found()) < -5e-3
+    room = Room(NOWHERE.numbers.copy(), ball[None])
+    room.numbers[3] = PROP.wick_radius
+    more = {"room": room}
+    if moving:
+        near = np.concatenate([ball[:6], [ball[6] + PROP.wick_radius]])
+        more = {"mates": lambda beats: np.broadcast_to(near, (len(beats), 1, 7))}
+    assert gap(eased(stretch(**more))) > -2e-3
