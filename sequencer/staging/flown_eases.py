@@ -16,7 +16,7 @@ from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.trajectories.flown_eased import StrainedStretch, eased
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground
-from sequencer.motion.trajectories.flown_links import Beside
+from sequencer.motion.trajectories.flown_links import prop_capsules
 
 STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 AROUND_STRAIN = 4.0  # [beats]
@@ -130,10 +130,10 @@ def _stretch(
         room = space.room()
     mates = None
     if isinstance(other, FlownHand):
-        beside = Beside(dancer.props["left" if side == "right" else "right"], _places(other))
+        held = dancer.props["left" if side == "right" else "right"]
 
         def mates(beats: Floats) -> Floats:
-            near = beside.capsules(beats)
+            near = prop_capsules(held, other.head.at(beats), other.hand.at(beats))
             near[..., 6] += _SPARE
             return near
 
@@ -141,10 +141,6 @@ def _stretch(
         start=low, end=high, courses=hand.courses, prop=prop, limits=limits, ground=ground, room=room,
         mates=mates,
     )  # fmt: skip
-
-
-def _places(hand: FlownHand) -> Callable[[Floats], tuple[Floats, Floats]]:
-    return lambda beats: (hand.head.at(beats), hand.hand.at(beats))
 
 
 def _with(courses: Sequence[Course], found: Sequence[Course]) -> tuple[Course, ...]:

@@ -6,16 +6,16 @@ every limit is taken. What cannot be solved so stays as it was, and the check of
 at instants is proven there. Frame: body frame [m].
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_courses import Journey, Passage, bridged, courses_of
 from sequencer.motion.trajectories.flown_hand import Course
-from sequencer.motion.trajectories.flown_links import LEAST_BESIDE, Beside, gaps_between
+from sequencer.motion.trajectories.flown_links import LEAST_BESIDE, gaps_between, prop_capsules
 
 _LOOKS = 48  # a beat
 
@@ -31,63 +31,50 @@ def kept_apart(ways: Mapping[Side, Journey], props: Mapping[Side, Prop]) -> Mapp
     """
     if len(ways) < len(SIDES):
         return ways
-    own = {side: list(way) for side, way in ways.items()}
-    tried: set[tuple[Side, int]] = set()
-    while True:
-        paths = {side: _Path(courses_of(way), props[side]) for side, way in own.items()}
-        found = next(_asked(own, paths, tried), None)
-        if found is None:
-            return own
-        side, k = found
-        tried.add(found)
-        passage, other = own[side][k], paths[_OTHER[side]]
-        if isinstance(passage, Passage):
-            again = bridged(passage, _beside(other, passage.start))
-            if again.flown:
-                own[side][k] = again
+    hands = {side: _Hand(way, props[side]) for side, way in ways.items()}
+    left, right = (hands[side] for side in SIDES)
+    low = max(hand.courses[0].start for hand in hands.values())
+    high = min(hand.courses[-1].end for hand in hands.values())
+    if high <= low:
+        return ways
+    beats = np.linspace(low, high, int(np.ceil((high - low) * _LOOKS)) + 1, dtype=np.float64)
+    gaps = _gaps(right, left, beats)
+    for hand, other in ((right, left), (left, right)):
+        for k, passage in enumerate(hand.way):
+            if not (isinstance(passage, Passage) and passage.flown):
+                continue
+            inside = (beats >= passage.start) & (beats <= passage.end)
+            if np.any(gaps[inside] < LEAST_BESIDE):
+                again = bridged(passage, other.prop, other.at)
+                if again.flown:
+                    hand.take(k, again)
+                    gaps[inside] = _gaps(right, left, beats[inside])
+    return {side: hand.way for side, hand in hands.items()}
 
 
-_OTHER: Mapping[Side, Side] = {"left": "right", "right": "left"}
+class _Hand:
+    """One hand's journey, to be changed, and where it leads."""
 
+    def __init__(self, way: Journey, prop: Prop) -> None:
+        self.way, self.prop = list(way), prop
+        self.courses: Sequence[Course] = courses_of(way)
 
-class _Path:
-    """Where one hand and its prop are."""
-
-    def __init__(self, courses: Sequence[Course], prop: Prop) -> None:
-        self.courses, self.prop = courses, prop
-        self._edges = np.array([each.start for each in courses[1:]])
+    def take(self, k: int, passage: Passage) -> None:
+        """Fly a passage otherwise."""
+        self.way[k] = passage
+        self.courses = courses_of(self.way)
 
     def at(self, beats: Floats) -> tuple[Floats, Floats]:
         """Head and hand at show beats, each shape (n, 3); before and after it they stay."""
         head, hand = np.empty((2, len(beats), 3))
-        which = np.searchsorted(self._edges, beats, side="right")
+        edges = np.array([each.start for each in self.courses[1:]])
+        which = np.searchsorted(edges, beats, side="right")
         for k in np.unique(which).tolist():
-            course, at = self.courses[k], which == k
-            head[at], hand[at] = course.at(np.clip(beats[at], course.start, course.end))
+            course, own = self.courses[k], which == k
+            head[own], hand[own] = course.at(np.clip(beats[own], course.start, course.end))
         return head, hand
 
 
-def _beside(path: _Path, start: float) -> Beside:
-    return Beside(path.prop, lambda beats: path.at(start + beats))
-
-
-def _asked(
-    ways: Mapping[Side, Sequence[object]],
-    paths: Mapping[Side, _Path],
-    tried: set[tuple[Side, int]],
-) -> Iterator[tuple[Side, int]]:
-    """Passages in which the props meet and that were not sought again: those of the right hand first."""
-    low = max(path.courses[0].start for path in paths.values())
-    high = min(path.courses[-1].end for path in paths.values())
-    if high <= low:
-        return
-    beats = np.linspace(low, high, int(np.ceil((high - low) * _LOOKS)) + 1, dtype=np.float64)
-    left, right = (paths[side] for side in SIDES)
-    gaps = gaps_between(right.prop, *right.at(beats), _beside(left, 0.0).capsules(beats))
-    meet: Bools = gaps < LEAST_BESIDE
-    for side in reversed(SIDES):
-        for k, passage in enumerate(ways[side]):
-            if isinstance(passage, Passage) and passage.flown and (side, k) not in tried:
-                inside = (beats >= passage.start) & (beats <= passage.end)
-                if np.any(meet & inside):
-                    yield side, k
+def _gaps(one: _Hand, other: _Hand, beats: Floats) -> Floats:
+    """Distance of both hands' props at show beats, shape (n,) [m]."""
+    return gaps_between(one.prop, *one.at(beats), prop_capsules(other.prop, *other.at(beats)))

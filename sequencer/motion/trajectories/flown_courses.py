@@ -12,11 +12,13 @@ from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_hand import Course
 from sequencer.motion.trajectories.flown_links import (
     Beside,
     FlownLink,
     HeadState,
+    PlacesAt,
     flown_link,
     hanging,
     motion_of,
@@ -166,15 +168,25 @@ def _passage(before: Stay, after: Stay, flying_of: FlyingOf) -> Iterator[Passage
     yield bridged(passage) if before.flown and after.flown else passage
 
 
-def bridged(passage: Passage, beside: Beside | None = None) -> Passage:
+def bridged(passage: Passage, prop: Prop | None = None, other: PlacesAt | None = None) -> Passage:
     """A passage between what is flown, with its link.
 
     Parameters
     ----------
     passage : Passage
-    beside : Beside, optional
-        The other hand's prop in beats from the start of the passage, which is kept clear of.
+    prop : Prop, optional
+        The other hand's, which is kept clear of.
+    other : callable, optional
+        Where that is: show beats to head and hand.
     """
+    beside = None
+    if prop is not None and other is not None:
+        beside = Beside(
+            prop,
+            lambda beats: other(passage.start + beats),
+            lambda beats: passage.before.at(passage.start + beats),
+            lambda beats: passage.after.at(passage.start + beats),
+        )
     link = flown_link(
         lambda later: passage.before.state(passage.start + later),
         lambda earlier: passage.after.state(passage.end + earlier),

@@ -67,22 +67,41 @@ StateAt = Callable[
 ]  # beats after, or before if negative, the border of a motion that goes on
 
 
+PlacesAt = Callable[
+    [Floats], tuple[Floats, Floats]
+]  # beats (n,) → head, hand (n, 3) [m, body frame]
+
+
 class Beside(NamedTuple):
-    """The same performer's other prop during a link."""
+    """The same performer's other prop during a link, in beats of the link."""
 
     prop: Prop
-    at: Callable[
-        [Floats], tuple[Floats, Floats]
-    ]  # beats of the link → head, hand (n, 3) [m, body frame]
+    at: PlacesAt
+    before: PlacesAt  # of the own prop, if what comes before the link is danced on
+    after: PlacesAt  # and if what comes after it has begun
 
     def capsules(self, beats: Floats) -> Floats:
         """Its tether and its head at some beats, shape (n, 2, 7): ends and radius [m, body frame]."""
-        head, hand = self.at(beats)
-        out: Floats = np.empty((len(beats), 2, 7))
-        out[:, :, 3:6] = head[:, None]
-        out[:, 0, :3], out[:, 1, :3] = hand, head
-        out[:, :, 6] = SHAFT_RADIUS[self.prop.kind], self.prop.wick_radius
-        return out
+        return prop_capsules(self.prop, *self.at(beats))
+
+
+def prop_capsules(prop: Prop, head: Floats, hand: Floats) -> Floats:
+    """A prop's tether and its head, shape (n, 2, 7): both ends and radius [m, frame of the places].
+
+    Parameters
+    ----------
+    prop : Prop
+    head, hand : ndarray, shape (n, 3) [m]
+
+    Notes
+    -----
+    Source: `BodySpace.gaps` takes them so. Exact.
+    """
+    out: Floats = np.empty((len(head), 2, 7))
+    out[:, :, 3:6] = head[:, None]
+    out[:, 0, :3], out[:, 1, :3] = hand, head
+    out[:, :, 6] = SHAFT_RADIUS[prop.kind], prop.wick_radius
+    return out
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -191,7 +210,7 @@ def flown_link(
     ]
     firsts = {start: before(start) for start in starts}
     lasts = {end: after(end - beats) for end in ends}
-    other = None if beside is None else _other(beside, before, after, beats, flying)
+    other = None if beside is None else _other(beside, beats, flying)
     seen = [] if other is None else [other.capsules, other.going_on, other.beginning]
     return kept(
         "flown link",
@@ -218,16 +237,12 @@ class _Other(NamedTuple):
         return float(min(np.min(early, initial=inf), np.min(late, initial=inf)))
 
 
-def _other(beside: Beside, before: StateAt, after: StateAt, beats: float, flying: Flying) -> _Other:
+def _other(beside: Beside, beats: float, flying: Flying) -> _Other:
     looks = np.linspace(0.0, beats, int(np.ceil(beats * _BESIDE_LOOKS)) + 1, dtype=np.float64)
     capsules = beside.capsules(looks)
-
-    def gaps(path: Sequence[Floats]) -> Floats:
-        seen = _flight_of(np.stack(path, axis=1), flying)
-        return gaps_between(flying.prop, seen.head, seen.hand, capsules)
-
-    going_on = gaps([before(beat).path for beat in looks.tolist()])
-    beginning = gaps([after(beat - beats).path for beat in looks.tolist()])
+    going_on, beginning = (
+        gaps_between(flying.prop, *own(looks), capsules) for own in (beside.before, beside.after)
+    )
     return _Other(beside, looks, capsules, going_on, beginning)
 
 

@@ -24,8 +24,9 @@ def test_links_in_which_props_meet_are_sought_again_until_one_flies(monkeypatch)
     """Both hands on one path meet everywhere: the right hand's link is sought again first, then the left's, each once."""
     asked = []
 
-    def again(passage, beside):
-        head, hand = beside.at(np.linspace(0.0, passage.end - passage.start, 5))
+    def again(passage, prop, other):
+        assert prop is POI
+        head, hand = other(np.linspace(passage.start, passage.end, 5))
         asked.append((passage, np.linalg.norm(head - hand, axis=-1)))
         return passage
 
@@ -39,7 +40,7 @@ def test_links_in_which_props_meet_are_sought_again_until_one_flies(monkeypatch)
 
 
 def test_what_does_not_fly_apart_is_not_taken(monkeypatch):
-    monkeypatch.setattr(flown_apart, "bridged", lambda passage, _: _Failed(passage))
+    monkeypatch.setattr(flown_apart, "bridged", lambda passage, *_: _Failed(passage))
     way = from_rest()
     out = kept_apart({"left": way, "right": way}, PROPS)
     assert out["right"] == out["left"] == list(way)
@@ -55,7 +56,7 @@ class _Failed:
 def test_what_flies_is_taken_and_what_keeps_clear_is_left(monkeypatch):
     """The right hand's link is replaced, by one far away; then nothing meets in it, and the left's is not asked for."""
     way = from_rest()
-    monkeypatch.setattr(flown_apart, "bridged", lambda passage, _: replace(passage, link=FAR))
+    monkeypatch.setattr(flown_apart, "bridged", lambda passage, *_: replace(passage, link=FAR))
     monkeypatch.setattr(flown_apart, "courses_of", far_courses)
     out = kept_apart({"left": way, "right": way}, PROPS)
     assert out["right"][1].link is FAR

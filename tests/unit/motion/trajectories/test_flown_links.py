@@ -238,6 +238,20 @@ def test_a_kept_link_is_the_found_one():
     assert np.array_equal(again.drawn.at(beats).tether, own.drawn.at(beats).tether)
 
 
+def danced(which, length=1.0):
+    """Head and hand of what comes before a link, danced on, and of what comes after it, begun."""
+
+    def places(states, shift):
+        def at(beats):
+            path = [motion_of(states(beat - shift), FLYING) for beat in beats.tolist()]
+            hand = np.stack([each.hand for each in path])
+            return hand + POI.length * np.stack([each.tether for each in path]), hand
+
+        return at
+
+    return places(ENDS[which][0], 0.0), places(ENDS[which][1], length)
+
+
 def test_a_link_keeps_clear_of_the_other_prop():
     """A prop that hangs where the free link's head passes half way: the link flies, past it."""
     free = link("between")
@@ -248,7 +262,7 @@ def test_a_link_keeps_clear_of_the_other_prop():
         head = middle + np.stack([0.05 * np.sin(beats), 0.0 * beats, 0.0 * beats], axis=-1)
         return head, head + np.array([0.0, 0.0, POI.length])
 
-    beside = Beside(POI, there)
+    beside = Beside(POI, there, *danced("between"))
 
     def gaps(own):
         seen = [own.flight(looks).head, own.flight(looks).hand]
@@ -265,14 +279,11 @@ def test_a_link_keeps_clear_of_the_other_prop():
 
 def test_a_link_that_cannot_keep_clear_says_so():
     """A prop that rides on the static spin itself: what is danced on beside it meets it."""
-    before = ENDS["between"][0]
-
-    def there(beats):
-        path = [motion_of(before(beat), FLYING) for beat in beats]
-        hand = np.stack([each.hand for each in path])
-        return hand + POI.length * np.stack([each.tether for each in path]), hand
-
-    assert "other prop" in flown_link(*ENDS["between"], 1.0, FLYING, Beside(POI, there)).broken
+    there, _ = danced("between")
+    assert (
+        "other prop"
+        in flown_link(*ENDS["between"], 1.0, FLYING, Beside(POI, there, *danced("between"))).broken
+    )
 
 
 def test_gaps_between_props():
