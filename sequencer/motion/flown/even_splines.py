@@ -197,11 +197,10 @@ def between(
     load: Floats = np.zeros((count, 3))
     half = DEGREE - 1  # diagonals on either side
     # rows: first and second derivative at the start, all values, second and first derivative at the end
-    order_of = [1, 2, *[0] * len(points), 2, 1]
-    knot_of = [0, 0, *range(len(points)), len(points) - 1, len(points) - 1]
-    for row, (order, knot) in enumerate(zip(order_of, knot_of, strict=True)):
-        columns = np.arange(knot, knot + DEGREE)
-        band[half + row - columns, columns] = rows[order]
+    order_of = np.array([1, 2, *[0] * len(points), 2, 1])
+    knot_of = np.array([0, 0, *range(len(points)), len(points) - 1, len(points) - 1])
+    columns = knot_of[:, None] + np.arange(DEGREE)
+    band[half + np.arange(count)[:, None] - columns, columns] = np.stack(rows)[order_of]
     load[0], load[1], load[-1], load[-2] = first[0], first[1], last[0], last[1]
     load[2:-2] = points
     solved = solve_banded((half, half), band, load)

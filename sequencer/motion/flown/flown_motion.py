@@ -151,7 +151,7 @@ class FlownMotion:
         """Largest speed of the head [m/s]; proven."""
         return float(np.max(self.head.finer(_FINER).largest(1)) / self.flying.beat)
 
-    @property
+    @cached_property
     def spare_reach(self) -> float:
         """Least arm's length that is left [m], at the looks; negative out of reach."""
         return float(np.min(self._space.spare_reach(self._seen.hand)))

@@ -61,12 +61,12 @@ class FlownPeriod(FlownMotion):
         """The same of the hand [m]."""
         return _size(self._off[1])
 
-    @property
+    @cached_property
     def tether_off(self) -> float:
         """Largest angle between the tether as flown and as drawn [rad]."""
         return float(np.max(self._off[2]))
 
-    @property
+    @cached_property
     def _drawn_reach(self) -> float:
         """Least arm's length left as drawn [m]."""
         return float(np.min(self._space.spare_reach(self.law.at(self._looks).hand)))
