@@ -140,8 +140,8 @@ def check(
     ----------
     show : path, ReadShow or Staged
     flown : bool
-        Whether it is also checked which patterns and links can be flown with passive props, which takes up to minutes
-        the first time.
+        Whether it is also checked which patterns and links can be flown with passive props, which takes seconds to
+        minutes the first time.
     danced : int, optional
         How many times it is danced with the errors that people make, which takes minutes; not at all if
         not given.

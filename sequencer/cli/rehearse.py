@@ -31,7 +31,7 @@ _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
     "--split", is_flag=True, help="Put the song on the left channel and the counts on the right."
 )
 @click.option("--flown", is_flag=True,
-              help="Dance the page as poi can be flown, not as drawn; takes minutes the first time.")  # fmt: skip
+              help="Dance the page as poi can be flown, not as drawn; seconds to minutes the first time.")  # fmt: skip
 @click.option("--for", "who", multiple=True, metavar="NAME",
               help="Count only this performer's changes; can be repeated.")  # fmt: skip
 @click.pass_context

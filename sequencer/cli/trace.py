@@ -14,7 +14,7 @@ from sequencer.cli.progress_line import ProgressLine
 @click.option("--rate", type=click.FloatRange(0, 10_000, min_open=True), default=60.0, show_default=True,
               help="Rows per second.")  # fmt: skip
 @click.option("--flown", is_flag=True,
-              help="Add hand and head of SHOW as a passive prop can be flown; takes minutes the first time.")  # fmt: skip
+              help="Add hand and head of SHOW as a passive prop can be flown; seconds to minutes the first time.")  # fmt: skip
 @click.option(
     "--pattern", help="Trace one pattern of one hand, in the body frame, instead of a show."
 )

@@ -1,7 +1,7 @@
 """What becomes of flown hands in their places in a show: strained by a walk or a change of tempo, or touching.
 
-Each pattern and each link is flown by itself, standing still at a steady tempo, and each hand without the other. Here the paths
-of the whole show are looked at: pull, acceleration and reach with walking, turning and the tempo of the moment, and the two
+Patterns and links are flown standing still at a steady tempo; what could be flown otherwise, so that nothing is strained and the
+props of both hands keep apart, is flown so already. Here the paths of the whole show are looked at: pull, acceleration and reach with walking, turning and the tempo of the moment, and the two
 props of a performer against each other and against the body, proven on the splines that were flown.
 """
 
