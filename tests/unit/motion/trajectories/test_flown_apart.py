@@ -5,10 +5,10 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from sequencer.motion.flown.apart import LEAST_BESIDE
 from sequencer.motion.trajectories import flown_apart
 from sequencer.motion.trajectories.flown_apart import kept_apart
 from sequencer.motion.trajectories.flown_hand import Course
-from sequencer.motion.trajectories.flown_links import LEAST_BESIDE
 from tests.unit.motion.flown.flights import POI
 from tests.unit.motion.trajectories.test_flown_courses import from_rest
 

@@ -13,6 +13,7 @@ from scipy.integrate import solve_ivp
 from scipy.interpolate import make_interp_spline
 
 from sequencer.geometry.bodies import Body
+from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between
 from sequencer.motion.flown.body_space import CLEARANCE
 from sequencer.motion.flown.flown_motion import LEAST_PULL, OUT_OF_REACH, FlownLimits, Flying
 from sequencer.motion.flown.period_search import flown_period
@@ -20,12 +21,10 @@ from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_links import (
-    LEAST_BESIDE,
     Beside,
     HeadState,
     _fits,
     flown_link,
-    gaps_between,
     hanging,
     motion_of,
     state_in,
@@ -284,16 +283,3 @@ def test_a_link_that_cannot_keep_clear_says_so():
         "other prop"
         in flown_link(*ENDS["between"], 1.0, FLYING, Beside(POI, there, *danced("between"))).broken
     )
-
-
-def test_gaps_between_props():
-    """A tether along x, its head at 0.45; capsules and balls at known distances."""
-    hand, head = np.zeros((1, 3)), np.array([[0.45, 0.0, 0.0]])
-
-    def gap(low, high, radius):
-        return gaps_between(POI, head, hand, np.array([[[*low, *high, radius]]]))[0]
-
-    thin = gap((0.2, 0.3, 0.0), (0.2, 0.9, 0.0), 0.02)
-    assert 0.3 - 0.02 - 0.02 < thin < 0.3 - 0.02
-    assert gap((0.45, 0.0, 0.4), (0.45, 0.0, 0.9), 0.1) == pytest.approx(0.4 - 0.1 - 0.05)
-    assert gap((0.45, 0.0, 0.1), (0.45, 0.0, 0.1), 0.1) < 0.0
