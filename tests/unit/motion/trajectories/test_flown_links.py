@@ -20,6 +20,7 @@ from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories import flown_links
 from sequencer.motion.trajectories.flown_links import (
     Beside,
     HeadState,
@@ -283,3 +284,30 @@ def test_a_link_that_cannot_keep_clear_says_so():
         "other prop"
         in flown_link(*ENDS["between"], 1.0, FLYING, Beside(POI, there, *danced("between"))).broken
     )
+
+
+def test_the_way_that_is_likeliest_bends_round_the_other_prop(monkeypatch):
+    """No other way is tried: the bridge itself is sought with the prop in its way."""
+    monkeypatch.setattr(flown_links, "MOST_TRIED_BESIDE", 1)
+    monkeypatch.setattr(flown_links, "_near", lambda ways, *_: np.zeros(len(ways)))
+    middle = link("between").flight(np.array([0.5])).head[0]
+
+    def there(beats):
+        head = np.broadcast_to(middle + np.array([0.0, 0.0, 0.07]), (len(beats), 3))
+        return head, head + np.array([0.0, 0.0, POI.length])
+
+    own = flown_link(*ENDS["between"], 1.0, FLYING, Beside(POI, there, *danced("between")))
+    assert own.beside_gap >= LEAST_BESIDE
+
+
+def test_what_is_danced_beside_a_bridge_counts_as_well():
+    """All is far away but the motion that goes on, at the start, or the one that has begun, at the end."""
+    free, beats = link("between"), np.linspace(0.0, 1.0, 97)
+    far = np.full((97, 2, 7), 50.0)
+    for place, name in ((0, "going_on"), (-1, "beginning")):
+        gaps = {each: np.full(97, 9.0) for each in ("going_on", "beginning")}
+        gaps[name][place] = -0.2
+        other = flown_links._Other(None, beats, far, **gaps)
+        assert flown_links._gap(free, other) == -0.2
+        gaps[name][[place, 48]] = 9.0, -0.2  # while the bridge is danced
+        assert flown_links._gap(free, other) > 8.0
