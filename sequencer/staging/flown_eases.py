@@ -11,12 +11,12 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
+from sequencer.motion.flown.apart import prop_capsules
 from sequencer.motion.flown.body_space import BodySpace
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.trajectories.flown_eased import StrainedStretch, eased
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground
-from sequencer.motion.trajectories.flown_links import prop_capsules
 
 STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 AROUND_STRAIN = 4.0  # [beats]

@@ -84,7 +84,11 @@ def _flown_hands(show: Staged, progress: Progress | None) -> Hands:
             limits=flown_limits(show.show.limits),
         )
         out[dancer.name, side] = journey(
-            trajectory, hand.flying, worth=partial(hand.worth_flying, share=FAR_TOO_SLOW), told=say
+            trajectory,
+            hand.flying,
+            worth=partial(hand.worth_flying, share=FAR_TOO_SLOW),
+            told=say,
+            other=out.get((dancer.name, "left" if side == "right" else "right"), ()),
         )
     for k, dancer in enumerate(show.dancers):
         own = {side: out[dancer.name, side] for side in SIDES if (dancer.name, side) in out}

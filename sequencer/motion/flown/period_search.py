@@ -14,6 +14,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.kept import kept
+from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
 from sequencer.motion.flown.body_space import CLEARANCE, BodySpace
 from sequencer.motion.flown.contact import Touching
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout
@@ -40,6 +41,8 @@ _MOVES = 12  # steps of the search for that
 _STAY = 0.02  # weight of the move itself, against depths at every instant
 _MIRROR = np.array([-1.0, 1.0, 1.0])
 _EASED = (2.0, 1.7, 1.4, 1.2, 1.1)  # times the tempo, on the way down to it
+_SAME_PERIOD = 1e-9  # [beats]
+_APART_LOOKS = 96  # a beat
 _FLAT = 1e-6  # [1] of the plane's normals
 
 
@@ -71,6 +74,66 @@ def flown_period(law: Law, flying: Flying) -> FlownPeriod:
         restore=lambda own: own,
     )
     return _period_from(law, flying, plain, record)
+
+
+def period_apart(free: FlownPeriod, other: FlownPeriod) -> FlownPeriod:
+    """A period flown clear of that of the other hand; as it was where they keep apart, or where no way was found.
+
+    Parameters
+    ----------
+    free, other : FlownPeriod
+        Of both hands, in the same beats, each flown by itself. If the other does not repeat within this one's period, what
+        repeats sooner would have to differ each time round: then it stays as it is.
+    """
+    times = free.law.period / other.law.period
+    if abs(times - round(times)) > _SAME_PERIOD or _apart(free, other) >= LEAST_BESIDE:
+        return free
+    record = kept(
+        "flown period apart",
+        (
+            free.law,
+            free.flying,
+            free.head.coefficients,
+            other.head.coefficients,
+            other.head.start,
+            other.flying,
+        ),
+        lambda: _record_of(_cleared(free, other)),
+        record=lambda found: found,
+        restore=lambda found: found,
+    )
+    return _period_from(
+        free.law, free.flying, _Plain(free.law, free.flying, 0.0, mirrored=False), record
+    )
+
+
+def _apart(one: FlownPeriod, other: FlownPeriod) -> float:
+    """Least distance of two props at the looks [m]."""
+    longest = one.law.period
+    beats = np.linspace(0.0, longest, int(np.ceil(longest * _APART_LOOKS)) + 1, dtype=np.float64)
+    seen, beside = one.flight(beats), other.flight(beats)
+    others = prop_capsules(other.flying.prop, beside.head, beside.hand)
+    return float(np.min(gaps_between(one.flying.prop, seen.head, seen.hand, others)))
+
+
+def _cleared(free: FlownPeriod, other: FlownPeriod) -> FlownPeriod:
+    """Sought with the other's path in the way; parts that are drawn alike may differ then."""
+    law, flying = free.law, free.flying
+    repeat = level_repeat_of(law, flying.prop.length)._replace(parts=1)
+    grid = _grid_of(law, repeat, flying.beat)
+    grid = replace(grid, centre=grid.centre + free.moved)
+    wanted, _ = _wanted(law, flying, replace(grid, centre=grid.centre - free.moved), repeat)
+    beats = (np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES) * (
+        law.period / grid.spans
+    )
+    beside = other.flight(beats.ravel())
+    near = prop_capsules(other.flying.prop, beside.head, beside.hand)
+    near[..., 6] += CLEARANCE
+    problem = Problem(grid, replace(wanted, mates=near.reshape(*beats.shape, 1, *near.shape[1:])))
+    found = held_to_limits(
+        problem, problem.drawn(), lambda own: _period_of(law, flying, grid, repeat, own, free.moved)
+    )
+    return free if found.broken or _apart(found, other) < LEAST_BESIDE else found
 
 
 class _Plain(NamedTuple):

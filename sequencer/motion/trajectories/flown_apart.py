@@ -12,10 +12,10 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_courses import Journey, Passage, bridged, courses_of
 from sequencer.motion.trajectories.flown_hand import Course
-from sequencer.motion.trajectories.flown_links import LEAST_BESIDE, gaps_between, prop_capsules
 
 _LOOKS = 48  # a beat
 

@@ -9,7 +9,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
-from sequencer.motion.flown.period_search import flown_period
+from sequencer.motion.flown.period_search import flown_period, period_apart
 from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop
@@ -119,6 +119,7 @@ def journey(
     *,
     worth: Callable[[Span], bool] = lambda _span: True,
     told: Callable[[float], None] | None = None,
+    other: Journey = (),
 ) -> Journey:
     """What a hand flies: stays, and the passages between those whose states differ.
 
@@ -132,7 +133,14 @@ def journey(
         Whether a block is worth a search; default: every one is.
     told : callable, optional
         Called with the beat that is reached.
+    other : Journey, optional
+        Of the other hand: blocks danced beside one of its blocks are flown clear of that.
     """
+    beside = {
+        (each.span.start, each.span.end, each.span.origin): each.period
+        for each in other
+        if isinstance(each, Stay) and each.flown and each.period is not None
+    }
     out: list[Stay | Passage] = []
     for span in trajectory.spans:
         if told is not None:
@@ -143,6 +151,9 @@ def journey(
         period = None
         if span.kind == "block" and isfinite(span.law.period) and worth(span):
             period = flown_period(span.law, flying)
+            held = beside.get((span.start, span.end, span.origin))
+            if held is not None and not period.broken:
+                period = period_apart(period, held)
         stay = Stay(span=span, flying=flying, period=period)
         last = next((each for each in reversed(out) if isinstance(each, Stay)), None)
         if last is not None:

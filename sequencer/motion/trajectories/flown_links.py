@@ -17,8 +17,8 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.geometry.segments import segment_segment
 from sequencer.kept import kept
+from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
 from sequencer.motion.flown.body_space import CLEARANCE
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot
@@ -28,7 +28,7 @@ from sequencer.motion.flown.seeking import held_to_limits, sought
 from sequencer.motion.flown.tether import UP, Flight, drag_of, flight
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.props.prop import SHAFT_RADIUS, Prop
+from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.link_law import LinkLaw, law_record, restored_law
 from sequencer.motion.trajectories.link_search import every_way
 
@@ -53,7 +53,6 @@ SHORTEST_BRIDGE, LONGEST_BRIDGE = (
 _BESIDE_LOOKS = 96  # a beat, at which the other prop is looked at
 _FAR_OFF = 1e3  # unlikeliness of a bridge beside which the props meet anyway
 _DEEP = 0.02  # [m] in the other prop, at every instant, is as unlikely as a pull that is missing
-LEAST_BESIDE = 0.01  # [m] between the props of both hands: walking and tempo move them a little against each other
 
 
 class HeadState(NamedTuple):
@@ -84,25 +83,6 @@ class Beside(NamedTuple):
     def capsules(self, beats: Floats) -> Floats:
         """Its tether and its head at some beats, shape (n, 2, 7): ends and radius [m, body frame]."""
         return prop_capsules(self.prop, *self.at(beats))
-
-
-def prop_capsules(prop: Prop, head: Floats, hand: Floats) -> Floats:
-    """A prop's tether and its head, shape (n, 2, 7): both ends and radius [m, frame of the places].
-
-    Parameters
-    ----------
-    prop : Prop
-    head, hand : ndarray, shape (n, 3) [m]
-
-    Notes
-    -----
-    Source: `BodySpace.gaps` takes them so. Exact.
-    """
-    out: Floats = np.empty((len(head), 2, 7))
-    out[:, :, 3:6] = head[:, None]
-    out[:, 0, :3], out[:, 1, :3] = hand, head
-    out[:, :, 6] = SHAFT_RADIUS[prop.kind], prop.wick_radius
-    return out
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -451,26 +431,6 @@ def _gap(link: FlownLink, other: _Other) -> float:
     seen = link.flight(other.beats[within])
     gaps = gaps_between(link.flying.prop, seen.head, seen.hand, other.capsules[within])
     return min(float(np.min(gaps, initial=inf)), other.gap(start, end))
-
-
-def gaps_between(prop: Prop, head: Floats, hand: Floats, others: Floats) -> Floats:
-    """Distance of tether and head from capsules at the same instants, shape (n,) [m]; negative inside.
-
-    Parameters
-    ----------
-    prop : Prop
-    head, hand : ndarray, shape (n, 3) [m, body frame]
-    others : ndarray, shape (n, m, 7) [m, body frame]
-        Both ends and radius.
-
-    Notes
-    -----
-    Source: distances of segments (`geometry.segments`), less the radii. Exact.
-    """
-    low, high, radius = others[..., :3], others[..., 3:6], others[..., 6]
-    thin = segment_segment(hand[:, None], head[:, None], low, high)[0] - SHAFT_RADIUS[prop.kind]
-    thick = segment_segment(head[:, None], head[:, None], low, high)[0] - prop.wick_radius
-    return np.asarray(np.min(np.minimum(thin, thick) - radius, axis=-1))
 
 
 def _grid(beats: float, beat: float) -> CurveLayout:

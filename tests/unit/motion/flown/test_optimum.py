@@ -318,6 +318,17 @@ def test_the_machine_code_does_what_the_kernel_says(copies):
     assert found.told[kernel_places.AT_STEPS] == 2
 
 
+@pytest.mark.parametrize("seed", range(4))
+def test_no_step_raises_the_value(seed):
+    """From far off, where a step of Newton's overshoots."""
+    own = problem(3, **CASES["all"])
+    start = somewhere(own, size=0.3, seed=seed)
+    found = [own._run(start, STAGES[-1], 1e-9, most) for most in range(12)]
+    values = [each.told[kernel_places.AT_VALUE] for each in found]
+    assert found[-1].told[kernel_places.AT_REFUSED] > 0
+    assert values == sorted(values, reverse=True)
+
+
 def test_portable_code_is_of_the_kernel_as_it_is():
     """`python -m sequencer.motion.flown.compiled` makes it anew."""
     first = gzip.decompress(compiled.packed()).decode().splitlines()[0]

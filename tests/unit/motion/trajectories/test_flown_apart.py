@@ -5,10 +5,10 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from sequencer.motion.flown.apart import LEAST_BESIDE
 from sequencer.motion.trajectories import flown_apart
 from sequencer.motion.trajectories.flown_apart import kept_apart
 from sequencer.motion.trajectories.flown_hand import Course
-from sequencer.motion.trajectories.flown_links import LEAST_BESIDE
 from tests.unit.motion.flown.flights import POI
 from tests.unit.motion.trajectories.test_flown_courses import from_rest
 
@@ -80,20 +80,21 @@ def far_courses(way):
     return [Course(0.0, 6.0, at, flown=True)]
 
 
-def test_what_is_farther_apart_than_is_asked_is_left(monkeypatch):
-    monkeypatch.setattr(flown_apart, "bridged", lambda *_: pytest.fail("sought again"))
+@pytest.mark.parametrize(("more", "times"), [(0.001, 0), (-0.002, 2)])
+def test_what_is_farther_apart_than_is_asked_is_left(monkeypatch, more, times):
+    """Two balls of 5 cm, and a little more or less than what is asked for between them."""
+    asked = []
+    monkeypatch.setattr(
+        flown_apart, "bridged", lambda passage, *_: asked.append(1) or _Failed(passage)
+    )
     way = from_rest()
+    shifts = iter([0.0, 0.1 + LEAST_BESIDE + more])
 
     def beside(own):
-        (course,) = far_courses(way)
-        shift = next(gaps)
-        return [
-            course._replace(
-                at=lambda beats: [each + np.array([shift, 0, 0]) for each in course.at(beats)]
-            )
-        ]
+        (course,) = far_courses(own)
+        shift = np.array([next(shifts), 0.0, 0.0])
+        return [course._replace(at=lambda beats: [each + shift for each in course.at(beats)])]
 
-    # two balls of 5 cm, and a little more than what is asked for between them
-    gaps = iter([0.0, 0.1 + LEAST_BESIDE + 0.001])
     monkeypatch.setattr(flown_apart, "courses_of", beside)
     kept_apart({"left": way, "right": way}, PROPS)
+    assert len(asked) == times

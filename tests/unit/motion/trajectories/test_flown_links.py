@@ -13,19 +13,19 @@ from scipy.integrate import solve_ivp
 from scipy.interpolate import make_interp_spline
 
 from sequencer.geometry.bodies import Body
+from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between
 from sequencer.motion.flown.body_space import CLEARANCE
 from sequencer.motion.flown.flown_motion import LEAST_PULL, OUT_OF_REACH, FlownLimits, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories import flown_links
 from sequencer.motion.trajectories.flown_links import (
-    LEAST_BESIDE,
     Beside,
     HeadState,
     _fits,
     flown_link,
-    gaps_between,
     hanging,
     motion_of,
     state_in,
@@ -286,14 +286,28 @@ def test_a_link_that_cannot_keep_clear_says_so():
     )
 
 
-def test_gaps_between_props():
-    """A tether along x, its head at 0.45; capsules and balls at known distances."""
-    hand, head = np.zeros((1, 3)), np.array([[0.45, 0.0, 0.0]])
+def test_the_way_that_is_likeliest_bends_round_the_other_prop(monkeypatch):
+    """No other way is tried: the bridge itself is sought with the prop in its way."""
+    monkeypatch.setattr(flown_links, "MOST_TRIED_BESIDE", 1)
+    monkeypatch.setattr(flown_links, "_near", lambda ways, *_: np.zeros(len(ways)))
+    middle = link("between").flight(np.array([0.5])).head[0]
 
-    def gap(low, high, radius):
-        return gaps_between(POI, head, hand, np.array([[[*low, *high, radius]]]))[0]
+    def there(beats):
+        head = np.broadcast_to(middle + np.array([0.0, 0.0, 0.07]), (len(beats), 3))
+        return head, head + np.array([0.0, 0.0, POI.length])
 
-    thin = gap((0.2, 0.3, 0.0), (0.2, 0.9, 0.0), 0.02)
-    assert 0.3 - 0.02 - 0.02 < thin < 0.3 - 0.02
-    assert gap((0.45, 0.0, 0.4), (0.45, 0.0, 0.9), 0.1) == pytest.approx(0.4 - 0.1 - 0.05)
-    assert gap((0.45, 0.0, 0.1), (0.45, 0.0, 0.1), 0.1) < 0.0
+    own = flown_link(*ENDS["between"], 1.0, FLYING, Beside(POI, there, *danced("between")))
+    assert own.beside_gap >= LEAST_BESIDE
+
+
+def test_what_is_danced_beside_a_bridge_counts_as_well():
+    """All is far away but the motion that goes on, at the start, or the one that has begun, at the end."""
+    free, beats = link("between"), np.linspace(0.0, 1.0, 97)
+    far = np.full((97, 2, 7), 50.0)
+    for place, name in ((0, "going_on"), (-1, "beginning")):
+        gaps = {each: np.full(97, 9.0) for each in ("going_on", "beginning")}
+        gaps[name][place] = -0.2
+        other = flown_links._Other(None, beats, far, **gaps)
+        assert flown_links._gap(free, other) == -0.2
+        gaps[name][[place, 48]] = 9.0, -0.2  # while the bridge is danced
+        assert flown_links._gap(free, other) > 8.0
