@@ -222,3 +222,17 @@ def test_weaves_are_danced_in_split_time_and_butterflies_in_opposite_directions(
     assert usual("butterfly", "together", "opposite")
     assert not usual("butterfly", "together", "same")
     assert usual("extension", "together", "opposite")
+
+
+def test_a_stretch_of_three_bars_of_four_takes_a_link_of_one_beat():
+    assert next(iter(setting([slot(0, beats=12), slot(1, start=12)]).link_costs(0))) == 1
+    assert next(iter(setting([slot(0, beats=14), slot(1, start=14)]).link_costs(0))) == 2
+
+
+def test_nobody_walks_in_what_is_hard_unless_there_is_nothing_else():
+    walking = setting([slot(0), slot(1, label="B")], walked=frozenset({1})).choices().costs
+    easy = [patterns()[name].difficulty <= 2 for name in NAMES]
+    assert list(np.isfinite(walking[1])) == easy
+    assert np.isfinite(walking[0]).all()
+    hard = setting([slot(0)], own=moves(NAMES[3:]), walked=frozenset({0})).choices().costs
+    assert np.isfinite(hard[0]).all()
