@@ -107,7 +107,7 @@ def _wished(
                 read, word, f"{word} is wished {times}, but whoever leads never dances it, or not with this prop",
                 f"take {word} out of `wishes`, or out of `never`, or use a prop that it is meant for",
             )  # fmt: skip
-        if word in book:
+        if meant == {word}:
             wished |= meant & able
         elif not meant & able & allowed:
             wished |= set(sorted(meant & able, key=lambda name: book[name].difficulty)[:often])
