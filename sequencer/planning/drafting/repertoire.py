@@ -51,7 +51,10 @@ def material_for(
     own = record.repertoire or Repertoire()
 
     def meant(words: tuple[str, ...]) -> set[str]:
-        return {name for word in words for name in meant_by(word, families)}
+        each = [meant_by(word, families) for word in words]
+        return {
+            name for names in each for name in names if len(names) == 1 or name not in BY_NAME_ONLY
+        }
 
     never, learning, known = meant(own.never), meant(own.learning), meant(own.known)
     level = record.level
