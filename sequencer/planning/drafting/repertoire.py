@@ -113,7 +113,11 @@ def _wished(
         if meant == {word}:
             wished |= meant & able
         elif not meant & able & allowed:
-            wished |= set(sorted(meant & able, key=lambda name: book[name].difficulty)[:often])
+            wished |= set(
+                sorted((meant & able) - BY_NAME_ONLY, key=lambda name: book[name].difficulty)[
+                    :often
+                ]
+            )
     return wished
 
 
