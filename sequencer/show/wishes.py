@@ -66,8 +66,8 @@ class Wishes(Record):
 
     moves: dict[Name, HowOften] = Field(
         default_factory=dict,
-        description="moves that must occur, and in how many different places: a pattern, a family such as `hybrid` "
-        "or `toroid`, or a word in patterns' names such as `flower`; `stop: before refrain` or `stop: 2` for "
+        description="moves that must occur, and in how many different places: a family such as `hybrid` or `toroid`, a "
+        "pattern, or a word in patterns' names such as `flower`; `stop: before refrain` or `stop: 2` for "
         "stops in which nothing spins",
     )
     character: dict[Name, Literal["calm", "full"]] = Field(
@@ -118,7 +118,7 @@ class Wishes(Record):
 
 
 def meant_by(word: str, families: Mapping[str, str]) -> tuple[str, ...]:
-    """Patterns that a word means: one of that name, else those of that family, else those with it in their names.
+    """Patterns that a word means: a family, else the pattern of that name, else those with it in their names.
 
     Parameters
     ----------
@@ -126,10 +126,12 @@ def meant_by(word: str, families: Mapping[str, str]) -> tuple[str, ...]:
     families : mapping of str to str
         The family of each pattern, by its name.
     """
+    of_family = tuple(name for name, family in families.items() if family == word)
+    if of_family:
+        return of_family
     if word in families:
         return (word,)
-    of_family = tuple(name for name, family in families.items() if family == word)
-    return of_family or tuple(name for name in families if word in name.split("-"))
+    return tuple(name for name in families if word in name.split("-"))
 
 
 Missing = tuple[tuple[str | int, ...], str]  # path in the file, and the word that means no pattern

@@ -51,7 +51,10 @@ def material_for(
     own = record.repertoire or Repertoire()
 
     def meant(words: tuple[str, ...]) -> set[str]:
-        return {name for word in words for name in meant_by(word, families)}
+        each = [meant_by(word, families) for word in words]
+        return {
+            name for names in each for name in names if len(names) == 1 or name not in BY_NAME_ONLY
+        }
 
     never, learning, known = meant(own.never), meant(own.learning), meant(own.known)
     level = record.level
@@ -107,10 +110,14 @@ def _wished(
                 read, word, f"{word} is wished {times}, but whoever leads never dances it, or not with this prop",
                 f"take {word} out of `wishes`, or out of `never`, or use a prop that it is meant for",
             )  # fmt: skip
-        if word in book:
+        if meant == {word}:
             wished |= meant & able
         elif not meant & able & allowed:
-            wished |= set(sorted(meant & able, key=lambda name: book[name].difficulty)[:often])
+            wished |= set(
+                sorted((meant & able) - BY_NAME_ONLY, key=lambda name: book[name].difficulty)[
+                    :often
+                ]
+            )
     return wished
 
 

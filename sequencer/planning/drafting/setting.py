@@ -31,7 +31,7 @@ _OWN_TERMS = (
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 SOON = 16  # [beats] within which a pattern does not come again, unless the part returns
 SEEN = 12.0  # [beats] that a hard move needs to be seen
-WALKED = 2  # difficulty up to which one can walk in it
+EASY_WALKING = 2  # difficulty up to which one can walk in it
 HARD = 4  # difficulty after which a rest is welcome
 CALM = 0.4  # rank of loudness below which music counts as calm
 
@@ -143,7 +143,7 @@ class Setting:
         total: Floats = np.sum(list(self.own_terms(material).values()), axis=0)
         barred = [k for k in range(self.count) if (material, k) in self.forbidden]
         if any(self.slots[k].material == material for k in self.walked):
-            easy = self.difficulty <= WALKED
+            easy = self.difficulty <= EASY_WALKING
             easy[barred] = False
             if easy.any():  # nobody walks in anything harder
                 total[~easy] = inf
@@ -178,7 +178,9 @@ class Setting:
             terms["margin"] += weigh.margin * share * close
             terms["variety"] += TOO_SOON * self._beside(slot)
             if k in self.walked:
-                terms["walking"] += weigh.walking * share * np.maximum(self.difficulty - WALKED, 0)
+                terms["walking"] += (
+                    weigh.walking * share * np.maximum(self.difficulty - EASY_WALKING, 0)
+                )
         if self.seed:
             draw = np.random.default_rng([self.seed, material]).random(self.count)
             terms["chance"] += weigh.chance * draw

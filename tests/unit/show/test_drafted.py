@@ -152,3 +152,9 @@ def test_a_block_entry_over_several_lines_is_taken_out_whole():
     )
     out = draft(text, [], starts={0: 0.0})
     assert out == PLAIN.replace("  - {from: 9.1, pattern: line, beats: 8}\n", "")
+
+
+def test_in_a_file_that_is_not_in_order_of_time_entries_come_behind():
+    text = PLAIN.replace("from: 1.1", "from: 21.1")
+    out = draft(text, [row(40.0, {"from": "11.1", "rest": 4})], starts={0: 80.0, 1: 32.0})
+    assert out.index("21.1") < out.index("9.1") < out.index("11.1")

@@ -28,9 +28,9 @@ def read(cast="level: 3", wishes=""):
     return show_from_document(parse_document(text, "s.yaml"))
 
 
-def test_a_word_means_a_pattern_then_a_family_then_a_word_of_names():
+def test_a_word_means_a_family_then_a_pattern_then_a_word_of_names():
     assert meant_by("two-beat-weave", FAMILIES) == ("two-beat-weave",)
-    assert meant_by("weave", FAMILIES) == ("weave",)
+    assert meant_by("weave", FAMILIES) == ("two-beat-weave",)  # not the pattern of that name
     assert meant_by("orbit", FAMILIES) == ("antispin-flower-3", "inspin-flower-2")
     assert meant_by("flower", FAMILIES) == ("antispin-flower-3", "inspin-flower-2")
     assert meant_by("flow", FAMILIES) == ()
