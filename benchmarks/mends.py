@@ -2,11 +2,12 @@
 
 Run: python benchmarks/mends.py [--json] [--faults 100] [--seed 0] [--kinds reach,link]
 
-Each draw makes a solo of its own that is clean (tempo, stature, tether, patterns, links, lit or not), plants one fault
+Each draw takes one of a few clean solos of its seed (performer, tempo, patterns, links, lit or not), plants one fault
 of one kind with drawn particulars, and checks again (as drawn, unless
 `--flown` is given); a draw in which nothing of that kind is found is drawn anew. Then mends are
 sought as `check` seeks them, and each is made in the file and the file is checked from its text. A mend holds if
-the fault is gone from its place and no `stop` or `warn` has come that was not there.
+the fault is gone from its place and no `stop` or `warn` has come that was not there. The solos are shared, and lengths
+are planted in whole 5 cm, so that most patterns are fitted once.
 """
 
 import argparse
@@ -16,6 +17,7 @@ import time
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field, replace
+from functools import cache
 from typing import Any
 
 import numpy as np
@@ -45,8 +47,9 @@ CALM = (
 )
 FULL = ("antispin-flower-4", "inspin-flower-4", "infinity", "pro-bend-4", "pro-bend-3", "anti-bend-4",
         "extension-with-antispin")  # fmt: skip
-# Few of each, so that patterns fitted once need not be fitted again.
-TEMPI, STATURES, TETHERS = (100.0, 118.0, 128.0), (1.60, 1.78), (0.40, 0.50)
+# Tempo, stature [m] and tether [m]: few, so that patterns fitted once need not be fitted again.
+PERFORMERS = ((100.0, 1.60, 0.40), (118.0, 1.78, 0.50), (128.0, 1.78, 0.40), (110.0, 1.60, 0.50))
+SOLOS = 12  # clean ones of a seed
 _SAME = 0.4  # [s] by which a fault may have moved and count as the same
 _DRAWS = 25  # of a plant, or of a clean solo, before another is drawn
 
@@ -136,10 +139,11 @@ def _at_first_sight(show: Staged) -> list[Finding]:
 def clean(draw: np.random.Generator) -> Solo:
     """A solo in whose dance nothing is wrong."""
     while True:
+        tempo, stature, tether = PERFORMERS[int(draw.integers(len(PERFORMERS)))]
         solo = Solo(
-            tempo=float(draw.choice(TEMPI)),
-            stature=float(draw.choice(STATURES)),
-            tether=float(draw.choice(TETHERS)),
+            tempo=tempo,
+            stature=stature,
+            tether=tether,
             lit=bool(draw.random() < 0.5),
             blocks=[],
         )
@@ -154,6 +158,12 @@ def clean(draw: np.random.Generator) -> Solo:
                 return solo
 
 
+@cache
+def clean_of(seed: int, number: int) -> Solo:
+    """One of the clean solos of a seed."""
+    return clean(np.random.default_rng([seed, number, SOLOS]))
+
+
 def _block(draw: np.random.Generator) -> Block:
     name = str(draw.choice(CALM if draw.random() < 0.5 else FULL))
     timing = str(draw.choice(["together", "split"]))
@@ -166,20 +176,22 @@ def _block(draw: np.random.Generator) -> Block:
     )  # fmt: skip
 
 
-def _metres(draw: np.random.Generator, value: float) -> str:
+def _metres(draw: np.random.Generator, least: float, most: float) -> str:
+    """A length within bounds [m], in whole 5 cm."""
+    value = 0.05 * round(20 * float(draw.uniform(least, most)))
     return f"{100 * value:.0f} cm" if draw.random() < 0.5 else f"{value:.2f} m"
 
 
 def _own_body(draw: np.random.Generator, block: Block) -> None:
     name = str(draw.choice(["ahead", "across"]))
-    block.given = {**block.given, name: _metres(draw, float(draw.uniform(-0.35, 0.15)))}
+    block.given = {**block.given, name: _metres(draw, -0.35, 0.15)}
 
 
 def _reach(draw: np.random.Generator, block: Block) -> None:
     if draw.random() < 0.6:
-        block.given = {**block.given, "ahead": _metres(draw, float(draw.uniform(0.15, 0.5)))}
+        block.given = {**block.given, "ahead": _metres(draw, 0.15, 0.5)}
     else:
-        block.given = {**block.given, "hand_radius": _metres(draw, float(draw.uniform(0.35, 0.8)))}
+        block.given = {**block.given, "hand_radius": _metres(draw, 0.35, 0.8)}
 
 
 def _slack(draw: np.random.Generator, block: Block) -> None:
@@ -193,7 +205,7 @@ def _pace(draw: np.random.Generator, block: Block) -> None:
 def _floor(draw: np.random.Generator, block: Block) -> None:
     """Low: with the long tethers that `planted` gives for it, the hand's work reaches the floor."""
     block.pattern = str(draw.choice(["two-beat-weave", "three-beat-weave", "stall", "butterfly"]))
-    block.given = {"up": _metres(draw, -float(draw.uniform(0.0, 0.3)))}
+    block.given = {"up": _metres(draw, -0.3, 0.0)}
     block.hands = {"timing": "together", "direction": "same"}
 
 
@@ -221,12 +233,12 @@ KINDS: dict[str, tuple[Callable[[np.random.Generator, Block], None], tuple[str, 
 
 
 def planted(
-    draw: np.random.Generator, kind: str, *, flown: bool = False
+    draw: np.random.Generator, kind: str, *, seed: int, flown: bool = False
 ) -> tuple[Solo, Staged, list[Finding]]:
-    """A solo with one fault of a kind; its faults, those of the kind first."""
+    """A solo of a seed with one fault of a kind; its faults, those of the kind first."""
     plant, codes = KINDS[kind]
     while True:
-        solo = clean(draw)
+        solo = clean_of(seed, int(draw.integers(SOLOS)))
         for _ in range(_DRAWS):
             k = int(draw.integers(0, len(solo.blocks) - (kind in ("link", "shift"))))
             block = replace(solo.blocks[k])
@@ -293,7 +305,7 @@ def rows_of(
 ) -> Iterator[dict[str, Any]]:
     """One row for each planted fault, of a kind and a number each."""
     for kind, k in zip(kinds, numbers, strict=True):
-        solo, show, found = planted(np.random.default_rng([seed, k]), kind, flown=flown)
+        solo, show, found = planted(np.random.default_rng([seed, k]), kind, seed=seed, flown=flown)
         trials = FaultTrials(show=show)
         codes = KINDS[kind][1]
         (cause, *_) = [each for each in causes(show, found) if each.code in codes]
