@@ -25,7 +25,7 @@ import numpy as np
 from sequencer.checks.fault_kinds import MENDED_CODES
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
-from sequencer.findings import Finding
+from sequencer.findings import SEVERITIES, Finding
 from sequencer.planning.dance_mends import FoundMends, causes, sought
 from sequencer.planning.trials import FaultTrials
 from sequencer.show.document import parse_document
@@ -274,30 +274,36 @@ def wrong_with(
             text = edited_text(text, list(step.changes), step.insertions)
         show = _staged(text, solo, fly=flown)
         after = faults_of(show) if flown else _at_first_sight(show)
-        for each in after:
-            if _among(each, gone):
+        left = list(before)  # each stands for one of now
+        for each in sorted(
+            after, key=lambda one: one.message not in [own.message for own in before]
+        ):
+            if any(_alike(each, own) for own in gone):
                 wrong.append(f"{mend.words}: {each.code} is still there")
-            elif not _among(each, before):
+                continue
+            old = [own for own in left if _alike(each, own)]
+            if old:
+                left.remove(min(old, key=lambda own, each=each: own.message != each.message))
+            else:
                 wrong.append(f"{mend.words}: {each.code} at {each.position} is new")
     return wrong
 
 
-def _among(each: Finding, others: list[Finding]) -> bool:
-    return any(
-        each.code == other.code and each.severity >= other.severity
+def _alike(each: Finding, other: Finding) -> bool:
+    """Whether a fault is another one's kind, no worse, and in its place."""
+    return (
+        each.code == other.code and SEVERITIES.index(each.severity) >= SEVERITIES.index(other.severity)
         and (each.start is None or other.start is None
              or abs(each.start - other.start) < _SAME or abs((each.end or 0) - (other.end or 0)) < _SAME)
-        for other in others
     )  # fmt: skip
 
 
 def outcomes(
-    kinds: list[str], count: int, seed: int, *, flown: bool = False
+    kinds: list[str], count: int, seed: int, *, first: int = 0, flown: bool = False
 ) -> Iterator[dict[str, Any]]:
-    """One row for each planted fault, the kinds in turn."""
-    return rows_of(
-        [kinds[k % len(kinds)] for k in range(count)], range(count), seed=seed, flown=flown
-    )
+    """One row for each planted fault, the kinds in turn, from the number `first` on."""
+    numbers = range(first, first + count)
+    return rows_of([kinds[k % len(kinds)] for k in numbers], numbers, seed=seed, flown=flown)
 
 
 def rows_of(
@@ -346,6 +352,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--json", action="store_true", help="print every row as JSON")
     parser.add_argument("--faults", type=int, default=100)
+    parser.add_argument("--first", type=int, default=0, help="the number of the first fault")
     parser.add_argument("--seed", type=int, default=0)
     parser.add_argument("--kinds", default=",".join(KINDS))
     parser.add_argument("--verbose", action="store_true", help="print each fault as it is done")
@@ -357,7 +364,11 @@ def main() -> None:
     options = parser.parse_args()
     rows = []
     for row in outcomes(
-        options.kinds.split(","), options.faults, options.seed, flown=options.flown
+        options.kinds.split(","),
+        options.faults,
+        options.seed,
+        first=options.first,
+        flown=options.flown,
     ):
         rows.append(row)
         if options.verbose:
