@@ -2,11 +2,12 @@
 
 Run: python benchmarks/mends.py [--json] [--faults 100] [--seed 0] [--kinds reach,link]
 
-Each draw makes a solo of its own that is clean (tempo, stature, tether, patterns, links, lit or not), plants one fault
+Each draw takes one of a few clean solos of its seed (performer, tempo, patterns, links, lit or not), plants one fault
 of one kind with drawn particulars, and checks again (as drawn, unless
 `--flown` is given); a draw in which nothing of that kind is found is drawn anew. Then mends are
 sought as `check` seeks them, and each is made in the file and the file is checked from its text. A mend holds if
-the fault is gone from its place and no `stop` or `warn` has come that was not there.
+the fault is gone from its place and no `stop` or `warn` has come that was not there. The solos are shared, and lengths
+are planted in whole 5 cm, so that most patterns are fitted once.
 """
 
 import argparse
@@ -16,6 +17,7 @@ import time
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field, replace
+from functools import cache
 from typing import Any
 
 import numpy as np
@@ -23,7 +25,7 @@ import numpy as np
 from sequencer.checks.fault_kinds import MENDED_CODES
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
-from sequencer.findings import Finding
+from sequencer.findings import SEVERITIES, Finding
 from sequencer.planning.dance_mends import FoundMends, causes, sought
 from sequencer.planning.trials import FaultTrials
 from sequencer.show.document import parse_document
@@ -45,8 +47,9 @@ CALM = (
 )
 FULL = ("antispin-flower-4", "inspin-flower-4", "infinity", "pro-bend-4", "pro-bend-3", "anti-bend-4",
         "extension-with-antispin")  # fmt: skip
-# Few of each, so that patterns fitted once need not be fitted again.
-TEMPI, STATURES, TETHERS = (100.0, 118.0, 128.0), (1.60, 1.78), (0.40, 0.50)
+# Tempo, stature [m] and tether [m]: few, so that patterns fitted once need not be fitted again.
+PERFORMERS = ((100.0, 1.60, 0.40), (118.0, 1.78, 0.50), (128.0, 1.78, 0.40), (110.0, 1.60, 0.50))
+SOLOS = 12  # clean ones of a seed
 _SAME = 0.4  # [s] by which a fault may have moved and count as the same
 _DRAWS = 25  # of a plant, or of a clean solo, before another is drawn
 
@@ -136,10 +139,11 @@ def _at_first_sight(show: Staged) -> list[Finding]:
 def clean(draw: np.random.Generator) -> Solo:
     """A solo in whose dance nothing is wrong."""
     while True:
+        tempo, stature, tether = PERFORMERS[int(draw.integers(len(PERFORMERS)))]
         solo = Solo(
-            tempo=float(draw.choice(TEMPI)),
-            stature=float(draw.choice(STATURES)),
-            tether=float(draw.choice(TETHERS)),
+            tempo=tempo,
+            stature=stature,
+            tether=tether,
             lit=bool(draw.random() < 0.5),
             blocks=[],
         )
@@ -154,6 +158,12 @@ def clean(draw: np.random.Generator) -> Solo:
                 return solo
 
 
+@cache
+def clean_of(seed: int, number: int) -> Solo:
+    """One of the clean solos of a seed."""
+    return clean(np.random.default_rng([seed, number, SOLOS]))
+
+
 def _block(draw: np.random.Generator) -> Block:
     name = str(draw.choice(CALM if draw.random() < 0.5 else FULL))
     timing = str(draw.choice(["together", "split"]))
@@ -166,20 +176,22 @@ def _block(draw: np.random.Generator) -> Block:
     )  # fmt: skip
 
 
-def _metres(draw: np.random.Generator, value: float) -> str:
+def _metres(draw: np.random.Generator, least: float, most: float) -> str:
+    """A length within bounds [m], in whole 5 cm."""
+    value = 0.05 * round(20 * float(draw.uniform(least, most)))
     return f"{100 * value:.0f} cm" if draw.random() < 0.5 else f"{value:.2f} m"
 
 
 def _own_body(draw: np.random.Generator, block: Block) -> None:
     name = str(draw.choice(["ahead", "across"]))
-    block.given = {**block.given, name: _metres(draw, float(draw.uniform(-0.35, 0.15)))}
+    block.given = {**block.given, name: _metres(draw, -0.35, 0.15)}
 
 
 def _reach(draw: np.random.Generator, block: Block) -> None:
     if draw.random() < 0.6:
-        block.given = {**block.given, "ahead": _metres(draw, float(draw.uniform(0.15, 0.5)))}
+        block.given = {**block.given, "ahead": _metres(draw, 0.15, 0.5)}
     else:
-        block.given = {**block.given, "hand_radius": _metres(draw, float(draw.uniform(0.35, 0.8)))}
+        block.given = {**block.given, "hand_radius": _metres(draw, 0.35, 0.8)}
 
 
 def _slack(draw: np.random.Generator, block: Block) -> None:
@@ -193,7 +205,7 @@ def _pace(draw: np.random.Generator, block: Block) -> None:
 def _floor(draw: np.random.Generator, block: Block) -> None:
     """Low: with the long tethers that `planted` gives for it, the hand's work reaches the floor."""
     block.pattern = str(draw.choice(["two-beat-weave", "three-beat-weave", "stall", "butterfly"]))
-    block.given = {"up": _metres(draw, -float(draw.uniform(0.0, 0.3)))}
+    block.given = {"up": _metres(draw, -0.3, 0.0)}
     block.hands = {"timing": "together", "direction": "same"}
 
 
@@ -221,12 +233,12 @@ KINDS: dict[str, tuple[Callable[[np.random.Generator, Block], None], tuple[str, 
 
 
 def planted(
-    draw: np.random.Generator, kind: str, *, flown: bool = False
+    draw: np.random.Generator, kind: str, *, seed: int, flown: bool = False
 ) -> tuple[Solo, Staged, list[Finding]]:
-    """A solo with one fault of a kind; its faults, those of the kind first."""
+    """A solo of a seed with one fault of a kind; its faults, those of the kind first."""
     plant, codes = KINDS[kind]
     while True:
-        solo = clean(draw)
+        solo = clean_of(seed, int(draw.integers(SOLOS)))
         for _ in range(_DRAWS):
             k = int(draw.integers(0, len(solo.blocks) - (kind in ("link", "shift"))))
             block = replace(solo.blocks[k])
@@ -262,30 +274,36 @@ def wrong_with(
             text = edited_text(text, list(step.changes), step.insertions)
         show = _staged(text, solo, fly=flown)
         after = faults_of(show) if flown else _at_first_sight(show)
-        for each in after:
-            if _among(each, gone):
+        left = list(before)  # each stands for one of now
+        for each in sorted(
+            after, key=lambda one: one.message not in [own.message for own in before]
+        ):
+            if any(_alike(each, own) for own in gone):
                 wrong.append(f"{mend.words}: {each.code} is still there")
-            elif not _among(each, before):
+                continue
+            old = [own for own in left if _alike(each, own)]
+            if old:
+                left.remove(min(old, key=lambda own, each=each: own.message != each.message))
+            else:
                 wrong.append(f"{mend.words}: {each.code} at {each.position} is new")
     return wrong
 
 
-def _among(each: Finding, others: list[Finding]) -> bool:
-    return any(
-        each.code == other.code and each.severity >= other.severity
+def _alike(each: Finding, other: Finding) -> bool:
+    """Whether a fault is another one's kind, no worse, and in its place."""
+    return (
+        each.code == other.code and SEVERITIES.index(each.severity) >= SEVERITIES.index(other.severity)
         and (each.start is None or other.start is None
              or abs(each.start - other.start) < _SAME or abs((each.end or 0) - (other.end or 0)) < _SAME)
-        for other in others
     )  # fmt: skip
 
 
 def outcomes(
-    kinds: list[str], count: int, seed: int, *, flown: bool = False
+    kinds: list[str], count: int, seed: int, *, first: int = 0, flown: bool = False
 ) -> Iterator[dict[str, Any]]:
-    """One row for each planted fault, the kinds in turn."""
-    return rows_of(
-        [kinds[k % len(kinds)] for k in range(count)], range(count), seed=seed, flown=flown
-    )
+    """One row for each planted fault, the kinds in turn, from the number `first` on."""
+    numbers = range(first, first + count)
+    return rows_of([kinds[k % len(kinds)] for k in numbers], numbers, seed=seed, flown=flown)
 
 
 def rows_of(
@@ -293,7 +311,7 @@ def rows_of(
 ) -> Iterator[dict[str, Any]]:
     """One row for each planted fault, of a kind and a number each."""
     for kind, k in zip(kinds, numbers, strict=True):
-        solo, show, found = planted(np.random.default_rng([seed, k]), kind, flown=flown)
+        solo, show, found = planted(np.random.default_rng([seed, k]), kind, seed=seed, flown=flown)
         trials = FaultTrials(show=show)
         codes = KINDS[kind][1]
         (cause, *_) = [each for each in causes(show, found) if each.code in codes]
@@ -334,6 +352,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--json", action="store_true", help="print every row as JSON")
     parser.add_argument("--faults", type=int, default=100)
+    parser.add_argument("--first", type=int, default=0, help="the number of the first fault")
     parser.add_argument("--seed", type=int, default=0)
     parser.add_argument("--kinds", default=",".join(KINDS))
     parser.add_argument("--verbose", action="store_true", help="print each fault as it is done")
@@ -345,7 +364,11 @@ def main() -> None:
     options = parser.parse_args()
     rows = []
     for row in outcomes(
-        options.kinds.split(","), options.faults, options.seed, flown=options.flown
+        options.kinds.split(","),
+        options.faults,
+        options.seed,
+        first=options.first,
+        flown=options.flown,
     ):
         rows.append(row)
         if options.verbose:

@@ -76,9 +76,9 @@ class Check:
         return self.progress or f"checking {self.name}"
 
     @property
-    def can_stop(self) -> bool:
-        """Whether any of its findings can stop a show."""
-        return any("stop" in severities for severities in self.codes.values())
+    def can_fail(self) -> bool:
+        """Whether any of its findings can stop a show, or warns."""
+        return any(each != "note" for severities in self.codes.values() for each in severities)
 
     def outcome(self, show: Staged) -> Outcome:
         """Its outcome for a show, computed once per show.

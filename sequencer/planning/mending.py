@@ -191,7 +191,7 @@ def mended_spacing(
     -----
     The closest conflict goes first, with its smallest mend of any kind. The whole show is staged again from
     its text, and the change is kept only if less time is spent under the requirement, nobody who is too close
-    to anyone or anything comes closer still, and there is no new `stop` finding.
+    to anyone or anything comes closer still, and no finding that stops or warns is new.
     """
     tell = _teller("mending distances", lambda show: len(too_close(show)), progress, made)
     draft, done = _repeated(_draft(text, file, song), _space_mended, most, tell)

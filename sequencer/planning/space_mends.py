@@ -1,7 +1,7 @@
 """Mends for two performers who come too close, each tried on the whole show before it is offered.
 
 A change is offered only if the pair keeps its distance wherever the change acts, nobody else who is too close
-to anyone or anything comes closer still, and there is no new `stop` finding.
+to anyone or anything comes closer still, and no finding that stops or warns is new.
 """
 
 import heapq
@@ -9,7 +9,7 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from sequencer.checks.dance import feasible
+from sequencer.checks.dance import feasible, travel
 from sequencer.checks.distances import keeping_clear
 from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
@@ -17,6 +17,7 @@ from sequencer.checks.distances.spacing import Conflict, conflicts
 from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.checks.registry import checks_of
 from sequencer.errors import InputError
+from sequencer.findings import Severity
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest_at
 from sequencer.planning.restaging import restaged, restaged_dancers
@@ -38,7 +39,8 @@ _MOST_LOOKS = (
 _SURELY = 1e-6  # [m] above rounding
 _BESIDE = 0.5  # [beats] by which an approach may differ from one that was there before
 
-Stops = Counter[tuple[str, tuple[str, ...], str]]
+_Fault = tuple[str, tuple[str, ...], str, Severity]
+Faults = Counter[_Fault]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -49,9 +51,9 @@ class Baseline:
     span: tuple[float, float]
     required: float
     bad: tuple[Conflict, ...]  # closest first
-    floor: Stops
+    floor: Faults
     near: Mapping[tuple[str, str], float]  # [m] to still things that are too near
-    trajectories: Stops | None = None  # of what is danced; worked out where it is asked for
+    trajectories: Faults | None = None  # of what is danced; worked out where it is asked for
 
 
 def baseline(show: Staged) -> Baseline:
@@ -211,6 +213,7 @@ def does_harm(before: Baseline, after: Staged, *, trajectories: bool) -> bool:
 
 
 def _harms(before: Baseline, after: Staged, *, trajectories: bool) -> Iterator[str]:
+    yield from _in_words(_walk_faults(after) - before.floor)  # quick, and often the one
     names = [dancer.name for dancer in after.dancers]
     for one in too_close(after):
         for low, high in one.spans:
@@ -220,14 +223,18 @@ def _harms(before: Baseline, after: Staged, *, trajectories: bool) -> Iterator[s
     new = floor - before.floor
     if trajectories:
         known = before.trajectories
-        new += _trajectory_stops(after) - (
-            _trajectory_stops(before.show) if known is None else known
+        new += _trajectory_faults(after) - (
+            _trajectory_faults(before.show) if known is None else known
         )
-    for code, whose, _ in new:
-        yield f"{', '.join(whose)}: {code}".removeprefix(": ")
+    yield from _in_words(new)
     for (who, thing), distance in near.items():
         if distance < before.near.get((who, thing), distance) - _CLOSER:
             yield f"{who} comes closer to {thing}"
+
+
+def _in_words(new: Faults) -> Iterator[str]:
+    for code, whose, *_ in new:
+        yield f"{', '.join(whose)}: {code}".removeprefix(": ")
 
 
 def _separated(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> Staged | None:
@@ -293,8 +300,8 @@ def _known(
     )
 
 
-def _floor_faults(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
-    """`stop` findings that depend on where people stand; and distances to things that are too near."""
+def _floor_faults(show: Staged) -> tuple[Faults, dict[tuple[str, str], float]]:
+    """What stops or warns and depends on where people stand; and distances to things that are too near."""
     required = required_distances(show)
     start, end = show.span
     outcome = boundaries(show.dancers, show.tempo, show.venue, required, start=start, end=end)
@@ -304,27 +311,36 @@ def _floor_faults(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
             near[row.between] = min(row.distance, near.get(row.between, row.distance))
     for check in checks_of("places"):
         # `too_close` compares performers with each other
-        if check is not keeping_clear.CHECK and check.can_stop:
+        if check is not keeping_clear.CHECK and check.can_fail:
             outcome += check.faults(show)
-    return _stops(outcome), near
+    return _faults(outcome), near
 
 
-def _trajectory_stops(show: Staged) -> Stops:
-    """`stop` findings that depend on what is danced."""
+def _walk_faults(show: Staged) -> Faults:
+    """What stops or warns about the walks."""
+    return _faults(travel.CHECK.faults(show))
+
+
+def _trajectory_faults(show: Staged) -> Faults:
+    """What stops or warns and depends on what is danced."""
     outcome = Outcome()
     for check in checks_of("trajectories"):
         if check is feasible.CHECK:
             outcome += feasible.feasible_as_drawn(show)
-        elif check is not keeping_clear.CHECK and check.can_stop:
+        elif check is not keeping_clear.CHECK and check.can_fail:
             outcome += check.faults(show)
-    return _stops(outcome)
+    return _faults(outcome)
 
 
-def _stops(outcome: Outcome) -> Stops:
-    """`stop` findings counted by code, who, and the still thing they are about, if any."""
+def _faults(outcome: Outcome) -> Faults:
+    """What stops or warns, by code, who, and the still thing it is about, if any.
+
+    What stops counts as a warning too, so that one which no longer stops is none that is new.
+    """
     things = dict(outcome.things)
+    ranks: dict[Severity, tuple[Severity, ...]] = {"stop": ("stop", "warn"), "warn": ("warn",)}
     return Counter(
-        (finding.code, finding.who, things.get(finding, ""))
+        (finding.code, finding.who, things.get(finding, ""), rank)
         for finding in outcome.findings
-        if finding.severity == "stop"
+        for rank in ranks.get(finding.severity, ())
     )

@@ -7,6 +7,7 @@ there is a fault that was not there before, or one that is worse than it was.
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import partial
 
 from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible
@@ -14,11 +15,13 @@ from sequencer.checks.dance.feasible import feasible_as_drawn
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
+from sequencer.motion.performers.hand_deviation import LARGE
 from sequencer.planning.restaging import as_drawn, needs_flights, restaged
 from sequencer.progress import stop_if_unwanted
 from sequencer.show.editing import Change, Insertion
 from sequencer.staging.staged import Staged
 
+_MOST_FLIGHTS = 12  # sought anew for one change: about a second each
 _BESIDE = 0.3  # [s] by which a fault may have moved and count as the same
 _ROUNDING = 0.0101  # [m] that messages are rounded to
 _LENGTH = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m)\b(?!/)")
@@ -138,12 +141,17 @@ class FaultTrials:
         return self._known[key]
 
     def confirmed(self, faults: Sequence[Finding], *steps: DanceEdit) -> Trial | None:
-        """The trial of a change as the show is staged, its blocks flown where their hand work is large."""
+        """The trial of a change as the show is staged, its blocks flown where their hand work is large.
+
+        None too if more patterns would have to be flown anew than can be waited for: then it stays unproven.
+        """
         trial = self.of(faults, *steps)
         if self.fly or trial is None or not trial.clear:
             return trial
         if self._plain is self.show and not needs_flights(trial.after):
             return trial
+        if len(_flown_sizes(trial.after) - _flown_sizes(self._plain)) > _MOST_FLIGHTS:
+            return None
         return self._as_staged.of(faults, *steps)
 
     @property
@@ -160,16 +168,16 @@ class FaultTrials:
         except (InputError, ValueError):
             return None
         code = faults[0].code
-        harm: list[Finding] = []
         for check in _in_order((code,)):
-            for each in faults_in(check, after):
-                if each.code == code and any(self._stays(fault, each) for fault in faults):
-                    return Trial(after=after, cleared=False)
-                if not self._was_there(each):
-                    harm.append(each)
+            found = list(faults_in(check, after))
+            if any(
+                each.code == code and self._stays(fault, each) for each in found for fault in faults
+            ):
+                return Trial(after=after, cleared=False)
+            harm = self._new_or_worse(found)
             if harm:
-                break
-        return Trial(after=after, cleared=True, harm=tuple(harm))
+                return Trial(after=after, cleared=True, harm=harm)
+        return Trial(after=after, cleared=True)
 
     def _stays(self, fault: Finding, each: Finding) -> bool:
         """Whether a fault of a changed show is the one to be cleared, still there."""
@@ -180,14 +188,38 @@ class FaultTrials:
             for other in self.before.get((each.code, each.who), ())
         )
 
-    def _was_there(self, each: Finding) -> bool:
-        """Whether a fault was there before, and no better."""
-        return any(
-            SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
+    def _new_or_worse(self, found: Sequence[Finding]) -> tuple[Finding, ...]:
+        """Those of a check's faults that were not there before, or not as bad; each of before stands for one of them."""
+        taken: set[int] = set()
+        harm = []
+        for each in sorted(found, key=lambda one: not self._same(one)):
+            old = [own for own in self._as_bad(each) if id(own) not in taken]
+            if not old:
+                harm.append(each)
+                continue
+            taken.add(id(min(old, key=partial(_unlike, each))))
+        return tuple(each for each in found if each in harm)
+
+    def _same(self, each: Finding) -> bool:
+        return any(not _unlike(old, each)[0] for old in self._as_bad(each))
+
+    def _as_bad(self, each: Finding) -> list[Finding]:
+        """Faults of before that are as bad as one of now, in its place."""
+        return [
+            old for old in self.before.get((each.code, each.who), ())
+            if SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
             and _beside(old, each)
             and (old.message == each.message or not _worse(old.message, each.message))
-            for old in self.before.get((each.code, each.who), ())
-        )
+        ]  # fmt: skip
+
+
+def _flown_sizes(show: Staged) -> set[float]:
+    """Hand work of what is flown [m]: one for each pattern at its pace, since others hardly have the same."""
+    return {
+        own.size
+        for each in show.dancers for hand in each.deviation.values() for own in hand
+        if own.size > LARGE
+    }  # fmt: skip
 
 
 def faults_in(check: Check, show: Staged) -> Iterator[Finding]:
@@ -219,6 +251,10 @@ def _beside(one: Finding, other: Finding) -> bool:
         return one.start is other.start
     ends = [each.start if each.end is None else each.end for each in (one, other)]
     return one.start <= (ends[1] or 0.0) + _BESIDE and other.start <= (ends[0] or 0.0) + _BESIDE
+
+
+def _unlike(old: Finding, each: Finding) -> tuple[bool, float]:
+    return old.message != each.message, abs((old.start or 0.0) - (each.start or 0.0))
 
 
 def _worse(before: str, after: str) -> bool:

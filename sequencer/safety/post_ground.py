@@ -2,7 +2,7 @@
 
 Stage frame [m]. Nobody is posted in an exit or its way, on the fire lane, inside scenery or among the audience; a
 guard stands at the audience's edge, the fuel keeper by the fuel. What is proposed besides keeps out of every reach
-and outside the hull of all places with fire, so that nobody stands surrounded by it.
+and outside the hull of every reach on the stage while anybody is lit, so that nobody stands amid the act.
 
 Sources: guards keep the audience from stage and fuel (North American fire-arts guidelines [A36; read]); a keeper stays
 with the fuel (juggling society, Dublin [A37; read]). The distances are design choices.
@@ -17,7 +17,13 @@ import numpy as np
 
 from sequencer.geometry.regions import Point
 from sequencer.motion.clearance.to_posts import Followed
-from sequencer.safety.posting import FreeGround, PostArea, Posting, propose_posts
+from sequencer.safety.posting import (
+    FreeGround,
+    PostArea,
+    Posting,
+    propose_posts,
+    sampled_places,
+)
 from sequencer.safety.safety_plan import PLAN_PARTS, SafetyPlan, safety_plan
 from sequencer.safety.site_lines import lane_half
 from sequencer.safety.watching import Duty
@@ -36,7 +42,7 @@ FROM_FUEL = 3.0  # at most from the fuel point, for its keeper; others keep fart
 FAR_OFF = 50.0  # from stage, audience and fuel: a slip of the pen
 POST_ROOM = 3.0  # beyond the performers' reach within which posts are sought
 MORE = 3  # spotters added to keep the longest way
-OUTSIDE_FIRE = 0.3  # outside the hull of all places with fire
+OUTSIDE_ACT = 0.3  # outside the hull of every reach while anybody is lit
 _IN_CROWD: Mapping[str, PostFaultKind] = {"perimeter": "guard in crowd", "lead": "lead in crowd"}
 _ROUND = 4  # sides of a quarter circle
 _INNER = cos(
@@ -78,6 +84,11 @@ def free_post(show: Staged, duty: Duty) -> Point | None:
     return next(posts_round(show, duty), None)
 
 
+def may_stand(show: Staged, duty: Duty, place: Point) -> bool:
+    """Whether somebody may be sent to a place: nothing is wrong there, and it is outside every reach and the act."""
+    return bool(_anywhere(show).mask(np.array([place]))[0]) and not post_faults(show, duty, place)
+
+
 def posts_round(show: Staged, duty: Duty, *, within: float = FAR_OFF) -> Iterator[Point]:
     """Places at which nothing is wrong round where somebody is, or belongs, nearest first, to 10 cm."""
     rings = np.array(list(_around(_belongs(show, duty), within)))
@@ -99,7 +110,7 @@ def proposed_posts(
     number : int, optional
         Number of spotters; default: as many as the rules require, or as the crew has if more.
     within : float, optional
-        Longest way allowed [m]: where so many cannot keep it from outside the fire, up to `MORE` are added; None if
+        Longest way allowed [m]: where so many cannot keep it from outside the act, up to `MORE` are added; None if
         they cannot either.
     """
     if not plan.followed:
@@ -173,7 +184,7 @@ def _stops(each: Followed) -> Any:
 
 
 def _closed(show: Staged) -> Iterator[tuple[Point, ...]]:
-    """Outlines of the ground on which nobody is posted, besides scenery: exits, ways, lane, fuel, and amid the fire."""
+    """Outlines of the ground on which nobody is posted, besides scenery: exits, ways, lane, fuel, and amid the act."""
     import shapely
 
     venue, shapes = show.show.venue, []
@@ -182,13 +193,45 @@ def _closed(show: Staged) -> Iterator[tuple[Point, ...]]:
         shapes.append(_line(out.way, half) if len(out.way) > 1 else _round(out.at, half))
     if venue.fire_lane is not None:
         shapes.append(_line(venue.fire_lane.line, lane_half(venue.fire_lane)))
-    places = [fire.places for fire in fires_of(show)]
-    if places:
-        shapes.append(
-            shapely.MultiPoint(np.concatenate(places)).convex_hull.buffer(OUTSIDE_FIRE, _ROUND)
-        )
+    act = list(_reaches(show))
+    if act:
+        shapes.append(shapely.unary_union(act).convex_hull)
     for shape in shapes:
         yield _corners(shape)
+
+
+def _reaches(show: Staged) -> Iterator[Any]:
+    """The ground under everybody's reach, and a little more: of who is lit, and of who is on the stage meanwhile."""
+    import shapely
+
+    for fire in fires_of(show):
+        yield _round_places(fire.places, fire.reach + fire.slack)
+    stage = _stage(show)
+    for start, end in _lit_spans(show):
+        for dancer in show.dancers:
+            places, slack = sampled_places(
+                Followed(who=dancer.name, floor=dancer.floor, start=start, end=end)
+            )
+            there = places[shapely.intersects_xy(stage, places[:, 0], places[:, 1])]
+            if len(there):
+                yield _round_places(there, dancer.reach + slack)
+
+
+def _lit_spans(show: Staged) -> list[tuple[float, float]]:
+    """When anybody is lit, from and to [beats]."""
+    spans: list[tuple[float, float]] = []
+    for burn in sorted(safety_plan(show).followed, key=lambda each: each.start):
+        if spans and burn.start <= spans[-1][1]:
+            spans[-1] = (spans[-1][0], max(spans[-1][1], burn.end))
+        else:
+            spans.append((burn.start, burn.end))
+    return spans
+
+
+def _round_places(places: Any, reach: float) -> Any:
+    import shapely
+
+    return shapely.MultiPoint(places).convex_hull.buffer((reach + OUTSIDE_ACT) / _INNER, _ROUND)
 
 
 def _corners(shape: Any) -> tuple[Point, ...]:

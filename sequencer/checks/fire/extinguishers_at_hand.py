@@ -424,7 +424,7 @@ def _middle(followed: Sequence[Followed]) -> tuple[float, float]:
 
 
 def _at(place: tuple[float, float]) -> str:
-    return f"{place_text(place)}, outside every reach"
+    return f"{place_text(place)}, outside every reach and not amid the performers"
 
 
 CHECK = Check(

@@ -5,7 +5,7 @@ walk, the reaction counted, which is the safe side for a rescuer. A spotter must
 Sources: Woods et al. 2015 (reaction); LaPlante and Kaeser 2007 (slow walk); the limit is a rule of the book in force.
 """
 
-from collections.abc import Collection, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import replace
 from math import dist
 
@@ -22,7 +22,7 @@ from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, beyond, closest, farthest
-from sequencer.safety.post_ground import proposed_posts
+from sequencer.safety.post_ground import may_stand, proposed_posts
 from sequencer.safety.safety_plan import (
     PLAN_PARTS,
     SafetyPlan,
@@ -55,14 +55,21 @@ def watch(show: Staged) -> Outcome:
 
 @where_lit
 def _without_posts(show: Staged) -> Outcome:
-    """The same, without proposing posts."""
+    """The same, without seeking places for posts."""
     return _outcome(show, posts=False)
 
 
 def _outcome(show: Staged, *, posts: bool) -> Outcome:
     plan = safety_plan(show)
     limit = longest_walk(plan.book)
-    watched = watch_findings(plan.followed, plan.crew, limit=limit, clock=show, ground=plan.ground)
+    watched = watch_findings(
+        plan.followed,
+        plan.crew,
+        limit=limit,
+        clock=show,
+        ground=plan.ground,
+        allowed=(lambda duty, place: may_stand(show, duty, place)) if posts else None,
+    )
     watched += assigned_findings(plan.watch, limit=limit, clock=show, known=watched)
     sights = sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show)
     _, rule = watched_by_one(plan.book, plan.lit_at_once)
@@ -118,6 +125,7 @@ def watch_findings(
     limit: tuple[float, Rule] | None,
     clock: BeatReader,
     ground: WalkableFloor,
+    allowed: Callable[[Duty, Point], bool] | None = lambda _duty, _place: True,
 ) -> list[Finding]:
     """Lit performers whom nobody watches, or who are too long a walk from every spotter of theirs.
 
@@ -131,6 +139,8 @@ def watch_findings(
     clock : BeatReader
     ground : WalkableFloor
         Obstacles that the crew walk round.
+    allowed : callable, optional
+        Whether somebody of the crew may be sent to a place; None if no such place is to be sought.
     """
     found = []
     watched: list[Followed] = []
@@ -152,7 +162,9 @@ def watch_findings(
     within = [not worst.spans for worst in longest]
     for burn, watchers, worst in zip(watched, posts, longest, strict=True):
         if worst.spans:
-            remedies = _remedies(burn, watchers, worst, reach, watched, posts, within, ground)
+            remedies = _remedies(
+                burn, watchers, worst, reach, watched, posts, within, ground, allowed
+            )
             found.append(_out_of_reach(burn, watchers[worst.post], worst, limit, clock, remedies))
     return found
 
@@ -377,30 +389,33 @@ def _remedies(
     posts: Sequence[Sequence[Duty]],
     within: Sequence[bool],
     ground: WalkableFloor,
+    allowed: Callable[[Duty, Point], bool] | None,
 ) -> tuple[str, ...]:
-    """Move the nearest post, if it is proven to cover everybody it watches; or add a post."""
+    """Move the nearest post, if it may stand there and is proven to cover everybody it watches; or add a post."""
     post = watchers[worst.post]
     gap = dist(post.place, worst.place)
     step = worst.distance - reach + _SPARE
     found = []
-    if gap > step:
+    barred = False
+    if gap > step and allowed is not None:
         moved = (
             post.place[0] + (worst.place[0] - post.place[0]) * step / gap,
             post.place[1] + (worst.place[1] - post.place[1]) * step / gap,
         )
-        if _covers(post, moved, burn, reach, watched, posts, within, ground):
+        barred = not allowed(post, (round(moved[0], 2), round(moved[1], 2)))
+        if not barred and _covers(post, moved, burn, reach, watched, posts, within, ground):
             found.append(
                 f"move {post.who} {rounded_up(step, 2):.2f} m to [{moved[0]:.2f}, {moved[1]:.2f}]: everybody "
                 "they watch is then in reach"
             )
-    if not found:
+    if not found and not barred:
         found.append(
             f"move {post.who} at least {rounded_up(step, 2):.2f} m toward [{worst.place[0]:.1f}, "
             f"{worst.place[1]:.1f}]; another post must then cover the rest"
         )
     found.append(
         f"add a spotter for {burn.who} within {rounded_down(reach, 1):.1f} m of [{worst.place[0]:.1f}, "
-        f"{worst.place[1]:.1f}], outside every reach"
+        f"{worst.place[1]:.1f}], outside every reach and not amid the performers"
     )
     return tuple(found)
 

@@ -173,6 +173,14 @@ def test_a_harm_that_grows_is_seen():
     assert not any("audience" in word for word in harm_of(before, farther, trajectories=False))
 
 
+def test_a_warning_that_is_new_is_harm():
+    """A walk of 6 m in two beats: nothing stops, but nobody walks as fast."""
+    before = baseline(stage(PLANTED["way"]))
+    hasty = restaged(before.show, [(("staging", 1, "beats"), 2)])
+    assert "Ash: walks-too-fast" in harm_of(before, hasty, trajectories=False)
+    assert not any("walks" in word for word in harm_of(before, before.show, trajectories=False))
+
+
 def test_the_report_offers_what_holds():
     report = checked_with_mends(stage(PLANTED["shift"]))
     (finding,) = (one for one in report.findings if one.code == "too-close")

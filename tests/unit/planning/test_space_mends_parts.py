@@ -8,6 +8,8 @@ import numpy as np
 import pytest
 
 from sequencer.checks.distances.spacing import Conflict
+from sequencer.checks.outcome import Outcome
+from sequencer.findings import Finding
 from sequencer.planning import space_mends as mends
 from sequencer.planning.space_edits import SpaceEdit
 
@@ -86,10 +88,11 @@ def test_a_pair_is_still_close_within_the_conflict_or_newly_beside_it(spans, clo
 @pytest.fixture
 def faults(monkeypatch):
     """Faults of the changed show, as they are put in."""
-    own = SimpleNamespace(bad=(), floor=Counter(), near={}, dance=Counter())
+    own = SimpleNamespace(bad=(), floor=Counter(), near={}, dance=Counter(), walks=Counter())
+    monkeypatch.setattr(mends, "_walk_faults", lambda _show: own.walks)
     monkeypatch.setattr(mends, "too_close", lambda _show: own.bad)
     monkeypatch.setattr(mends, "_floor_faults", lambda _show: (own.floor, own.near))
-    monkeypatch.setattr(mends, "_trajectory_stops", lambda _show: own.dance)
+    monkeypatch.setattr(mends, "_trajectory_faults", lambda _show: own.dance)
     return own
 
 
@@ -258,6 +261,16 @@ def test_harm_is_what_was_not_there_before(faults):
     assert told[-1] == expected[-1]
 
 
+def test_walks_are_judged_first_and_nothing_else_if_one_is_new(faults, monkeypatch):
+    slow = ("walks-too-fast", ("Ash",), "", "warn")
+    own = before(conflict(8.0, 12.0), floor=[slow])
+    faults.floor = faults.walks = Counter([slow])
+    assert not mends.does_harm(own, show(), trajectories=False)
+    faults.floor = faults.walks = Counter([slow, slow])
+    monkeypatch.setattr(mends, "too_close", None)
+    assert mends.does_harm(own, show(), trajectories=False)
+
+
 def test_a_pair_that_comes_closer_than_before_is_harm(faults):
     faults.bad = (conflict(8.0, 12.0, 0.18),)
     assert mends.harm_of(before(conflict(8.0, 12.0)), show(), trajectories=False) == (
@@ -265,21 +278,48 @@ def test_a_pair_that_comes_closer_than_before_is_harm(faults):
     )
 
 
-def test_stops_are_counted_by_what_they_are_about():
+def test_faults_are_counted_by_what_they_are_about():
     def finding(code, who, severity="stop"):
         return SimpleNamespace(code=code, who=who, severity=severity)
 
     # hashable by identity, as the findings of a report are by value
-    class Finding(SimpleNamespace):
+    class Row(SimpleNamespace):
         __hash__ = object.__hash__
 
-    rows = [Finding(**vars(finding(*one))) for one in (
+    rows = [Row(**vars(finding(*one))) for one in (
         ("off-stage", ("Ash",)), ("off-stage", ("Ash",)), ("near", ("Ash",)), ("slow", (), "warn"),
+        ("said", ("Ash",), "note"),
     )]  # fmt: skip
     outcome = SimpleNamespace(findings=rows, things=[(rows[2], "post")])
-    assert mends._stops(outcome) == Counter(
-        {("off-stage", ("Ash",), ""): 2, ("near", ("Ash",), "post"): 1}
-    )
+    assert mends._faults(outcome) == Counter(
+        {("off-stage", ("Ash",), "", "stop"): 2, ("off-stage", ("Ash",), "", "warn"): 2,
+         ("near", ("Ash",), "post", "stop"): 1, ("near", ("Ash",), "post", "warn"): 1,
+         ("slow", (), "", "warn"): 1}
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "harm"),
+    [
+        (["stop"], ["warn"], False),  # it no longer stops
+        (["warn"], ["stop"], True),
+        (["warn"], ["warn"], False),
+        (["stop", "warn"], ["warn", "warn"], False),
+        (["warn"], ["warn", "warn"], True),
+        ([], ["warn"], True),
+        ([], ["note"], False),
+    ],
+)
+def test_a_warning_that_is_new_is_harm_and_a_stop_that_only_warns_now_is_none(old, new, harm):
+    def counted(severities):
+        rows = [
+            Finding(code="let-go-near", severity=each, who=("Ash",), message=str(k), start=None,
+                    end=None, position=None, remedies=(), source="")
+            for k, each in enumerate(severities)
+        ]  # fmt: skip
+        return mends._faults(Outcome(findings=tuple(rows)))
+
+    assert bool(counted(new) - counted(old)) == harm
 
 
 def test_the_closest_come_first(monkeypatch):
@@ -318,10 +358,10 @@ class Told:
         return Told(self.clearances, (*self.findings, *other.findings))
 
 
-def check(code, *, can_stop=True):
+def check(code, *, can_fail=True):
     row = SimpleNamespace(code=code, who=("Ash",), severity="stop")
     made = type("Row", (SimpleNamespace,), {"__hash__": object.__hash__})(**vars(row))
-    return SimpleNamespace(faults=lambda _show: Told(findings=[made]), can_stop=can_stop)
+    return SimpleNamespace(faults=lambda _show: Told(findings=[made]), can_fail=can_fail)
 
 
 def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_near(monkeypatch):
@@ -344,7 +384,7 @@ def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_nea
     monkeypatch.setattr(mends, "required_distances", lambda _show: "required")
     monkeypatch.setattr(mends, "boundaries", boundaries)
     monkeypatch.setattr(mends.keeping_clear, "CHECK", spacing)
-    mild = check("d", can_stop=False)  # is not run: a mend is held against stops
+    mild = check("d", can_fail=False)  # is not run: notes are no harm
     made = {
         "places": (check("a"), spacing, mild, check("b")),
         "trajectories": (spacing, mild, check("c")),
@@ -352,7 +392,11 @@ def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_nea
     monkeypatch.setattr(mends, "checks_of", lambda what: made[what])
     stops, near = mends._floor_faults(show(tempo="tempo", venue="venue"))
     assert near == {("Ash", "post"): 0.6, ("Birch", "post"): 0.9, ("Ash", "wall"): 2.0}
-    assert stops == Counter({("a", ("Ash",), ""): 1, ("b", ("Ash",), ""): 1})
+    assert stops == Counter(
+        {(code, ("Ash",), "", rank): 1 for code in "ab" for rank in ("stop", "warn")}
+    )
     assert asked == [((DANCERS, "tempo", "venue", "required"), {"start": 0.0, "end": 48.0})]
     monkeypatch.setattr(mends, "Outcome", Told)
-    assert mends._trajectory_stops(show()) == Counter({("c", ("Ash",), ""): 1})
+    assert mends._trajectory_faults(show()) == Counter(
+        {("c", ("Ash",), "", rank): 1 for rank in ("stop", "warn")}
+    )

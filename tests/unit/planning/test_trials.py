@@ -1,8 +1,11 @@
 """Changes tried on a show: what counts as cleared, as new, and as worse."""
 
+from dataclasses import replace
+
 import pytest
 
 from sequencer.findings import Finding
+from sequencer.planning import trials as trials_module
 from sequencer.planning.trials import DanceEdit, FaultTrials, _worse, pace_share
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -42,6 +45,20 @@ def test_a_change_clears_a_fault_if_nothing_of_its_kind_is_left_there(trials):
     assert trials.has([slack])
 
 
+def test_a_change_after_which_too_much_would_have_to_be_flown_is_not_waited_for(
+    trials, monkeypatch
+):
+    """As many flights as are waited for are made; one more and nothing is proven. What is flown anyway costs nothing."""
+    (slack,) = trials.before["tether-slack", ("Isa",)]
+    quick = trials.of([slack], cycle(1)).after
+    sizes = {id(quick): set(range(15)), id(trials._plain): {0, 1, 2}}
+    monkeypatch.setattr(trials_module, "needs_flights", lambda _show: True)
+    monkeypatch.setattr(trials_module, "_flown_sizes", lambda show: sizes[id(show)])
+    assert trials.confirmed([slack], cycle(1)).clear
+    sizes[id(quick)].add(15)
+    assert trials.confirmed([slack], cycle(1)) is None
+
+
 def test_a_change_that_brings_another_fault_does_harm(trials):
     (slack,) = trials.before["tether-slack", ("Isa",)]
     trial = trials.of([slack], cycle(0.25))
@@ -72,8 +89,19 @@ def test_a_fault_elsewhere_is_another_one(trials):
         position="9.1", message=slack.message,
     )  # fmt: skip
     assert not trials.has([later])
-    assert not trials._was_there(later)
-    assert trials._was_there(slack)
+    assert trials._new_or_worse([later]) == (later,)
+    assert trials._new_or_worse([slack]) == ()
+
+
+def test_a_fault_of_before_stands_for_one_of_now(trials):
+    """Two beside one that was there: the one that is most like it was there, the other is new."""
+    (slack,) = trials.before["tether-slack", ("Isa",)]
+    beside = replace(
+        slack, start=slack.start + 0.2, message=slack.message.replace("static", "other")
+    )
+    assert trials._new_or_worse([beside]) == ()
+    assert trials._new_or_worse([beside, slack]) == (beside,)
+    assert trials._new_or_worse([slack, slack]) != ()
 
 
 @pytest.mark.parametrize(

@@ -3,9 +3,9 @@
 from math import dist
 
 import pytest
-from shapely import LineString, MultiPoint, Point
+from shapely import LineString, Point, unary_union
 
-from sequencer.safety.post_ground import OUTSIDE_FIRE, post_faults, proposed_posts
+from sequencer.safety.post_ground import OUTSIDE_ACT, post_faults, proposed_posts
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.safety.watching import Duty
 from tests.sites import site
@@ -36,14 +36,19 @@ def test_a_proposed_post_is_outside_reach_fire_exits_lane_fuel_and_crowd(pairs, 
     show = site(*pairs)
     posting = proposed_posts(show, safety_plan(show), number=number)
     beats = [0.0, 20 * 4.0, 21 * 4.0, 24 * 4.0, 40 * 4.0]
-    lit = MultiPoint([dancer.floor.place_at(beat) for dancer in show.dancers for beat in beats])
+    act = unary_union(
+        [
+            Point(dancer.floor.place_at(beat)).buffer(dancer.reach)
+            for dancer in show.dancers for beat in beats
+        ]
+    ).convex_hull  # fmt: skip
 
     assert len(posting.places) == number
     for place in posting.places:
         assert str(place).count("-0.0,") == str(place).count("-0.0)") == 0
         spotter = Duty(who="new", place=place, duty="spotter")
         assert post_faults(show, spotter, place) == ()
-        assert lit.convex_hull.distance(Point(place)) >= 0.9 * OUTSIDE_FIRE
+        assert act.distance(Point(place)) >= 0.9 * OUTSIDE_ACT
         assert dist(place, (11, 12)) >= 3.0
         assert place[1] > -9
         assert LineString([(20, 4), (12, 4)]).distance(Point(place)) >= 2.0
@@ -81,10 +86,10 @@ FIELD = (
 
 
 @pytest.mark.parametrize(
-    ("within", "count"), [(None, 1), (7.1, 1), (6.9, 2), (3.2, 2), (1.5, None)]
+    ("within", "count"), [(None, 1), (7.6, 1), (7.4, 2), (3.2, 2), (1.5, None)]
 )
 def test_as_many_are_proposed_as_keep_the_walk(within, count):
-    """14 m apart: one post is 7 m and more from both, two are near one each, and none is nearer than a reach."""
+    """14 m apart: one post, off the line between the reaches, is 7.5 m from both; two are near one each, and none is nearer than a reach."""
     show = site(*FIELD)
     posting = proposed_posts(show, safety_plan(show), number=1, within=within)
 
