@@ -90,7 +90,7 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
         pairs = []
         if out is not None and beat > slot.end - out[2] - _NEAR_EDGE:
             pairs.append((k, k + 1))
-        if beat < slot.start + _NEAR_EDGE:
+        if beat < slot.start + _NEAR_EDGE + setting.late.get(k - 1, 0):
             pairs.append((k - 1, k))
         pair = next((each for each in pairs if each in links), None)
         if pair is None:

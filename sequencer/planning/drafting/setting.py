@@ -48,7 +48,9 @@ class Cast:
     laws: tuple[
         tuple[MoveLaws, ...], ...
     ]  # of each performer, in each way: at a tempo, mirrored or not
-    ways: tuple[int, ...]  # of each slot, which of these ways
+    ways: tuple[
+        int, ...
+    ]  # of each slot, which of these ways: tempos, who is mirrored, who is how late
     material: Material
     book: Mapping[str, Pattern]
 
@@ -74,6 +76,7 @@ class Setting:
     wishes: Wishes
     weights: Weights = field(default_factory=Weights)
     walked: frozenset[int] = frozenset()  # slots in which somebody walks
+    late: Mapping[int, int] = field(default_factory=dict)  # [beats] of the last out of each slot
     fixed: tuple[Fixed, ...] = ()
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
