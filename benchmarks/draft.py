@@ -92,8 +92,10 @@ def drafted(track: Path, song: Song, names: Sequence[str], people: int = 1) -> d
         return {"refused": str(error), "seconds": time.process_time() - before}
     seconds = time.process_time() - before
     show = staged(show_from_document(parse_document(draft.text, "draft.yaml")), song)
-    bare = staged(show_from_document(parse_document(text, "draft.yaml")), song)
-    known = {(one.code, one.message) for one in checked(bare).findings}
+    known = {(one.code, one.message) for one in draft.left}
+    if people == 1:
+        bare = staged(show_from_document(parse_document(text, "draft.yaml")), song)
+        known = {(one.code, one.message) for one in checked(bare).findings}
     new = [
         one
         for one in checked(show).findings
