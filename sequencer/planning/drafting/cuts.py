@@ -50,6 +50,12 @@ def caused(show: Staged, before: Findings) -> list[Finding]:
     return [each for key, each in grave_findings(show).items() if key not in before]
 
 
+def besides_dance(show: Staged) -> Findings:
+    """STOP and WARN of a show other than those of the checks on what is danced."""
+    danced = grave_findings(show, dance_only=True)
+    return {key: each for key, each in grave_findings(show).items() if key not in danced}
+
+
 def _of_the_dance(check: Check) -> bool:
     return check.name in _OF_THE_DANCE
 

@@ -14,7 +14,14 @@ from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditions import setting_for
 from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, best
-from sequencer.planning.drafting.cuts import Findings, caused, cut, grave_findings, to_leave
+from sequencer.planning.drafting.cuts import (
+    Findings,
+    besides_dance,
+    caused,
+    cut,
+    grave_findings,
+    to_leave,
+)
 from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
 from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
@@ -23,7 +30,7 @@ from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
-from sequencer.show.drafted import DraftedRow, drafted_text
+from sequencer.show.drafted import DraftedRow, FileRow, drafted_text
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
@@ -153,6 +160,7 @@ class _Drafting:
         """The draft; None if something must stay open for it, and it has to be begun again."""
         slots = self.ground.slots()
         self._group = group_draft(self.ground, slots, in_turn=self._in_turn)
+        before = {**self._before, **self._of_the_venue()}
         setting = setting_for(
             self.ground,
             slots,
@@ -175,9 +183,9 @@ class _Drafting:
             else:
                 draft, show = self._made(setting, chosen)
                 self.say(f"checking the routine (round {number + 1})", _FOUND)
-                faults = caused(show, self._before)
+                faults = caused(show, before)
                 if not faults:
-                    return replace(draft, checked=True)
+                    return replace(draft, checked=True, left=tuple(before.values()))
                 left = to_leave(setting, show, faults)
                 if left:
                     self.ground = replace(self.ground, left=(*self.ground.left, *left))
@@ -185,6 +193,12 @@ class _Drafting:
                 if not cut(setting, chosen.picks, show, faults):
                     raise self._not_clean(faults[0])
         raise self._not_clean(faults[0] if faults else None)
+
+    def _of_the_venue(self) -> Findings:
+        """What stops or warns in drafted formations before anybody dances, besides what is between the dancers."""
+        if not self._group.formations:
+            return {}
+        return besides_dance(self._staged(self._text({}, ())))
 
     def best_so_far(self) -> Draft | None:
         """The best routine of a search that was interrupted; it was not checked."""
@@ -316,18 +330,8 @@ class _Drafting:
             for start, end in ground.stop_spans()
         ]
         rows.sort(key=lambda row: row.at)
-        text = drafted_text(
-            ground.text,
-            ground.document,
-            keep=ground.keep,
-            phrases=phrases,
-            rows=rows,
-            formations=self._group.formations if ground.section is None else None,
-            staging=self._group.staging,
-            starts=ground.starts(),
-        )
-        read = show_from_document(parse_document(text.removeprefix("\ufeff"), ground.document.file))
-        show = staged(read, ground.heard, before=ground.base)
+        text = self._text(phrases, rows)
+        show = self._staged(text)
         whole = sum(each.slot.beats for each in danced)
         draft = Draft(
             text=text,
@@ -346,6 +350,26 @@ class _Drafting:
             left_open=ground.left_open(),
         )
         return draft, show
+
+    def _text(self, phrases: Mapping[str, list[FileRow]], rows: Sequence[DraftedRow]) -> str:
+        """The file with a routine, and with the formations drafted for it."""
+        ground = self.ground
+        return drafted_text(
+            ground.text,
+            ground.document,
+            keep=ground.keep,
+            phrases=phrases,
+            rows=rows,
+            formations=self._group.formations if ground.section is None else None,
+            staging=self._group.staging,
+            starts=ground.starts(),
+        )
+
+    def _staged(self, text: str) -> Staged:
+        """A show of such a text."""
+        file = self.ground.document.file
+        read = show_from_document(parse_document(text.removeprefix("\ufeff"), file))
+        return staged(read, self.ground.heard, before=self.ground.base)
 
     def _not_clean(self, finding: Finding | None) -> InputError:
         what = "no routine was found that passes the checks"
