@@ -30,7 +30,7 @@ from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
-from sequencer.show.drafted import DraftedRow, FileRow, drafted_text
+from sequencer.show.drafted import DraftedRow, drafted_text
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
@@ -198,7 +198,14 @@ class _Drafting:
         """What stops or warns in drafted formations before anybody dances, besides what is between the dancers."""
         if not self._group.formations:
             return {}
-        return besides_dance(self._staged(self._text({}, ())))
+        ground = self.ground
+        values = {
+            **ground.values,
+            "formations": {**(ground.values.get("formations") or {}), **self._group.formations},
+            "staging": [dict(row.values) for row in self._group.staging],
+        }
+        read = show_from_document(replace(ground.document, values=values))
+        return besides_dance(staged(read, ground.heard, before=ground.base))
 
     def best_so_far(self) -> Draft | None:
         """The best routine of a search that was interrupted; it was not checked."""
@@ -330,8 +337,18 @@ class _Drafting:
             for start, end in ground.stop_spans()
         ]
         rows.sort(key=lambda row: row.at)
-        text = self._text(phrases, rows)
-        show = self._staged(text)
+        text = drafted_text(
+            ground.text,
+            ground.document,
+            keep=ground.keep,
+            phrases=phrases,
+            rows=rows,
+            formations=self._group.formations if ground.section is None else None,
+            staging=self._group.staging,
+            starts=ground.starts(),
+        )
+        read = show_from_document(parse_document(text.removeprefix("\ufeff"), ground.document.file))
+        show = staged(read, ground.heard, before=ground.base)
         whole = sum(each.slot.beats for each in danced)
         draft = Draft(
             text=text,
@@ -350,26 +367,6 @@ class _Drafting:
             left_open=ground.left_open(),
         )
         return draft, show
-
-    def _text(self, phrases: Mapping[str, list[FileRow]], rows: Sequence[DraftedRow]) -> str:
-        """The file with a routine, and with the formations drafted for it."""
-        ground = self.ground
-        return drafted_text(
-            ground.text,
-            ground.document,
-            keep=ground.keep,
-            phrases=phrases,
-            rows=rows,
-            formations=self._group.formations if ground.section is None else None,
-            staging=self._group.staging,
-            starts=ground.starts(),
-        )
-
-    def _staged(self, text: str) -> Staged:
-        """A show of such a text."""
-        file = self.ground.document.file
-        read = show_from_document(parse_document(text.removeprefix("\ufeff"), file))
-        return staged(read, self.ground.heard, before=self.ground.base)
 
     def _not_clean(self, finding: Finding | None) -> InputError:
         what = "no routine was found that passes the checks"
