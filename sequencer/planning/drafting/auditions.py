@@ -9,7 +9,15 @@ import numpy as np
 from sequencer.errors import InputError
 from sequencer.motion.fitting.fits import GOOD
 from sequencer.motion.fitting.windows import windows_of
-from sequencer.planning.drafting.candidates import Audition, DraftMove, Heard, auditioned, moves_for
+from sequencer.motion.patterns.blocks import Direction, Timing
+from sequencer.planning.drafting.candidates import (
+    HANDS,
+    Audition,
+    DraftMove,
+    Heard,
+    auditioned,
+    moves_for,
+)
 from sequencer.planning.drafting.draft_ground import DraftGround
 from sequencer.planning.drafting.group_draft import GroupDraft
 from sequencer.planning.drafting.passages import MoveLaws
@@ -291,16 +299,41 @@ def _some(
     *,
     most: int = _MOVES,
 ) -> list[int]:
-    """Of each pattern the moves with most room; fewer of each where there are many patterns, about so many in all."""
+    """Of each pattern the moves with most room; fewer of each where there are many patterns, about so many in all.
+
+    Where few are kept, the second of a pattern times the hands in another way than the first, and each pattern in its own, so
+    that all ways are left to choose from.
+    """
     names = list(dict.fromkeys(moves[k].pattern for k in passing))
     least, greatest = _EACH
     each = max(least, min(greatest, most // max(len(names), 1)))
     out: list[int] = []
-    for name in names:
+    for n, name in enumerate(names):
         own = [k for k in passing if moves[k].pattern == name]
         own.sort(key=lambda k: (not moves[k].usual, -min(heard[k].margin, GOOD)))
+        own = _mixed(own, moves, n)
         chosen = set(own[:each])
         for row in passes:  # every range of tempos gets its share
             chosen |= set([k for k in own if row[k]][: max(1, each // 2)])
         out += sorted(chosen)
     return out
+
+
+def _mixed(own: Sequence[int], moves: Sequence[DraftMove], turn: int) -> list[int]:
+    """Moves of a pattern, best first, so that each way of timing the hands comes once before any comes again."""
+    left, out = list(own), []
+    ways = [HANDS[(turn + n) % len(HANDS)] for n in range(len(HANDS))]
+    while left:
+        known: set[tuple[Timing, Direction]] = set()
+        first = left[0]
+        wanted = sorted(left, key=lambda k: (k != first, ways.index(_hands(moves[k]))))
+        for k in wanted:
+            if _hands(moves[k]) not in known:
+                known.add(_hands(moves[k]))
+                out.append(k)
+        left = [k for k in left if k not in out]
+    return out
+
+
+def _hands(move: DraftMove) -> tuple[Timing, Direction]:
+    return move.timing, move.direction

@@ -93,7 +93,7 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
             for slot in slots
         ]
         walked, formations, staging = _walked(ground, slots), {}, ()
-    between = _between(ground, slots)
+    between, calmest = _between(ground, slots)
     turns = staggered(
         slots,
         spots,
@@ -101,6 +101,7 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
         lead=ground.lead.name,
         names=ground.base.show.names,
         walked=walked if in_turn else frozenset(range(len(slots))),
+        calmest=calmest,
     )
     return GroupDraft(
         formations=formations,
@@ -227,8 +228,8 @@ def _free(name: str, taken: set[str]) -> str:
     return free
 
 
-def _between(ground: DraftGround, slots: Sequence[Slot]) -> list[str]:
-    """The labels of the parts that are neither loudest nor calmest, in the order of the song."""
+def _between(ground: DraftGround, slots: Sequence[Slot]) -> tuple[list[str], str | None]:
+    """The labels of the parts that are neither loudest nor calmest, in the order of the song; and of the calmest of many."""
     loud = {slot.label: 0.0 for slot in slots}
     for slot in slots:
         loud[slot.label] = max(loud[slot.label], ground.energy(slot.start, slot.end))
@@ -238,7 +239,7 @@ def _between(ground: DraftGround, slots: Sequence[Slot]) -> list[str]:
         rank = ranked.index(label) / max(len(ranked) - 1, 1)
         return rank <= _UNISON and not (rank == 0 and len(ranked) > 2)
 
-    return [label for label in loud if suits(label)]
+    return [label for label in loud if suits(label)], ranked[0] if len(ranked) > 2 else None
 
 
 def _mirrored(

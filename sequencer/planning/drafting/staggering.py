@@ -43,6 +43,7 @@ def staggered(
     lead: str,
     names: Sequence[str],
     walked: frozenset[int],
+    calmest: str | None = None,
 ) -> Staggered:
     """Which parts are danced in mirrored pairs, in canon, or as call and answer.
 
@@ -59,6 +60,8 @@ def staggered(
         In the order of the cast.
     walked : frozenset of int
         Slots in which somebody walks.
+    calmest : str, optional
+        Label of a part that is danced in canon or, if it cannot be, in unison.
 
     Notes
     -----
@@ -67,17 +70,18 @@ def staggered(
     pairs: set[int] = set()
     late: dict[int, Lateness] = {}
     kinds: dict[int, str] = {}
-    turn = 0
-    for label in between:
+    wanted = [(label, _TURNS[k % len(_TURNS)]) for k, label in enumerate(between)]
+    if calmest is not None:
+        wanted.append((calmest, CANON))
+    for label, kind in wanted:
         own = [k for k, slot in enumerate(slots) if slot.label == label]
-        kind = _TURNS[turn % len(_TURNS)]
-        turn += 1
         found = {} if kind == PAIRS else _passages(slots, own, walked)
         ways = {k: _lateness(kind, spots[k], lead, names) for k in found}
         # What returns is danced alike: every occurrence of the label needs the same lateness.
         said = {tuple(sorted(way.items())) for way in ways.values()}
         if len(said) != 1 or not said.pop():
-            pairs |= set(own)
+            if label != calmest:
+                pairs |= set(own)
             continue
         late |= ways
         kinds |= dict.fromkeys(ways, kind)

@@ -61,6 +61,16 @@ def test_nobody_is_staggered_beside_a_walk_in_any_return(walked):
     assert set(found.late) == {4}
 
 
+def test_the_calmest_part_is_a_canon_or_in_unison():
+    found = turns(between=["A"], spots=None)
+    assert not found.late
+    stood = {"lead": "Ann", "names": NAMES}
+    calm = staggered(SONG, [LINE] * len(SONG), ["A"], walked=frozenset(), calmest="C", **stood)
+    assert calm.kinds == {4: "canon"}
+    calm = staggered(SONG, [LINE] * len(SONG), ["A"], walked=frozenset({5}), calmest="C", **stood)
+    assert (calm.kinds, calm.pairs) == ({}, {0, 1})
+
+
 def test_short_stretches_and_gaps_are_danced_in_pairs():
     short = slots_of(*two("A", "A"), ("B", "B", 16), ("B", "B", 8), ("C", "C", 16))
     found = turns(short)
