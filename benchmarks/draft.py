@@ -1,9 +1,10 @@
 """Routines drafted for songs: whether they are clean, how good they are proven to be, and how they are made.
 
-Run: python benchmarks/draft.py --songs FOLDER [--count 20] [--patterns 10,25,60] [--seed 0] [--json]
+Run: python benchmarks/draft.py --songs FOLDER [--count 20] [--patterns 10,25,60] [--groups 4,6] [--seed 0] [--json]
 
 For each song and each number of patterns a show of one performer with poi is written, whose repertoire is that
-many patterns drawn by the seed; it is drafted, and the file that comes out is checked whole, anew. DraftRequest of each:
+many patterns drawn by the seed; it is drafted, and the file that comes out is checked whole, anew. With `--groups` the
+show has so many performers of different statures, who know 25 patterns; formations are drafted too. Of each:
 
     clean    the check says no STOP and no WARN that it does not say of the show without a routine
     gap      how much better a routine could be at most, as a share of the cost
@@ -42,15 +43,23 @@ from sequencer.staging.timeline import staged
 from sequencer.tasks.shows import hear_song
 from sequencer.timing.song import Song
 
+_GROUP_PATTERNS = 25
+_STATURES = (1.70, 1.62, 1.80, 1.66, 1.75, 1.85)  # [m]
+_NAMES = ("Ann", "Bo", "Cy", "Dee", "Eve", "Flo")
+_STAGE = {1: (8, 8), 4: (16, 12), 6: (22, 14)}  # [m] width and depth
 _SHOW = """\
 title: Draft
 track: {{file: {track}}}
-venue: {{name: hall, stage: {{shape: rectangle, width: 8 m, depth: 8 m}}, audience: [{{name: row, line: [[-8, -6], [8, -6]]}}]}}
+venue: {{name: hall, stage: {{shape: rectangle, width: {width} m, depth: {depth} m}}, audience: [{{name: row, line: [[-12, -6], [12, -6]]}}]}}
 cast:
-  - {{name: Ann, stature: 1.70 m, prop: poi, repertoire: {{known: [{names}]}}}}
-formations: {{start: {{spots: {{Ann: {{at: [0, 4]}}}}}}}}
-staging: [{{formation: start, from: 1.1}}]
-timeline: []
+{cast}{staged}timeline: []
+"""
+_PERFORMER = (
+    "  - {{name: {name}, stature: {stature:.2f} m, prop: poi, repertoire: {{known: [{names}]}}}}\n"
+)
+_ALONE = """\
+formations: {start: {spots: {Ann: {at: [0, 4]}}}}
+staging: [{formation: start, from: 1.1}]
 """
 
 
@@ -63,9 +72,19 @@ def repertoire(count: int, seed: int) -> list[str]:
     return [suited[k] for k in sorted(drawn)]
 
 
-def drafted(track: Path, song: Song, names: Sequence[str]) -> dict[str, Any]:
+def drafted(track: Path, song: Song, names: Sequence[str], people: int = 1) -> dict[str, Any]:
     """Figures of one draft."""
-    text = _SHOW.format(track=json.dumps(str(track)), names=", ".join(names))
+    width, depth = _STAGE[people]
+    text = _SHOW.format(
+        track=json.dumps(str(track)),
+        width=width,
+        depth=depth,
+        cast="".join(
+            _PERFORMER.format(name=name, stature=stature, names=", ".join(names))
+            for name, stature in list(zip(_NAMES, _STATURES, strict=True))[:people]
+        ),
+        staged=_ALONE if people == 1 else "",
+    )
     before = time.process_time()
     try:
         draft = drafted_show(text, str(track.with_suffix(".yaml")), song)
@@ -73,8 +92,10 @@ def drafted(track: Path, song: Song, names: Sequence[str]) -> dict[str, Any]:
         return {"refused": str(error), "seconds": time.process_time() - before}
     seconds = time.process_time() - before
     show = staged(show_from_document(parse_document(draft.text, "draft.yaml")), song)
-    bare = staged(show_from_document(parse_document(text, "draft.yaml")), song)
-    known = {(one.code, one.message) for one in checked(bare).findings}
+    known = {(one.code, one.message) for one in draft.left}
+    if people == 1:
+        bare = staged(show_from_document(parse_document(text, "draft.yaml")), song)
+        known = {(one.code, one.message) for one in checked(bare).findings}
     new = [
         one
         for one in checked(show).findings
@@ -82,6 +103,9 @@ def drafted(track: Path, song: Song, names: Sequence[str]) -> dict[str, Any]:
     ]
     return {
         "clean": not new,
+        "stops": sum(one.severity == "stop" for one in new),
+        "staggered": draft.text.count("in canon") + draft.text.count("call and answer"),
+        "mirrored": sum(block.mirrored for block in show.blocks),
         "findings": [f"{one.severity} {one.code} {one.position}: {one.message}" for one in new],
         "gap": draft.gap,
         "cost": draft.cost,
@@ -104,9 +128,9 @@ def link_share(show: Staged) -> float:
 def size_follows(show: Staged, song: Song) -> float:
     """Rank correlation of the loudness of blocks and of how far the heads are from the middle of their paths."""
     curve = np.array(song.energy)
-    (dancer,) = show.dancers
+    dancer = show.dancers[0]
     loud, sizes = [], []
-    for block in show.blocks:
+    for block in show.blocks_of(dancer.name):
         if block.link:
             continue
         low, high = (
@@ -130,7 +154,11 @@ def alike(show: Staged) -> bool:
     names = show.song.section_names()
     danced: dict[tuple[str, int], set[tuple[Any, ...]]] = {}
     for name, section in zip(names, show.song.sections, strict=True):
-        own = [block for block in show.blocks if show.section_at(block.start) == name]
+        own = [
+            block
+            for block in show.blocks_of(show.dancers[0].name)
+            if show.section_at(block.start) == name
+        ]
         if not own:
             continue
         beats = round(own[-1].end - own[0].start)
@@ -144,9 +172,9 @@ def alike(show: Staged) -> bool:
 
 
 def too_soon(show: Staged, _draft: Draft) -> int:
-    """Blocks whose pattern comes again within two eights, in a section of another label."""
+    """Blocks of the first whose pattern comes again within two eights, in a section of another label."""
     label = dict(zip(show.song.section_names(), (s.label for s in show.song.sections), strict=True))
-    blocks = [block for block in show.blocks if not block.link]
+    blocks = [block for block in show.blocks_of(show.dancers[0].name) if not block.link]
     count = 0
     for k, one in enumerate(blocks):
         for other in blocks[k + 1 :]:
@@ -167,6 +195,9 @@ def main() -> None:
         "--count", type=int, default=20, help="how many of them, evenly from the sorted list"
     )
     parser.add_argument("--patterns", default="10,25,60")
+    parser.add_argument(
+        "--groups", default="", help="how many performers instead of one: 4, 6, or 4,6"
+    )
     parser.add_argument("--seed", type=int, default=0)
     parser.add_argument("--json", action="store_true")
     given = parser.parse_args()
@@ -178,11 +209,12 @@ def main() -> None:
     with TemporaryDirectory():
         for file in files[::step][: given.count]:
             song = hear_song(file)
-            for count in (int(each) for each in given.patterns.split(",")):
+            for count, people in cases(given.patterns, given.groups):
                 row = {
                     "song": file.stem,
                     "of": count,
-                    **drafted(file, song, repertoire(count, given.seed)),
+                    "people": people,
+                    **drafted(file, song, repertoire(count, given.seed), people),
                 }
                 rows.append(row)
                 if not given.json:
@@ -191,6 +223,13 @@ def main() -> None:
         print(json.dumps({"rows": rows, "summary": summed(rows)}, indent=1))
     else:
         print(json.dumps(summed(rows), indent=1))
+
+
+def cases(patterns: str, groups: str) -> list[tuple[int, int]]:
+    """How many patterns, and how many performers."""
+    if groups:
+        return [(_GROUP_PATTERNS, int(each)) for each in groups.split(",")]
+    return [(int(each), 1) for each in patterns.split(",")]
 
 
 def summed(rows: Sequence[dict[str, Any]]) -> dict[str, Any]:
@@ -202,6 +241,7 @@ def summed(rows: Sequence[dict[str, Any]]) -> dict[str, Any]:
         "drafts": len(rows),
         "refused": len(rows) - len(made),
         "clean": sum(row["clean"] for row in made),
+        "no STOP": sum(not row["stops"] for row in made),
         "gap at most 2 %": sum(gap <= 0.02 for gap in gaps),
         "gap at most 5 %": sum(gap <= 0.05 for gap in gaps),
         "links at most 15 %": sum(row["links"] <= 0.15 for row in made),
@@ -215,7 +255,7 @@ def summed(rows: Sequence[dict[str, Any]]) -> dict[str, Any]:
 
 
 def _line(row: dict[str, Any]) -> str:
-    head = f"{row['song'][:34]:34s} {row['of']:3d}"
+    head = f"{row['song'][:34]:34s} {row['of']:3d} x {row['people']}"
     if "refused" in row:
         return f"{head}  refused after {row['seconds']:.0f} s: {row['refused']}"
     said = "clean" if row["clean"] else f"NOT clean: {row['findings'][0][:90]}"
@@ -223,6 +263,11 @@ def _line(row: dict[str, Any]) -> str:
         f"{head}  gap {100 * row['gap']:5.2f} %  links {100 * row['links']:4.1f} %  size {row['size']:5.2f}  "
         f"{'alike' if row['alike'] else 'NOT ALIKE'}  soon {row['soon']}  {row['patterns']:2d} patterns  "
         f"{row['seconds']:5.1f} s  {said}"
+        + (
+            f"  mirrored {row['mirrored']}, canon or answer {row['staggered']}"
+            if row["people"] > 1
+            else ""
+        )
     )
 
 

@@ -9,23 +9,36 @@ import numpy as np
 from sequencer.errors import InputError
 from sequencer.motion.fitting.fits import GOOD
 from sequencer.motion.fitting.windows import windows_of
-from sequencer.planning.drafting.candidates import Audition, DraftMove, Heard, auditioned, moves_for
+from sequencer.motion.patterns.blocks import Direction, Timing
+from sequencer.planning.drafting.candidates import (
+    HANDS,
+    Audition,
+    DraftMove,
+    Heard,
+    auditioned,
+    moves_for,
+)
 from sequencer.planning.drafting.draft_ground import DraftGround
 from sequencer.planning.drafting.group_draft import GroupDraft
 from sequencer.planning.drafting.passages import MoveLaws
 from sequencer.planning.drafting.repertoire import Material, fault_of_wish, material_for
 from sequencer.planning.drafting.setting import Cast, Setting
 from sequencer.planning.drafting.slots import Slot, occurrences
+from sequencer.planning.drafting.staggering import longer
 from sequencer.planning.drafting.weights import Weights
-from sequencer.progress import Progress
+from sequencer.progress import Progress, within
 from sequencer.show.wishes import meant_by
 
 RANGE_STEP = (
     4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
 )
 _WIDE = 1.15  # the fastest tempo of a range over its slowest
-_AT_ONCE = 40  # moves
+_AT_ONCE = 20  # moves
+_SHORTLISTED = 0.3  # of the progress of a group's auditions
 _MOVES = 160  # about as many candidates are kept, over all patterns
+_GROUP_MOVES = (
+    96  # about as many are auditioned by a whole group: those in which the lead has most room
+)
 _EACH = (2, 6)  # least and most of one pattern
 
 
@@ -60,7 +73,10 @@ def setting_for(
     stages = _stages(ground, ranges)
     every = [stage for own in stages for stage in own]
     moves = list(moves_for(material.names, every))
-    heard = _all_heard(moves, every, say)
+    if len(stages) > 1:
+        moves = _shortlist(ground, moves, stages[0], within(say, 0.0, _SHORTLISTED) or say)
+        say = within(say, _SHORTLISTED, 1.0) or say
+    heard = _all_heard(moves, stages, say)
     passes = [
         [
             all(heard[n * len(ranges) + c][k].passes for n in range(len(stages)))
@@ -75,7 +91,12 @@ def setting_for(
     ]
     chosen = _some(moves, best_of, somewhere, passes)
     ways = [
-        (of[slot.material], frozenset(group.mirrored.get(k, ()))) for k, slot in enumerate(slots)
+        (
+            of[slot.material],
+            frozenset(group.mirrored.get(k, ())),
+            tuple(longer(group.late, k).items()),
+        )
+        for k, slot in enumerate(slots)
     ]
     kinds = list(dict.fromkeys(ways))
     return Setting(
@@ -86,8 +107,11 @@ def setting_for(
             heard=tuple(best_of[k] for k in chosen),
             laws=tuple(
                 tuple(
-                    MoveLaws(replace(own[c], mirrored=own[c].record.name in names))
-                    for c, names in kinds
+                    MoveLaws(
+                        replace(own[c], mirrored=own[c].record.name in names),
+                        longer=dict(more).get(own[c].record.name, 0),
+                    )
+                    for c, names, more in kinds
                 )
                 for own in stages
             ),
@@ -98,6 +122,7 @@ def setting_for(
         wishes=ground.whole.show.wishes,
         weights=weights,
         walked=group.walked,
+        late={k: max(each.values()) for k, each in group.late.items()},
         fixed=ground.fixed(),
         seed=seed,
         forbidden={
@@ -168,17 +193,48 @@ def tempo_ranges(
     return ranges, tuple(of)
 
 
+def _shortlist(
+    ground: DraftGround, moves: list[DraftMove], lead: Sequence[Audition], say: Progress
+) -> list[DraftMove]:
+    """The moves worth an audition by everybody: of each pattern those in which the lead alone has most room.
+
+    All moves of a wished pattern stay, and all moves where the lead can dance none.
+    """
+    alone = [replace(stage, together=()) for stage in lead]
+    heard = _all_heard(moves, [alone], say)
+    passes = [[each.passes for each in row] for row in heard]
+    somewhere = [k for k in range(len(moves)) if any(row[k] for row in passes)]
+    if not somewhere:
+        return moves
+    best_of = [max((row[k] for row in heard), key=lambda h: h.passes) for k in range(len(moves))]
+    families = {name: each.family for name, each in ground.base.book.items()}
+    wished = {
+        name for word in ground.whole.show.wishes.counted for name in meant_by(word, families)
+    }
+    kept = set(_some(moves, best_of, somewhere, passes, most=_GROUP_MOVES))
+    return [move for k, move in enumerate(moves) if k in kept or move.pattern in wished]
+
+
 def _all_heard(
-    moves: Sequence[DraftMove], stages: Sequence[Audition], say: Progress
+    moves: Sequence[DraftMove], stages: Sequence[Sequence[Audition]], say: Progress
 ) -> list[list[Heard]]:
-    """How each move fares on each stage."""
-    found = []
-    for n, stage in enumerate(stages):
-        row: list[Heard] = []
-        for k in range(0, len(moves), _AT_ONCE):
-            say("auditioning patterns", (n + k / max(len(moves), 1)) / len(stages))
-            row += auditioned(moves[k : k + _AT_ONCE], stage)
-        found.append(row)
+    """How each move fares on each stage of everybody; what one cannot dance nobody else tries at that tempo."""
+    found: list[list[Heard]] = []
+    out: dict[tuple[int, int], Heard] = {}  # (range, move) that failed
+    whole = sum(len(own) for own in stages)
+    for own in stages:
+        for c, stage in enumerate(own):
+            row = [out.get((c, k)) for k in range(len(moves))]
+            left = [k for k, each in enumerate(row) if each is None]
+            for n in range(0, len(left), _AT_ONCE):
+                some = left[n : n + _AT_ONCE]
+                done = (len(found) + n / max(len(left), 1)) / whole
+                say(f"auditioning patterns for {stage.record.name}", done)
+                for k, each in zip(some, auditioned([moves[k] for k in some], stage), strict=True):
+                    row[k] = each
+                    if not each.passes:
+                        out[c, k] = each
+            found.append([each for each in row if each is not None])
     return found
 
 
@@ -240,17 +296,44 @@ def _some(
     heard: Sequence[Heard],
     passing: Sequence[int],
     passes: Sequence[Sequence[bool]],
+    *,
+    most: int = _MOVES,
 ) -> list[int]:
-    """Of each pattern the moves with most room; fewer of each where there are many patterns."""
+    """Of each pattern the moves with most room; fewer of each where there are many patterns, about so many in all.
+
+    Where few are kept, the second of a pattern times the hands in another way than the first, and each pattern in its own, so
+    that all ways are left to choose from.
+    """
     names = list(dict.fromkeys(moves[k].pattern for k in passing))
     least, greatest = _EACH
-    most = max(least, min(greatest, _MOVES // max(len(names), 1)))
+    each = max(least, min(greatest, most // max(len(names), 1)))
     out: list[int] = []
-    for name in names:
+    for n, name in enumerate(names):
         own = [k for k in passing if moves[k].pattern == name]
         own.sort(key=lambda k: (not moves[k].usual, -min(heard[k].margin, GOOD)))
-        chosen = set(own[:most])
+        own = _mixed(own, moves, n)
+        chosen = set(own[:each])
         for row in passes:  # every range of tempos gets its share
-            chosen |= set([k for k in own if row[k]][: max(1, most // 2)])
+            chosen |= set([k for k in own if row[k]][: max(1, each // 2)])
         out += sorted(chosen)
     return out
+
+
+def _mixed(own: Sequence[int], moves: Sequence[DraftMove], turn: int) -> list[int]:
+    """Moves of a pattern, best first, so that each way of timing the hands comes once before any comes again."""
+    left, out = list(own), []
+    ways = [HANDS[(turn + n) % len(HANDS)] for n in range(len(HANDS))]
+    while left:
+        known: set[tuple[Timing, Direction]] = set()
+        first = left[0]
+        wanted = sorted(left, key=lambda k: (k != first, ways.index(_hands(moves[k]))))
+        for k in wanted:
+            if _hands(moves[k]) not in known:
+                known.add(_hands(moves[k]))
+                out.append(k)
+        left = [k for k in left if k not in out]
+    return out
+
+
+def _hands(move: DraftMove) -> tuple[Timing, Direction]:
+    return move.timing, move.direction

@@ -128,8 +128,9 @@ class Audition:
         alike = [
             each for each in self.together if {prop.kind for prop in each.props.values()} == kinds
         ]  # performers with other props have a shape of their own
-        if len(alike) < 2:
-            return fitted(self.dance(move))
+        alone = fitted(self.dance(move))
+        if len(alike) < 2 or not alone.fits:  # then nobody else needs to look for room
+            return alone
         fits = fitted_together([self.dance(move, each) for each in alike])
         return fits[alike.index(self.record)]
 

@@ -54,38 +54,6 @@ class Chosen:
         return over / abs(self.cost) if over > 0 and self.cost else 0.0
 
 
-def at_most_alike(
-    choices: Choices,
-    picks: Sequence[int],
-    *,
-    share: float = 2.0 / 3.0,
-    name: str = "another routine",
-) -> Counting:
-    """The rule that a choice differs from given picks: at most this share of the slots, rounded down, stays as it is.
-
-    Parameters
-    ----------
-    choices : Choices
-    picks : sequence of int
-        From which to differ.
-    share : float
-        Of the slots [1]; 2/3 leaves at least a third that differs.
-    name : str
-
-    Raises
-    ------
-    ValueError
-        If there is not one pick for each slot, or the share is not from 0 to 1.
-    """
-    if not 0.0 <= share <= 1.0:
-        raise ValueError(f"the share must be from 0 to 1, got {share!r}")
-    counts = tuple(
-        (np.arange(len(costs)) == pick).astype(np.float64)
-        for costs, pick in zip(choices.costs, picks, strict=True)
-    )
-    return Counting(name=name, counts=counts, at_most=float(np.floor(share * len(counts) + 1e-9)))
-
-
 def best(
     choices: Choices,
     *,

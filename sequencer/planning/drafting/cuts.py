@@ -50,6 +50,12 @@ def caused(show: Staged, before: Findings) -> list[Finding]:
     return [each for key, each in grave_findings(show).items() if key not in before]
 
 
+def besides_dance(show: Staged) -> Findings:
+    """STOP and WARN of a show other than those of the checks on what is danced."""
+    danced = grave_findings(show, dance_only=True)
+    return {key: each for key, each in grave_findings(show).items() if key not in danced}
+
+
 def _of_the_dance(check: Check) -> bool:
     return check.name in _OF_THE_DANCE
 
@@ -90,7 +96,7 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
         pairs = []
         if out is not None and beat > slot.end - out[2] - _NEAR_EDGE:
             pairs.append((k, k + 1))
-        if beat < slot.start + _NEAR_EDGE:
+        if beat < slot.start + _NEAR_EDGE + setting.late.get(k - 1, 0):
             pairs.append((k - 1, k))
         pair = next((each for each in pairs if each in links), None)
         if pair is None:

@@ -1,7 +1,7 @@
 """A chosen routine as phrases and entries of a show file: parts that return become phrases that are used again."""
 
 from collections.abc import Callable, Collection, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from sequencer.planning.drafting.candidates import DraftMove
@@ -21,6 +21,9 @@ class SlotDance:
     link: int = 0  # [beats] of the link behind it
     mirror: tuple[str, ...] = ()  # who dances it with left and right swapped
     rest: int = 0  # [beats] by which it ends early, so that it is as long as where it leads on
+    comes: Mapping[str, int] = field(default_factory=dict)  # [beats] how late everybody begins it
+    leaves: Mapping[str, int] = field(default_factory=dict)  # [beats] how late everybody ends it
+    remark: str = ""  # how a group dances it, for a reader of the file
 
     @property
     def step(self) -> dict[str, Any]:
@@ -71,6 +74,9 @@ def rows_of(
     for run, body in zip(runs, bodies, strict=True):
         first = run[0]
         at = float(first.slot.start)
+        if any(each.leaves for each in run):
+            rows += _in_turn(run, position, besides or {})
+            continue
         swapped = {"mirror": list(first.mirror)} if first.mirror else {}
         if first.lead:
             link = {"from": position(at), **(besides or {}), "link": True, "beats": first.lead}
@@ -125,7 +131,11 @@ def _phrases_for(
     out: dict[int, tuple[str, int]] = {}
     labels = dict.fromkeys(run[0].slot.label for run in runs)
     for label in labels:
-        same = [k for k, run in enumerate(runs) if run[0].slot.label == label]
+        same = [
+            k
+            for k, run in enumerate(runs)
+            if run[0].slot.label == label and not any(each.leaves for each in run)
+        ]
         if len(same) < 2:
             continue
         name, number = label, 1
@@ -144,6 +154,49 @@ def _phrases_for(
             out |= {id(runs[k]): (name, length) for k in taking}
             left = [k for k in left if k not in taking]
     return out
+
+
+def _in_turn(
+    run: Sequence[SlotDance], position: Callable[[float], str], besides: Mapping[str, Any]
+) -> list[DraftedRow]:
+    """The entries of a section in which some go on later than others."""
+    rows: list[DraftedRow] = []
+
+    def add(at: float, names: Sequence[str], values: Mapping[str, Any]) -> None:
+        who = {"who": list(names)} if names else {}
+        said = ": ".join(filter(None, (run[0].slot.section, note)))
+        remark = "" if rows else said
+        rows.append(
+            DraftedRow(
+                values={"from": position(at), **besides, **who, **values}, at=at, remark=remark
+            )
+        )
+
+    note = next((each.remark for each in run if each.remark), "")
+    for each in run:
+        start = float(each.slot.start)
+        if each.lead:
+            add(start, (), {"link": True, "beats": each.lead})
+            start += each.lead
+        swapped = {"mirror": list(each.mirror)} if each.mirror else {}
+        for (come, leave), names in _together(each.comes, each.leaves).items():
+            beats = each.step["beats"] + leave - come
+            add(start + come, names, {**each.step, "beats": beats, **swapped})
+        if each.link:
+            link = {"link": True, "beats": each.link}
+            for (late, _), names in _together(each.leaves, {}).items():
+                add(each.slot.end - each.link + late, names, link)
+    return rows
+
+
+def _together(
+    first: Mapping[str, int], second: Mapping[str, int]
+) -> dict[tuple[int, int], list[str]]:
+    """Who has the same two beats, by them; no names where nobody has any."""
+    found: dict[tuple[int, int], list[str]] = {}
+    for name in {**first, **second}:
+        found.setdefault((first.get(name, 0), second.get(name, 0)), []).append(name)
+    return dict(sorted(found.items())) or {(0, 0): []}
 
 
 def _letter(number: int) -> str:

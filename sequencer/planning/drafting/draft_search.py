@@ -14,10 +14,18 @@ from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditions import setting_for
 from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, best
-from sequencer.planning.drafting.cuts import Findings, caused, cut, grave_findings, to_leave
+from sequencer.planning.drafting.cuts import (
+    Findings,
+    besides_dance,
+    caused,
+    cut,
+    grave_findings,
+    to_leave,
+)
 from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
 from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
+from sequencer.planning.drafting.passages import LINK_LENGTHS
 from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
@@ -31,6 +39,7 @@ from sequencer.timing.song import Song
 QUICK, THOROUGH = 300, 8000  # effort of a search, see `choices.best`
 MOST_ROUNDS = 60  # of searching again after something was forbidden
 LEAD_LINK = 2  # [beats] kept for a link next to what a person wrote
+_NOT_CLEAN = "no-clean-draft"
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search
 
 
@@ -130,12 +139,19 @@ class _Drafting:
         self._chosen: Chosen | None = None
         self._before: Findings = {}
         self._group: GroupDraft = ALONE
+        self._in_turn = True  # whether a group may dance in canon, or call and answer
 
     def draft(self) -> Draft:
         """The draft; see `drafted_show`."""
         self._before = grave_findings(self.ground.base, placed=not self.ground.drafts_formations)
         for _ in range(MOST_ROUNDS):
-            draft = self._round()
+            try:
+                draft = self._round()
+            except InputError as error:
+                if error.code != _NOT_CLEAN or not self._group.late:
+                    raise
+                self._in_turn = False  # all together is easier
+                continue
             if draft is not None:
                 return draft
         raise self._not_clean(None)
@@ -143,7 +159,8 @@ class _Drafting:
     def _round(self) -> Draft | None:
         """The draft; None if something must stay open for it, and it has to be begun again."""
         slots = self.ground.slots()
-        self._group = group_draft(self.ground, slots)
+        self._group = group_draft(self.ground, slots, in_turn=self._in_turn)
+        before = {**self._before, **self._of_the_venue()}
         setting = setting_for(
             self.ground,
             slots,
@@ -166,9 +183,9 @@ class _Drafting:
             else:
                 draft, show = self._made(setting, chosen)
                 self.say(f"checking the routine (round {number + 1})", _FOUND)
-                faults = caused(show, self._before)
+                faults = caused(show, before)
                 if not faults:
-                    return replace(draft, checked=True)
+                    return replace(draft, checked=True, left=tuple(before.values()))
                 left = to_leave(setting, show, faults)
                 if left:
                     self.ground = replace(self.ground, left=(*self.ground.left, *left))
@@ -176,6 +193,19 @@ class _Drafting:
                 if not cut(setting, chosen.picks, show, faults):
                     raise self._not_clean(faults[0])
         raise self._not_clean(faults[0] if faults else None)
+
+    def _of_the_venue(self) -> Findings:
+        """What stops or warns in drafted formations before anybody dances, besides what is between the dancers."""
+        if not self._group.formations:
+            return {}
+        ground = self.ground
+        values = {
+            **ground.values,
+            "formations": {**(ground.values.get("formations") or {}), **self._group.formations},
+            "staging": [dict(row.values) for row in self._group.staging],
+        }
+        read = show_from_document(replace(ground.document, values=values))
+        return besides_dance(staged(read, ground.heard, before=ground.base))
 
     def best_so_far(self) -> Draft | None:
         """The best routine of a search that was interrupted; it was not checked."""
@@ -218,7 +248,7 @@ class _Drafting:
     def _passages_fail(self, setting: Setting, picks: Sequence[int]) -> bool:
         """Try the passages of a routine that were not tried yet; whether any fails."""
         failed = False
-        while True:
+        for _ in range(len(LINK_LENGTHS) + 2):  # each turn takes the next link where one failed
             keys = [key for _, key in setting.passage_keys(picks) if key not in setting.passed]
             keys = list(dict.fromkeys(keys))
             if not keys:
@@ -231,6 +261,7 @@ class _Drafting:
                     setting.passed.add(key)
             if not setting.passable(picks):
                 return True
+        return failed
 
     def _another(self, setting: Setting) -> tuple[Counting, ...]:
         """Ask for patterns other than those of now, in at least a third of the material and of the stretches."""
@@ -271,6 +302,10 @@ class _Drafting:
             else (set(), set())
         )
         out = []
+        names = self.ground.base.show.names
+        late = {
+            k: {name: each.get(name, 0) for name in names} for k, each in self._group.late.items()
+        }
         for k, slot in enumerate(setting.slots):
             link = links.get((k, k + 1), LEAD_LINK if slot.end in starts else 0)
             out.append(
@@ -281,6 +316,9 @@ class _Drafting:
                     link=link,
                     mirror=self._group.mirrored.get(k, ()),
                     rest=0 if link else setting.early(k),
+                    comes=late.get(k - 1, {}),
+                    leaves=late.get(k, {}),
+                    remark=self._group.remark(k, self.ground.lead.name),
                 )
             )
         return out
@@ -336,6 +374,6 @@ class _Drafting:
             at = f" at {finding.position}" if finding.position else ""
             what += f": {finding.message}{at}"
         return self.ground.fault(
-            "no-clean-draft", ("timeline",), what,
+            _NOT_CLEAN, ("timeline",), what,
             "add patterns under `repertoire`, `known`, raise `level`, or take a wish out",
         )  # fmt: skip

@@ -1,17 +1,19 @@
-"""What a group does besides the lead's routine: where it stands in each part of the song, and who dances it mirrored.
+"""What a group does besides the lead's routine: where it stands in each part of the song, who is mirrored, who is late.
 
-Everybody dances the lead's routine in unison or, in parts that are neither the loudest nor the calmest, in mirrored pairs:
-the partner on the other side of the formation swaps left and right. Formations are drafted only where the file stages
-none: shapes of which the spacing holds for everybody's whole reach, taken by walks in the first stretch of a part.
+Everybody dances the lead's routine in unison or, in parts that are neither the loudest nor the calmest, in mirrored pairs (the
+partner on the other side of the formation swaps left and right), in canon, or as call and answer. Formations are drafted only
+where the file stages none: shapes of which the spacing holds for everybody's whole reach, whatever is danced when, taken by
+walks in the first stretch of a part.
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.planning.drafting.draft_ground import DraftGround
 from sequencer.planning.drafting.formation_plan import FormationPart, FormationStep, formation_plan
 from sequencer.planning.drafting.slots import Slot, SongPart
+from sequencer.planning.drafting.staggering import CANON, Lateness, Spots, staggered
 from sequencer.planning.drafting.standing_room import standing_room
 from sequencer.planning.drafting.where_to_stand import fitting_formations, mirrored_partners
 from sequencer.show.drafted import DraftedRow, FileRow
@@ -28,29 +30,39 @@ _UNISON = 0.66  # rank of loudness from which all dance alike
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GroupDraft:
-    """Where a group stands, and who is mirrored."""
+    """Where a group stands, who is mirrored, and who goes on later than the first."""
 
     formations: Mapping[str, FileRow]  # to write, by name
     staging: tuple[DraftedRow, ...]  # to write
     walked: frozenset[int]  # slots in which somebody walks
     mirrored: Mapping[int, tuple[str, ...]]  # of each slot, in the order of the cast
+    late: Mapping[int, Lateness] = field(default_factory=dict)  # of the passage out of each slot
+    kinds: Mapping[int, str] = field(default_factory=dict)  # of those: canon or answer
 
     @property
     def words(self) -> tuple[str, ...]:
         """The formations taken, in words."""
         return tuple(str(row.values["formation"]) for row in self.staging)
 
+    def remark(self, k: int, lead: str) -> str:
+        """How a slot is left, for a reader of the file."""
+        if self.kinds.get(k) == CANON:
+            return f"in canon, {lead} first"
+        return f"call and answer, {lead}'s side calls" if k in self.kinds else ""
+
 
 ALONE = GroupDraft(formations={}, staging=(), walked=frozenset(), mirrored={})
 
 
-def group_draft(ground: DraftGround, slots: Sequence[Slot]) -> GroupDraft:
-    """Where a group stands, and who is mirrored.
+def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = True) -> GroupDraft:
+    """Where a group stands, who is mirrored, and who goes on later than the first.
 
     Parameters
     ----------
     ground : DraftGround
     slots : sequence of Slot
+    in_turn : bool
+        Whether some parts may be danced in canon, or as call and answer.
 
     Raises
     ------
@@ -81,11 +93,23 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot]) -> GroupDraft:
             for slot in slots
         ]
         walked, formations, staging = _walked(ground, slots), {}, ()
+    between, calmest = _between(ground, slots)
+    turns = staggered(
+        slots,
+        spots,
+        between,
+        lead=ground.lead.name,
+        names=ground.base.show.names,
+        walked=walked if in_turn else frozenset(range(len(slots))),
+        calmest=calmest,
+    )
     return GroupDraft(
         formations=formations,
         staging=staging,
         walked=walked,
-        mirrored=_mirrored(ground, slots, spots),
+        mirrored=_mirrored(ground, spots, sorted(turns.pairs)),
+        late=turns.late,
+        kinds=turns.kinds,
     )
 
 
@@ -204,26 +228,31 @@ def _free(name: str, taken: set[str]) -> str:
     return free
 
 
-def _mirrored(
-    ground: DraftGround,
-    slots: Sequence[Slot],
-    spots: Sequence[Mapping[str, tuple[float, float, float]]],
-) -> dict[int, tuple[str, ...]]:
-    """Who dances each slot mirrored: partners on the other side, in parts that are neither loudest nor calmest."""
-    able = {each.name for each in ground.dancing if _both_alike(each)}
+def _between(ground: DraftGround, slots: Sequence[Slot]) -> tuple[list[str], str | None]:
+    """The labels of the parts that are neither loudest nor calmest, in the order of the song; and of the calmest of many."""
     loud = {slot.label: 0.0 for slot in slots}
     for slot in slots:
         loud[slot.label] = max(loud[slot.label], ground.energy(slot.start, slot.end))
     ranked = sorted(loud, key=lambda label: loud[label])
+
+    def suits(label: str) -> bool:
+        rank = ranked.index(label) / max(len(ranked) - 1, 1)
+        return rank <= _UNISON and not (rank == 0 and len(ranked) > 2)
+
+    return [label for label in loud if suits(label)], ranked[0] if len(ranked) > 2 else None
+
+
+def _mirrored(
+    ground: DraftGround, spots: Sequence[Spots], pairs: Sequence[int]
+) -> dict[int, tuple[str, ...]]:
+    """Who dances each of some slots mirrored: partners on the other side."""
+    able = {each.name for each in ground.dancing if _both_alike(each)}
     out: dict[int, tuple[str, ...]] = {}
-    for k, slot in enumerate(slots):
-        rank = ranked.index(slot.label) / max(len(ranked) - 1, 1)
-        if rank > _UNISON or (rank == 0 and len(ranked) > 2):
-            continue
-        pairs, _ = mirrored_partners(spots[k])
-        right = {other for _, other in pairs} & able
+    for k in pairs:
+        partners, _ = mirrored_partners(spots[k])
+        right = {other for _, other in partners} & able
         if ground.lead.name in right:  # the lead is not the one who turns it round
-            right = {one for one, _ in pairs} & able
+            right = {one for one, _ in partners} & able
         out[k] = tuple(name for name in ground.base.show.names if name in right)
     return out
 

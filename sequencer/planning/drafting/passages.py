@@ -6,7 +6,7 @@ what can be danced. What was found is kept by its content.
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 
 import numpy as np
@@ -45,10 +45,11 @@ class MovePassage:
 
 
 class MoveLaws:
-    """The laws of moves, each built once."""
+    """The laws of moves, each built once; and how much longer than others this performer dances before a passage."""
 
-    def __init__(self, stage: Audition) -> None:
+    def __init__(self, stage: Audition, *, longer: int = 0) -> None:
         self.stage = stage
+        self.longer = longer  # [beats]
         self._known: dict[DraftMove, tuple[dict[Side, Law], Posture]] = {}
 
     def of(self, move: DraftMove) -> tuple[dict[Side, Law], Posture]:
@@ -81,6 +82,7 @@ def joining(first: MoveLaws, second: MoveLaws, moves: Sequence[DraftMove], beats
     moves : sequence of DraftMove
         n of them.
     beats : float
+        For those who are not late.
 
     Returns
     -------
@@ -93,7 +95,7 @@ def joining(first: MoveLaws, second: MoveLaws, moves: Sequence[DraftMove], beats
     """
     stage = first.stage
     allowed = tolerances_of(stage.show)
-    ends, starts = first.states(moves, beats), second.states(moves, 0.0)
+    ends, starts = first.states(moves, beats + first.longer), second.states(moves, 0.0)
     out: Bools = np.ones((len(moves), len(moves)), dtype=np.bool_)
     for side, prop in stage.props.items():
         row = _spread(ends[side], (slice(None), None))
@@ -115,6 +117,7 @@ def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) ->
     Parameters
     ----------
     passages : sequence of MovePassage
+        With the beats of those who are not late.
     first, second : MoveLaws
         At the tempo of the one move and of the other.
 
@@ -123,6 +126,7 @@ def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) ->
     said : list of str
         Kept by their content.
     """
+    passages = [replace(each, beats=each.beats + first.longer) for each in passages]
 
     def content(move: DraftMove, laws: MoveLaws) -> tuple[object, ...]:
         fit = laws.stage.fit(move)

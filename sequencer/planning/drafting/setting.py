@@ -33,6 +33,7 @@ SOON = 16  # [beats] within which a pattern does not come again, unless the part
 SEEN = 12.0  # [beats] that a hard move needs to be seen
 EASY_WALKING = 2  # difficulty up to which one can walk in it
 HARD = 4  # difficulty after which a rest is welcome
+_ALIKE = 0.4  # share of the stretches with one way of timing the hands, above which it reads dull
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
@@ -48,7 +49,9 @@ class Cast:
     laws: tuple[
         tuple[MoveLaws, ...], ...
     ]  # of each performer, in each way: at a tempo, mirrored or not
-    ways: tuple[int, ...]  # of each slot, which of these ways
+    ways: tuple[
+        int, ...
+    ]  # of each slot, which of these ways: tempos, who is mirrored, who is how late
     material: Material
     book: Mapping[str, Pattern]
 
@@ -74,6 +77,7 @@ class Setting:
     wishes: Wishes
     weights: Weights = field(default_factory=Weights)
     walked: frozenset[int] = frozenset()  # slots in which somebody walks
+    late: Mapping[int, int] = field(default_factory=dict)  # [beats] of the last out of each slot
     fixed: tuple[Fixed, ...] = ()
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
@@ -103,7 +107,13 @@ class Setting:
             dtype=np.float64,
         )
         self.exits = self._exits()
+        self.seen = self._seen()
         self.effect = _effects(self.cast.heard)
+
+    def _seen(self) -> Bools:
+        """Materials in which a wished move is seen: not in a short rest of a part, if there is anything longer."""
+        long = np.array([max(s.beats for s in self.uses[m]) >= SEEN for m in range(len(self.uses))])
+        return np.asarray(long if long.any() else np.ones_like(long))
 
     def _exits(self) -> frozenset[int]:
         """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
@@ -343,6 +353,7 @@ class Setting:
                     meant,
                     at_least=float(often - there),
                     price=self.weights.wishes,
+                    where=self.seen,
                 )
         names = list(dict.fromkeys(self.patterns))
         most = (
@@ -361,14 +372,14 @@ class Setting:
 
         yield from self.besides
         modes = {(move.timing, move.direction) for move in self.cast.moves}
-        most_alike = float(max(1, round(0.45 * len(self.uses))))
+        most_alike = float(max(1, round(_ALIKE * len(self.uses))))
         for timing, direction in sorted(modes) if len(modes) > 1 else ():
             row = ((self.timings == timing) & (self.directions == direction)).astype(np.float64)
             yield Counting(
                 name=f"{timing} time, {direction} direction at most {most_alike:g} times",
                 counts=tuple(row for _ in self.uses),
                 at_most=most_alike,
-                price=self.weights.repetition * 0.8,
+                price=self.weights.alike,
             )
 
     def _counting(
@@ -379,11 +390,13 @@ class Setting:
         at_least: float = 0.0,
         at_most: float = inf,
         price: float,
+        where: Bools | None = None,
     ) -> Counting:
         row = np.array([1.0 if each in meant else 0.0 for each in self.patterns])
+        counts = np.ones(len(self.uses)) if where is None else where.astype(np.float64)
         return Counting(
             name=name,
-            counts=tuple(row for _ in self.uses),
+            counts=tuple(row * n for n in counts),
             at_least=at_least,
             at_most=at_most,
             price=price,

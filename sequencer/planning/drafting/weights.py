@@ -35,6 +35,7 @@ class Weights:
     hands: float = 0.3
     rest: float = 0.6
     repetition: float = 1.0  # for each use too many
+    alike: float = 1.5  # for each stretch too many with one way of timing the hands
     wishes: float = 60.0  # for each move that is missing
     chance: float = 0.6  # at most, for each material
 

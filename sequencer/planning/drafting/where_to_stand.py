@@ -251,24 +251,6 @@ def mirrored_partners(
     return pairs, tuple(who for who in spots if who not in paired)
 
 
-def reassigned(
-    before: Mapping[str, tuple[float, float, float]],
-    after: Mapping[str, tuple[float, float, float]],
-) -> FormationSpots:
-    """The places of a formation given to those nearest: the sum of the squares of the ways is least.
-
-    Two who then walk straight never cross, and stay at least 1/√2 of the smaller of their two distances apart where they walk in the
-    same beats.
-
-    Notes
-    -----
-    Source: M. Turpin, N. Michael, V. Kumar, CAPT, Int. J. Robotics Research 33 (2014), theorem 1 (from memory). Exact.
-    """
-    names, places = list(before), list(after.values())
-    cost = _squares(np.array([before[n][:2] for n in names]), np.array([p[:2] for p in places]))
-    return {names[who]: places[k] for who, k in cheapest_matching(cost)}
-
-
 def group_walk(
     before: Mapping[str, tuple[float, float, float]],
     after: Mapping[str, tuple[float, float, float]],

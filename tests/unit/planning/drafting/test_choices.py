@@ -15,7 +15,6 @@ from sequencer.planning.drafting.choices import (
     Choices,
     Counting,
     Undecided,
-    at_most_alike,
     best,
 )
 from sequencer.planning.drafting.cost_graph import cost_of
@@ -193,7 +192,11 @@ def test_another_choice_differs_in_a_third_of_the_slots() -> None:
     choices = chain(8, slots=10, candidates=5)
     first = best(choices)
     assert first is not None
-    other_rule = at_most_alike(choices, first.picks)
+    other_rule = Counting(
+        name="another",
+        counts=tuple((np.arange(5) == pick).astype(float) for pick in first.picks),
+        at_most=6.0,
+    )
     second = best(
         Choices(
             costs=choices.costs,
@@ -276,5 +279,3 @@ def test_picks_that_do_not_fit_are_refused() -> None:
     choices = chain(1, slots=4, candidates=3)
     with pytest.raises(ValueError, match="known picks"):
         best(choices, known=(0, 0))
-    with pytest.raises(ValueError, match="share"):
-        at_most_alike(choices, (0, 0, 0, 0), share=2.0)

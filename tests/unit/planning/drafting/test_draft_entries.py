@@ -91,3 +91,31 @@ def test_a_link_out_of_what_a_person_wrote_stands_before_the_move():
         {"from": "b16", "who": ["Ash"], "link": True, "beats": 2},
         {"from": "b18", "who": ["Ash"], "pattern": "line", "beats": 14},
     ]
+
+
+def test_who_is_late_dances_longer_before_and_shorter_after():
+    late = {"Ann": 0, "Bo": 2, "Cy": 4}
+    sections = []
+    for start, section in ((0, "A 1"), (64, "A 2")):
+        sections += [
+            danced(start, 16, section, "A", "line", link=2, leaves=late, remark="in canon"),
+            danced(start + 16, 16, section, "A", "box", link=1, comes=late),
+        ]
+    phrases, entries = rows(sections)
+    assert phrases == {}  # of no two the steps are as long
+    assert entries[:8] == [
+        {"from": "b0", "who": ["Ann"], "pattern": "line", "beats": 14},
+        {"from": "b0", "who": ["Bo"], "pattern": "line", "beats": 16},
+        {"from": "b0", "who": ["Cy"], "pattern": "line", "beats": 18},
+        {"from": "b14", "who": ["Ann"], "link": True, "beats": 2},
+        {"from": "b16", "who": ["Bo"], "link": True, "beats": 2},
+        {"from": "b18", "who": ["Cy"], "link": True, "beats": 2},
+        {"from": "b16", "who": ["Ann"], "pattern": "box", "beats": 15},
+        {"from": "b18", "who": ["Bo"], "pattern": "box", "beats": 13},
+    ]
+    assert entries[8:10] == [
+        {"from": "b20", "who": ["Cy"], "pattern": "box", "beats": 11},
+        {"from": "b31", "link": True, "beats": 1},
+    ]
+    _, found = rows_of(sections, lambda beat: f"b{beat:g}")
+    assert [row.remark for row in found if row.remark] == ["A 1: in canon", "A 2: in canon"]

@@ -92,6 +92,12 @@ def test_a_group_gets_a_clean_routine_with_easy_patterns_on_walks():
     assert len(drafted_staging(document.values)) == len(read.show.staging) > 1
     show = staged(read, song())
     assert any(block.mirrored for block in show.blocks_of("Birch"))
+    assert "in canon, Ash first" in made.text
+    ends = [
+        [block.end for block in show.blocks_of(name) if block.link] for name in ("Ash", "Birch")
+    ]
+    assert any(b - a == pytest.approx(4) for a, b in zip(*ends, strict=True))
+    assert any(b - a == pytest.approx(0) for a, b in zip(*ends, strict=True))
     walks = [(one.walk, one.start) for one in show.standings[1:]]
     for block in show.blocks:
         walking = any(a < block.end and b > block.start for a, b in walks)

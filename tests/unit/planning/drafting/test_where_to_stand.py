@@ -1,13 +1,12 @@
 """Shapes that fit, who stands where, and walks, against enumeration and sampling."""
 
 import math
-from itertools import combinations, permutations
+from itertools import combinations
 
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy.optimize import linear_sum_assignment
 
 from sequencer.checks.dance.travel import TravelLimits, peaks
 from sequencer.checks.distances.requirements import Requirements
@@ -30,7 +29,6 @@ from sequencer.planning.drafting.where_to_stand import (
     hidden,
     least_spacing,
     mirrored_partners,
-    reassigned,
 )
 from sequencer.timing.tempo import TempoMap
 
@@ -159,26 +157,6 @@ def test_hidden_is_who_stands_behind_another() -> None:
 
 
 points = st.lists(st.tuples(st.floats(-8, 8), st.floats(0, 8)), min_size=5, max_size=5, unique=True)
-
-
-@given(points, points)
-def test_places_go_to_the_nearest_and_ways_do_not_cross(first, second) -> None:
-    before, after = spots_of(first), spots_of(second)
-    taken = reassigned(before, after)
-
-    def squares(order) -> float:
-        return sum(math.dist(before[n][:2], s[:2]) ** 2 for n, s in zip(before, order, strict=True))
-
-    # Sources: plain enumeration, and scipy.optimize.linear_sum_assignment.
-    least = min(squares(order) for order in permutations(after.values()))
-    assert squares(taken[n] for n in before) == pytest.approx(least, abs=1e-6)
-    cost = np.array([[math.dist(a, b) ** 2 for b in second] for a in first])
-    assert cost[linear_sum_assignment(cost)].sum() == pytest.approx(least, abs=1e-6)
-    # The theorem: on the way nobody comes nearer than 1/√2 of the smaller of both distances.
-    for a, b in combinations(before, 2):
-        pair = group_walk({n: before[n] for n in (a, b)}, {n: taken[n] for n in (a, b)})
-        ends = min(math.dist(before[a][:2], before[b][:2]), math.dist(taken[a][:2], taken[b][:2]))
-        assert pair.nearest >= ends / math.sqrt(2) - 1e-6
 
 
 @given(points, points)
