@@ -163,7 +163,7 @@ burns the hand above it: `hanging-lit` judges rests and holds alike. Without a `
 beats is one link, and a longer one leads through rest.
 
 **`accent: 17.1`** takes no time and moves nothing. `check` warns (`accent-missed`) where no pattern, no stop and no hand cycle of
-a pattern begins within an eighth of a beat of it. In a phrase the accent is a beat of the phrase, counted from 1
+two beats or more begins within an eighth of a beat of it. In a phrase the accent is a beat of the phrase, counted from 1
 (`accent: 5`), wherever it stands in the list.
 """
 

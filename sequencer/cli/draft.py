@@ -26,7 +26,7 @@ def draft(
 
     Uses `level` and `repertoire` in the cast, and `wishes`. What you wrote yourself is never changed; what was drafted
     before is marked in the file (`drafted`) and drafted anew. Change such an entry, or take its mark away, and it is yours.
-    Only a routine that the checks find clean is written.
+    Only a routine that the checks find clean is written; if you interrupt it, the best one so far is, and says so.
     """
     from sequencer import tasks
 

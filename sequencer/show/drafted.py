@@ -10,7 +10,7 @@ import hashlib
 import io
 import json
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -223,9 +223,10 @@ def drafted_text(
         for name in (values.get(heading) or {}).keys() - (left.get(heading) or {}).keys():
             lines.remove((heading, name))
     walks = () if formations is None else drafted_staging(values)
+    remarks = {row.remark for row in (*rows, *staging)}
     for heading, places in (("timeline", gone), ("staging", walks)):
         for k in places:
-            lines.remove((heading, k))
+            lines.remove((heading, k), remarks)
     bodies = [
         (f"{_flow(name)}:", [f"  - {written_row(step)}" for step in steps])
         for name, steps in phrases.items()
@@ -259,28 +260,30 @@ class _Lines:
     @property
     def text(self) -> str:
         """The file after all changes."""
-        out = []
+        out: list[str] = []
         for k, line in enumerate([*self._lines, ""]):
-            out += [each + self._end for each in self._before.get(k, ())]
+            added = self._before.get(k, ())
+            if added and out and not out[-1].endswith(("\n", "\r")):
+                out[-1] += self._end
+            out += [each + self._end for each in added]
             if k not in self._gone:
                 out.append(line)
-        if (
-            self._lines
-            and not self._lines[-1].endswith(("\n", "\r"))
-            and len(self._lines) in self._before
-        ):
-            last = len(self._lines) - 1
-            out[out.index(self._lines[last])] = self._lines[last] + self._end
         return self._mark + "".join(out)
 
-    def remove(self, path: tuple[str | int, ...]) -> None:
-        """Take an item of a list, or a key with its value, out."""
+    def remove(self, path: tuple[str | int, ...], remarks: Collection[str] = ()) -> None:
+        """Take an item of a list, or a key with its value, out; a comment behind it that is none of some remarks stays."""
         holder = self._node(path[:-1])
         first, last = self._extent(path)
         others = [other for other in self._extents(holder) if other != (first, last)]
         if _flows(holder) or any(low <= last and first <= high for low, high in others):
             raise self._fault(path, "what was drafted stands on one line with something else")
         self._gone |= set(range(first, last + 1))
+        end = self._node(path).end_mark
+        _, hash_sign, said = self._lines[last][end.column if end.line == last else 0 :].partition(
+            "#"
+        )
+        if hash_sign and said.strip() not in remarks:
+            self._before.setdefault(first, []).append(f"  # {said.strip()}")  # a person's
 
     def add_named(
         self,

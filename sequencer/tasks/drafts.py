@@ -63,16 +63,24 @@ def draft_show(
         draft = drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
     except DraftingStopped as stop:
         if write:
-            write_bytes(path, stop.draft.text.encode("utf-8"))
+            _write(path, text, stop.draft.text)
         raise
-    if path.read_bytes().decode("utf-8") != text:
+    if write:
+        _write(path, text, draft.text)
+    return draft
+
+
+def _write(path: Path, before: str, after: str) -> None:
+    """Replace the file, if it still is what was read."""
+    with telling(path):
+        now = path.read_bytes().decode("utf-8")
+    if now != before:
         raise InputError(
             "changed-meanwhile", Place(str(path)), "the file was changed while the routine was drafted",
             "nothing was written: give the command again",
         )  # fmt: skip
-    if write and draft.text != text:
-        write_bytes(path, draft.text.encode("utf-8"))
-    return draft
+    if after != before:
+        write_bytes(path, after.encode("utf-8"))
 
 
 def draft_words(draft: "Draft", *, why: bool = False) -> str:

@@ -135,6 +135,8 @@ def start_show(
     ------
     InputError
         If the file exists already, or the track has no steady beat.
+    KeyboardInterrupt
+        If drafting is interrupted; the file is written all the same, with the best routine so far or with easy patterns.
     """
     from sequencer.show.starter import starter_text
 
@@ -168,7 +170,16 @@ def start_show(
             bare = starter_text(song, **said, blocks=False)
             text = drafted_show(bare, str(show), song, progress=within(progress, _SONG, 1.0)).text
         except InputError as error:
-            why = f"no routine could be drafted: {error.what}"
+            why = f"no routine could be drafted: {error.what}; {error.mend}"
+        except KeyboardInterrupt as stop:
+            best = getattr(stop, "draft", None)
+            write_text(show, text if best is None else best.text)
+            holds = (
+                "an easy pattern in each section"
+                if best is None
+                else "the best routine so far, not checked"
+            )
+            raise KeyboardInterrupt(f"interrupted; {show} is written, with {holds}") from None
     write_text(show, text)
     return why
 

@@ -10,6 +10,7 @@ from sequencer.timing.position import TOUCH
 from sequencer.units import counted
 
 ON_THE_ACCENT = 0.125  # [beats] a beginning so near to an accent falls on it; a design choice
+SEEN_CYCLE = 2.0  # [beats] of a hand cycle that is seen to begin; shorter ones begin on nearly every beat; a design choice
 _SOURCE = f"this show; within {ON_THE_ACCENT:g} of a beat"
 
 
@@ -50,11 +51,16 @@ def nearest_beginning(show: Staged, accent: Accent) -> float | None:
     Returns
     -------
     beat : float or None
-        [beats] Where a pattern or a stop begins, or a cycle of a pattern.
+        [beats] Where a pattern or a stop begins, or a cycle of a pattern that lasts `SEEN_CYCLE` or more.
     """
     danced = [block for block in show.blocks_of(accent.who) if not block.link]
     begun = [block.start for block in (*danced, *show.stops_of(accent.who))]
-    begun += [beat for block in danced for beat in _cycles(block, accent.beat)]
+    begun += [
+        beat
+        for block in danced
+        if block.cycle >= SEEN_CYCLE - TOUCH
+        for beat in _cycles(block, accent.beat)
+    ]
     return min(begun, key=lambda beat: (abs(beat - accent.beat), beat), default=None)
 
 
@@ -85,5 +91,4 @@ CHECK = Check(
     run=accents_hit,
     codes={"accent-missed": ("warn",)},
     depends_on=("trajectories",),
-    progress="checking joins",
 )

@@ -233,7 +233,7 @@ def auditioned(moves: Sequence[DraftMove], stage: Audition) -> list[Heard]:
     """
     fits = [stage.fit(move) for move in moves]
     contents = [
-        (whole_code(), move, fit.values, fit.posture, _pattern_of(stage, move), *stage.content)
+        (whole_code(), move, fit.values, fit.posture, pattern_content(stage, move), *stage.content)
         for move, fit in zip(moves, fits, strict=True)
     ]
     return kept_each(
@@ -248,7 +248,7 @@ def auditioned(moves: Sequence[DraftMove], stage: Audition) -> list[Heard]:
     )  # fmt: skip
 
 
-def _pattern_of(stage: Audition, move: DraftMove) -> str:
+def pattern_content(stage: Audition, move: DraftMove) -> str:
     """A pattern as text: its name alone does not say what it is."""
     pattern: Pattern = stage.show.book[move.pattern]
     return repr(

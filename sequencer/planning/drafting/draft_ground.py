@@ -28,6 +28,7 @@ from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
+from sequencer.units import counted
 
 _FAR = 4.0  # [m] between people until they have places; within the file's range for any cast
 _NOWHERE = "somewhere, until formations are drafted"
@@ -194,13 +195,33 @@ class DraftGround:
 
     def stop_spans(self) -> list[tuple[float, float]]:
         """From when to when everything stops because of the wishes [beats], by start; only where nothing is written."""
+        return sorted(span for span in self._stops_by_section().values() if self._is_open(span))
+
+    def stops_left_out(self) -> tuple[str, ...]:
+        """Wishes for a stop for which there is no room, in words."""
+        wished = self.whole.show.wishes.stops
+        said = []
+        for name, (start, end) in self._stops_by_section().items():
+            if start < 0:
+                said.append(f"a stop before {name}: the song begins with it")
+            elif not self._is_open((start, end)):
+                said.append(f"a stop before {name}: something is written there already")
+        many = len(self._stops_by_section())
+        if isinstance(wished, int) and many < wished:
+            said.append(
+                f"{counted(wished - many, 'stop')}: the song has {counted(many, 'section')} to stop before"
+            )
+        return tuple(said)
+
+    def _stops_by_section(self) -> dict[str, tuple[float, float]]:
+        """From when to when everything would stop before each section that the wishes name [beats]."""
         begins = {part.name: float(part.start) for part in self.parts}
-        spans = sorted((begins[name] - STOP_BEATS, begins[name]) for name in set(self.stops()))
-        return [
-            (start, end)
-            for start, end in spans
-            if start >= 0 and not any(a < end - 1e-6 and b > start + 1e-6 for a, b in self.taken)
-        ]
+        return {name: (begins[name] - STOP_BEATS, begins[name]) for name in self.stops()}
+
+    def _is_open(self, span: tuple[float, float]) -> bool:
+        """Whether nothing is written from one beat to another, and the song has begun."""
+        start, end = span
+        return start >= 0 and not any(a < end - 1e-6 and b > start + 1e-6 for a, b in self.taken)
 
     def unsteady(self) -> list[tuple[float, float]]:
         """From when to when no steady beat was heard [beats]: there nothing is drafted."""
@@ -242,10 +263,15 @@ class DraftGround:
         return float(curve[max(low, 0) : max(high, low + 1)].mean()) if low < len(curve) else 0.0
 
     def loudness(self, slots: Sequence[Slot]) -> Floats:
-        """Rank of the loudness of each slot, 0 … 1, as the wishes have it, shape (slots,) [1]."""
-        values = np.array([self.energy(slot.start, slot.end) for slot in slots])
-        order = np.argsort(np.argsort(np.round(values, 6), kind="stable"), kind="stable")
-        ranks = np.asarray(order / max(len(slots) - 1, 1), dtype=np.float64)
+        """How loud each slot is among all stretches of the song, 0 … 1, as the wishes have it, shape (slots,) [1].
+
+        What is written already counts among the stretches, so that one section drafted alone is as full as in the whole song;
+        where all are alike, each is in the middle.
+        """
+        song = [
+            self.energy(each.start, each.end) for each in slots_of(self.base.song, self.base.tempo)
+        ]
+        ranks = shares_below([self.energy(slot.start, slot.end) for slot in slots], song)
         character = self.whole.show.wishes.character
         for name in character:
             if name not in self._section_names():
@@ -274,6 +300,28 @@ class DraftGround:
             for block in self.base.blocks_of(self.lead.name)
             for part in block.hands.values()
         )
+
+
+def shares_below(values: Sequence[float], among: Sequence[float]) -> Floats:
+    """The place of each value among others, from 0 for less than all to 1 for more than all; equals share theirs.
+
+    Parameters
+    ----------
+    values, among : sequence of float [same unit]
+
+    Returns
+    -------
+    places : ndarray, shape (n,) [1]
+
+    Notes
+    -----
+    Source: mean ranks, their definition. Exact.
+    """
+    own, others = np.round(values, 6)[:, None], np.round(among, 6)
+    before = np.sum(others < own, axis=1) + 0.5 * np.sum(others == own, axis=1) - 0.5
+    if len(others) < 2:
+        return np.full(len(own), 0.5)
+    return np.asarray(np.clip(before / (len(others) - 1), 0.0, 1.0))
 
 
 def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -> DraftGround:

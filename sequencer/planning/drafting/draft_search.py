@@ -363,7 +363,7 @@ class _Drafting:
             link_share=sum(each.link + each.lead for each in danced) / max(whole, 1),
             checked=False,
             left=tuple(self._before.values()),
-            unmet=setting.unmet(chosen.picks),
+            unmet=(*setting.unmet(chosen.picks), *ground.stops_left_out()),
             left_open=ground.left_open(),
         )
         return draft, show

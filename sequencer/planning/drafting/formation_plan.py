@@ -8,7 +8,7 @@ from math import inf
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.planning.drafting.choices import Choices, best
+from sequencer.planning.drafting.choices import Choices, Undecided, best
 from sequencer.planning.drafting.where_to_stand import GroupFormation, beats_to_walk, group_walk
 from sequencer.timing.tempo import TempoMap
 
@@ -91,7 +91,10 @@ def formation_plan(
         cost = table.costs(after)
         pair, cost = ((i, j), cost) if i < j else ((j, i), cost.T)
         passages[pair] = passages[pair] + cost if pair in passages else cost
-    chosen = best(Choices(costs=tuple(costs), passages=passages), effort=_EFFORT)
+    try:
+        chosen = best(Choices(costs=tuple(costs), passages=passages), effort=_EFFORT)
+    except Undecided:
+        return None
     if chosen is None:
         return None
     picks = dict(zip(slots, chosen.picks, strict=True))

@@ -26,7 +26,13 @@ from sequencer.motion.trajectories.joining import gap_between
 from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
-from sequencer.planning.drafting.candidates import Audition, DraftMove, audition_show, findings_on
+from sequencer.planning.drafting.candidates import (
+    Audition,
+    DraftMove,
+    audition_show,
+    findings_on,
+    pattern_content,
+)
 from sequencer.staging.dancers import link_limits
 from sequencer.timing.tempo import TempoMap
 
@@ -130,7 +136,14 @@ def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) ->
 
     def content(move: DraftMove, laws: MoveLaws) -> tuple[object, ...]:
         fit = laws.stage.fit(move)
-        return fit.values, fit.posture, _named(laws.stage, move), *laws.stage.content
+        of_joins = tolerances_of(laws.stage.show)
+        return (
+            fit.values,
+            fit.posture,
+            pattern_content(laws.stage, move),
+            of_joins,
+            *laws.stage.content,
+        )
 
     contents = [
         (whole_code(), each, content(each.before, first), content(each.after, second))
@@ -142,13 +155,6 @@ def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) ->
         lambda missing: _tried([passages[k] for k in missing], first, second),
         record=str,
         restore=str,
-    )
-
-
-def _named(stage: Audition, move: DraftMove) -> str:
-    pattern = stage.show.book[move.pattern]
-    return repr(
-        [(law.kind.name, sorted(law.fixed.items())) for law in (pattern.left, pattern.right)]
     )
 
 

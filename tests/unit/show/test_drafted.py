@@ -158,3 +158,30 @@ def test_in_a_file_that_is_not_in_order_of_time_entries_come_behind():
     text = PLAIN.replace("from: 1.1", "from: 21.1")
     out = draft(text, [row(40.0, {"from": "11.1", "rest": 4})], starts={0: 80.0, 1: 32.0})
     assert out.index("21.1") < out.index("9.1") < out.index("11.1")
+
+
+def test_a_comment_of_a_person_behind_a_drafted_entry_stays():
+    once = draft(PLAIN, [DraftedRow(values={"from": "5.1", "rest": 4}, at=16.0, remark="G")])
+    mine = once.replace("   # G", "   # G: breathe here")
+    assert mine != once
+    new = DraftedRow(values={"from": "5.1", "rest": 8}, at=16.0, remark="G")
+    again = draft(mine, [new], starts={0: 0.0, 2: 32.0})
+    assert "  # G: breathe here\n" in again
+    assert "# G: breathe" not in draft(once, [new], starts={0: 0.0, 2: 32.0})
+    assert again.replace("  # G: breathe here\n", "") == draft(
+        once, [new], starts={0: 0.0, 2: 32.0}
+    )
+
+
+@pytest.mark.parametrize("rows", [[row(40.0, {"from": "11.1", "rest": 8})], []])
+def test_a_drafted_last_line_without_an_end_is_replaced(rows):
+    text = PLAIN.partition("# behind")[0]
+    once = draft(text, [row(40.0, {"from": "11.1", "rest": 4})]).rstrip("\n")
+    assert drafted_entries(parsed(once).values) == (2,)
+    assert draft(once, rows) == draft(text, rows)
+
+
+def test_a_last_line_of_a_person_without_an_end_gets_one():
+    text = PLAIN.partition("# behind")[0]
+    rows = [row(40.0, {"from": "11.1", "rest": 4})]
+    assert draft(text.rstrip("\n"), rows) == draft(text, rows)

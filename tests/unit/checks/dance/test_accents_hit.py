@@ -74,3 +74,12 @@ def test_the_tolerance_is_the_one_that_is_stated():
     (finding,) = CHECK.outcome(stopped_show(EXTENSION, "{accent: 3.2}")).findings
     assert "within 0.125 of a beat" in finding.source
     assert (finding.code, finding.severity, finding.who) == ("accent-missed", "warn", ("Ash",))
+
+
+@pytest.mark.parametrize(("cycle", "is_missed"), [(1, True), (1.75, True), (2, False)])
+def test_a_cycle_too_short_to_be_seen_hits_no_accent(cycle, is_missed):
+    """On each of these accents a cycle begins that started at 3.1."""
+    short = EXTENSION.replace("cycle: 2", f"cycle: {cycle}")
+    assert f"cycle: {cycle}" in short
+    at = {1: "4.2", 1.75: "4.4", 2: "4.3"}[cycle]
+    assert bool(missed(short, f"{{accent: {at}}}")) == is_missed

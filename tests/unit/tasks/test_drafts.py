@@ -1,0 +1,52 @@
+"""A file that changes while a routine is drafted is left alone."""
+
+from types import SimpleNamespace
+
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.planning.drafting import draft_search
+from sequencer.tasks import drafts
+
+
+@pytest.fixture
+def show(tmp_path, monkeypatch):
+    path = tmp_path / "s.yaml"
+    path.write_text("as it was", encoding="utf-8")
+    monkeypatch.setattr("sequencer.show.reading.read_show", lambda _: None)
+    monkeypatch.setattr(drafts.shows, "song_of", lambda *_, **__: None)
+    return path
+
+
+def drafting(monkeypatch, path, *, edited, stopped):
+    def drafted(text, *_, **__):
+        if edited:
+            path.write_text("an edit", encoding="utf-8")
+        draft = SimpleNamespace(text=text + ", and drafted")
+        if stopped:
+            raise draft_search.DraftingStopped(draft)
+        return draft
+
+    monkeypatch.setattr(draft_search, "drafted_show", drafted)
+
+
+@pytest.mark.parametrize("stopped", [False, True])
+def test_an_edit_made_meanwhile_is_kept(show, monkeypatch, stopped):
+    drafting(monkeypatch, show, edited=True, stopped=stopped)
+    with pytest.raises(InputError, match="changed while") as caught:
+        drafts.draft_show(show)
+    assert caught.value.code == "changed-meanwhile"
+    assert show.read_text(encoding="utf-8") == "an edit"
+
+
+def test_an_interrupted_draft_is_written(show, monkeypatch):
+    drafting(monkeypatch, show, edited=False, stopped=True)
+    with pytest.raises(draft_search.DraftingStopped):
+        drafts.draft_show(show)
+    assert show.read_text(encoding="utf-8") == "as it was, and drafted"
+
+
+def test_only_shown_is_not_written(show, monkeypatch):
+    drafting(monkeypatch, show, edited=True, stopped=False)
+    assert drafts.draft_show(show, write=False).text == "as it was, and drafted"
+    assert show.read_text(encoding="utf-8") == "an edit"
