@@ -82,6 +82,7 @@ class Setting:
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
     bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
+    blamed: set[tuple[object, ...]] = field(default_factory=set)  # passages, for what, and whose
     besides: tuple[Counting, ...] = ()  # further rules
     passed: set[PassageKey] = field(default_factory=set)
 
