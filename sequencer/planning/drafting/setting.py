@@ -248,7 +248,7 @@ class Setting:
             "variety": too_soon + weigh.variety * (0.7 * family + 0.3 * plane) * (1 - same),
             "hands": weigh.hands * turned,
             "rest": weigh.rest * hard[:, None] * hard,
-            "links": self._link_table(a, b),
+            "links": self.link_table(a, b),
         }
 
     # --- links ---
@@ -295,7 +295,8 @@ class Setting:
             for a, b in self.neighbours
         )
 
-    def _link_table(self, a: int, b: int) -> Floats:
+    def link_table(self, a: int, b: int) -> Floats:
+        """What the link between each pair of moves in two slots costs, (n, n) [1]; inf where none is left."""
         costs = self.link_costs(a)
         beats, ways = self.slots[a].beats, self.ways(a, b)
         usual = min(costs.values(), default=inf)
