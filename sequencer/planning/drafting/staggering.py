@@ -110,7 +110,6 @@ def _lateness(kind: str, spots: Spots, lead: str, names: Sequence[str]) -> Laten
         order = sorted(
             names,
             key=lambda n: (
-                n != lead,
                 round(hypot(spots[n][0] - x, spots[n][1] - y), 2),
                 names.index(n),
             ),
