@@ -99,7 +99,12 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
         if beat < slot.start + _NEAR_EDGE + setting.late.get(k - 1, 0):
             pairs.append((k - 1, k))
         pair = next((each for each in pairs if each in links), None)
-        if pair is None:
+        # Where another link did not help, the move is at fault.
+        danced = tuple(picks[setting.slots[n].material] for n in pair or ())
+        blame = (pair, danced, finding.code, finding.who)
+        again = blame in setting.blamed
+        setting.blamed.add(blame)
+        if pair is None or again:
             setting.forbidden.add((slot.material, picks[slot.material]))
         else:
             setting.bad[links[pair]] = finding.message

@@ -26,6 +26,7 @@ from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
 from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.passages import LINK_LENGTHS
+from sequencer.planning.drafting.refusal import narrowest
 from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
@@ -38,6 +39,8 @@ from sequencer.timing.song import Song
 
 QUICK, THOROUGH = 300, 8000  # effort of a search, see `choices.best`
 MOST_ROUNDS = 60  # of searching again after something was forbidden
+_MOST_STARTS = 10  # with more and more left open
+_MOST_CHECKS = 20  # of the whole, from one start
 LEAD_LINK = 2  # [beats] kept for a link next to what a person wrote
 _NOT_CLEAN = "no-clean-draft"
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search
@@ -144,7 +147,7 @@ class _Drafting:
     def draft(self) -> Draft:
         """The draft; see `drafted_show`."""
         self._before = grave_findings(self.ground.base, placed=not self.ground.drafts_formations)
-        for _ in range(MOST_ROUNDS):
+        for _ in range(_MOST_STARTS):
             try:
                 draft = self._round()
             except InputError as error:
@@ -174,7 +177,8 @@ class _Drafting:
             setting.besides = self._another(setting)
         known: tuple[int, ...] | None = None
         faults: list[Finding] = []
-        for number in range(MOST_ROUNDS):
+        checks = 0
+        for _ in range(MOST_ROUNDS):
             for effort in (QUICK, self.asked.effort):
                 chosen = self._best(setting, known, effort)
                 known = chosen.picks
@@ -182,7 +186,8 @@ class _Drafting:
                     break
             else:
                 draft, show = self._made(setting, chosen)
-                self.say(f"checking the routine (round {number + 1})", _FOUND)
+                checks += 1
+                self.say(f"checking the routine (round {checks})", _FOUND)
                 faults = caused(show, before)
                 if not faults:
                     return replace(draft, checked=True, left=tuple(before.values()))
@@ -190,7 +195,7 @@ class _Drafting:
                 if left:
                     self.ground = replace(self.ground, left=(*self.ground.left, *left))
                     return None
-                if not cut(setting, chosen.picks, show, faults):
+                if not cut(setting, chosen.picks, show, faults) or checks == _MOST_CHECKS:
                     raise self._not_clean(faults[0])
         raise self._not_clean(faults[0] if faults else None)
 
@@ -373,6 +378,8 @@ class _Drafting:
         if finding is not None:
             at = f" at {finding.position}" if finding.position else ""
             what += f": {finding.message}{at}"
+        narrow = narrowest(self._setting, self.ground.base.position) if self._setting else ""
+        what += f"; {narrow}" if narrow else ""
         return self.ground.fault(
             _NOT_CLEAN, ("timeline",), what,
             "add patterns under `repertoire`, `known`, raise `level`, or take a wish out",

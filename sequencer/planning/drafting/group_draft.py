@@ -23,6 +23,7 @@ _LONG = {
     "little": 32,
     "much": 16,
 }  # [beats] of all parts of one name, from which they get a formation of their own
+_ROUNDED = 0.02  # [m] that two places may lose when they are written in whole centimetres
 _MOST_WALK = 14.0  # [beats]
 _EASY_WALK = 8  # [beats] that a walk takes at least: nobody hurries if there is time
 _UNISON = 0.66  # rank of loudness from which all dance alike
@@ -132,6 +133,7 @@ def _steps(ground: DraftGround) -> tuple[FormationStep, ...]:
             "give `stage` under `venue`, or write the formations yourself",
         )  # fmt: skip
     lit = bool(base.lit)
+    apart = required.performers + _ROUNDED
     room = standing_room(
         base.venue,
         reach=max(reach.values()),
@@ -140,7 +142,7 @@ def _steps(ground: DraftGround) -> tuple[FormationStep, ...]:
         required=required,
     )
     formations = fitting_formations(
-        names, [reach[name] for name in names], required=required.performers, room=room
+        names, [reach[name] for name in names], required=apart, room=room
     )
     if not formations:
         raise ground.fault(
@@ -150,7 +152,7 @@ def _steps(ground: DraftGround) -> tuple[FormationStep, ...]:
             "give a larger stage, shorter props, or write the formations yourself",
         )  # fmt: skip
     steps = formation_plan(
-        _parts(ground), formations, walking=reach, required=required.performers, tempo=base.tempo
+        _parts(ground), formations, walking=reach, required=apart, tempo=base.tempo
     )
     if steps is None:
         raise ground.fault(

@@ -82,6 +82,7 @@ class Setting:
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
     bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
+    blamed: set[tuple[object, ...]] = field(default_factory=set)  # passages, for what, and whose
     besides: tuple[Counting, ...] = ()  # further rules
     passed: set[PassageKey] = field(default_factory=set)
 
@@ -247,7 +248,7 @@ class Setting:
             "variety": too_soon + weigh.variety * (0.7 * family + 0.3 * plane) * (1 - same),
             "hands": weigh.hands * turned,
             "rest": weigh.rest * hard[:, None] * hard,
-            "links": self._link_table(a, b),
+            "links": self.link_table(a, b),
         }
 
     # --- links ---
@@ -294,7 +295,8 @@ class Setting:
             for a, b in self.neighbours
         )
 
-    def _link_table(self, a: int, b: int) -> Floats:
+    def link_table(self, a: int, b: int) -> Floats:
+        """What the link between each pair of moves in two slots costs, (n, n) [1]; inf where none is left."""
         costs = self.link_costs(a)
         beats, ways = self.slots[a].beats, self.ways(a, b)
         usual = min(costs.values(), default=inf)

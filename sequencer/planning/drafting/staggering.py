@@ -3,7 +3,7 @@
 Within a part, from the first stretch to the next one: in a canon each begins the next pattern some counts after the one
 nearer to the lead; in a call and answer one side of the formation begins it, and the other side answers an eight later.
 Before and after, all dance in unison; so a stretch is longer for those who are late in leaving it, and the next one shorter.
-Where people stand, or walk, is left as it is: nobody is staggered beside a walk.
+Where people stand, or walk, is left as it is: by then everybody has arrived, and nobody walks in the stretch that follows.
 """
 
 from collections.abc import Mapping, Sequence
@@ -76,7 +76,7 @@ def staggered(
     for label, kind in wanted:
         own = [k for k, slot in enumerate(slots) if slot.label == label]
         found = {} if kind == PAIRS else _passages(slots, own, walked)
-        ways = {k: _lateness(kind, spots[k], lead, names) for k in found}
+        ways = {k: _lateness(kind, spots[k + 1], lead, names) for k in found}
         # What returns is danced alike: every occurrence of the label needs the same lateness.
         said = {tuple(sorted(way.items())) for way in ways.values()}
         if len(said) != 1 or not said.pop():
@@ -97,7 +97,7 @@ def _passages(slots: Sequence[Slot], own: Sequence[int], walked: frozenset[int])
         first = a == 0 or slots[a - 1].section != one.section
         if not first or one.section != other.section or one.end != other.start or b != a + 1:
             continue
-        if min(one.beats, other.beats) >= _LEAST and not {a, b} & walked:
+        if min(one.beats, other.beats) >= _LEAST and b not in walked:
             found.add(a)
     return found if len(found) == len(sections) else set()
 
@@ -110,7 +110,6 @@ def _lateness(kind: str, spots: Spots, lead: str, names: Sequence[str]) -> Laten
         order = sorted(
             names,
             key=lambda n: (
-                n != lead,
                 round(hypot(spots[n][0] - x, spots[n][1] - y), 2),
                 names.index(n),
             ),

@@ -54,11 +54,12 @@ def test_the_last_of_a_canon_is_six_beats_late_at_most(people, counts):
     assert (2 in found.pairs) == (not counts)
 
 
-@pytest.mark.parametrize("walked", [2, 3, 6, 7])
-def test_nobody_is_staggered_beside_a_walk_in_any_return(walked):
+@pytest.mark.parametrize("walked", [3, 7])
+def test_nobody_is_late_into_a_walk_in_any_return(walked):
     found = turns(walked=[walked])
     assert {2, 3, 6, 7} <= found.pairs
     assert set(found.late) == {4}
+    assert set(turns(walked=[2, 6]).late) == {2, 4, 6}  # by then everybody has arrived
 
 
 def test_the_calmest_part_is_a_canon_or_in_unison():
