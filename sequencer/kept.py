@@ -114,6 +114,38 @@ def known(kind: str, content: Iterable[Any], *, restore: Callable[[Any], T]) -> 
     return () if key is None else _known(key, restore)
 
 
+def kept_on_disk(
+    key: bytes, work: Callable[[], T], *, record: Callable[[T], Any], restore: Callable[[Any], T]
+) -> T:
+    """A large result, kept on disk only: who asks for it holds it.
+
+    Parameters
+    ----------
+    key : bytes
+        A content key of all that it depends on, its kind included.
+    work, record, restore
+        As for `kept`.
+    """
+    found = known_on_disk(key, restore=restore)
+    if found:
+        return found[0]
+    result = work()
+    with suppress(TypeError, ValueError):  # it cannot be written
+        text = json.dumps(record(result))
+        if len(text) <= LONGEST:
+            _STORE.put(key, text)
+    return result
+
+
+def known_on_disk(key: bytes, *, restore: Callable[[Any], T]) -> tuple[T, ...]:
+    """What `kept_on_disk` has kept under a key, as a tuple of one; empty if there is nothing."""
+    text = _STORE.get(key)
+    if text is not None:
+        with suppress(ValueError, TypeError, KeyError, IndexError, AttributeError):
+            return (restore(json.loads(text)),)
+    return ()
+
+
 def keep(kind: str, content: Iterable[Any], result: T, *, record: Callable[[T], Any]) -> None:
     """Keep a result whose content is known to hold only once it has been computed. See `kept`."""
     _kept_by(_key(kind, content), result, record)

@@ -14,7 +14,7 @@ from sequencer.facts.cautions import Condition, page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.progress import Progress
 from sequencer.safety.circumstances import cautions_of
-from sequencer.staging.flown_show import flown_hands, flown_show
+from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import ShowPart, Staged
 
 UNLIT = "Nothing is lit in this show, so burning time, fuel and spotters were not checked."
@@ -79,7 +79,7 @@ def examined(
     say = progress or (lambda _subject, _share: None)
     outcome, shown, done = Outcome(), "", _BEFORE
     if flown:
-        flown_hands(show, say)
+        flown_show(show, say)
     for check in checks():
         if check.on_request:
             continue

@@ -11,12 +11,13 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
+from sequencer.kept import content_key
 from sequencer.motion.flown.apart import prop_capsules
 from sequencer.motion.flown.body_space import BodySpace
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.trajectories.flown_eased import StrainedStretch, eased
-from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground
+from sequencer.motion.trajectories.flown_eased import AROUND_STRETCH, StrainedStretch, eased
+from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, clipped
 
 STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 AROUND_STRAIN = 4.0  # [beats]
@@ -139,7 +140,32 @@ def _stretch(
 
     return StrainedStretch(
         start=low, end=high, courses=hand.courses, prop=prop, limits=limits, ground=ground, room=room,
-        mates=mates,
+        mates=mates, content=_content(dancer, side, hand, span, limits, ground, other),
+    )  # fmt: skip
+
+
+def _content(
+    dancer: Dancer,
+    side: Side,
+    hand: FlownHand,
+    span: tuple[float, float],
+    limits: FlownLimits,
+    ground: Ground,
+    other: PropTrajectory | None,
+) -> bytes | None:
+    """All that decides what is found for a stretch, but the tempo; None if that is not known."""
+    low, high = span
+    start, end = low - AROUND_STRETCH, high + AROUND_STRETCH
+    near = clipped(hand.courses, start, end)
+    if near is None or ground.part is None:
+        return None
+    beside = None
+    if isinstance(other, FlownHand):
+        held = dancer.props["left" if side == "right" else "right"]
+        beside = other.part(low, high), held
+    return content_key(
+        "eased stretch", span, near, limits, ground.part(start, end), dancer.props[side],
+        dancer.body, dancer.carriage.held_between(low, high), side, beside,
     )  # fmt: skip
 
 

@@ -8,12 +8,14 @@ blocks at almost the same tempo are flown alike.
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
+from sequencer.kept import content_key, kept_on_disk, recent
+from sequencer.motion.clearance.slices import floor_keys
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
@@ -21,12 +23,20 @@ from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW, FlyingHand
 from sequencer.motion.trajectories.flown_apart import kept_apart
 from sequencer.motion.trajectories.flown_courses import Journey, courses_of, journey
-from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, flown_hand
+from sequencer.motion.trajectories.flown_hand import (
+    SHOW_KNOTS,
+    Course,
+    FlownHand,
+    Ground,
+    flown_hand,
+    joined_slices,
+    known_slice,
+)
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.dancers import flown_limits
 from sequencer.staging.flown_eases import STRAINED, eased_hand
-from sequencer.staging.results import once_per_show, result_of
+from sequencer.staging.results import OfPerformer, result_of
 from sequencer.staging.staged import Staged
 
 _SHORT = 0.1  # [beats]
@@ -35,6 +45,7 @@ _LOOKS = 24  # a beat
 
 Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
 _ALONE = 0.8  # of the progress, for each hand alone; the rest is for both together
+_MOST_PERFORMERS = 64  # held in memory, some 5 megabytes each
 _STANDING = 1.0  # [beats] before the first move and after the last
 
 
@@ -46,35 +57,51 @@ class FlownShow:
     ----------
     staged : Staged
         With dancers on their flown paths.
-    hands : mapping of (name, side) to Journey
-        What each hand flies, of passive props.
+    drawn : Staged
+        The same show as drawn.
     """
 
     staged: Staged
-    hands: Hands
+    drawn: Staged
+
+    @property
+    def hands(self) -> Hands:
+        """What each hand flies, of passive props, by performer and side."""
+        return flown_hands(self.drawn)
 
 
-def flown_hands(show: Staged, progress: Progress | None = None) -> Hands:
-    """What every hand with a passive prop flies, computed once for each show.
+def flown_hands(show: Staged) -> Hands:
+    """What every hand with a passive prop flies.
 
     Parameters
     ----------
     show : Staged
-    progress : callable, optional
+        As drawn.
     """
-    return result_of(show, flown_hands, lambda: _flown_hands(show, progress))
-
-
-def _flown_hands(show: Staged, progress: Progress | None) -> Hands:
-    held = [
-        (dancer, side, trajectory)
+    return {
+        (dancer.name, side): way
         for dancer in show.dancers
+        for side, way in _journeys(show, dancer, None).items()
+    }
+
+
+def _journeys(show: Staged, dancer: Dancer, progress: Progress | None) -> Mapping[Side, Journey]:
+    """What a performer's hands fly, computed once for each show."""
+    key = OfPerformer("what their hands fly", dancer.name)
+    return result_of(show, key, lambda: _new_journeys(show, dancer, progress))
+
+
+def _new_journeys(
+    show: Staged, dancer: Dancer, progress: Progress | None
+) -> Mapping[Side, Journey]:
+    held = [
+        (side, trajectory)
         for side, trajectory in dancer.trajectories.items()
         if dancer.props[side].flexible and isinstance(trajectory, Trajectory)
     ]
-    out: dict[tuple[str, Side], Journey] = {}
+    out: dict[Side, Journey] = {}
     alone = within(progress, 0.0, _ALONE)
-    for k, (dancer, side, trajectory) in enumerate(held):
+    for k, (side, trajectory) in enumerate(held):
         say = None if alone is None else _teller(alone, k, len(held), dancer, trajectory)
         hand = FlyingHand(
             side=side,
@@ -83,23 +110,17 @@ def _flown_hands(show: Staged, progress: Progress | None) -> Hands:
             tempo=show.tempo,
             limits=flown_limits(show.show.limits),
         )
-        out[dancer.name, side] = journey(
+        out[side] = journey(
             trajectory,
             hand.flying,
             worth=partial(hand.worth_flying, share=FAR_TOO_SLOW),
             told=say,
-            other=out.get((dancer.name, "left" if side == "right" else "right"), ()),
+            other=out.get("left" if side == "right" else "right", ()),
         )
-    for k, dancer in enumerate(show.dancers):
-        own = {side: out[dancer.name, side] for side in SIDES if (dancer.name, side) in out}
-        if progress is not None:
-            progress(
-                f"flying {dancer.name}'s part", _ALONE + (1.0 - _ALONE) * k / len(show.dancers)
-            )
-        stop_if_unwanted()
-        for side, way in kept_apart(own, dancer.props).items():
-            out[dancer.name, side] = way
-    return out
+    if progress is not None:
+        progress(f"flying {dancer.name}'s part", _ALONE)
+    stop_if_unwanted()
+    return kept_apart({side: out[side] for side in SIDES if side in out}, dancer.props)
 
 
 def _teller(
@@ -111,29 +132,128 @@ def _teller(
     )
 
 
-@once_per_show
-def flown_show(show: Staged) -> FlownShow:
-    """The show on its flown paths, computed once for each show; see `flown_hands` for progress.
+def flown_show(show: Staged, progress: Progress | None = None) -> FlownShow:
+    """The show on its flown paths, computed once for each show.
 
     Parameters
     ----------
     show : Staged
         As drawn.
+    progress : callable, optional
     """
-    hands = flown_hands(show)
-    dancers = tuple(_flown_dancer(show, dancer, hands) for dancer in show.dancers)
-    return FlownShow(staged=replace(show, dancers=dancers), hands=hands)
+    return result_of(show, flown_show, lambda: _flown_show(show, progress))
 
 
-def _flown_dancer(show: Staged, dancer: Dancer, hands: Hands) -> Dancer:
+def _flown_show(show: Staged, progress: Progress | None) -> FlownShow:
+    count = len(show.dancers)
+    dancers = tuple(
+        _flown_dancer(show, dancer, within(progress, k / count, (k + 1) / count))
+        for k, dancer in enumerate(show.dancers)
+    )
+    return FlownShow(staged=replace(show, dancers=dancers), drawn=show)
+
+
+class _OnPaths(NamedTuple):
+    """A performer's hands on their flown paths."""
+
+    trajectories: Mapping[Side, PropTrajectory]
+    deviation: Mapping[Side, tuple[HandDeviation, ...]]
+
+
+def _flown_dancer(show: Staged, dancer: Dancer, progress: Progress | None) -> Dancer:
+    """A performer on flown paths; known by all that decides them."""
+    key = _key(show, dancer)
+
+    def work() -> _OnPaths:
+        if key is None:
+            return _flown(show, dancer, progress)
+        return kept_on_disk(
+            key,
+            lambda: _flown(show, dancer, progress),
+            record=_record,
+            restore=partial(_restored, dancer),
+        )
+
+    own = recent("performers as flown", key, work, most=_MOST_PERFORMERS)
+    return replace(dancer, trajectories=own.trajectories, deviation=own.deviation)
+
+
+def _key(show: Staged, dancer: Dancer) -> bytes | None:
+    """All that decides how a performer flies; None if that is not known."""
+    carriage, tempo = dancer.carriage, show.tempo
+    try:
+        return content_key(
+            "performer as flown", dancer.trajectories, dancer.floor.content, dancer.body,
+            dancer.props, carriage.held, carriage.upright, dancer.deviation,
+            flown_limits(show.show.limits), tempo.times, tempo.first,
+        )  # fmt: skip
+    except TypeError:  # a law of another package
+        return None
+
+
+def _record(own: _OnPaths) -> dict[str, Any]:
+    """Courses and slices of every flown hand, and the margins that are left."""
+    hands = {}
+    for side, hand in own.trajectories.items():
+        if isinstance(hand, FlownHand):
+            keys = [None if key is None else key.hex() for key in hand.slices]
+            if None in keys:
+                raise ValueError("a slice that is not kept")
+            courses = [[each.start, each.end, each.flown] for each in hand.courses]
+            hands[side] = [round(hand.head.start * SHOW_KNOTS), courses, keys]
+    return {
+        "hands": hands,
+        "deviation": {side: [list(each) for each in own] for side, own in own.deviation.items()},
+    }
+
+
+def _restored(dancer: Dancer, record: dict[str, Any]) -> _OnPaths:
+    """The inverse of `_record`, of a performer as drawn.
+
+    Raises
+    ------
+    KeyError, TypeError, ValueError
+        If the record is none, or a slice of it is not kept any more.
+    """
+    trajectories: dict[Side, PropTrajectory] = dict(dancer.trajectories)
+    for side in SIDES:
+        if side not in record["hands"]:
+            continue
+        first, courses, names = record["hands"][side]
+        keys = [bytes.fromhex(name) for name in names]
+        made = [known_slice(key) for key in keys]
+        drawn = trajectories[side]
+        if not isinstance(drawn, Trajectory) or None in made:
+            raise ValueError("a slice that is not kept any more")
+        trajectories[side] = joined_slices(
+            [each for each in made if each is not None],
+            keys,
+            first=first,
+            length=dancer.props[side].length,
+            drawn=drawn,
+            courses=tuple(Course(low, high, _not_kept, own) for low, high, own in courses),
+        )
+    deviation = {
+        side: tuple(HandDeviation(*each) for each in record["deviation"][side])
+        for side in dancer.deviation
+    }
+    return _OnPaths(trajectories, deviation)
+
+
+def _not_kept(_beats: Floats) -> tuple[Floats, Floats]:
+    raise ValueError("where a course that was kept leads, the hand's splines say")
+
+
+def _flown(show: Staged, dancer: Dancer, progress: Progress | None) -> _OnPaths:
+    hands = _journeys(show, dancer, progress)
     ground = _ground_of(show, dancer)
     trajectories: dict[Side, PropTrajectory] = dict(dancer.trajectories)
     deviation = dict(dancer.deviation)
     makers: dict[Side, Callable[[Sequence[Course]], FlownHand]] = {}
     for side in SIDES:
-        if (dancer.name, side) not in hands:
+        if side not in hands:
             continue
-        courses = _while_walking(courses_of(hands[dancer.name, side]), dancer)
+        courses = _while_walking(courses_of(hands[side]), dancer)
         drawn = dancer.trajectories[side]
         if not isinstance(drawn, Trajectory):
             continue
@@ -155,7 +275,7 @@ def _flown_dancer(show: Staged, dancer: Dancer, hands: Hands) -> Dancer:
                 other=trajectories.get("left" if side == "right" else "right"),
                 made=made,
             )
-    return replace(dancer, trajectories=trajectories, deviation=deviation)
+    return _OnPaths(trajectories, deviation)
 
 
 def _while_walking(courses: list[Course], dancer: Dancer) -> list[Course]:
@@ -187,7 +307,12 @@ def _ground_of(show: Staged, dancer: Dancer) -> Ground:
         out[:, :2] -= dancer.floor.at(beats).place
         return turned(beats, out, -1.0)
 
-    return Ground(to_stage, to_body, lambda beats: np.asarray(show.tempo.beats_per_second(beats)))
+    def part(low: float, high: float) -> bytes:
+        return floor_keys(dancer.floor, np.array([low, high]))[0]
+
+    return Ground(
+        to_stage, to_body, lambda beats: np.asarray(show.tempo.beats_per_second(beats)), part
+    )
 
 
 def _left(margins: tuple[HandDeviation, ...], courses: list[Course]) -> tuple[HandDeviation, ...]:

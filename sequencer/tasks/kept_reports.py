@@ -30,14 +30,20 @@ _Content = tuple[str, *tuple[str | bytes | int, ...]]  # the song's SHA-256 firs
 class AskedReport:
     """A question for the report of a show file, as the file and those that it names are at this moment.
 
+    Parameters
+    ----------
+    path : Path
+    flown : bool
+        Whether the report is that of the show as flown too.
+
     Raises
     ------
     InputError
         If the show file cannot be read; as `read_show`.
     """
 
-    def __init__(self, path: Path) -> None:
-        self._path = path
+    def __init__(self, path: Path, *, flown: bool = False) -> None:
+        self._path, self._flown = path, flown
         self.read: ReadShow | None = None  # the show, if it had to be read for its files' names
         self._content = self._now()
 
@@ -93,7 +99,9 @@ class AskedReport:
         except (OSError, ValueError):
             return None
         year = dt.datetime.now(tz=dt.UTC).year
-        others: tuple[str | bytes | int, ...] = (code, str(self._path), text, year, *digests[1:])
+        others: tuple[str | bytes | int, ...] = (
+            code, str(self._path), text, year, "flown" if self._flown else "drawn", *digests[1:],
+        )  # fmt: skip
         return (digests[0], *others)
 
 

@@ -315,15 +315,15 @@ def check_show(
         if flown or dancing is not None:
             raise ValueError("only a whole show is flown or danced with errors")
         return part_of_show(path, part, progress=progress)[1]
-    if dancing is None and not flown and isinstance(path, str | os.PathLike):
-        asked = AskedReport(Path(path))
+    if dancing is None and isinstance(path, str | os.PathLike):
+        asked = AskedReport(Path(path), flown=flown)
         known = asked.known()
         if known is not None:
             return known
         heard = within(progress, 0.0, _HEARD)
         with kept.shelf(os.fspath(path)):
             show = stage_show(asked.read or path, jobs=jobs, progress=heard)
-            return _checked(show, asked, progress)
+            return _checked(show, asked, progress, flown=flown)
     show = stage_show(path, jobs=jobs, progress=within(progress, 0.0, _HEARD))
     from sequencer.planning.offers import checked_with_mends
 
@@ -356,13 +356,15 @@ def part_of_show(
     return show, checked_with_mends(show, progress=progress)
 
 
-def _checked(show: "Staged", asked: AskedReport, progress: Progress | None) -> Report:
+def _checked(
+    show: "Staged", asked: AskedReport, progress: Progress | None, *, flown: bool = False
+) -> Report:
     """The report of a show staged from a file: kept, if it is known; or from a check."""
 
     def check(show: "Staged") -> Report:
         from sequencer.planning.offers import checked_with_mends
 
-        return checked_with_mends(show, progress=progress)
+        return checked_with_mends(show, flown=flown, progress=progress)
 
     return asked.of(show, check)
 
@@ -524,9 +526,9 @@ def write_rehearsal(
         parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown
     )
     if flown and "page" in parts:
-        from sequencer.staging.flown_show import flown_hands
+        from sequencer.staging.flown_show import flown_show
 
-        flown_hands(show, within(progress, begun, 1.0))
+        flown_show(show, within(progress, begun, 1.0))
     track = Path(path).parent / show.show.track.file
     folder = Path(out) / Path(path).stem
     writing = within(progress, begun, 1.0)
@@ -548,10 +550,9 @@ def trace_show(
     show = stage_show(path, progress=progress)
     if not flown:
         return trace_csv(show, rate=rate)
-    from sequencer.staging.flown_show import flown_hands, flown_show
+    from sequencer.staging.flown_show import flown_show
 
-    flown_hands(show, progress)
-    return trace_csv(show, rate=rate, flown=flown_show(show).staged)
+    return trace_csv(show, rate=rate, flown=flown_show(show, progress).staged)
 
 
 def _from_folder(track: Path, folder: Path) -> str:

@@ -11,6 +11,7 @@ from sequencer.checks import suite
 from sequencer.checks.dance import as_flown
 from sequencer.cli import main
 from sequencer.cli.progress_line import ProgressLine
+from tests.nothing_kept import nothing_kept
 
 SHOW = """\
 title: One
@@ -40,11 +41,11 @@ def show(stage_folder, monkeypatch):
         ),
     )  # fmt: skip
     # where hands really go is worked out elsewhere, and tested there
-    monkeypatch.setattr(suite, "flown_hands", lambda *_: {})
-    monkeypatch.setattr(suite, "flown_show", lambda show: SimpleNamespace(staged=show))
+    monkeypatch.setattr(suite, "flown_show", lambda show, *_: SimpleNamespace(staged=show))
     monkeypatch.setattr(as_flown, "strained", lambda _show: ())
     monkeypatch.setattr(as_flown, "touching", lambda _show: ())
-    return path
+    with nothing_kept():
+        yield path
 
 
 def check(show, *arguments):

@@ -22,6 +22,7 @@ from sequencer.checks.dance.flown_in_place import strained, touching
 from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import Side
+from sequencer.kept import content_key, recent
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits, FlownMotion, Flying
 from sequencer.motion.flown.flyable import WouldFly, would_fly
 from sequencer.motion.flown.period_search import flown_period
@@ -54,6 +55,7 @@ T = TypeVar("T")
 TRIED_BEATS = (1.0, 1.5, 2.0, 3.0, 4.0)  # [beats] of a link that are tried
 _HALF = 0.5  # [beats] of each block that a bridge takes
 _NEAR = 0.03  # of a tempo: what flies this little slower and this little faster can hardly be out of reach in between
+_MOST_KEPT = 20_000  # links
 _SAME = 1e-6  # share of a state by which two count as one
 _PATTERNS, _LINKS = 0.3, 0.6  # of the progress; the rest is seeking what would do
 _SOURCE = "docs/motion.md, section 7"
@@ -167,6 +169,18 @@ class _Gap(NamedTuple):
             self.beats if beats is None else beats,
             self.flying,
         )
+
+    @property
+    def content(self) -> bytes | None:
+        """All that decides how it is flown; None if that is not known."""
+        ends = []
+        for span in (self.before, self.after):
+            flying = self.hand.flyer.flying(span.start, span.end) if span.kind == "block" else None
+            ends.append((span, flying))
+        try:
+            return content_key(ends, self.start, self.end, self.flying, self.linked)
+        except TypeError:  # a law of another package
+            return None
 
     @property
     def goes_on(self) -> bool:
@@ -318,17 +332,23 @@ class _Failed(NamedTuple):
     link: FlownLink
 
 
+def _fails(gap: _Gap) -> bool:
+    """Whether a gap has to be bridged and cannot be."""
+    return not gap.goes_on and bool(gap.flown().broken)
+
+
 def _failed_gaps(gaps: Sequence[_Gap], progress: Progress | None) -> list[_Failed]:
     out = []
     for k, gap in enumerate(gaps):
         if progress is not None:
             progress("flying the links", k / len(gaps))
         stop_if_unwanted()
-        if gap.goes_on:
-            continue
-        link = gap.flown()
-        if link.broken:
-            out.append(_Failed(gap, link))
+        fails = recent(
+            "links that cannot be flown", gap.content, partial(_fails, gap), most=_MOST_KEPT,
+            record=bool, restore=bool,
+        )  # fmt: skip
+        if fails:
+            out.append(_Failed(gap, gap.flown()))
     return out
 
 
@@ -606,7 +626,7 @@ CHECK = Check(
         "reads-soft": ("note",),
         "strained-as-flown": ("warn",),
     },
-    depends_on=("trajectories", "bodies"),
+    depends_on=("trajectories", "bodies", "places"),
     progress="flying the show",
     on_request=True,
     replaces=("flown-not-drawn",),

@@ -5,12 +5,15 @@ props of both hands keep apart, is flown so already. Here the paths of the whole
 props of a performer against each other and against the body, proven on the splines that were flown.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from itertools import pairwise
 from math import ceil, floor
 
 from sequencer.checks.outcome import length_words
 from sequencer.findings import Finding
-from sequencer.geometry.bodies import SIDES
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.kept import recent_each
+from sequencer.motion.clearance.slices import moving_keys, slice_edges
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import GAP_ERROR, body_gap, props_gap
@@ -21,6 +24,7 @@ from sequencer.staging.flown_show import flown_show, strains
 from sequencer.staging.staged import Staged
 
 _SOURCE = "docs/motion.md, section 7"
+_MOST_KEPT = 20_000  # slices
 
 
 def strained(show: Staged) -> Iterator[Finding]:
@@ -65,19 +69,65 @@ def touching(show: Staged) -> Iterator[Finding]:
         if not hands:
             continue
         beats = _beats_of(hands.values())
-        for side, hand in hands.items():
-            gaps = body_gap(
-                hand, beats, prop=dancer.props[side], body=dancer.body, carriage=dancer.carriage
-            )
+        found = _gaps_of(dancer, hands, beats)
+        for side in hands:
+            gaps = found[side]
             for start, worst in _runs(beats, gaps):
                 part = dancer.body.capsules[worst.label].name if worst.label >= 0 else "body"
                 said = f"{side} hand: as flown the prop goes {length_words(worst.value)} into the {part}"
                 yield _touch(show, dancer, "hits-body-as-flown", start, worst, said)
         if len(hands) == len(SIDES):
-            left, right = ((hands[side], dancer.props[side]) for side in SIDES)
-            for start, worst in _runs(beats, props_gap(left, right, beats)):
+            for start, worst in _runs(beats, found["both"]):
                 said = "both hands: as flown the two props meet"
                 yield _touch(show, dancer, "props-meet-as-flown", start, worst, said)
+
+
+def _gaps_of(
+    dancer: Dancer, hands: Mapping[Side, FlownHand], beats: Sequence[float]
+) -> dict[str, list[Least]]:
+    """The least gap on every stretch between two of some beats: of each prop to the body, and of both props.
+
+    Each slice of beats is looked at by itself, and kept by all that decides the motion in it.
+    """
+    edges = slice_edges(beats[0], beats[-1])
+    inside = [
+        [low, *(beat for beat in beats if low < beat < high), high]
+        for low, high in pairwise(edges.tolist())
+    ]
+    keys = [
+        None if own is None else (own, *map(float, edges[k : k + 2]))
+        for k, own in enumerate(moving_keys(dancer, edges))
+    ]
+    found = recent_each(
+        "gaps as flown",
+        keys,
+        lambda missing: [_gaps_in(dancer, hands, inside[k]) for k in missing],
+        most=_MOST_KEPT,
+        record=lambda own: {
+            name: [[each.value, each.beat, each.label] for each in gaps]
+            for name, gaps in own.items()
+        },
+        restore=lambda record: {
+            name: [Least(value=value, beat=beat, label=label) for value, beat, label in gaps]
+            for name, gaps in record.items()
+        },
+    )
+    return {name: [gap for own in found for gap in own[name]] for name in found[0]}
+
+
+def _gaps_in(
+    dancer: Dancer, hands: Mapping[Side, FlownHand], beats: Sequence[float]
+) -> dict[str, list[Least]]:
+    out: dict[str, list[Least]] = {
+        side: body_gap(
+            hand, beats, prop=dancer.props[side], body=dancer.body, carriage=dancer.carriage
+        )
+        for side, hand in hands.items()
+    }
+    if len(hands) == len(SIDES):
+        left, right = ((hands[side], dancer.props[side]) for side in SIDES)
+        out["both"] = props_gap(left, right, beats)
+    return out
 
 
 def _beats_of(hands: Iterable[FlownHand]) -> list[float]:

@@ -15,6 +15,7 @@ from sequencer.arrays import Floats
 from sequencer.kept import content_key, recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
+from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.timing.position import TOUCH
 
@@ -45,31 +46,53 @@ def slice_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
 
     Notes
     -----
-    Source: `Trajectory.part`, `Carriage.part`, and the spans that overlap a slice. Two slices with the same key have
+    Source: `Trajectory.part`, `Carriage.part`, `FlownHand.part`, and the spans that overlap a slice. Two slices with the same key have
     the same points, radii and bounds, to the last digit.
     """
-    if not all(isinstance(own, Trajectory) for own in dancer.trajectories.values()):
+    if not all(isinstance(own, Trajectory | FlownHand) for own in dancer.trajectories.values()):
         return (None,) * (len(edges) - 1)
-    beats = edges.tobytes()
-    # An edit leaves most performers as they were, and of most others all but the floor: these are the same
-    # objects, held here so that no other can have their ids.
-    parts = (
-        dancer.body, dancer.props, dancer.trajectories, dancer.lit, dancer.deviation, dancer.carriage
-    )  # fmt: skip
-    same = (beats, *(id(part) for part in parts))
+    beats, parts = edges.tobytes(), _held(dancer)
 
     def work() -> tuple[object, SliceKeys]:
-        _, moving = recent(
-            "moving keys", same, lambda: (parts, _moving_keys(dancer, edges)), most=_MOST_DANCERS
-        )
-        floor = _floor_keys(dancer.floor, edges)
+        moving = moving_keys(dancer, edges)
+        floor = floor_keys(dancer.floor, edges)
         return parts, tuple(
             None if own is None else _hashed((own, here))
             for own, here in zip(moving, floor, strict=True)
         )
 
+    same = (beats, *(id(part) for part in parts))
     _, keys = recent("slice keys", (same, dancer.floor.content), work, most=_MOST_DANCERS)
     return keys
+
+
+def moving_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
+    """The same of a dancer's motion in their own frame: all but where they stand and walk.
+
+    Parameters
+    ----------
+    dancer : Dancer
+    edges : ndarray, shape (s + 1,) [beats]
+
+    Notes
+    -----
+    Source: as `slice_keys`.
+    """
+    parts = _held(dancer)
+    same = (edges.tobytes(), *(id(part) for part in parts))
+    _, moving = recent(
+        "moving keys", same, lambda: (parts, _moving_keys(dancer, edges)), most=_MOST_DANCERS
+    )
+    return moving
+
+
+def _held(dancer: Dancer) -> tuple[object, ...]:
+    """All but the floor that decides a dancer's motion."""
+    # An edit leaves most performers as they were, and of most others all but the floor: these are the same
+    # objects, held with what is kept so that no other can have their ids.
+    return (
+        dancer.body, dancer.props, dancer.trajectories, dancer.lit, dancer.deviation, dancer.carriage
+    )  # fmt: skip
 
 
 def key_at(dancer: Dancer, beat: float) -> bytes | None:
@@ -89,9 +112,11 @@ def _moving_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
             carriage.shoulder_reach, carriage.lowest_shoulder,
         )  # fmt: skip
         trajectories = {
-            side: _trajectory_keys(own, edges)
+            side: _flown_keys(own, edges)
+            if isinstance(own, FlownHand)
+            else _trajectory_keys(own, edges)
             for side, own in dancer.trajectories.items()
-            if isinstance(own, Trajectory)
+            if isinstance(own, Trajectory | FlownHand)
         }
     except TypeError:
         return (None,) * (len(edges) - 1)
@@ -112,6 +137,15 @@ def _moving_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
 def _clipped(start: float, end: float, low: float, high: float) -> list[tuple[float, float]]:
     """The part of a span within a slice; none if it lies outside."""
     return [(max(start, low), min(end, high))] if start < high and end > low else []
+
+
+def _flown_keys(hand: FlownHand, edges: Floats) -> tuple[bytes, ...]:
+    """Of the splines in each slice, and of the planes that its drawing names."""
+    drawn = _trajectory_keys(hand.drawn, edges)
+    pairs = zip(edges[:-1].tolist(), edges[1:].tolist(), strict=True)
+    return tuple(
+        _hashed((own, hand.part(low, high))) for own, (low, high) in zip(drawn, pairs, strict=True)
+    )
 
 
 def _trajectory_keys(trajectory: Trajectory, edges: Floats) -> tuple[bytes, ...]:
@@ -140,10 +174,19 @@ def _span_keys(trajectory: Trajectory) -> tuple[list[bytes], list[bytes]]:
     return recent("span keys", trajectory.content, work, most=_MOST_DANCERS)
 
 
-def _floor_keys(floor: WalkPath, edges: Floats) -> tuple[bytes, ...]:
+def floor_keys(floor: WalkPath, edges: Floats) -> tuple[bytes, ...]:
     """Of where someone stands when a slice begins, and every walk that runs in it, with where that begins.
 
     Someone who stands between two walks stands where the last one ended, to its last digit.
+
+    Parameters
+    ----------
+    floor : WalkPath
+    edges : ndarray, shape (s + 1,) [beats]
+
+    Notes
+    -----
+    Source: as `slice_keys`.
     """
     stand = floor.at(edges[:-1])
     places, facings = stand.place.tolist(), stand.facing.tolist()

@@ -55,7 +55,11 @@ def pieces(places: Floats, order: int = 0) -> Floats:
     Source: de Boor's recurrence; derivatives by differences of the coefficients. Exact to rounding.
     """
     low = DEGREE - order
-    own = np.vander(places, low + 1, increasing=True) @ _powers(low)
+    # by Horner's rule, not as a matrix product, whose last digit depends on what is worked out together
+    table, x = _powers(low), np.asarray(places, dtype=np.float64)[:, None]
+    own: Floats = np.broadcast_to(table[low], (len(places), low + 1)).copy()
+    for row in table[low - 1 :: -1] if low else ():
+        own = own * x + row
     out: Floats = np.zeros((len(places), DEGREE + 1))
     for i in range(order + 1):  # the order-th difference, folded onto the coefficients
         out[:, i : i + low + 1] += (-1) ** (order - i) * comb(order, i) * own
@@ -107,8 +111,9 @@ class EvenSpline:
         flat = place.ravel()
         span = np.clip(np.floor(flat), 0, self.spans - 1).astype(np.int64)
         within = pieces(np.clip(flat - span, 0.0, 1.0), order) / self.step**order
-        taken = self.coefficients[span[:, None] + np.arange(DEGREE + 1)]
-        values = np.matmul(within[:, None, :], taken)[:, 0]
+        values = within[:, :1] * self.coefficients[span]
+        for j in range(1, DEGREE + 1):
+            values += within[:, j : j + 1] * self.coefficients[span + j]
         return np.asarray(values.reshape(*place.shape, 3))
 
     def controls(self, order: int) -> Floats:

@@ -7,17 +7,20 @@ at instants is proven there. Frame: body frame [m].
 """
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
+from sequencer.kept import content_key, recent
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_courses import Journey, Passage, bridged, courses_of
-from sequencer.motion.trajectories.flown_hand import Course
+from sequencer.motion.trajectories.flown_hand import Course, clipped
 
 _LOOKS = 48  # a beat
+_MOST_REMEMBERED = 5_000  # links of this process
 
 
 def kept_apart(ways: Mapping[Side, Journey], props: Mapping[Side, Prop]) -> Mapping[Side, Journey]:
@@ -37,18 +40,15 @@ def kept_apart(ways: Mapping[Side, Journey], props: Mapping[Side, Prop]) -> Mapp
     high = min(hand.courses[-1].end for hand in hands.values())
     if high <= low:
         return ways
-    beats = np.linspace(low, high, int(np.ceil((high - low) * _LOOKS)) + 1, dtype=np.float64)
-    gaps = _gaps(right, left, beats)
     for hand, other in ((right, left), (left, right)):
         for k, passage in enumerate(hand.way):
             if not (isinstance(passage, Passage) and passage.flown):
                 continue
-            inside = (beats >= passage.start) & (beats <= passage.end)
-            if np.any(gaps[inside] < LEAST_BESIDE):
-                again = bridged(passage, other.prop, other.at)
+            start, end = max(passage.start, low), min(passage.end, high)
+            if _least_gap(right, left, start, end) < LEAST_BESIDE:
+                again = _again(passage, other)
                 if again.flown:
                     hand.take(k, again)
-                    gaps[inside] = _gaps(right, left, beats[inside])
     return {side: hand.way for side, hand in hands.items()}
 
 
@@ -73,6 +73,45 @@ class _Hand:
             course, own = self.courses[k], which == k
             head[own], hand[own] = course.at(np.clip(beats[own], course.start, course.end))
         return head, hand
+
+
+def _least_gap(right: _Hand, left: _Hand, start: float, end: float) -> float:
+    """Least distance of both hands' props at whole looks between two beats [m]; inf if there is none."""
+
+    def work() -> float:
+        beats: Floats = np.arange(np.ceil(start * _LOOKS), np.floor(end * _LOOKS) + 1.0) / _LOOKS
+        return float(np.min(_gaps(right, left, beats))) if len(beats) else float("inf")
+
+    key = _key(right, left, start, end)
+    return recent(
+        "both hands in a link", key, work, most=_MOST_REMEMBERED, record=float, restore=float
+    )
+
+
+def _again(passage: Passage, other: _Hand) -> Passage:
+    """A passage flown clear of the other hand."""
+    near = clipped(other.courses, passage.start, passage.end)
+    key = None
+    if near is not None and passage.content is not None:
+        key = content_key(passage.content, near, other.prop)
+    if key is None:
+        return bridged(passage, other.prop, other.at)
+    # the link alone: what it joins is held by the passage itself
+    link = recent(
+        "links flown clear",
+        key,
+        lambda: bridged(passage, other.prop, other.at).link,
+        most=_MOST_REMEMBERED,
+    )
+    return passage if link is passage.link else replace(passage, link=link)
+
+
+def _key(right: _Hand, left: _Hand, start: float, end: float) -> bytes | None:
+    """All that decides where both hands are between two beats; None if that is not known."""
+    near = [clipped(hand.courses, start, end) for hand in (right, left)]
+    if None in near:
+        return None
+    return content_key(near, start, end, right.prop, left.prop)
 
 
 def _gaps(one: _Hand, other: _Hand, beats: Floats) -> Floats:

@@ -2,15 +2,17 @@
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import cached_property, partial
 from math import isfinite
 
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.kept import content_key, recent
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period, period_apart
 from sequencer.motion.flown.periods import FlownPeriod
+from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_hand import Course
@@ -24,12 +26,14 @@ from sequencer.motion.trajectories.flown_links import (
     motion_of,
     state_in,
 )
+from sequencer.motion.trajectories.link_law import LinkLaw
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import found_link
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 HALF = 0.5  # [beats] of a block on either side of a boundary, in which it is left or reached
 _SAME = 1e-6  # [m and per beat] states that agree need no link
+_MOST_REMEMBERED = 5_000  # periods and links of this process
 _DOWN = -1.0 + 1e-9  # [1] upward part of a tether that hangs
 
 FlyingOf = Callable[[float, float], Flying]  # show beats → who flies what between them
@@ -51,7 +55,18 @@ class Stay:
     flying: Flying
     period: FlownPeriod | None
 
-    @property
+    @cached_property
+    def content(self) -> bytes | None:
+        """All that decides where head and hand are at show beats; None if that is not known."""
+        try:
+            if self.flown and self.period is not None:
+                own = self.period.head, self.flying, self.span.origin, self.span.law
+                return content_key("flown", *own)
+            return content_key("drawn", self.span.law, self.span.origin, self.flying)
+        except TypeError:  # a law of another package
+            return None
+
+    @cached_property
     def flown(self) -> bool:
         """Whether it is flown: a rest hangs straight down, a block's period holds its limits."""
         if (
@@ -104,7 +119,21 @@ class Passage:
     link: FlownLink | None
     flying: Flying
 
-    @property
+    @cached_property
+    def content(self) -> bytes | None:
+        """All that decides where head and hand are at show beats; None if that is not known."""
+        if self.before.content is None or self.after.content is None:
+            return None
+        link = None if self.link is None else (self.link.head, self.link.beats)
+        try:
+            return content_key(
+                self.before.content, self.after.content, self.before.span.end,
+                self.after.span.start, self.start, self.end, self.flying, link, self.flown,
+            )  # fmt: skip
+        except TypeError:
+            return None
+
+    @cached_property
     def flown(self) -> bool:
         """Whether it is flown."""
         return self.link is not None and not self.link.broken
@@ -150,16 +179,29 @@ def journey(
         flying = flying_of(span.start, span.end)
         period = None
         if span.kind == "block" and isfinite(span.law.period) and worth(span):
-            period = flown_period(span.law, flying)
             held = beside.get((span.start, span.end, span.origin))
-            if held is not None and not period.broken:
-                period = period_apart(period, held)
+            period = _period(span.law, flying, held)
         stay = Stay(span=span, flying=flying, period=period)
         last = next((each for each in reversed(out) if isinstance(each, Stay)), None)
         if last is not None:
             out += _passage(last, stay, flying_of)
         out.append(stay)
     return out
+
+
+def _period(law: Law, flying: Flying, beside: FlownPeriod | None) -> FlownPeriod:
+    """A period as flown, clear of that of the other hand; the same object as long as it is remembered."""
+    try:
+        other = None if beside is None else (beside.head, beside.flying, beside.law.period)
+        key = content_key(law, flying, other)
+    except TypeError:
+        key = None
+
+    def work() -> FlownPeriod:
+        period = flown_period(law, flying)
+        return period if beside is None or period.broken else period_apart(period, beside)
+
+    return recent("periods as flown", key, work, most=_MOST_REMEMBERED)
 
 
 def _passage(before: Stay, after: Stay, flying_of: FlyingOf) -> Iterator[Passage]:
@@ -176,7 +218,12 @@ def _passage(before: Stay, after: Stay, flying_of: FlyingOf) -> Iterator[Passage
     beside = after if after.span.kind == "block" else before
     flying = replace(flying_of(start, end), posture=beside.flying.posture)
     passage = Passage(before=before, after=after, start=start, end=end, link=None, flying=flying)
-    yield bridged(passage) if before.flown and after.flown else passage
+    if before.flown and after.flown:
+        link = recent(
+            "links as flown", passage.content, lambda: bridged(passage).link, most=_MOST_REMEMBERED
+        )
+        passage = replace(passage, link=link)
+    yield passage
 
 
 def bridged(passage: Passage, prop: Prop | None = None, other: PlacesAt | None = None) -> Passage:
@@ -239,7 +286,7 @@ def courses_of(way: Journey) -> list[Course]:
         start = _ends(earlier)[1] if isinstance(earlier, Passage) else each.span.start
         end = _ends(later)[0] if isinstance(later, Passage) else each.span.end
         if end > start:
-            out.append(Course(start, end, each.at, each.flown))
+            out.append(Course(start, end, each.at, each.flown, each.content))
     return out
 
 
@@ -255,15 +302,21 @@ def _bridge(passage: Passage) -> Course:
     low, high = _ends(passage)
     flying = passage.before.flying
     if passage.flown and passage.link is not None:
-        return Course(low, high, partial(_flown_at, passage.link, passage.start), flown=True)
+        own = partial(_flown_at, passage.link, passage.start)
+        return Course(low, high, own, flown=True, content=passage.content)
     space = HandSpace(body=flying.body, side=flying.side, length=flying.prop.length)
-    law = found_link(passage.before.motion(low), passage.after.motion(high), high - low, space).law
+
+    def link() -> LinkLaw:
+        motions = passage.before.motion(low), passage.after.motion(high)
+        return found_link(*motions, high - low, space).law
+
+    law = recent("links that stand in", passage.content, link, most=_MOST_REMEMBERED)
 
     def drawn(beats: Floats) -> tuple[Floats, Floats]:
         seen = law.at(beats - low)
         return seen.head(flying.prop.length), seen.hand
 
-    return Course(low, high, drawn, flown=False)
+    return Course(low, high, drawn, flown=False, content=passage.content)
 
 
 def _flown_at(link: FlownMotion, origin: float, beats: Floats) -> tuple[Floats, Floats]:

@@ -17,7 +17,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.kept import kept
+from sequencer.kept import content_key, kept
 from sequencer.motion.flown.body_space import Room
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot, pieces
@@ -35,7 +35,7 @@ from sequencer.motion.trajectories.flown_hand import (
 )
 
 EASED_KNOTS = 24  # a beat
-_AROUND = 1.0  # [beats] beyond the stretch, by which the states at its ends are known
+AROUND_STRETCH = 1.0  # [beats] beyond the stretch, by which the states at its ends are known
 _FINER = 96  # knots of a beat, for those
 _TEMPO_AROUND = 8.0  # [beats] after which another smoothing of the tempo has died away
 _LOOKS = 8  # a span
@@ -59,6 +59,8 @@ class StrainedStretch:
         What may not be touched or left, in the posture that is held; not looked at if None.
     mates : callable or None
         The other hand's prop at show beats (n,), shape (n, m, 7), clearance included [m, body frame].
+    content : bytes or None
+        All that decides what is found, but the tempo; None if that is not known.
     """
 
     start: float
@@ -69,6 +71,7 @@ class StrainedStretch:
     ground: Ground
     room: Room | None = None
     mates: Any = None
+    content: bytes | None = None
 
     def flown(self, beats: Floats) -> tuple[Floats, Floats]:
         """Head and hand as flown standing still, in their places on the stage, each shape (n, 3) [m, stage frame]."""
@@ -132,22 +135,29 @@ def eased(stretch: StrainedStretch) -> Course | None:
     ----------
     stretch : StrainedStretch
     """
-    problem, start, step = _problem(stretch)
-    numbers = kept(
-        "eased stretch",
-        (problem.content, start, stretch.limits),
-        lambda: _sought(problem, start, step, stretch),
-        record=lambda own: None if own is None else own.tolist(),
-        restore=lambda own: None if own is None else np.array(own),
-    )
+    key = None
+    if stretch.content is not None:
+        key = content_key(stretch.content, stretch.rate.coefficients)
+
+    def work() -> Floats | None:
+        if key is None:
+            return _sought(stretch)
+        return kept(
+            "eased stretch",
+            (key,),
+            lambda: _sought(stretch),
+            record=lambda own: None if own is None else own.tolist(),
+            restore=lambda own: None if own is None else np.array(own),
+        )
+
+    numbers = work()
     if numbers is None:
         return None
-    return _Eased(stretch, numbers, step).course()
+    return _Eased(stretch, numbers, _step(stretch)).course(key)
 
 
-def _sought(
-    problem: Problem, start: Floats, step: float, stretch: StrainedStretch
-) -> Floats | None:
+def _sought(stretch: StrainedStretch) -> Floats | None:
+    problem, start, step = _problem(stretch)
     found = held_to_limits(problem, start, lambda own: _Eased(stretch, own.unknown, step, own))
     return None if found.missed() else found.unknown
 
@@ -182,7 +192,7 @@ class _Eased:
         }
         return {name: share for name, share in over.items() if share > 0}
 
-    def course(self) -> Course:
+    def course(self, content: bytes | None) -> Course:
         """As a course in the body's frame."""
         ground = self.stretch.ground
 
@@ -190,7 +200,7 @@ class _Eased:
             seen = self.flight(beats)
             return ground.to_body(beats, seen.head), ground.to_body(beats, seen.hand)
 
-        return Course(self.stretch.start, self.stretch.end, at, flown=True)
+        return Course(self.stretch.start, self.stretch.end, at, flown=True, content=content)
 
 
 def _factors(stretch: StrainedStretch, beats: Floats) -> Floats:
@@ -199,9 +209,8 @@ def _factors(stretch: StrainedStretch, beats: Floats) -> Floats:
 
 def _problem(stretch: StrainedStretch) -> tuple[Problem, Floats, float]:
     """The problem, coefficients to start from, and the step [beats]."""
-    length = stretch.end - stretch.start
-    spans = max(int(np.ceil(length * EASED_KNOTS)), 2 * DEGREE)
-    step = length / spans
+    step = _step(stretch)
+    spans = round((stretch.end - stretch.start) / step)
     beats = stretch.start + (np.arange(spans, dtype=np.float64)[:, None] + GAUSS_PLACES) * step
     flat = beats.ravel()
     head, hand = stretch.flown(flat)
@@ -236,6 +245,12 @@ def _problem(stretch: StrainedStretch) -> tuple[Problem, Floats, float]:
     return problem, start, step
 
 
+def _step(stretch: StrainedStretch) -> float:
+    """Of the knots of what is sought [beats]."""
+    length = stretch.end - stretch.start
+    return length / max(int(np.ceil(length * EASED_KNOTS)), 2 * DEGREE)
+
+
 def _layout(spans: int, step: float, paced: Floats, frames: Floats, origins: Floats) -> CurveLayout:
     grid = whole(spans, step)
     free = np.ones(grid.count, dtype=np.bool_)
@@ -245,7 +260,9 @@ def _layout(spans: int, step: float, paced: Floats, frames: Floats, origins: Flo
 
 def _state(stretch: StrainedStretch, beat: float) -> Floats:
     """The head and its first four derivatives by beats, shape (5, 3) [stage frame], by a spline through what was flown."""
-    knots: Floats = beat + np.arange(-_FINER, _FINER + 1, dtype=np.float64) * (_AROUND / _FINER)
+    knots: Floats = beat + np.arange(-_FINER, _FINER + 1, dtype=np.float64) * (
+        AROUND_STRETCH / _FINER
+    )
     head = stretch.flown(knots)[0]
     path = through_knots(knots, head, end_rates(head, float(knots[1] - knots[0])))
     return np.stack([path.at(np.array([beat]), order)[0] for order in range(_ORDERS)])

@@ -12,17 +12,21 @@ distance can be proven on the hulls of their control points. Between knots the h
 Frame: body frame [m], beats, unless stated.
 """
 
+import hashlib
+import struct
+from base64 import b64decode, b64encode
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, partial
 from itertools import pairwise
 from typing import NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.arrays import Bools, Floats, Ints
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between
+from sequencer.kept import content_key, kept_on_disk, known_on_disk, recent
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between, pieces
 from sequencer.motion.flown.tether import force, held
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
@@ -31,6 +35,16 @@ from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
+SLICE_KNOTS = 16 * SHOW_KNOTS  # of a slice that is made and kept by itself
+# Knots on either side that decide a slice: a hand comes back within a beat (96 knots) to what stands in, and what a knot
+# does to a spline through it dies away by 0.43 a knot, in a hundred knots far below rounding.
+SLICE_MARGIN = 288
+_TEMPO_AROUND = (
+    48.0  # [beats] after which another smoothing of the tempo has died away below rounding
+)
+_ON_KNOT = 1e-6  # [knots]
+_MOST_SLICES = 600  # held in memory, some 80 kilobytes each
+_MOST_BOUNDS = 20_000  # slices whose bounds are remembered
 _PER_PIECE = 24  # knots of a piece with bounds of its own
 _EASED = 1.0  # [beats] in which a hand comes back to what stands in
 
@@ -43,6 +57,8 @@ class Ground(NamedTuple):
     ]  # show beats (n,), points (n, 3) [m, body frame] → [m, stage frame]
     to_body: Callable[[Floats, Floats], Floats]  # and back
     beats_a_second: Callable[[Floats], Floats]  # show beats (n,) → [beats/s]
+    # show beats, from and to → all that decides the place between them; where there is none, nothing is kept
+    part: Callable[[float, float], bytes] | None = None
 
 
 class Course(NamedTuple):
@@ -52,6 +68,7 @@ class Course(NamedTuple):
     end: float  # [show beats]
     at: Callable[[Floats], tuple[Floats, Floats]]  # show beats → head, hand (n, 3) [m, body frame]
     flown: bool  # False: what is drawn stands in
+    content: bytes | None = None  # of all that decides `at`; None if that is not known
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -70,6 +87,8 @@ class FlownHand:
         What they were made of.
     pull : ndarray, shape (knots,) [1]
         On the hand at every knot, in the head's weights; inf where what is drawn stands in.
+    slices : tuple of bytes or None
+        Keys by which the slices are kept that it is made of; None of one that is not kept.
     """
 
     head: EvenSpline
@@ -78,6 +97,18 @@ class FlownHand:
     drawn: Trajectory
     courses: tuple[Course, ...]
     pull: Floats
+    slices: tuple[bytes | None, ...] = ()
+
+    def part(self, low: float, high: float) -> bytes:
+        """A hash of all that decides its states, but their planes, and their bounds between two beats."""
+        step, start = self.head.step, self.head.start
+        first = int(np.clip(np.floor((low - start) / step), 0, self.head.spans)) - 2 * _PER_PIECE
+        last = int(np.clip(np.ceil((high - start) / step), 0, self.head.spans)) + 2 * _PER_PIECE
+        total = hashlib.blake2b(struct.pack("<3d", start, step, self.length), digest_size=20)
+        total.update(struct.pack("<2q", first, min(last, self.head.spans)))
+        for path in (self.head, self.hand):
+            total.update(path.coefficients[max(first, 0) : last + DEGREE].tobytes())
+        return total.digest()
 
     def least_pull(self, course: Course) -> float:
         """Least pull at the knots of a course, in the head's weights."""
@@ -97,7 +128,7 @@ class FlownHand:
         first, last = (
             round((beat - self.head.start) / self.head.step) for beat in (course.start, course.end)
         )
-        return slice(first, last + 1)
+        return slice(max(first, 0), last + 1)
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...); the tether is the direction from hand to head."""
@@ -120,44 +151,83 @@ class FlownHand:
 
     @cached_property
     def _bounds(self) -> tuple[Floats, tuple[Bounds, ...]]:
-        """Edges of pieces and their bounds.
-
-        Notes
-        -----
-        With δ from hand to head and m its size, |δ·δ'| on a span is at most what it is in the middle and half a span of its
-        rate, |δ'|² + |δ||δ''|. So m is bounded from below, |m'| = |δ·δ'|/m from above, |d'| ≤ |δ'|/m, and of d'' the part
-        along the tether is |d'|², that across it at most (|δ''| + 2|m'||d'|)/m.
-        """
-        apart = EvenSpline(
-            start=self.head.start,
-            step=self.head.step,
-            coefficients=self.head.coefficients - self.hand.coefficients,
-        )
-        half = self.head.step / 2.0
-        places = np.arange(self.head.spans, dtype=np.float64)
-        middles: Floats = self.head.start + half * (2.0 * places + 1.0)
-        here, rate = apart.at(middles), apart.at(middles, 1)
-        size, first, second = np.linalg.norm(here, axis=-1), apart.largest(1), apart.largest(2)
-        along = np.abs(np.sum(here * rate, axis=-1))
-        along = along + half * (first**2 + (size + half * first) * second)
-        least = np.sqrt(np.maximum(size**2 - 2.0 * half * along, 0.0))
-        with np.errstate(divide="ignore"):
-            turn = first / least
-            bend = np.hypot((second + 2.0 * along / least * turn) / least, turn**2)
-        hand = [self.hand.largest(order) for order in range(1, 4)]
-        reach = np.linalg.norm(self.hand.controls(0)[..., :2], axis=-1).max(axis=1)
-        starts = np.arange(0, self.head.spans, _PER_PIECE)
-        most = [
-            np.maximum.reduceat(values, starts) * ROUNDING_UP
-            for values in (*hand, reach, turn, bend)
-        ]
-        edges = self.head.start + np.append(starts, self.head.spans) * self.head.step
+        """Edges of pieces and their bounds: whole multiples of a piece from beat 0, so that slices share none."""
+        start, step, spans = self.head.start, self.head.step, self.head.spans
+        first = round(start / step)
+        found = []
+        for low, high in _slices(first, first + spans):
+            own = slice(low - first, high - first + DEGREE)
+            head, hand = self.head.coefficients[own], self.hand.coefficients[own]
+            key = content_key("bounds", low, step, head, hand)
+            found.append(
+                recent(
+                    "bounds as flown",
+                    key,
+                    partial(_piece_bounds, low, step, head, hand),
+                    most=_MOST_BOUNDS,
+                    record=_packed,
+                    restore=_unpacked,
+                )
+            )
+        columns = np.concatenate(found, axis=1)
+        cuts = [first + k for k in _piece_starts(first, spans).tolist()]
+        edges = start + np.append(np.array(cuts) - first, spans) * step
         return edges, tuple(
             Bounds(
                 hand_speed=v, hand_acceleration=a, hand_jerk=j, hand_reach=far, turn_rate=turned, turn_acceleration=bent
             )
-            for v, a, j, far, turned, bent in zip(*(own.tolist() for own in most), strict=True)
+            for v, a, j, far, turned, bent in columns.T.tolist()
         )  # fmt: skip
+
+
+def _piece_starts(first: int, spans: int) -> Ints:
+    """The first span of each piece, of spans from a knot on."""
+    inner = np.arange((first // _PER_PIECE + 1) * _PER_PIECE, first + spans, _PER_PIECE) - first
+    return np.concatenate([[0], inner]).astype(np.int64)
+
+
+def _piece_bounds(first: int, step: float, head: Floats, hand: Floats) -> Floats:
+    """Bounds of the pieces of some spans, shape (6, pieces): of the hand's speed, acceleration, jerk and reach, and of turning.
+
+    Notes
+    -----
+    With δ from hand to head and m its size, |δ·δ'| on a span is at most what it is in the middle and half a span of its
+    rate, |δ'|² + |δ||δ''|. So m is bounded from below, |m'| = |δ·δ'|/m from above, |d'| ≤ |δ'|/m, and of d'' the part
+    along the tether is |d'|², that across it at most (|δ''| + 2|m'||d'|)/m.
+    """
+    start = first * step
+    apart = EvenSpline(start=start, step=step, coefficients=head - hand)
+    own = EvenSpline(start=start, step=step, coefficients=hand)
+    half = step / 2.0
+    middle = pieces(np.array([0.5])), pieces(np.array([0.5]), 1) / step
+    here, rate = (
+        sum(row[0, j] * apart.coefficients[j : j + apart.spans] for j in range(DEGREE + 1))
+        for row in middle
+    )
+    size, first_rate, second = np.linalg.norm(here, axis=-1), apart.largest(1), apart.largest(2)
+    along = np.abs(np.sum(here * rate, axis=-1))
+    along = along + half * (first_rate**2 + (size + half * first_rate) * second)
+    least = np.sqrt(np.maximum(size**2 - 2.0 * half * along, 0.0))
+    with np.errstate(divide="ignore"):
+        turn = first_rate / least
+        bend = np.hypot((second + 2.0 * along / least * turn) / least, turn**2)
+    rates = [own.largest(order) for order in range(1, 4)]
+    reach = np.linalg.norm(own.controls(0)[..., :2], axis=-1).max(axis=1)
+    starts = _piece_starts(first, own.spans)
+    return np.stack(
+        [
+            np.maximum.reduceat(values, starts) * ROUNDING_UP
+            for values in (*rates, reach, turn, bend)
+        ]
+    )
+
+
+def _packed(columns: Floats) -> str:
+    return b64encode(np.ascontiguousarray(columns, "<f8").tobytes()).decode()
+
+
+def _unpacked(record: str) -> Floats:
+    return np.frombuffer(b64decode(record), "<f8").reshape(6, -1)
 
 
 def flown_hand(
@@ -189,38 +259,188 @@ def flown_hand(
     for before, after in pairwise(courses):
         if abs(before.end - after.start) > 1e-6:
             raise ValueError(f"courses must follow each other: {before.end} … {after.start}")
-    start, end = courses[0].start, courses[-1].end
-    count = max(int(np.ceil((end - start) * SHOW_KNOTS)), DEGREE + 1)
-    step = (end - start) / count
-    knots: Floats = start + np.arange(count + 1, dtype=np.float64) * step
-    head: Floats = np.empty((count + 1, 3))
-    hand: Floats = np.empty((count + 1, 3))
-    flown: Bools = np.zeros(count + 1, dtype=np.bool_)
-    edges = np.array([course.start for course in courses[1:]])
-    which = np.searchsorted(edges, knots, side="right")
-    for k, course in enumerate(courses):
-        own = which == k
-        if np.any(own):
+    own = _Courses(courses, length, drag, ground)
+    first = int(np.ceil(courses[0].start * SHOW_KNOTS - _ON_KNOT))
+    last = max(int(np.floor(courses[-1].end * SHOW_KNOTS + _ON_KNOT)), first + DEGREE + 1)
+    spans = _slices(first, last)
+    windows = [
+        (max(low - SLICE_MARGIN, first), min(high + SLICE_MARGIN, last)) for low, high in spans
+    ]
+    keys = [own.key(low, high, *window) for (low, high), window in zip(spans, windows, strict=True)]
+    made = [
+        _of_slice(key, partial(own.slice, low, high, window, last_one=high == last))
+        for key, (low, high), window in zip(keys, spans, windows, strict=True)
+    ]
+    return joined_slices(
+        made, keys, first=first, length=length, drawn=drawn, courses=tuple(courses)
+    )
+
+
+class HandSlice(NamedTuple):
+    """Coefficients of both splines on some knots, and the pull there; of the last slice those of its end too."""
+
+    head: Floats  # (n, 3) [m]
+    hand: Floats  # (n, 3) [m]
+    pull: Floats  # (k,) [1]
+
+
+def joined_slices(
+    made: Sequence[HandSlice],
+    keys: Sequence[bytes | None],
+    *,
+    first: int,
+    length: float,
+    drawn: Trajectory,
+    courses: tuple[Course, ...],
+) -> FlownHand:
+    """The hand of slices that follow each other.
+
+    Parameters
+    ----------
+    made : sequence of HandSlice
+    keys : sequence of bytes or None
+        By which each is kept.
+    first : int
+        Number of its first knot, from beat 0.
+    length, drawn, courses
+        See `FlownHand`.
+    """
+    head, hand = (
+        EvenSpline(
+            start=first / SHOW_KNOTS,
+            step=1.0 / SHOW_KNOTS,
+            coefficients=np.concatenate(columns),
+        )
+        for columns in (tuple(each.head for each in made), tuple(each.hand for each in made))
+    )
+    return FlownHand(
+        head=head, hand=hand, length=length, drawn=drawn, courses=courses,
+        pull=np.concatenate([each.pull for each in made]), slices=tuple(keys),
+    )  # fmt: skip
+
+
+def _slices(first: int, last: int) -> list[tuple[int, int]]:
+    """First and last knots of the slices between two knots: whole multiples of their length inside."""
+    cuts = range((first // SLICE_KNOTS + 1) * SLICE_KNOTS, last, SLICE_KNOTS)
+    return list(pairwise([first, *cuts, last]))
+
+
+def _of_slice(key: bytes | None, work: Callable[[], HandSlice]) -> HandSlice:
+    """A slice, kept by its key."""
+    if key is None:
+        return work()
+    return recent(
+        "flown slices",
+        key,
+        lambda: kept_on_disk(key, work, record=_slice_record, restore=_slice_from),
+        most=_MOST_SLICES,
+    )
+
+
+def known_slice(key: bytes) -> HandSlice | None:
+    """A slice that is kept; None if it is not."""
+    found = known_on_disk(key, restore=_slice_from)
+    return found[0] if found else None
+
+
+def _slice_record(own: HandSlice) -> list[str]:
+    return [b64encode(np.ascontiguousarray(each, "<f8").tobytes()).decode() for each in own]
+
+
+def _slice_from(record: list[str]) -> HandSlice:
+    head, hand, pull = (np.frombuffer(b64decode(each), "<f8") for each in record)
+    if head.shape != hand.shape:
+        raise ValueError("head and hand differ in length")
+    return HandSlice(head.reshape(-1, 3), hand.reshape(-1, 3), pull)
+
+
+class _Courses(NamedTuple):
+    """Courses to be made into a hand, slice by slice: what is made of one depends on `SLICE_MARGIN` knots on either side at most."""
+
+    courses: Sequence[Course]
+    length: float
+    drag: float
+    ground: Ground
+
+    def key(self, first: int, last: int, low: int, high: int) -> bytes | None:
+        """All that decides a slice; None if that is not known."""
+        if self.ground.part is None:
+            return None
+        start, end = low / SHOW_KNOTS, high / SHOW_KNOTS
+        near = clipped(self.courses, start, end)
+        if near is None:
+            return None
+        _, paces = _paces(start, end, self.ground.beats_a_second)
+        return content_key(
+            "flown slice", near, (first, last, low, high), self.ground.part(start, end), paces,
+            self.length, self.drag,
+        )  # fmt: skip
+
+    def slice(self, first: int, last: int, window: tuple[int, int], *, last_one: bool) -> HandSlice:
+        """The coefficients and pulls from one knot to another, from the knots in a window about them."""
+        low, high = window
+        knots: Floats = np.arange(low, high + 1, dtype=np.float64) / SHOW_KNOTS
+        head, hand, pull = self._places(knots)
+        places = slice(first - low, last - low + (DEGREE if last_one else 0))
+        pulls = slice(first - low, last - low + (1 if last_one else 0))
+        return HandSlice(
+            through_knots(knots, head).coefficients[places],
+            through_knots(knots, hand).coefficients[places],
+            pull[pulls],
+        )
+
+    def _places(self, knots: Floats) -> tuple[Floats, Floats, Floats]:
+        """Head, hand and pull at knots that follow each other."""
+        courses, length, drag, ground = self
+        count, step = len(knots) - 1, 1.0 / SHOW_KNOTS
+        head: Floats = np.empty((count + 1, 3))
+        hand: Floats = np.empty((count + 1, 3))
+        flown: Bools = np.zeros(count + 1, dtype=np.bool_)
+        edges = np.array([course.start for course in courses[1:]])
+        which = np.searchsorted(edges, knots, side="right")
+        for k in np.unique(which).tolist():
+            course, own = courses[k], which == k
             head[own], hand[own] = course.at(np.clip(knots[own], course.start, course.end))
             flown[own] = course.flown
-    needed, force = np.array(hand), np.full_like(hand, np.inf)
-    rate = smoothed_tempo(knots, ground.beats_a_second)
-    for run in _runs(flown):
-        at, path = knots[run], ground.to_stage(knots[run], head[run])
-        held, force[run] = _needed(at, path, rate, length, drag)
-        needed[run] = ground.to_body(at, held)
-    off = needed - hand
-    aim = hand + off + _eased(off, flown, step) - head
-    hand = head + length * aim / np.linalg.norm(aim, axis=-1, keepdims=True)
-    pull = np.where(flown, np.linalg.norm(force, axis=-1) / STANDARD_GRAVITY, np.inf)
-    return FlownHand(
-        head=through_knots(knots, head),
-        hand=through_knots(knots, hand),
-        length=length,
-        drawn=drawn,
-        courses=tuple(courses),
-        pull=pull,
-    )
+        needed, force = np.array(hand), np.full_like(hand, np.inf)
+        rate = _rate(knots, ground.beats_a_second)
+        for run in _runs(flown):
+            at, path = knots[run], ground.to_stage(knots[run], head[run])
+            held, force[run] = _needed(at, path, rate, length, drag)
+            needed[run] = ground.to_body(at, held)
+        off = needed - hand
+        aim = hand + off + _eased(off, flown, step) - head
+        hand = head + length * aim / np.linalg.norm(aim, axis=-1, keepdims=True)
+        pull = np.where(flown, np.linalg.norm(force, axis=-1) / STANDARD_GRAVITY, np.inf)
+        return head, hand, pull
+
+
+def clipped(
+    courses: Sequence[Course], low: float, high: float
+) -> list[tuple[float, float, bool, bytes]] | None:
+    """All that decides what courses hold from one beat to another; None if that is not known of one of them."""
+    out = []
+    for each in courses:
+        if each.start <= high and each.end >= low:
+            if each.content is None:
+                return None
+            out.append((max(each.start, low), min(each.end, high), each.flown, each.content))
+    return out
+
+
+def _rate(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> EvenSpline:
+    """The smoothed tempo about some knots, the same wherever they begin and end."""
+    middles, paces = _paces(float(knots[0]), float(knots[-1]), beats_a_second)
+    return through_knots(middles, np.repeat(paces[:, None], 3, axis=1))
+
+
+def _paces(
+    low: float, high: float, beats_a_second: Callable[[Floats], Floats]
+) -> tuple[Floats, Floats]:
+    """Middles of the beats that decide the smoothed tempo between two beats, and the tempo there."""
+    first, last = np.floor(low) - _TEMPO_AROUND, np.ceil(high) + _TEMPO_AROUND
+    middles: Floats = np.arange(first, last, dtype=np.float64) + 0.5
+    return middles, np.asarray(beats_a_second(middles), dtype=np.float64)
 
 
 def _eased(off: Floats, flown: Bools, step: float) -> Floats:

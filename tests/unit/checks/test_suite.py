@@ -28,8 +28,13 @@ def test_only_checks_of_the_motion_get_the_show_as_flown(monkeypatch, as_flown):
     """Joins, parity and stations are about the pattern that is drawn."""
     made, heard = flown(), []
     monkeypatch.setattr(suite, "checks", lambda: [told(name) for name in ("joins", "distances", "let-go")])  # fmt: skip
-    monkeypatch.setattr(suite, "flown_hands", lambda _show, say: say("flying", 0.5))
-    monkeypatch.setattr(suite, "flown_show", lambda _show: made)
+
+    def shown(_show, say=None):
+        if say is not None:
+            say("flying", 0.5)
+        return made
+
+    monkeypatch.setattr(suite, "flown_show", shown)
     monkeypatch.setattr(suite, "_flown", lambda _say: told("as-flown"))
     outcome, danced = suite.examined(
         staged_show(), flown=as_flown, progress=lambda words, _share: heard.append(words)

@@ -20,6 +20,7 @@ from sequencer.show.reading import show_from_document
 from sequencer.staging import flown_show as module
 from sequencer.staging.flown_show import flown_hands, flown_show, is_flown
 from sequencer.staging.timeline import staged
+from tests.nothing_kept import nothing_kept
 from tests.songs import even_song
 from tests.unit.motion.trajectories.forward import off_its_path
 
@@ -56,9 +57,11 @@ def staged_show(held=POI, tempo=100.0):
 @cache
 def flown():
     """The show, its links as drawn: they are not what is tested here."""
-    with pytest.MonkeyPatch.context() as patch:
+    with pytest.MonkeyPatch.context() as patch, nothing_kept():
         patch.setattr(flown_courses, "flown_link", lambda *_: None)
-        return flown_show(staged_show())
+        made = flown_show(staged_show())
+        assert made.hands  # with these links too
+        return made
 
 
 def beats(count=1201):
@@ -189,9 +192,10 @@ def test_rigid_props_are_as_drawn():
 def test_hands_are_flown_once_for_a_show_and_told(monkeypatch):
     monkeypatch.setattr(flown_courses, "flown_link", lambda *_: None)
     show, told = staged_show(), []
-    hands = flown_hands(show, lambda words, share: told.append((words, share)))
-    assert flown_hands(show) is hands
-    assert flown_show(show).hands is hands
+    with nothing_kept():
+        made = flown_show(show, lambda words, share: told.append((words, share)))
+    assert flown_show(show) is made
+    assert made.hands == flown_hands(show)
     words, shares = zip(*told, strict=True)
     assert set(words) == {"flying Ash's part", "flying Birch's part"}
     assert list(shares) == sorted(shares)

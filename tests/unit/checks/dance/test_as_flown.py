@@ -6,6 +6,7 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
+from sequencer import kept
 from sequencer.checks.dance import as_flown as module
 from sequencer.checks.dance.as_flown import as_flown, hands_words, would_words
 from sequencer.motion.flown.flyable import WouldFly
@@ -26,6 +27,12 @@ def link(*, flies, acceleration=139.6, residual=1e-7):
         broken=() if flies else ("acceleration",), residual=residual, least_pull=0.5, hand_speed=3.0,
         hand_acceleration=acceleration, spare_reach=0.1, missed=lambda: {"acceleration": 0.75},
     )  # fmt: skip
+
+
+@pytest.fixture(autouse=True)
+def _nothing_remembered(monkeypatch):
+    """What is made up is not taken for what was flown."""
+    monkeypatch.setattr(kept, "_RECENT", {})
 
 
 @pytest.fixture

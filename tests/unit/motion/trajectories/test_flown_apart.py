@@ -1,6 +1,7 @@
 """Both hands of a performer: links in which the props would meet are flown again, those that would not are left."""
 
 from dataclasses import replace
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -9,10 +10,19 @@ from sequencer.motion.flown.apart import LEAST_BESIDE
 from sequencer.motion.trajectories import flown_apart
 from sequencer.motion.trajectories.flown_apart import kept_apart
 from sequencer.motion.trajectories.flown_hand import Course
+from tests.nothing_kept import nothing_kept
 from tests.unit.motion.flown.flights import POI
 from tests.unit.motion.trajectories.test_flown_courses import from_rest
 
 PROPS = {"left": POI, "right": POI}
+THICK = replace(POI, wick_radius=POI.wick_radius + 0.001)
+
+
+@pytest.fixture(autouse=True)
+def _nothing_kept():
+    """What stands in for a search here is not kept."""
+    with nothing_kept():
+        yield
 
 
 def test_one_hand_alone_is_left_as_it_is():
@@ -25,17 +35,16 @@ def test_links_in_which_props_meet_are_sought_again_until_one_flies(monkeypatch)
     asked = []
 
     def again(passage, prop, other):
-        assert prop is POI
         head, hand = other(np.linspace(passage.start, passage.end, 5))
-        asked.append((passage, np.linalg.norm(head - hand, axis=-1)))
+        asked.append((passage, prop, np.linalg.norm(head - hand, axis=-1)))
         return passage
 
     monkeypatch.setattr(flown_apart, "bridged", again)
     way = from_rest()
-    out = kept_apart({"left": way, "right": way}, PROPS)
-    assert [passage for passage, _ in asked] == [way[1], way[1]]
+    out = kept_apart({"left": way, "right": way}, {"left": THICK, "right": POI})
+    assert [each[:2] for each in asked] == [(way[1], THICK), (way[1], POI)]
     assert all(out[side] == list(way) for side in out)
-    for _, lines in asked:
+    for *_, lines in asked:
         assert lines == pytest.approx(POI.length)
 
 
@@ -48,6 +57,7 @@ def test_what_does_not_fly_apart_is_not_taken(monkeypatch):
 
 class _Failed:
     flown = False
+    link = SimpleNamespace(broken=("speed",))
 
     def __init__(self, passage):
         self.passage = passage
