@@ -16,6 +16,7 @@ from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
 from sequencer.motion.performers.hand_deviation import LARGE
+from sequencer.planning.fault_places import home_of
 from sequencer.planning.restaging import as_drawn, needs_flights, restaged
 from sequencer.progress import stop_if_unwanted
 from sequencer.show.editing import Change, Insertion
@@ -30,6 +31,7 @@ _TAUT = re.compile(r"from (\d+(?:\.\d+)?) on")
 _TEMPO = re.compile(r"at (\d+(?:\.\d+)?) beats a minute")
 _METRES = {"mm": 0.001, "cm": 0.01, "m": 1.0}
 _BREACH = ("into", "out of reach", "beyond")  # words after which a length is one too many
+_HANDS = re.compile(r"\b(both|left|right) hands?\b")
 _QUICK = (
     "joins",
     "feasible",
@@ -96,6 +98,7 @@ class FaultTrials:
     _drawn: Staged | None = None
     _flown: "FaultTrials | None" = None
     _before: dict[_Key, list[Finding]] | None = None
+    _homes: dict[int, frozenset[float]] = field(default_factory=dict)
     _known: dict[tuple[str, tuple[Finding, ...]], Trial | None] = field(default_factory=dict)
 
     @property
@@ -174,7 +177,7 @@ class FaultTrials:
                 each.code == code and self._stays(fault, each) for each in found for fault in faults
             ):
                 return Trial(after=after, cleared=False)
-            harm = self._new_or_worse(found)
+            harm = self._new_or_worse(found, after)
             if harm:
                 return Trial(after=after, cleared=True, harm=harm)
         return Trial(after=after, cleared=True)
@@ -188,29 +191,41 @@ class FaultTrials:
             for other in self.before.get((each.code, each.who), ())
         )
 
-    def _new_or_worse(self, found: Sequence[Finding]) -> tuple[Finding, ...]:
-        """Those of a check's faults that were not there before, or not as bad; each of before stands for one of them."""
-        taken: set[int] = set()
+    def _new_or_worse(self, found: Sequence[Finding], after: Staged) -> tuple[Finding, ...]:
+        """Those of a check's faults that were not there before, or not as bad; each of before stands for one of a hand."""
+        taken: set[tuple[int, str]] = set()
         harm = []
-        for each in sorted(found, key=lambda one: not self._same(one)):
-            old = [own for own in self._as_bad(each) if id(own) not in taken]
+        likely = {id(each): self._as_bad(each, after) for each in found}
+        for each in sorted(
+            found, key=lambda one: all(_unlike(old, one)[0] for old in likely[id(one)])
+        ):
+            hands = _hands(each) or {""}
+            old = [
+                own for own in likely[id(each)]
+                if not any((id(own), hand) in taken for hand in hands)
+            ]  # fmt: skip
             if not old:
                 harm.append(each)
                 continue
-            taken.add(id(min(old, key=partial(_unlike, each))))
-        return tuple(each for each in found if each in harm)
+            best = min(old, key=partial(_unlike, each))
+            taken |= {(id(best), hand) for hand in hands}
+        return tuple(each for each in found if any(each is own for own in harm))
 
-    def _same(self, each: Finding) -> bool:
-        return any(not _unlike(old, each)[0] for old in self._as_bad(each))
-
-    def _as_bad(self, each: Finding) -> list[Finding]:
-        """Faults of before that are as bad as one of now, in its place."""
+    def _as_bad(self, each: Finding, after: Staged) -> list[Finding]:
+        """Faults of before that are as bad as one of now, of the same hand, and in the same block or passage."""
+        home, hands = home_of(after, each), _hands(each)
         return [
             old for old in self.before.get((each.code, each.who), ())
             if SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
             and _beside(old, each)
+            and home <= self._home(old) and hands <= _hands(old) and bool(hands) == bool(_hands(old))
             and (old.message == each.message or not _worse(old.message, each.message))
         ]  # fmt: skip
+
+    def _home(self, old: Finding) -> frozenset[float]:
+        if id(old) not in self._homes:
+            self._homes[id(old)] = home_of(self._plain, old)
+        return self._homes[id(old)]
 
 
 def _flown_sizes(show: Staged) -> set[float]:
@@ -251,6 +266,12 @@ def _beside(one: Finding, other: Finding) -> bool:
         return one.start is other.start
     ends = [each.start if each.end is None else each.end for each in (one, other)]
     return one.start <= (ends[1] or 0.0) + _BESIDE and other.start <= (ends[0] or 0.0) + _BESIDE
+
+
+def _hands(fault: Finding) -> frozenset[str]:
+    """The hands that a finding names."""
+    said = set(_HANDS.findall(fault.message))
+    return frozenset(("left", "right") if "both" in said else said)
 
 
 def _unlike(old: Finding, each: Finding) -> tuple[bool, float]:
