@@ -29,6 +29,7 @@ _LENGTH = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m)\b(?!/)")
 _OVER = re.compile(r"(\d+(?:\.\d+)?)[^(;,]*[(,] ?(?:the )?limit (?:is )?(\d+(?:\.\d+)?)")
 _TAUT = re.compile(r"from (\d+(?:\.\d+)?) on")
 _TEMPO = re.compile(r"at (\d+(?:\.\d+)?) beats a minute")
+_LINK = re.compile(r"need a link of (\d+(?:\.\d+)?) beat")
 _METRES = {"mm": 0.001, "cm": 0.01, "m": 1.0}
 _BREACH = ("into", "out of reach", "beyond")  # words after which a length is one too many
 _HANDS = re.compile(r"\b(both|left|right) hands?\b")
@@ -279,15 +280,25 @@ def _unlike(old: Finding, each: Finding) -> tuple[bool, float]:
 
 
 def _worse(before: str, after: str) -> bool:
-    """Whether what a message tells is worse than what another of its kind tells."""
+    """Whether what a message tells is worse than what another of its kind tells; what cannot be compared is."""
     old, new = _over(before), _over(after)
     if old and new:
         return max(new) > max(old) * 1.005
-    old, new = _TAUT.findall(before), _TAUT.findall(after)
-    if old and new:
-        return float(new[0]) > float(old[0]) + 0.05
+    if old or new:
+        return True
+    for pattern, much in ((_TAUT, 0.05), (_LINK, 1e-9)):
+        old, new = ([float(each) for each in pattern.findall(text)] for text in (before, after))
+        if old and new:
+            return new[0] > old[0] + much
     short = [_short(text) for text in (before, after)]
-    return short[0] is not None and short[1] is not None and short[1] > short[0] + _ROUNDING
+    if short[0] is not None and short[1] is not None:
+        return short[1] > short[0] + _ROUNDING
+    return _without_label(before) != _without_label(after)
+
+
+def _without_label(message: str) -> str:
+    """A message without the pattern and the hand that it begins with."""
+    return message.rpartition(": ")[2]
 
 
 def pace_share(message: str) -> float:
@@ -309,9 +320,13 @@ def _over(message: str) -> list[float]:
 
 
 def _short(message: str) -> float | None:
-    """By how much the first length of a message breaks what is required [m]; negative if it is a distance left."""
+    """By how much the first length of a message breaks what is required [m]; negative if it is a distance left.
+
+    The length by which a hand is off at a join is one too many as well.
+    """
     found = _LENGTH.search(message)
     if found is None:
         return None
     size = float(found[1]) * _METRES[found[2]]
-    return size if message[found.end() :].lstrip().startswith(_BREACH) else -size
+    breach = message[found.end() :].lstrip().startswith(_BREACH)
+    return size if breach or message[: found.start()].endswith("(hand ") else -size

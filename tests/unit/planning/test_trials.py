@@ -147,7 +147,16 @@ def test_a_fault_of_the_other_hand_is_new(trials):
         ("moves at up to 7 m/s (limit 6)", "moves at up to 6.5 m/s (limit 6)", False),
         ("too sharply (203, limit 160)", "too sharply (170, limit 160)", False),
         ("it stays taut from 140.0 on", "it stays taut from 150.0 on", True),
-        ("nobody watches", "nobody watches now", False),
+        ("nobody watches", "nobody watches now", True),
+        ("nobody watches", "nobody watches", False),
+        ("windmill, left hand: it goes slack", "stall, left hand: it goes slack", False),
+        ("it goes slack where it blends", "it stays taut from 150.0 on", True),
+        ("moves at up to 7 m/s (limit 6)", "2 cm out of reach", True),
+        ("the prop goes 2 cm into the trunk", "moves at up to 7 m/s (limit 6)", True),
+        ("need a link of 1 beat (hand 67 cm)", "need a link of 2 beats (hand 80 cm)", True),
+        ("no link joins them (hand 30 cm)", "no link joins them (hand 67 cm)", True),
+        ("no link joins them (hand 67 cm)", "no link joins them (hand 30 cm)", False),
+        ("need a link of 2 beats (hand 67 cm)", "need a link of 1 beat (hand 30 cm)", False),
     ],
 )
 def test_what_is_worse_is_read_from_the_figures(before, after, worse):
