@@ -50,6 +50,15 @@ class Cause:
     place: FaultPlace
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class _Broken:
+    """A change that clears a cause, but after which a join no longer holds."""
+
+    rung: DanceEdit
+    trial: Trial
+    of_the_look: bool  # it makes another dance of it
+
+
 def causes(show: Staged, faults: Sequence[Finding]) -> list[Cause]:
     """The faults that mends are sought for, by cause, in their order."""
     found: dict[tuple[str, Path | None, Path | None], list[tuple[Finding, FaultPlace]]] = {}
@@ -107,7 +116,7 @@ def sought(
     start = trials.spent
     mends: list[DanceMend] = []
     tried: list[str] = []
-    broken: list[tuple[DanceEdit, Trial]] = []  # clears the cause, but a join no longer holds
+    broken: list[_Broken] = []
     for ladder in _ladders(trials.show, cause):
         if len(mends) >= most or trials.spent - start >= MOST_FOR_A_CAUSE:
             break
@@ -158,7 +167,7 @@ def _on(
     trials: FaultTrials,
     cause: Cause,
     ladder: Ladder,
-    broken: list[tuple[DanceEdit, Trial]],
+    broken: list[_Broken],
     *,
     ranged: bool,
 ) -> DanceMend | None:
@@ -168,7 +177,7 @@ def _on(
         if trial is None:
             continue
         if trial.cleared and trial.harm and all(each.code in OF_JOINS for each in trial.harm):
-            broken.append((rung, trial))
+            broken.append(_Broken(rung=rung, trial=trial, of_the_look=ladder.of_the_look))
         if not trial.clear:
             continue
         trial = trials.confirmed(cause.faults, rung)
@@ -202,11 +211,10 @@ def _words(trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit) -
     return ladder.range_words(low, high)
 
 
-def _followed(
-    trials: FaultTrials, cause: Cause, broken: Sequence[tuple[DanceEdit, Trial]]
-) -> list[DanceMend]:
+def _followed(trials: FaultTrials, cause: Cause, broken: Sequence[_Broken]) -> list[DanceMend]:
     """A change that clears the cause but breaks a join, with the smallest mend of that join."""
-    for rung, trial in broken[:_FOLLOWED]:
+    for each in broken[:_FOLLOWED]:
+        rung, trial = each.rung, each.trial
         harm = trial.harm[0]
         place = place_of(trial.after, harm)
         if place is None or place.passage is None:
@@ -219,6 +227,8 @@ def _followed(
                 if second is not None and second.clear:
                     words = f"{rung.words}, and at {harm.position} {more.words}"
                     return [
-                        DanceMend(words=words, steps=(rung, more), after=second.after)
+                        DanceMend(
+                            words=words, steps=(rung, more), after=second.after, of_the_look=each.of_the_look
+                        )
                     ]  # fmt: skip
     return []

@@ -2,7 +2,14 @@
 
 from dataclasses import dataclass
 
-from sequencer.checks.fault_kinds import OF_HEIGHT, OF_JOINS, OF_PACE
+from sequencer.checks.fault_kinds import (
+    MENDED_CODES,
+    OF_BURNS,
+    OF_HEIGHT,
+    OF_JOINS,
+    OF_PACE,
+    OF_WALKS,
+)
 from sequencer.findings import Finding
 from sequencer.motion.fitting.search import fitted
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
@@ -61,6 +68,37 @@ def place_of(show: Staged, fault: Finding) -> FaultPlace | None:
         return FaultPlace(who=who, passage=_passage_at(show, who, start, end), at_the_passage=True)
     span = _span_of(show, who, start, end)
     return None if span is None else _place_of_span(show, fault, span, start)
+
+
+def home_of(show: Staged, fault: Finding) -> frozenset[float]:
+    """The blocks and passages that a fault of one performer's dance is of, counted, so that links put in change nothing.
+
+    Returns
+    -------
+    home : frozenset of float
+        [1] 0 for their first pattern, 1 for their second, 0.5 for the passage between the two; empty if the fault is of
+        no block.
+    """
+    if (
+        len(fault.who) != 1 or fault.start is None
+        or fault.code not in MENDED_CODES or fault.code in (*OF_WALKS, *OF_BURNS)
+    ):  # fmt: skip
+        return frozenset()
+    who = fault.who[0]
+    start = float(show.tempo.beats_from_seconds(fault.start))
+    end = start if fault.end is None else float(show.tempo.beats_from_seconds(fault.end))
+    patterns = [block for block in show.blocks_of(who) if not block.link]
+    if fault.code in OF_HEIGHT:
+        inside = [k for k, block in enumerate(patterns) if block.start < end and start < block.end]
+        if inside:
+            return frozenset(float(k) for k in inside)
+    span = None if fault.code in OF_JOINS else _span_of(show, who, start, end)
+    if span is not None and span.kind == "block":
+        return frozenset(
+            float(k) for k, block in enumerate(patterns) if abs(block.start - span.start) < _NEAR
+        )
+    middle = (start + end) / 2 if span is None else (span.start + span.end) / 2
+    return frozenset({sum(block.start < middle - _NEAR for block in patterns) - 0.5})
 
 
 def _place_of_span(show: Staged, fault: Finding, span: Span, start: float) -> FaultPlace:

@@ -99,25 +99,25 @@ def mended_dance(
     text. Another pattern is offered by `check`, and never written.
     """
     given_up: dict[tuple[object, ...], str] = {}
+    since: dict[tuple[object, ...], int] = {}  # mends that were made when each was given up
 
-    def step(draft: _Draft) -> tuple[_Draft, str] | None:
+    def give_up(cause: Cause, words: str) -> None:
+        given_up[_key(cause)] = words
+        since[_key(cause)] = len(done_so_far)
+        tell(draft, tuple(done_so_far))
+
+    def step(now: _Draft) -> tuple[_Draft, str] | None:
+        nonlocal draft
+        draft = now
         trials = FaultTrials(show=draft.show)
-        for cause in _waiting(draft.show, given_up):
-            stop_if_unwanted()
-            fault = cause.faults[0]
-            where = f"{named(cause.faults)}, {fault.position}"
-            answer = sought(trials, cause, most=1, look=True, ranged=False)
-            for mend in answer.mends:
-                if mend.of_the_look:
-                    given_up[_key(cause)] = f"{where}: {fault.code}; {mend.words} would mend it"
-                    break
-                return draft.stepped(mend.steps, mend.after), f"{where}: {mend.words}"
-            given_up.setdefault(
-                _key(cause),
-                f"{where}: {fault.code}; tried {', '.join(answer.tried) or 'nothing'}",
-            )
-            tell(draft, tuple(done_so_far))
-        return None
+        while True:
+            helped = _first_mend(draft, trials, _waiting(draft.show, given_up), give_up)
+            # What was given up may be mended now that others are: those wait until nothing else is left.
+            again = [key for key in given_up if since[key] < len(done_so_far)]
+            if helped is not None or not again:
+                return helped
+            for key in again:
+                del given_up[key]
 
     done_so_far: list[str] = []
 
@@ -130,11 +130,35 @@ def mended_dance(
         done_so_far[:] = done
         told(draft, done)
 
-    draft, done = _repeated(_draft(text, file, song), step, most, tell)
+    draft = _draft(text, file, song)
+    draft, done = _repeated(draft, step, most, tell)
     keys = {_key(cause) for cause in _waiting(draft.show)}
     return Mended(
         text=draft.text, done=done, left=tuple(given_up[key] for key in given_up if key in keys)
     )
+
+
+def _first_mend(
+    draft: _Draft,
+    trials: FaultTrials,
+    waiting: Sequence[Cause],
+    give_up: Callable[[Cause, str], None],
+) -> tuple[_Draft, str] | None:
+    """The draft after a mend of the first cause that has one, and its words; those before it are given up."""
+    for cause in waiting:
+        stop_if_unwanted()
+        fault = cause.faults[0]
+        where = f"{named(cause.faults)}, {fault.position}"
+        answer = sought(trials, cause, most=1, look=True, ranged=False)
+        if answer.mends and not answer.mends[0].of_the_look:
+            mend = answer.mends[0]
+            return draft.stepped(mend.steps, mend.after), f"{where}: {mend.words}"
+        if answer.mends:
+            give_up(cause, f"{where}: {fault.code}; {answer.mends[0].words} would mend it")
+        else:
+            tried = ", ".join(answer.tried) or "nothing"
+            give_up(cause, f"{where}: {fault.code}; tried {tried}")
+    return None
 
 
 def _waiting(show: Staged, given_up: Mapping[tuple[object, ...], str] | None = None) -> list[Cause]:

@@ -16,6 +16,7 @@ from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
 from sequencer.motion.performers.hand_deviation import LARGE
+from sequencer.planning.fault_places import home_of
 from sequencer.planning.restaging import as_drawn, needs_flights, restaged
 from sequencer.progress import stop_if_unwanted
 from sequencer.show.editing import Change, Insertion
@@ -28,8 +29,10 @@ _LENGTH = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m)\b(?!/)")
 _OVER = re.compile(r"(\d+(?:\.\d+)?)[^(;,]*[(,] ?(?:the )?limit (?:is )?(\d+(?:\.\d+)?)")
 _TAUT = re.compile(r"from (\d+(?:\.\d+)?) on")
 _TEMPO = re.compile(r"at (\d+(?:\.\d+)?) beats a minute")
+_LINK = re.compile(r"need a link of (\d+(?:\.\d+)?) beat")
 _METRES = {"mm": 0.001, "cm": 0.01, "m": 1.0}
 _BREACH = ("into", "out of reach", "beyond")  # words after which a length is one too many
+_HANDS = re.compile(r"\b(both|left|right) hands?\b")
 _QUICK = (
     "joins",
     "feasible",
@@ -96,6 +99,7 @@ class FaultTrials:
     _drawn: Staged | None = None
     _flown: "FaultTrials | None" = None
     _before: dict[_Key, list[Finding]] | None = None
+    _homes: dict[int, frozenset[float]] = field(default_factory=dict)
     _known: dict[tuple[str, tuple[Finding, ...]], Trial | None] = field(default_factory=dict)
 
     @property
@@ -174,7 +178,7 @@ class FaultTrials:
                 each.code == code and self._stays(fault, each) for each in found for fault in faults
             ):
                 return Trial(after=after, cleared=False)
-            harm = self._new_or_worse(found)
+            harm = self._new_or_worse(found, after)
             if harm:
                 return Trial(after=after, cleared=True, harm=harm)
         return Trial(after=after, cleared=True)
@@ -188,29 +192,41 @@ class FaultTrials:
             for other in self.before.get((each.code, each.who), ())
         )
 
-    def _new_or_worse(self, found: Sequence[Finding]) -> tuple[Finding, ...]:
-        """Those of a check's faults that were not there before, or not as bad; each of before stands for one of them."""
-        taken: set[int] = set()
+    def _new_or_worse(self, found: Sequence[Finding], after: Staged) -> tuple[Finding, ...]:
+        """Those of a check's faults that were not there before, or not as bad; each of before stands for one of a hand."""
+        taken: set[tuple[int, str]] = set()
         harm = []
-        for each in sorted(found, key=lambda one: not self._same(one)):
-            old = [own for own in self._as_bad(each) if id(own) not in taken]
+        likely = {id(each): self._as_bad(each, after) for each in found}
+        for each in sorted(
+            found, key=lambda one: all(_unlike(old, one)[0] for old in likely[id(one)])
+        ):
+            hands = _hands(each) or {""}
+            old = [
+                own for own in likely[id(each)]
+                if not any((id(own), hand) in taken for hand in hands)
+            ]  # fmt: skip
             if not old:
                 harm.append(each)
                 continue
-            taken.add(id(min(old, key=partial(_unlike, each))))
-        return tuple(each for each in found if each in harm)
+            best = min(old, key=partial(_unlike, each))
+            taken |= {(id(best), hand) for hand in hands}
+        return tuple(each for each in found if any(each is own for own in harm))
 
-    def _same(self, each: Finding) -> bool:
-        return any(not _unlike(old, each)[0] for old in self._as_bad(each))
-
-    def _as_bad(self, each: Finding) -> list[Finding]:
-        """Faults of before that are as bad as one of now, in its place."""
+    def _as_bad(self, each: Finding, after: Staged) -> list[Finding]:
+        """Faults of before that are as bad as one of now, of the same hand, and in the same block or passage."""
+        home, hands = home_of(after, each), _hands(each)
         return [
             old for old in self.before.get((each.code, each.who), ())
             if SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
             and _beside(old, each)
+            and home <= self._home(old) and hands <= _hands(old) and bool(hands) == bool(_hands(old))
             and (old.message == each.message or not _worse(old.message, each.message))
         ]  # fmt: skip
+
+    def _home(self, old: Finding) -> frozenset[float]:
+        if id(old) not in self._homes:
+            self._homes[id(old)] = home_of(self._plain, old)
+        return self._homes[id(old)]
 
 
 def _flown_sizes(show: Staged) -> set[float]:
@@ -253,20 +269,36 @@ def _beside(one: Finding, other: Finding) -> bool:
     return one.start <= (ends[1] or 0.0) + _BESIDE and other.start <= (ends[0] or 0.0) + _BESIDE
 
 
+def _hands(fault: Finding) -> frozenset[str]:
+    """The hands that a finding names."""
+    said = set(_HANDS.findall(fault.message))
+    return frozenset(("left", "right") if "both" in said else said)
+
+
 def _unlike(old: Finding, each: Finding) -> tuple[bool, float]:
     return old.message != each.message, abs((old.start or 0.0) - (each.start or 0.0))
 
 
 def _worse(before: str, after: str) -> bool:
-    """Whether what a message tells is worse than what another of its kind tells."""
+    """Whether what a message tells is worse than what another of its kind tells; what cannot be compared is."""
     old, new = _over(before), _over(after)
     if old and new:
         return max(new) > max(old) * 1.005
-    old, new = _TAUT.findall(before), _TAUT.findall(after)
-    if old and new:
-        return float(new[0]) > float(old[0]) + 0.05
+    if old or new:
+        return True
+    for pattern, much in ((_TAUT, 0.05), (_LINK, 1e-9)):
+        old, new = ([float(each) for each in pattern.findall(text)] for text in (before, after))
+        if old and new:
+            return new[0] > old[0] + much
     short = [_short(text) for text in (before, after)]
-    return short[0] is not None and short[1] is not None and short[1] > short[0] + _ROUNDING
+    if short[0] is not None and short[1] is not None:
+        return short[1] > short[0] + _ROUNDING
+    return _without_label(before) != _without_label(after)
+
+
+def _without_label(message: str) -> str:
+    """A message without the pattern and the hand that it begins with."""
+    return message.rpartition(": ")[2]
 
 
 def pace_share(message: str) -> float:
@@ -288,9 +320,13 @@ def _over(message: str) -> list[float]:
 
 
 def _short(message: str) -> float | None:
-    """By how much the first length of a message breaks what is required [m]; negative if it is a distance left."""
+    """By how much the first length of a message breaks what is required [m]; negative if it is a distance left.
+
+    The length by which a hand is off at a join is one too many as well.
+    """
     found = _LENGTH.search(message)
     if found is None:
         return None
     size = float(found[1]) * _METRES[found[2]]
-    return size if message[found.end() :].lstrip().startswith(_BREACH) else -size
+    breach = message[found.end() :].lstrip().startswith(_BREACH)
+    return size if breach or message[: found.start()].endswith("(hand ") else -size

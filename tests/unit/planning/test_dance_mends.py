@@ -1,10 +1,14 @@
 """Mends of the dance: each is made in the file, and the file is checked from its text."""
 
+from types import SimpleNamespace
+
 import pytest
 
 from sequencer.checks.suite import checked
+from sequencer.planning import dance_mends
 from sequencer.planning.dance_mends import causes, sought
-from sequencer.planning.trials import FaultTrials, faults_of
+from sequencer.planning.ladders import Ladder
+from sequencer.planning.trials import DanceEdit, FaultTrials, faults_of
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
@@ -99,3 +103,24 @@ def test_one_step_danced_by_two_is_one_cause():
     assert [fault.who for fault in cause.faults] == [("Isa",), ("Ash",)]
     mend = sought(FaultTrials(show=show), cause, most=1).mends[0]
     assert "tether-slack" not in {each.code for each in faults_of(mend.after)}
+
+
+def test_another_pattern_is_of_the_look_with_a_mend_of_a_join_too(monkeypatch):
+    """It is offered, and never written: also where the join after it is mended with it."""
+    cast, timeline, code, _ = TRIED["link"]
+    show = stage(text_of(cast, timeline))
+    faults = faults_of(show)
+    (cause, *_) = [each for each in causes(show, faults) if each.code == code]
+    edit = DanceEdit(words="dance windmill", changes=())
+    clear = SimpleNamespace(after=show, cleared=True, harm=(), clear=True)
+    breaks = SimpleNamespace(after=show, cleared=True, harm=cause.faults, clear=False)
+    trials = SimpleNamespace(
+        show=show, spent=0, of=lambda _faults, *_steps: breaks,
+        confirmed=lambda _faults, *_steps: clear,
+    )  # fmt: skip
+    for of_the_look in (True, False):
+        ladder = Ladder(name="x", rungs=[edit], of_the_look=of_the_look)
+        monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause, own=ladder: iter([own]))
+        (mend,) = sought(trials, cause).mends
+        assert len(mend.steps) == 2
+        assert mend.of_the_look is of_the_look

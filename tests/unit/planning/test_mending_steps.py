@@ -90,3 +90,34 @@ def test_steps_are_written_one_after_the_other(monkeypatch):
     monkeypatch.setattr(mending, "edited_text", lambda text, changes, _more: f"{text}{changes[0]}")
     steps = [SimpleNamespace(changes=(name,), insertions=()) for name in "xy"]
     assert draft("a").stepped(steps, "after") == draft("axy", "after")
+
+
+def test_what_was_given_up_is_sought_again_once_others_are_mended(monkeypatch):
+    """The first can only be mended after the second; the third never."""
+    left = {"a": ["first", "second", "third"], "ab": ["first", "third"], "abb": ["third"]}
+
+    def cause(code):
+        fault = SimpleNamespace(code=code, who=("Isa",), position="1.1")
+        return SimpleNamespace(faults=(fault,))
+
+    def sought(trials, own, **_named):
+        code = own.faults[0].code
+        helps = code == "second" or (code == "first" and "second" not in left[trials.show])
+        mend = SimpleNamespace(
+            words=f"do {code}", steps=(edit("b"),), after=trials.show + "b", of_the_look=False
+        )
+        return SimpleNamespace(mends=(mend,) if helps else (), tried=("x",))
+
+    monkeypatch.setattr(mending, "_draft", lambda _text, _file, _song: draft("a", "a"))
+    monkeypatch.setattr(mending, "FaultTrials", lambda show: SimpleNamespace(show=show))
+    monkeypatch.setattr(mending, "faults_of", lambda show: show)
+    monkeypatch.setattr(
+        mending, "causes", lambda _show, found: [cause(code) for code in left[found]]
+    )
+    monkeypatch.setattr(mending, "in_order", list)
+    monkeypatch.setattr(mending, "sought", sought)
+    monkeypatch.setattr(mending, "edited_text", lambda text, _changes, _more: text + "b")
+    mended = mending.mended_dance("a", "s.yaml", None)
+    assert mended.done == ("Isa, 1.1: do second", "Isa, 1.1: do first")
+    assert mended.left == ("Isa, 1.1: third; tried x",)
+    assert mended.text == "abb"

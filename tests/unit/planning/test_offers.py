@@ -6,6 +6,7 @@ from types import SimpleNamespace
 import pytest
 
 from sequencer.checks.distances.spacing import Conflict
+from sequencer.checks.fault_kinds import MENDED_CODES
 from sequencer.checks.outcome import Mendable
 from sequencer.findings import Finding
 from sequencer.planning import offers
@@ -88,7 +89,9 @@ def answers(monkeypatch):
     )  # fmt: skip
     monkeypatch.setattr(
         offers, "FaultTrials",
-        lambda show: SimpleNamespace(has=lambda faults: faults[0].code not in clears.get(show, ())),
+        lambda show, fly=False: SimpleNamespace(
+            has=lambda faults: not fly or faults[0].code not in clears.get(show, ())
+        ),
     )  # fmt: skip
     return told, clears
 
@@ -104,7 +107,7 @@ def test_what_follows_from_another_says_so_and_what_has_no_mend_says_what_was_tr
     words = {one.code: told for one, told in offers.dance_words("show", found).items()}
     assert words == {
         "tether-slack": ("a cycle of 2 beats", "another"),
-        "hits-floor": ("this follows from tether-slack at 3.1: a cycle of 2 beats mends both",),
+        "hits-floor": ("mend the slack tether at 3.1 first; that clears this too",),
         "self-hit": (
             "nothing was found that mends it without harm elsewhere; tried: the cycle, another shift (7 trials)",
             "see --flown",
@@ -118,3 +121,7 @@ def test_mends_are_sought_for_the_first_causes_only(answers):
     found = [cause("self-hit", float(k)) for k in range(offers.MOST_CAUSES + 1)]
     words = list(offers.dance_words("show", found).values())
     assert words == [("x",)] * offers.MOST_CAUSES + [(offers.LATER,)]
+
+
+def test_every_fault_that_is_mended_has_a_name():
+    assert set(offers._NAMES) == set(MENDED_CODES)

@@ -89,8 +89,8 @@ def test_a_fault_elsewhere_is_another_one(trials):
         position="9.1", message=slack.message,
     )  # fmt: skip
     assert not trials.has([later])
-    assert trials._new_or_worse([later]) == (later,)
-    assert trials._new_or_worse([slack]) == ()
+    assert trials._new_or_worse([later], trials._plain) == (later,)
+    assert trials._new_or_worse([slack], trials._plain) == ()
 
 
 def test_a_fault_of_before_stands_for_one_of_now(trials):
@@ -99,9 +99,39 @@ def test_a_fault_of_before_stands_for_one_of_now(trials):
     beside = replace(
         slack, start=slack.start + 0.2, message=slack.message.replace("static", "other")
     )
-    assert trials._new_or_worse([beside]) == ()
-    assert trials._new_or_worse([beside, slack]) == (beside,)
-    assert trials._new_or_worse([slack, slack]) != ()
+    assert trials._new_or_worse([beside], trials._plain) == ()
+    assert trials._new_or_worse([beside, slack], trials._plain) == (beside,)
+    assert trials._new_or_worse([slack, slack], trials._plain) != ()
+
+
+TWO = SHOW.replace(
+    "timing: together, beats: 8}\n", "timing: together, cycle: 6, beats: 8}\n"
+).replace("  - {link: true, beats: 2}\n", "")
+
+
+def test_a_fault_in_the_next_block_is_new_however_near_it_is_in_time():
+    """Two blocks that meet: the fault of the first ends where that of the second begins."""
+    both = FaultTrials(
+        show=staged(show_from_document(parse_document(TWO, "s.yaml")), even_song(48))
+    )
+    first, second = both.before["tether-slack", ("Isa",)]
+    near = replace(second, start=first.end + 0.1, message=first.message)
+    only = FaultTrials(show=both.show, _before={("tether-slack", ("Isa",)): [first]})
+    assert only._new_or_worse([near], both._plain) == (near,)
+    assert only._new_or_worse([first], both._plain) == ()
+
+
+def test_a_fault_of_the_other_hand_is_new(trials):
+    (slack,) = trials.before["tether-slack", ("Isa",)]
+    left, right = (
+        replace(slack, message=slack.message.replace("both hands", f"{side} hand"))
+        for side in ("left", "right")
+    )
+    assert left != slack
+    only = FaultTrials(show=trials.show, _before={("tether-slack", ("Isa",)): [left]})
+    assert only._new_or_worse([right], trials._plain) == (right,)
+    assert only._new_or_worse([slack], trials._plain) == (slack,)
+    assert trials._new_or_worse([left, right], trials._plain) == (), "half of it each"
 
 
 @pytest.mark.parametrize(
@@ -117,7 +147,16 @@ def test_a_fault_of_before_stands_for_one_of_now(trials):
         ("moves at up to 7 m/s (limit 6)", "moves at up to 6.5 m/s (limit 6)", False),
         ("too sharply (203, limit 160)", "too sharply (170, limit 160)", False),
         ("it stays taut from 140.0 on", "it stays taut from 150.0 on", True),
-        ("nobody watches", "nobody watches now", False),
+        ("nobody watches", "nobody watches now", True),
+        ("nobody watches", "nobody watches", False),
+        ("windmill, left hand: it goes slack", "stall, left hand: it goes slack", False),
+        ("it goes slack where it blends", "it stays taut from 150.0 on", True),
+        ("moves at up to 7 m/s (limit 6)", "2 cm out of reach", True),
+        ("the prop goes 2 cm into the trunk", "moves at up to 7 m/s (limit 6)", True),
+        ("need a link of 1 beat (hand 67 cm)", "need a link of 2 beats (hand 80 cm)", True),
+        ("no link joins them (hand 30 cm)", "no link joins them (hand 67 cm)", True),
+        ("no link joins them (hand 67 cm)", "no link joins them (hand 30 cm)", False),
+        ("need a link of 2 beats (hand 67 cm)", "need a link of 1 beat (hand 30 cm)", False),
     ],
 )
 def test_what_is_worse_is_read_from_the_figures(before, after, worse):
