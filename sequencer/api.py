@@ -256,7 +256,7 @@ def draft(
 
     Examples
     --------
-    >>> draft("shows/night_ferry.yaml", section="intro").checked
+    >>> draft("shows/mine.yaml", section="intro").checked  # doctest: +SKIP
     True
     """
     from sequencer.tasks import draft_show
