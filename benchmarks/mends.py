@@ -50,7 +50,8 @@ FULL = ("antispin-flower-4", "inspin-flower-4", "infinity", "pro-bend-4", "pro-b
 # Tempo, stature [m] and tether [m]: few, so that patterns fitted once need not be fitted again.
 PERFORMERS = ((100.0, 1.60, 0.40), (118.0, 1.78, 0.50), (128.0, 1.78, 0.40), (110.0, 1.60, 0.50))
 SOLOS = 12  # clean ones of a seed
-_SAME = 0.4  # [s] by which a fault may have moved and count as the same
+_SAME = 0.4  # [s] by which a fault may have moved within its block and count as the same
+_SEVERAL = 0.3  # of the shows have one or two faults more, in other blocks
 _DRAWS = 25  # of a plant, or of a clean solo, before another is drawn
 
 
@@ -244,6 +245,8 @@ def planted(
             block = replace(solo.blocks[k])
             plant(draw, block)
             tried = replace(solo, blocks=[*solo.blocks[:k], block, *solo.blocks[k + 1 :]])
+            if draw.random() < _SEVERAL:
+                tried = _with_others(draw, tried, k, int(draw.integers(1, 3)))
             if kind == "floor":
                 tried = replace(
                     tried, tether=round(solo.stature * float(draw.choice([0.41, 0.42])), 2)
@@ -263,11 +266,24 @@ def planted(
                 return tried, show, found
 
 
+def _with_others(draw: np.random.Generator, solo: Solo, k: int, count: int) -> Solo:
+    """The solo with faults of drawn kinds in some more blocks, none of them the one numbered `k`."""
+    blocks = list(solo.blocks)
+    free = [i for i in range(len(blocks)) if i != k]
+    for i in draw.permutation(free)[:count]:
+        block = replace(blocks[i])
+        plant, _ = KINDS[str(draw.choice(("reach", "slack", "pace", "own body")))]
+        plant(draw, block)
+        blocks[i] = block
+    return replace(solo, blocks=blocks)
+
+
 def wrong_with(
     found: FoundMends, solo: Solo, before: list[Finding], gone: list[Finding], *, flown: bool
 ) -> list[str]:
     """What the mends do not do that they say, each made in the file and checked from its text."""
     wrong = []
+    old_show = stage(solo, fly=False)
     for mend in found.mends:
         text = solo.text
         for step in mend.steps:
@@ -278,10 +294,14 @@ def wrong_with(
         for each in sorted(
             after, key=lambda one: one.message not in [own.message for own in before]
         ):
-            if any(_alike(each, own) for own in gone):
+            # What was there in the same place with the same words is another one, unless it was to be cleared.
+            same = [own for own in left if _alike(show, each, old_show, own)]
+            if any(own in gone for own in same) and not any(
+                own.message == each.message and own not in gone for own in same
+            ):
                 wrong.append(f"{mend.words}: {each.code} is still there")
                 continue
-            old = [own for own in left if _alike(each, own)]
+            old = [own for own in same if own not in gone]
             if old:
                 left.remove(min(old, key=lambda own, each=each: own.message != each.message))
             else:
@@ -289,13 +309,37 @@ def wrong_with(
     return wrong
 
 
-def _alike(each: Finding, other: Finding) -> bool:
-    """Whether a fault is another one's kind, no worse, and in its place."""
+def _alike(now: Staged, each: Finding, then: Staged, other: Finding) -> bool:
+    """Whether a fault is another one's kind and hand, no worse, and in the same block at about the same time."""
     return (
-        each.code == other.code and SEVERITIES.index(each.severity) >= SEVERITIES.index(other.severity)
-        and (each.start is None or other.start is None
-             or abs(each.start - other.start) < _SAME or abs((each.end or 0) - (other.end or 0)) < _SAME)
+        each.code == other.code and each.who == other.who
+        and SEVERITIES.index(each.severity) >= SEVERITIES.index(other.severity)
+        and _sides(each) <= _sides(other)
+        and (each.code not in MENDED_CODES or _block_of(now, each) == _block_of(then, other))
+        and _overlap(each, other)
     )  # fmt: skip
+
+
+def _sides(fault: Finding) -> set[str]:
+    """The hands that a fault is said to be of; both where none is said."""
+    said = {side for side in ("left", "right") if f"{side} hand" in fault.message}
+    return said or {"left", "right"}
+
+
+def _block_of(show: Staged, fault: Finding) -> tuple[int, bool]:
+    """How many patterns have begun when a fault of one performer ends, and whether it is at a link or a boundary."""
+    patterns = [block for block in show.blocks_of(fault.who[0]) if not block.link]
+    ends = [float(show.tempo.beats_from_seconds(at or 0.0)) for at in (fault.start, fault.end)]
+    begun = sum(block.start < ends[1] - 0.05 for block in patterns)
+    last = patterns[begun - 1].end if begun else 0.0
+    return begun, ends[0] > last - 0.05
+
+
+def _overlap(each: Finding, other: Finding) -> bool:
+    if each.start is None or other.start is None:
+        return each.start is other.start
+    ends = [one.start if one.end is None else one.end for one in (each, other)]
+    return each.start <= ends[1] + _SAME and other.start <= ends[0] + _SAME
 
 
 def outcomes(

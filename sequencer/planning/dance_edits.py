@@ -38,6 +38,7 @@ from sequencer.staging.dances import dance_of
 from sequencer.staging.staged import Block, Staged
 
 LEAST_TETHER = 0.30  # [m] that is offered
+_ON_THE_WAY = (1, 2, 3, 4, 6, 9, 13, 18)  # [cm] by which a value is moved first
 _FARTHEST = 0.60  # [m] by which a value is moved
 _TETHER_STEPS = (0.05, 0.10, 0.15, 0.20, 0.25, 0.30)  # [m]
 _LENGTHS = (*PLACE_OFFSETS, *SIZE_PARAMETERS)
@@ -60,7 +61,14 @@ def block_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
     hands, height = _other_hands(block), _raised(show, block, fault)
     order: list[Ladder | None]
     if fault.code in OF_PACE:
-        order = [*paces, *places, _narrower(show, block), tether, left]
+        order = [
+            *paces,
+            _cycle_left_out(show, block),
+            *places,
+            _narrower(show, block),
+            tether,
+            left,
+        ]
     elif fault.code == TANGLE:
         order = [*places, left, hands, *paces, tether]
     elif fault.code in OF_HEIGHT:
@@ -128,7 +136,11 @@ def _cleared(show: Staged, block: Block, names: Sequence[str]) -> tuple[Change, 
 
 
 def _length_ladder(show: Staged, block: Block, name: str, fault: Finding) -> Ladder | None:
-    """Another value of a place or a size that the file gives: within its window, the nearest first."""
+    """Another value of a place or a size that the file gives, the nearest first.
+
+    The window in which the pattern by itself fits only says which way to go, and what to try once the nearest do not help:
+    what the checks ask for may be less.
+    """
     raw = _given(show, block)[name]
     now = _value_now(block, name, show)
     window = None if fault.code in OF_PACE else _window(show, block, name)
@@ -139,18 +151,20 @@ def _length_ladder(show: Staged, block: Block, name: str, fault: Finding) -> Lad
         for k in range(-60, 61)
         if (value := round(now + k * CENTIMETRE, 2)) != round(now, 4)
         and (name in PLACE_OFFSETS or value > 0)
-        and (window is None or window.low - 1e-9 <= value <= window.high + 1e-9)
         and abs(value - now) <= _FARTHEST
     ]
     if not values:
         return None
     if window is None:  # blindly, in wider steps: outwards and inwards
-        values = [value for value in values if round(100 * abs(value - now)) % 4 == 0]
+        values = [
+            value for value in values
+            if (far := round(100 * abs(value - now))) % 4 == 0 or far <= 2
+        ]  # fmt: skip
         if fault.code in OF_PACE and name in SIZE_PARAMETERS:
             values = [value for value in values if value < now]
     values.sort(key=lambda value: (round(abs(value - now), 4), value))
     if window is not None:
-        values = _thinned(values)
+        values = _towards(values, now, window)
     every = [
         DanceEdit(
             words=f"{name} {shown(length_like(raw, value))} (now {shown(raw)})",
@@ -164,8 +178,19 @@ def _length_ladder(show: Staged, block: Block, name: str, fault: Finding) -> Lad
     def words(low: DanceEdit, high: DanceEdit) -> str:
         return f"{name} {_span(raw, low.value, high.value)} (now {shown(raw)})"
 
-    return Ladder(name=name, rungs=every, most=10, step=CENTIMETRE if window is not None else 0.0,
-                  range_words=words)  # fmt: skip
+    return Ladder(name=name, rungs=every, most=14 if window is None else 18, now=now,
+                  step=CENTIMETRE if window is not None else 0.0, range_words=words)  # fmt: skip
+
+
+def _towards(values: list[float], now: float, window: Window) -> list[float]:
+    """All values: those to try first on the way to the window, then those in it, then all others."""
+    inside = [value for value in values if window.low - 1e-9 <= value <= window.high + 1e-9]
+    way = [
+        value for value in values
+        if (now < value < window.low - 1e-9 or window.high + 1e-9 < value < now)
+    ]  # fmt: skip
+    first = [value for value in way if round(100 * abs(value - now)) in _ON_THE_WAY]
+    return list(dict.fromkeys([*first, *_thinned(inside), *way]))
 
 
 def _thinned(values: list[float]) -> list[float]:
@@ -303,7 +328,7 @@ def _cycles(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
         rungs = [
             DanceEdit(
                 words=f"a cycle of {counted_beats(round(cycle, 4))} (now {block.cycle:.4g})",
-                cost=f"{abs(cycle - block.cycle):.3g} beats a circle {'slower' if cycle > block.cycle else 'quicker'}",
+                cost=_pace_cost(cycle, block.cycle),
                 changes=_cycle_changes(show, block, cycle),
                 value=cycle,
             )
@@ -328,7 +353,7 @@ def _wanted(grid: Iterable[float], now: float, fault: Finding) -> list[float]:
     """Cycles that may help, the nearest first."""
     fewer, more = fault.code != TOO_FAST, fault.code != SLACK
     share = pace_share(fault.message)
-    near = 10.0 if fault.code in OF_PACE else 1.5
+    near = math.inf if fault.code in OF_PACE else 1.5
     found = {
         round(cycle, 6) for cycle in grid
         if (fewer and now / near <= cycle < now * min(share, 1.0) - 1e-6)
@@ -341,6 +366,30 @@ def _usual(show: Staged, block: Block) -> float:
     return max(
         cycle_beats(part.pattern, part.parameters, show.book) for part in block.hands.values()
     )
+
+
+def _cycle_left_out(show: Staged, block: Block) -> Ladder | None:
+    """The cycle left to the tool, which takes what is usual for the pattern."""
+    if step_at(show, block.path).cycle is None:
+        return None
+    usual = _usual(show, block)
+    if abs(usual - block.cycle) < 1e-6:
+        return None
+    changes = [
+        (path, None if path[-1] == "cycle" else value)
+        for path, value in _cycle_changes(show, block, usual)
+    ]
+    rung = DanceEdit(
+        words=f"leave cycle out: the tool then takes {counted_beats(round(usual, 4))}, as is usual (now {block.cycle:.4g})",
+        cost=_pace_cost(usual, block.cycle),
+        changes=tuple(changes),
+        value=usual,
+    )
+    return Ladder(name="leaving the cycle to the tool", rungs=[rung])
+
+
+def _pace_cost(cycle: float, now: float) -> str:
+    return f"{abs(cycle - now):.3g} beats a circle {'slower' if cycle > now else 'quicker'}"
 
 
 def _cycle_changes(show: Staged, block: Block, cycle: float) -> tuple[Change, ...]:

@@ -19,7 +19,8 @@ from sequencer.staging.staged import Path, Staged
 OFFERED = 3  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
 _FOLLOWED = 3  # changes that break a join, which are tried with a mend of that join
-_FOLLOWING = 10  # trials of each
+_FOLLOWING = 12  # trials of each
+_FOLLOWING_OF_A_KIND = 4  # so that a link is tried too, not shifts only
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -183,32 +184,59 @@ def _on(
         trial = trials.confirmed(cause.faults, rung)
         if trial is None or not trial.clear:
             continue
+        least, trial = _nearest(trials, cause, ladder, rung, trial)
         return DanceMend(
-            words=_words(trials, cause, ladder, rung) if ranged else rung.told, steps=(rung,), after=trial.after,
+            words=_words(trials, cause, ladder, least) if ranged else least.told,
+            steps=(least,), after=trial.after,
             of_the_look=ladder.of_the_look,
         )  # fmt: skip
     return None
 
 
+def _nearest(
+    trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit, trial: Trial
+) -> tuple[DanceEdit, Trial]:
+    """The clear rung next to a clear one that changes least: those to try first are some steps apart."""
+    if ladder.now is None or not ladder.step:
+        return rung, trial
+    near: list[DanceEdit] = []
+    for own in ladder.beyond(rung, up=ladder.now > rung.value):
+        more = trials.of(cause.faults, own)
+        if more is None or not more.clear:
+            break
+        near.append(own)
+    for own in reversed(near):
+        more = trials.confirmed(cause.faults, own)
+        if more is not None and more.clear:
+            return own, more
+    return rung, trial
+
+
 def _words(trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit) -> str:
-    """The rung as a value or, where larger changes are clear too, as a range."""
+    """The rung as a value or, where larger changes are clear too, as a range, both ends of it tried as staged."""
     if not ladder.step or ladder.range_words is None:
         return rung.told
     run = [rung]
     for up in (True, False):
-        more = []
+        more: list[DanceEdit] = []
         for own in ranges(ladder.beyond(rung, up=up)):
             trial = trials.of(cause.faults, own)
             if trial is None or not trial.clear:
                 break
             more.append(own)
+        while more and not _holds(trials.confirmed(cause.faults, more[-1])):
+            more.pop()
         run += more
         if len(more) > 1:
             break
     if len(run) == 1:
         return rung.told
     low, high = (end(run, key=lambda each: each.value) for end in (min, max))
-    return ladder.range_words(low, high)
+    return ladder.told(low, high)
+
+
+def _holds(trial: Trial | None) -> bool:
+    return trial is not None and trial.clear
 
 
 def _followed(trials: FaultTrials, cause: Cause, broken: Sequence[_Broken]) -> list[DanceMend]:
@@ -221,7 +249,7 @@ def _followed(trials: FaultTrials, cause: Cause, broken: Sequence[_Broken]) -> l
             continue
         left = _FOLLOWING
         for ladder in passage_ladders(trial.after, place.passage, both=False):
-            for more in ladder.rungs[:left]:
+            for more in ladder.rungs[: min(left, _FOLLOWING_OF_A_KIND)]:
                 left -= 1
                 second = trials.confirmed(cause.faults, rung, more)
                 if second is not None and second.clear:

@@ -19,6 +19,7 @@ class Ladder:
     most: int = 8  # rungs that are tried
     step: float = 0.0  # of the rungs' values: those no farther apart make a range; none if 0
     range_words: RangeWords | None = None
+    now: float | None = None  # the value as it stands, if values nearer to it are to be sought
     last: bool = False  # tried only where nothing before it helps
     of_the_look: bool = (
         False  # it makes another dance of it: offered, and written only if asked for
@@ -35,3 +36,42 @@ class Ladder:
                 return
             last = own.value
             yield own
+
+    def told(self, low: DanceEdit, high: DanceEdit) -> str:
+        """A range of rungs and what it costs."""
+        if self.range_words is None:
+            raise ValueError(f"{self.name!r} is not told as a range")
+        cost = spanned_cost(low.cost, high.cost)
+        words = self.range_words(low, high)
+        return f"{words} ({cost})" if cost else words
+
+
+def spanned_cost(low: str, high: str) -> str:
+    """What the two ends of a range cost, in one: "ends 0.5 beats earlier", "ends 2 beats earlier": "ends 0.5 to 2 beats earlier".
+
+    Parameters
+    ----------
+    low, high : str
+        In either order; both are told, the one after the other, if they differ in more than one number and its noun.
+    """
+    ends = sorted((low.split(" "), high.split(" ")), key=_first_number)
+    less, more = ends
+    if len(less) == len(more):
+        others = [
+            k for k, (one, other) in enumerate(zip(less, more, strict=True))
+            if one.rstrip("s") != other.rstrip("s")
+        ]  # fmt: skip
+        if not others:
+            return " ".join(more)
+        if len(others) == 1 and all(_is_number(each[others[0]]) for each in ends):
+            k = others[0]
+            return " ".join([*more[:k], less[k], "to", *more[k:]])
+    return f"{low}, or {high}" if low and high else low or high
+
+
+def _first_number(words: Sequence[str]) -> float:
+    return next((float(word) for word in words if _is_number(word)), 0.0)
+
+
+def _is_number(word: str) -> bool:
+    return word.replace(".", "", 1).isdigit()

@@ -66,9 +66,7 @@ def _words(beats: float, now: float) -> str:
 
 
 def _range(now: float) -> Any:
-    return lambda low, high: (
-        f"give the walk {low.value:g} to {high.value:g} beats (now {now:g}): those who walk arrive later"
-    )
+    return lambda low, high: f"give the walk {low.value:g} to {high.value:g} beats (now {now:g})"
 
 
 def _longer(walk: Standing, after: Standing | None) -> Ladder:

@@ -2,6 +2,7 @@
 
 import importlib.util
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -42,3 +43,25 @@ def test_what_a_mend_leaves_or_brings_is_told(benchmark):
     assert told == ["idle: tether-slack is still there"]
     told = benchmark.wrong_with(idle, solo, [], [], flown=False)
     assert f"idle: tether-slack at {fault.position} is new" in told
+
+
+def test_a_fault_in_the_next_block_is_not_the_one_before(benchmark):
+    """However near in time: a fault in one block never stands for one in another, nor for one of the other hand."""
+    _, show, found = benchmark.planted(np.random.default_rng([11, 3]), "slack", seed=11)
+    fault = found[0]
+    assert benchmark._alike(show, fault, show, fault)
+    blocks = [block for block in show.blocks_of("Isa") if not block.link]
+    k = benchmark._block_of(show, fault)[0] - 1
+    other = blocks[k + 1] if k + 1 < len(blocks) else blocks[k - 1]
+    moved = replace(fault, start=show.seconds(other.start), end=show.seconds(other.end))
+    assert not benchmark._alike(show, moved, show, fault)
+    left, right = (replace(fault, message=f"{side} hand: slack") for side in ("left", "right"))
+    assert not benchmark._alike(show, left, show, right)
+    assert benchmark._alike(show, left, show, replace(fault, message="both hands: slack"))
+
+
+def test_some_shows_have_several_faults(benchmark, monkeypatch):
+    monkeypatch.setattr(benchmark, "_SEVERAL", 1.0)
+    solo, _, found = benchmark.planted(np.random.default_rng([11, 5]), "slack", seed=11)
+    assert sum(bool(block.given or "cycle" in block.more) for block in solo.blocks) >= 2
+    assert len(found) >= 2

@@ -1,13 +1,14 @@
 """Mends of the dance: each is made in the file, and the file is checked from its text."""
 
+import re
 from types import SimpleNamespace
 
 import pytest
 
 from sequencer.checks.suite import checked
-from sequencer.planning import dance_mends
+from sequencer.planning import dance_edits, dance_mends
 from sequencer.planning.dance_mends import causes, sought
-from sequencer.planning.ladders import Ladder
+from sequencer.planning.ladders import Ladder, spanned_cost
 from sequencer.planning.trials import DanceEdit, FaultTrials, faults_of
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
@@ -81,7 +82,8 @@ def test_a_unit_stays_and_a_range_is_clear_to_both_ends():
     show = stage(text)
     (cause, *_) = [each for each in causes(show, faults_of(show)) if each.code == code]
     mend = sought(FaultTrials(show=show), cause, most=1).mends[0]
-    assert mend.words.endswith(" cm (now 40 cm)")
+    assert " cm (now 40 cm) (the circle " in mend.words
+    assert mend.words.endswith(" cm nearer to you)")
     numbers = mend.words.removeprefix("ahead ").split(" cm")[0].split(" to ")
     for number in numbers:
         after = stage(text.replace("ahead: 40 cm", f"ahead: {number} cm"))
@@ -89,6 +91,133 @@ def test_a_unit_stays_and_a_range_is_clear_to_both_ends():
     ((path, value),) = mend.steps[0].changes
     assert path == ("timeline", 0, "with", "ahead")
     assert value == f"{numbers[-1]} cm", "the smallest change is the one that is written"
+
+
+def test_the_smallest_change_is_offered_though_the_pattern_fits_best_far_from_it():
+    """The window for the pattern by itself asks for more room than the checks do: here it ends far below 45 cm."""
+    text = text_of(
+        SOLO.replace("0.45 m", "0.51 m"),
+        "  - {from: 2.1, pattern: three-beat-weave, with: {ahead: 50 cm}, beats: 12}\n",
+    )
+    show = stage(text)
+    (cause, *_) = [
+        each for each in causes(show, faults_of(show)) if each.code == "hand-out-of-reach"
+    ]
+    mend = sought(FaultTrials(show=show), cause, most=1).mends[0]
+    ((_, value),) = mend.steps[0].changes
+    number = int(value.removesuffix(" cm"))
+    assert 45 < number < 50
+    nearer = stage(text.replace("ahead: 50 cm", f"ahead: {number + 1} cm"))
+    assert cause.code in {each.code for each in faults_of(nearer)}
+
+
+def test_values_are_tried_on_the_way_to_the_window_then_in_it():
+    window = SimpleNamespace(low=0.06, high=0.12)
+    values = [round(0.01 * k, 2) for k in range(60)]
+    order = dance_edits._towards(sorted(values, key=lambda v: abs(v - 0.5)), 0.5, window)
+    assert order[:9] == [0.49, 0.48, 0.47, 0.46, 0.44, 0.41, 0.37, 0.32, 0.12]
+    assert {0.06, 0.13} < set(order)
+    assert max(order) < 0.5, "away from the window nothing is tried"
+    inside = dance_edits._towards(sorted(values, key=lambda v: abs(v - 0.1)), 0.1, window)
+    assert set(inside) == {0.06, 0.07, 0.08, 0.09, 0.1, 0.11, 0.12}
+
+
+def test_a_cycle_far_too_long_is_told_as_all_that_do_and_may_be_left_out():
+    text = text_of(
+        SOLO, "  - {from: 2.1, pattern: extension, timing: together, beats: 16, cycle: 30}\n"
+    )
+    show = stage(text)
+    (cause, *_) = [each for each in causes(show, faults_of(show)) if each.code == "tether-slack"]
+    first, second = sought(FaultTrials(show=show), cause, most=2).mends
+    low, high = first.words.removeprefix("a cycle of ").split(" beats")[0].split(" to ")
+    assert float(low) < 3 <= float(high)
+    assert "beats a circle quicker" in first.words
+    assert second.words.startswith("leave cycle out: the tool then takes ")
+    assert second.steps[0].changes == ((("timeline", 0, "cycle"), None),)
+
+
+def test_a_range_of_a_link_says_who_gives_the_beats():
+    cast, timeline, code, _ = TRIED["link"]
+    show = stage(text_of(cast, timeline))
+    (cause, *_) = [each for each in causes(show, faults_of(show)) if each.code == code]
+    words = sought(FaultTrials(show=show), cause, most=1).mends[0].words
+    assert re.fullmatch(
+        r"give the link 1 to (\S+) beats \(now 0.5\) \(windmill before it ends 0.5 to (\S+) beats earlier\)",
+        words,
+    )
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "told"),
+    [
+        ("ends 0.5 beats earlier", "ends 2 beats earlier", "ends 0.5 to 2 beats earlier"),
+        ("ends 1 beat earlier", "ends 2 beats earlier", "ends 1 to 2 beats earlier"),
+        ("29 beats a circle quicker", "27 beats a circle quicker", "27 to 29 beats a circle quicker"),
+        ("it ends 1 beat earlier", "it starts 1 beat later", "it ends 1 beat earlier, or it starts 1 beat later"),
+        ("nothing else moves", "nothing else moves", "nothing else moves"),
+        ("", "", ""),
+    ],
+)  # fmt: skip
+def test_what_both_ends_of_a_range_cost_is_told_in_one(low, high, told):
+    assert spanned_cost(low, high) == told
+
+
+def stand_in(clear, staged_clear):
+    """Trials in which some values are clear as drawn, and some as staged."""
+
+    def trial(values):
+        return lambda _faults, *steps: SimpleNamespace(
+            after="after",
+            cleared=steps[-1].value in values,
+            harm=(),
+            clear=steps[-1].value in values,
+        )
+
+    return SimpleNamespace(show=None, spent=0, of=trial(clear), confirmed=trial(staged_clear))
+
+
+def rungs(*values):
+    return [DanceEdit(words=f"{value}", value=value) for value in values]
+
+
+def test_both_ends_of_a_range_are_tried_as_staged(monkeypatch):
+    cause = SimpleNamespace(faults=())
+    ladder = Ladder(
+        name="x", rungs=rungs(1, 2, 3, 4, 5), step=1.0,
+        range_words=lambda low, high: f"{low.value} to {high.value}",
+    )  # fmt: skip
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
+    (mend,) = sought(stand_in({1, 2, 3, 4, 5}, {1, 2, 3}), cause).mends
+    assert mend.words == "1 to 3"
+    (mend,) = sought(stand_in({1, 2, 3, 4, 5}, {1, 2, 3, 4, 5}), cause).mends
+    assert mend.words == "1 to 5"
+    (mend,) = sought(stand_in({1, 2, 3, 4, 5}, {1}), cause).mends
+    assert mend.words == "1"
+
+
+def test_the_least_change_next_to_one_that_is_clear_is_taken(monkeypatch):
+    """Of a value of 9, those tried first are 8 and 4; 5 and 6 do too, 6 only as drawn."""
+    cause = SimpleNamespace(faults=())
+    ladder = Ladder(name="x", rungs=rungs(8, 4, 7, 6, 5), most=2, step=1.0, now=9.0)
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
+    (mend,) = sought(stand_in({4, 5, 6}, {4, 5}), cause).mends
+    assert mend.steps[0].value == 5
+
+
+def test_a_link_is_tried_at_a_join_that_a_change_breaks_though_there_are_many_shifts(monkeypatch):
+    cast, timeline, code, _ = TRIED["link"]
+    show = stage(text_of(cast, timeline))
+    (cause, *_) = [each for each in causes(show, faults_of(show)) if each.code == code]
+    trials = stand_in((), {99})
+    trials.of = lambda _faults, *_steps: SimpleNamespace(
+        after=show, cleared=True, harm=cause.faults, clear=False
+    )
+    first = Ladder(name="pace", rungs=rungs(1))
+    others = [Ladder(name="shift", rungs=rungs(*range(12))), Ladder(name="link", rungs=rungs(99))]
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([first]))
+    monkeypatch.setattr(dance_mends, "passage_ladders", lambda *_args, **_named: others)
+    (mend,) = sought(trials, cause).mends
+    assert [step.value for step in mend.steps] == [1, 99]
 
 
 def test_one_step_danced_by_two_is_one_cause():
