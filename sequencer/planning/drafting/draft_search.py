@@ -27,7 +27,7 @@ from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.passages import LINK_LENGTHS
 from sequencer.planning.drafting.refusal import narrowest
-from sequencer.planning.drafting.setting import Setting
+from sequencer.planning.drafting.setting import PassageKey, Setting
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
@@ -258,15 +258,27 @@ class _Drafting:
             keys = list(dict.fromkeys(keys))
             if not keys:
                 return failed
-            for key, why in zip(keys, setting.tried(keys), strict=True):
-                if why:
-                    setting.bad[key] = why
-                    failed = True
-                else:
-                    setting.passed.add(key)
+            failed = self._tried(setting, keys) or failed
             if not setting.passable(picks):
+                self._try_alike(setting, picks)
                 return True
         return failed
+
+    @staticmethod
+    def _tried(setting: Setting, keys: Sequence[PassageKey]) -> bool:
+        """Try some passages and keep what was found; whether any fails."""
+        found = setting.tried(keys)
+        setting.bad.update((key, why) for key, why in zip(keys, found, strict=True) if why)
+        setting.passed.update(key for key, why in zip(keys, found, strict=True) if not why)
+        return any(found)
+
+    def _try_alike(self, setting: Setting, picks: Sequence[int]) -> None:
+        """Where no link leads from one pattern to the next, try it with other hands and cycles too: they mostly fail alike."""
+        for _ in LINK_LENGTHS:
+            keys = [key for key in setting.alike_keys(picks) if key not in setting.passed]
+            if not keys:
+                return
+            self._tried(setting, list(dict.fromkeys(keys)))
 
     def _another(self, setting: Setting) -> tuple[Counting, ...]:
         """Ask for patterns other than those of now, in at least a third of the material and of the stretches."""

@@ -326,6 +326,22 @@ class Setting:
                 beats = float(self.slots[a].beats - link)
                 yield (a, b), (first, beats, link, second, *self.ways(a, b))
 
+    def alike_keys(self, picks: Sequence[int]) -> Iterator[PassageKey]:
+        """The passages of the same patterns, otherwise danced, where a routine has no link left."""
+        for a, b in self.neighbours:
+            one, other = (picks[self.slots[k].material] for k in (a, b))
+            if self.link(a, b, one, other) is not None:
+                continue
+            for first in range(self.count):
+                for second in range(self.count):
+                    pair = self.patterns[first], self.patterns[second]
+                    if pair != (self.patterns[one], self.patterns[other]):
+                        continue
+                    link = self.link(a, b, first, second)
+                    if link is not None:
+                        beats = float(self.slots[a].beats - link)
+                        yield first, beats, link, second, *self.ways(a, b)
+
     def tried(self, keys: Sequence[PassageKey]) -> list[str]:
         """What is held against each of some passages, by anybody who dances them."""
         said = [""] * len(keys)
