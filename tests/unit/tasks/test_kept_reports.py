@@ -123,6 +123,13 @@ def test_an_unchanged_show_is_checked_once_by_all_processes(folder):
     assert check.calls == 1
 
 
+def test_a_report_as_flown_is_not_that_as_drawn(folder):
+    check = Check()
+    ask(check, folder / "show.yaml")
+    assert AskedReport(folder / "show.yaml", flown=True).known() is None
+    assert AskedReport(folder / "show.yaml").known() is not None
+
+
 @pytest.mark.parametrize("name", ["show.yaml", *BESIDE])
 def test_a_change_of_any_file_is_checked_again(folder, name):
     check = Check()

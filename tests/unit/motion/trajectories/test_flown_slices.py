@@ -1,0 +1,161 @@
+"""A flown hand is made by slices: as if at once, and each known by what decides it and nothing else."""
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer import kept
+from sequencer.motion.trajectories import flown_hand as module
+from sequencer.motion.trajectories.flown_hand import SHOW_KNOTS, Course, clipped, flown_hand
+from tests.nothing_kept import nothing_kept
+from tests.unit.motion.trajectories.test_flown_hand import (
+    DRAG,
+    DRAWN,
+    LENGTH,
+    TEMPO,
+    WALKING,
+    circling,
+    standing,
+)
+
+FOUND = WALKING._replace(part=lambda low, high: b"walk %r %r" % (low, high))
+
+
+@pytest.fixture(autouse=True)
+def _nothing_kept():
+    with nothing_kept():
+        yield
+
+
+def long(beats):
+    """The same circle, over and over."""
+    return circling(np.mod(beats, 12.0))
+
+
+def courses(last=b"c", start=0.0):
+    """Flown, a drawing that stands in, flown again."""
+    return [
+        Course(start, 10.0, long, flown=True, content=b"a"),
+        Course(10.0, 30.0, lambda beats: long(0.5 * beats), flown=False, content=b"b"),
+        Course(30.0, 80.0, long, flown=True, content=last),
+    ]
+
+
+def made(own=None, ground=FOUND, **more):
+    given = {"length": LENGTH, "drag": DRAG, "drawn": DRAWN, "ground": ground, **more}
+    return flown_hand(own or courses(), **given)
+
+
+def test_slices_make_what_is_made_at_once(monkeypatch):
+    """Source: the same made in one slice; what is left out dies away below rounding, which second differences enlarge."""
+    hand = made()
+    assert len(hand.slices) == 5
+    monkeypatch.setattr(module, "SLICE_KNOTS", 10_000)
+    whole = made()
+    assert len(whole.slices) == 1
+    assert_allclose(hand.head.coefficients, whole.head.coefficients, rtol=0, atol=1e-13)
+    assert_allclose(hand.hand.coefficients, whole.hand.coefficients, rtol=0, atol=1e-9)
+    assert_allclose(hand.pull, whole.pull, rtol=1e-9)
+
+
+def test_knots_are_those_of_the_count():
+    hand = made(courses(start=0.005))
+    assert hand.head.start == 1 / SHOW_KNOTS
+    assert hand.head.end == pytest.approx(80.0)
+
+
+def keys(**more):
+    return made(**more).slices
+
+
+def differ(one, other):
+    return [k for k, pair in enumerate(zip(one, other, strict=True)) if pair[0] != pair[1]]
+
+
+def test_a_course_changes_the_slices_that_it_reaches():
+    """From beat 30 on, less three beats: the second slice, from 16 to 32, and those after it."""
+    assert differ(keys(), keys(own=courses(last=b"d"))) == [1, 2, 3, 4]
+    moved = courses()
+    moved[1] = moved[1]._replace(end=36.0)
+    moved[2] = moved[2]._replace(start=36.0)
+    assert differ(keys(), keys(own=moved)) == [1, 2]
+    drawn = [each._replace(flown=False) for each in courses()]
+    assert differ(keys(), keys(own=drawn)) == [0, 1, 2, 3, 4]
+
+
+def test_place_tempo_tether_and_drag_are_in_the_keys():
+    slow = FOUND._replace(beats_a_second=lambda beats: np.full(beats.shape, 0.9 * TEMPO))
+    here = FOUND._replace(part=lambda low, high: b"stand" if high < 40 else FOUND.part(low, high))
+    assert differ(keys(), keys(ground=slow)) == [0, 1, 2, 3, 4]
+    assert differ(keys(), keys(ground=here)) == [0, 1]
+    assert differ(keys(), keys(length=LENGTH + 0.01)) == [0, 1, 2, 3, 4]
+    assert differ(keys(), keys(drag=2 * DRAG)) == [0, 1, 2, 3, 4]
+
+
+def test_what_is_not_known_is_not_kept():
+    assert keys(ground=standing()) == (None,) * 5
+    unknown = courses()
+    unknown[0] = unknown[0]._replace(content=None)
+    assert [key is None for key in keys(own=unknown)] == [True, False, False, False, False]
+
+
+def test_a_slice_is_made_once():
+    asked = []
+
+    def counted(beats):
+        asked.append(len(beats))
+        return long(beats)
+
+    own = courses()
+    own[2] = own[2]._replace(at=counted)
+    first = made(own)
+    count = len(asked)
+    again = made(own)
+    assert count > 0
+    assert len(asked) == count
+    assert np.array_equal(first.head.coefficients, again.head.coefficients)
+
+
+def test_a_slice_comes_back_from_its_record_to_the_last_digit():
+    own = module.HandSlice(
+        *(np.random.default_rng(3).normal(size=(7, 3)) for _ in range(2)), np.ones(4)
+    )
+    back = module._slice_from(module._slice_record(own))
+    assert all(np.array_equal(a, b) for a, b in zip(own, back, strict=True))
+    bounds = np.random.default_rng(4).normal(size=(6, 5))
+    assert np.array_equal(module._unpacked(module._packed(bounds)), bounds)
+
+
+def test_what_is_clipped_is_what_lies_between():
+    near = clipped(courses(), 5.0, 12.0)
+    assert near == [(5.0, 10.0, True, b"a"), (10.0, 12.0, False, b"b")]
+
+
+def test_a_part_is_known_by_the_splines_there():
+    """Changed from beat 30 on; planes are not in it, starts are."""
+    one = made()
+    other = replace(one, hand=replace(one.hand, coefficients=one.hand.coefficients.copy()))
+    other.hand.coefficients[30 * SHOW_KNOTS :] += 1e-15
+    assert one.part(0.0, 16.0) == other.part(0.0, 16.0)
+    assert one.part(16.0, 32.0) != other.part(16.0, 32.0)
+    later = replace(one, head=replace(one.head, start=0.5))
+    assert one.part(0.0, 16.0) != later.part(0.0, 16.0)
+
+
+def test_bounds_are_those_of_the_slices(monkeypatch):
+    """Source: the same bounds worked out at once."""
+    some = made().pieces(0.0, 80.0)
+    monkeypatch.setattr(kept, "_RECENT", {})
+    hand = made()
+    monkeypatch.setattr(module, "SLICE_KNOTS", 10_000)
+    assert hand.pieces(0.0, 80.0) == some
+
+
+@pytest.mark.parametrize("count", [1, 2, 3, 7, 64, 1001])
+def test_states_do_not_depend_on_what_is_asked_with_them(count):
+    hand = made().hand
+    beats = np.random.default_rng(5).uniform(0.0, 80.0, 1001)
+    for order in range(3):
+        assert np.array_equal(hand.at(beats, order)[:count], hand.at(beats[:count], order))
