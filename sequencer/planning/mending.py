@@ -98,6 +98,7 @@ def mended_dance(
     The smallest change of a cause that clears it, with no fault that is new or worse, staged and checked from the file's
     text. Another pattern is offered by `check`, and never written.
     """
+    draft = _draft(text, file, song)
     given_up: dict[tuple[object, ...], str] = {}
     since: dict[tuple[object, ...], int] = {}  # mends that were made when each was given up
 
@@ -130,7 +131,6 @@ def mended_dance(
         done_so_far[:] = done
         told(draft, done)
 
-    draft = _draft(text, file, song)
     draft, done = _repeated(draft, step, most, tell)
     keys = {_key(cause) for cause in _waiting(draft.show)}
     return Mended(
