@@ -338,7 +338,10 @@ def _block_of(show: Staged, fault: Finding) -> tuple[int, bool]:
 def _overlap(each: Finding, other: Finding) -> bool:
     if each.start is None or other.start is None:
         return each.start is other.start
-    ends = [one.start if one.end is None else one.end for one in (each, other)]
+    ends = [
+        start if end is None else end
+        for start, end in ((each.start, each.end), (other.start, other.end))
+    ]
     return each.start <= ends[1] + _SAME and other.start <= ends[0] + _SAME
 
 

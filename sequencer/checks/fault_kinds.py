@@ -18,3 +18,10 @@ MENDED_CODES = (
     *OF_JOINS, "self-hit", "flame-near-body", TANGLE, BEYOND_REACH, *OF_PACE, *OF_HEIGHT, *OF_WALKS,
     *OF_BURNS,
 )  # fmt: skip
+# What a performer calls a fault, as in "mend the reach at 3.1 first".
+FAULT_NAMES = {
+    **dict.fromkeys(OF_JOINS, "join"), **dict.fromkeys(OF_BURNS, "burn"),
+    "link-too-hard": "link", "self-hit": "hit on the own body", "flame-near-body": "flame near the body",
+    TANGLE: "tangle", BEYOND_REACH: "reach", SLACK: "slack tether", TOO_FAST: "pace",
+    "hits-floor": "hit on the floor", CEILING: "height", FAST_WALK: "walk", "turns-too-fast": "turn",
+}  # fmt: skip

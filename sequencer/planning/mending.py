@@ -98,21 +98,21 @@ def mended_dance(
     The smallest change of a cause that clears it, with no fault that is new or worse, staged and checked from the file's
     text. Another pattern is offered by `check`, and never written.
     """
+    draft = _draft(text, file, song)
     given_up: dict[tuple[object, ...], str] = {}
     since: dict[tuple[object, ...], int] = {}  # mends that were made when each was given up
-    at = _draft(text, file, song)
 
     def give_up(cause: Cause, words: str) -> None:
         given_up[_key(cause)] = words
         since[_key(cause)] = len(done_so_far)
-        tell(at, tuple(done_so_far))
+        tell(draft, tuple(done_so_far))
 
     def step(now: _Draft) -> tuple[_Draft, str] | None:
-        nonlocal at
-        at = now
-        trials = FaultTrials(show=now.show)
+        nonlocal draft
+        draft = now
+        trials = FaultTrials(show=draft.show)
         while True:
-            helped = _first_mend(now, trials, _waiting(now.show, given_up), give_up)
+            helped = _first_mend(draft, trials, _waiting(draft.show, given_up), give_up)
             # What was given up may be mended now that others are: those wait until nothing else is left.
             again = [key for key in given_up if since[key] < len(done_so_far)]
             if helped is not None or not again:
@@ -131,7 +131,7 @@ def mended_dance(
         done_so_far[:] = done
         told(draft, done)
 
-    draft, done = _repeated(at, step, most, tell)
+    draft, done = _repeated(draft, step, most, tell)
     keys = {_key(cause) for cause in _waiting(draft.show)}
     return Mended(
         text=draft.text, done=done, left=tuple(given_up[key] for key in given_up if key in keys)

@@ -6,18 +6,7 @@ from dataclasses import dataclass, replace
 
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.checks.fault_kinds import (
-    BEYOND_REACH,
-    CEILING,
-    FAST_WALK,
-    OF_BURNS,
-    OF_FIT,
-    OF_JOINS,
-    ROOTS,
-    SLACK,
-    TANGLE,
-    TOO_FAST,
-)
+from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
@@ -31,21 +20,6 @@ from sequencer.staging.staged import Staged
 _OUT = re.compile(r"put .* (?:earlier|earlier, and end dark)$")
 MOST_CAUSES = 12  # for which mends are sought; the others wait
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
-_NAMES = {
-    **dict.fromkeys(OF_JOINS, "join"),
-    **dict.fromkeys(OF_BURNS, "burn"),
-    "link-too-hard": "link",
-    "self-hit": "hit on the own body",
-    "flame-near-body": "flame near the body",
-    TANGLE: "tangle",
-    BEYOND_REACH: "reach",
-    SLACK: "slack tether",
-    TOO_FAST: "pace",
-    "hits-floor": "hit on the floor",
-    CEILING: "height",
-    FAST_WALK: "walk",
-    "turns-too-fast": "turn",
-}  # what a fault is called in the words for another one
 _CHECKED = 0.8  # of the progress
 
 
@@ -141,7 +115,7 @@ def dance_words(
         elif (before := follows_from(cause, known)) is not None:
             first = before.cause.faults[0]
             told = (
-                f"mend the {_NAMES[first.code]} at {first.position} first; that clears this too",
+                f"mend the {FAULT_NAMES[first.code]} at {first.position} first; that clears this too",
             )
         else:
             answer = sought(trials, cause)

@@ -6,7 +6,7 @@ from types import SimpleNamespace
 import pytest
 
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.checks.fault_kinds import MENDED_CODES
+from sequencer.checks.fault_kinds import FAULT_NAMES, MENDED_CODES
 from sequencer.checks.outcome import Mendable
 from sequencer.findings import Finding
 from sequencer.planning import offers
@@ -124,4 +124,4 @@ def test_mends_are_sought_for_the_first_causes_only(answers):
 
 
 def test_every_fault_that_is_mended_has_a_name():
-    assert set(offers._NAMES) == set(MENDED_CODES)
+    assert set(FAULT_NAMES) == set(MENDED_CODES)
