@@ -82,7 +82,12 @@ def _windows(hand: FlownHand, limits: FlownLimits, ground: Ground) -> list[tuple
     """Stretches to seek again [show beats]: what is strained and some beats about it, within what is flown."""
     step, first = hand.head.step, hand.head.start
     knots: Floats = first + np.arange(len(hand.pull), dtype=np.float64) * step
-    push = np.linalg.norm(hand.hand.at(knots, 2), axis=-1) * ground.beats_a_second(knots) ** 2
+    # at the knots and half way, as what is strained is told
+    looks: Floats = first + np.arange(2 * len(hand.pull) - 1, dtype=np.float64) * (step / 2.0)
+    seen = np.linalg.norm(hand.hand.at(looks, 2), axis=-1) * ground.beats_a_second(looks) ** 2
+    push = np.array(seen[::2])
+    push[:-1] = np.maximum(push[:-1], seen[1::2])
+    push[1:] = np.maximum(push[1:], seen[1::2])
     out: list[tuple[float, float]] = []
     for low, high in _runs(hand.courses):
         inside = (knots > low + step) & (knots < high - step)

@@ -14,7 +14,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.kept import content_key, kept_on_disk, recent
+from sequencer.kept import content_key, kept_on_disk, recent, whole_code
 from sequencer.motion.clearance.slices import floor_keys
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.flown.tether import drag_of
@@ -183,7 +183,7 @@ def _key(show: Staged, dancer: Dancer) -> bytes | None:
     carriage, tempo = dancer.carriage, show.tempo
     try:
         return content_key(
-            "performer as flown", dancer.trajectories, dancer.floor.content, dancer.body,
+            "performer as flown", whole_code(), dancer.trajectories, dancer.floor.content, dancer.body,
             dancer.props, carriage.held, carriage.upright, dancer.deviation,
             flown_limits(show.show.limits), tempo.times, tempo.first,
         )  # fmt: skip

@@ -22,7 +22,7 @@ from sequencer.checks.dance.flown_in_place import strained, touching
 from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import Side
-from sequencer.kept import content_key, recent
+from sequencer.kept import content_key, recent, whole_code
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits, FlownMotion, Flying
 from sequencer.motion.flown.flyable import WouldFly, would_fly
 from sequencer.motion.flown.period_search import flown_period
@@ -178,7 +178,7 @@ class _Gap(NamedTuple):
             flying = self.hand.flyer.flying(span.start, span.end) if span.kind == "block" else None
             ends.append((span, flying))
         try:
-            return content_key(ends, self.start, self.end, self.flying, self.linked)
+            return content_key(whole_code(), ends, self.start, self.end, self.flying, self.linked)
         except TypeError:  # a law of another package
             return None
 

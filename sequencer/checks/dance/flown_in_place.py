@@ -12,7 +12,7 @@ from math import ceil, floor
 from sequencer.checks.outcome import length_words
 from sequencer.findings import Finding
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.kept import recent_each
+from sequencer.kept import recent_each, whole_code
 from sequencer.motion.clearance.slices import moving_keys, slice_edges
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.performers.dancer import Dancer
@@ -95,7 +95,7 @@ def _gaps_of(
         for low, high in pairwise(edges.tolist())
     ]
     keys = [
-        None if own is None else (own, *map(float, edges[k : k + 2]))
+        None if own is None else (whole_code(), own, *map(float, edges[k : k + 2]))
         for k, own in enumerate(moving_keys(dancer, edges))
     ]
     found = recent_each(

@@ -1,6 +1,7 @@
 """Which stretches of a hand are sought again, what takes their place, and that only what holds its limits stays."""
 
 from itertools import pairwise
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -102,3 +103,24 @@ def test_only_what_holds_its_limits_in_the_show_is_taken(monkeypatch):
     out = eased_hand(None, "right", hand, limits=HARD, ground=standing(), other=None, made=make)
     assert made == [[good, bad], [good]]
     assert out == 2
+
+
+def test_what_is_strained_only_between_two_knots_is_sought_too():
+    """As the check tells it: the acceleration is looked at half way as well."""
+    count, step = 20 * 96, 1.0 / 96
+
+    def at(beats, order):
+        assert order == 2
+        between = np.abs(beats - (10.0 + step / 2)) < step / 4
+        return np.where(between, 100.0, 1.0)[:, None] * np.array([1.0, 0.0, 0.0])
+
+    hand = SimpleNamespace(
+        head=SimpleNamespace(step=step, start=0.0),
+        hand=SimpleNamespace(at=at),
+        pull=np.ones(count + 1),
+        courses=(Course(0.0, 20.0, None, flown=True),),
+    )
+    ground = SimpleNamespace(beats_a_second=lambda beats: np.ones(beats.shape))
+    ((low, high),) = flown_eases._windows(hand, FlownLimits(hand_acceleration=80.0), ground)
+    assert low < 10.0 < high
+    assert flown_eases._windows(hand, FlownLimits(hand_acceleration=100.0), ground) == []
