@@ -91,4 +91,5 @@ CHECK = Check(
     run=accents_hit,
     codes={"accent-missed": ("warn",)},
     depends_on=("trajectories",),
+    progress="checking joins",
 )
