@@ -11,6 +11,7 @@ from sequencer.kept import recent
 from sequencer.motion.fitting.pacing import Pace, usual_cycle
 from sequencer.motion.patterns import library
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.show.model import Limits
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow, nearest
 from sequencer.show.wishes import words_for_nothing
@@ -227,6 +228,17 @@ def _refuse_unknown_moves(read: ReadShow, book: Mapping[str, library.Pattern]) -
         )  # fmt: skip
 
 
+def pace_of(limits: Limits) -> Pace:
+    """How fast a show's limits let anybody be: what decides the beats of a cycle that is left out."""
+    return Pace(
+        hand_speed=limits.hand_speed,
+        hand_acceleration=limits.hand_acceleration,
+        turns=limits.turns,
+        head_speed=limits.head_speed,
+        torque=limits.torque,
+    )
+
+
 def _cycle_beats(
     read: ReadShow, book: Mapping[str, library.Pattern], tempo: float
 ) -> "_CycleBeats":
@@ -249,14 +261,7 @@ class _CycleBeats:
 
     def __init__(self, read: ReadShow, book: Mapping[str, library.Pattern], tempo: float) -> None:
         self._book, self._tempo = book, tempo
-        limits = read.show.limits
-        self._pace = Pace(
-            hand_speed=limits.hand_speed,
-            hand_acceleration=limits.hand_acceleration,
-            turns=limits.turns,
-            head_speed=limits.head_speed,
-            torque=limits.torque,
-        )
+        self._pace = pace_of(read.show.limits)
         self._props = {
             record.name: [own.held() for own in record.props.values()] for record in read.show.cast
         }

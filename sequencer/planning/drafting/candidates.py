@@ -17,7 +17,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import Posture
 from sequencer.kept import kept_each, whole_code
 from sequencer.motion.fitting.fits import Dance, Fit
-from sequencer.motion.fitting.pacing import Pace, usual_cycle
+from sequencer.motion.fitting.pacing import usual_cycle
 from sequencer.motion.fitting.search import fitted, fitted_together
 from sequencer.motion.laws.carriage import lasting
 from sequencer.motion.laws.law import Law
@@ -32,6 +32,7 @@ from sequencer.show.model import Performer
 from sequencer.show.model import Show as ShowRecord
 from sequencer.staging.dances import AS_THEY_ARE, CHANGED_OVER
 from sequencer.staging.staged import Staged
+from sequencer.staging.timeline import pace_of
 from sequencer.staging.wicks import flame_reach
 from sequencer.timing.tempo import TempoMap
 
@@ -178,7 +179,7 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
     show = stages[0].show
     held = [own.held() for stage in stages for own in stage.record.props.values()]
     both = max(len(stage.record.props) for stage in stages) > 1
-    pace = pace_of(show)
+    pace = pace_of(show.show.limits)
     for name in names:
         lengths = dict.fromkeys(
             usual_cycle(name, {}, tempo=tempo, props=held, pace=pace, book=show.book)
@@ -199,18 +200,6 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
                     usual=cycle == usual,
                     one_hand=not both,
                 )
-
-
-def pace_of(show: Staged) -> Pace:
-    """How fast a show lets anybody be."""
-    limits = show.show.limits
-    return Pace(
-        hand_speed=limits.hand_speed,
-        hand_acceleration=limits.hand_acceleration,
-        turns=limits.turns,
-        head_speed=limits.head_speed,
-        torque=limits.torque,
-    )
 
 
 def _divides(cycle: float) -> bool:
