@@ -80,6 +80,8 @@ def _from_portable(code: bytes) -> Solver:
     import llvmlite.binding as llvm
 
     text = gzip.decompress(code).decode()
+    if source_digest() not in text:
+        raise RuntimeError("the portable code is not of this kernel")
     llvm.initialize()
     llvm.initialize_native_target()
     llvm.initialize_native_asmprinter()
