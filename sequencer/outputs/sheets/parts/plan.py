@@ -233,7 +233,13 @@ class StagePlan(SiteDrawing):
             for spot in _around(x, y, self.disc, 2 * half)
             if self._is_clear((x, y), spot, self.disc + 1.5)
         ]
-        around.sort(key=lambda spot: self._is_crossed((x, y), spot))  # else in order
+        crossed = self._are_crossed((x, y), around)
+        around = [
+            spot
+            for bad in (False, True)
+            for spot, own in zip(around, crossed, strict=True)
+            if own is bad
+        ]
         found = self._write_name(
             canvas,
             name,
@@ -286,17 +292,22 @@ class StagePlan(SiteDrawing):
                 return False
         return True
 
-    def _is_crossed(self, disc: tuple[float, float], label: tuple[float, float]) -> bool:
-        """Whether a line from a disc to its name would run over words or marks."""
+    def _are_crossed(
+        self, disc: tuple[float, float], labels: Sequence[tuple[float, float]]
+    ) -> list[bool]:
+        """Whether lines from a disc to places for its name would run over words or marks."""
         import shapely
 
-        line = shapely.LineString([disc, label])
+        x, y = disc
         others = [
-            box
-            for box in self.taken
-            if not (box[0] <= disc[0] <= box[2] and box[1] <= disc[1] <= box[3])
+            box for box in self.taken if not (box[0] <= x <= box[2] and box[1] <= y <= box[3])
         ]
-        return any(line.intersects(shapely.box(*box)) for box in others)
+        if not others or not labels:
+            return [False] * len(labels)
+        lines = shapely.linestrings([[disc, label] for label in labels])
+        boxes = shapely.box(*zip(*others, strict=True))
+        found: list[bool] = shapely.intersects(lines[:, None], boxes).any(axis=1).tolist()
+        return found
 
     def _thread(
         self, canvas: Any, disc: tuple[float, float], label: tuple[float, float], half: float
