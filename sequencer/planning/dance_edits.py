@@ -17,7 +17,7 @@ from sequencer.checks.fault_kinds import (
     TOO_FAST,
 )
 from sequencer.findings import Finding
-from sequencer.motion.fitting.search import PLACE_OFFSETS
+from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS
 from sequencer.motion.fitting.windows import (
     CENTIMETRE,
     SIZE_PARAMETERS,

@@ -14,7 +14,8 @@ import numpy as np
 
 from sequencer.geometry.bodies import Side
 from sequencer.motion.fitting.fits import LEAST_MARGIN, REACH_SPARE, Dance, Fit
-from sequencer.motion.fitting.search import PLACE_OFFSETS, Placing, SampledDance, fitted
+from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS, Placing, SampledDance
+from sequencer.motion.fitting.search import fitted
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.parameters import ParameterValue
 

@@ -18,7 +18,8 @@ from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.pacing import usual_cycle
-from sequencer.motion.fitting.search import PLACE_OFFSETS, fitted
+from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS
+from sequencer.motion.fitting.search import fitted
 from sequencer.motion.fitting.windows import SIZE_PARAMETERS, Windows, windows_of
 from sequencer.motion.flown.flown_motion import Flying
 from sequencer.motion.flown.flyable import WouldFly, would_fly

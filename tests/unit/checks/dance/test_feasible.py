@@ -102,7 +102,7 @@ def test_a_hand_at_the_arms_length_is_within_it(beyond, words, monkeypatch, tmp_
 
     The arm straight ahead, the shoulder as far forward as it gives, and the trunk kept from leaning.
     """
-    monkeypatch.setattr("sequencer.motion.fitting.search._postures", lambda _body: ())
+    monkeypatch.setattr("sequencer.motion.fitting.sampled_dance._postures", lambda _body: ())
     monkeypatch.setattr("sequencer.motion.fitting.search._KEPT", {})
     monkeypatch.setattr("sequencer.motion.fitting.kept_fits.folder", lambda: tmp_path)
     body = Body(stature=1.7)

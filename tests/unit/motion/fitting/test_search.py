@@ -10,10 +10,11 @@ import pytest
 from sequencer import kept
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
-from sequencer.motion.fitting import kept_fits, search
+from sequencer.motion.fitting import kept_fits, sampled_dance, search
 from sequencer.motion.fitting.fits import GOOD, LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.fitting.pacing import twist
-from sequencer.motion.fitting.search import Placing, SampledDance, fitted, searched
+from sequencer.motion.fitting.sampled_dance import Placing, SampledDance
+from sequencer.motion.fitting.search import fitted, searched
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.patterns.library import cycle_beats, patterns
 from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_left
@@ -267,7 +268,7 @@ def test_a_posture_is_tried_where_no_place_will_do(monkeypatch):
     given = {"across": 0.16, "up": 0, "hand_radius": 0.15, "from": -90}
     asked = dance("pro-bend-4", given=given, stature=1.6, tether=0.55)
     best = searched(asked)
-    monkeypatch.setattr(search, "_postures", lambda _body: ())
+    monkeypatch.setattr(sampled_dance, "_postures", lambda _body: ())
     without = searched(asked)
 
     assert best.margins.least >= without.margins.least
@@ -410,7 +411,7 @@ def test_the_vocabulary_has_no_pattern_without_a_move():
 
 def shape_of(fit):
     return {
-        side: {k: v for k, v in values.items() if k not in search.PLACE_OFFSETS}
+        side: {k: v for k, v in values.items() if k not in sampled_dance.PLACE_OFFSETS}
         for side, values in fit.values.items()
     }
 

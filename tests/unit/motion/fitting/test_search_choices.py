@@ -14,9 +14,9 @@ from numpy.testing import assert_allclose, assert_array_equal
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import UPRIGHT, Posture
-from sequencer.motion.fitting import kept_fits, search
+from sequencer.motion.fitting import kept_fits, sampled_dance, search
 from sequencer.motion.fitting.fits import Dance, Fit, Margins
-from sequencer.motion.fitting.search import Placing, SampledDance
+from sequencer.motion.fitting.sampled_dance import Placing, SampledDance
 from sequencer.motion.props.prop import Prop
 
 POI = Prop(length=0.5, mass=0.2, wick_radius=0.05)
@@ -76,7 +76,7 @@ def test_what_is_on_disk_is_neither_searched_nor_written(monkeypatch):
 
 def test_the_memory_holds_four_thousand_and_more():
     """Approved: a fit is a kilobyte or so, and a show asks a few hundred."""
-    assert (search.MOST_KEPT, search.MOST_SHAPES, search.MOST_LOOKS) == (4096, 32, 1024)
+    assert (search.MOST_KEPT, search.MOST_SHAPES, sampled_dance.MOST_LOOKS) == (4096, 32, 1024)
 
 
 # Those who dance together
@@ -363,8 +363,10 @@ def test_postures_are_those_of_the_list_that_stay_in_the_column(monkeypatch):
     ]  # fmt: skip
     body, asked = Body(stature=1.7), []
     kept = [k not in (1, 11) for k in range(12)]
-    monkeypatch.setattr(search, "in_column", lambda *both: asked.append(both) or np.array(kept))
-    found = search._postures.__wrapped__(body)
+    monkeypatch.setattr(
+        sampled_dance, "in_column", lambda *both: asked.append(both) or np.array(kept)
+    )
+    found = sampled_dance._postures.__wrapped__(body)
     angles = np.array(table) * pi / 180  # turn, lean, side, nod, tilt
     assert asked[0][0] is body
     assert_allclose(asked[0][1], angles, atol=1e-15)
@@ -455,7 +457,7 @@ def test_three_postures_that_gain_most_are_refined_from_the_smallest_on(monkeypa
     postures = [Posture(turn=0.05 * k) for k in range(6)]
     gain = dict(zip(postures, (0.01, 0.05, 0.03, 0.02, 0.03, 0.04), strict=True))
     monkeypatch.setattr(
-        search, "_postures", lambda body: tuple(postures) if body.stature == 1.7 else ()
+        sampled_dance, "_postures", lambda body: tuple(postures) if body.stature == 1.7 else ()
     )
     move = alike(0.1, 0.2, 0.3)
 
@@ -754,4 +756,4 @@ def test_values_of_a_grid_moved(split, sign):
         of = [p + sign * s for p, s in zip(place, split, strict=True)]
         if all(0 <= p < n for p, n in zip(of, values.shape, strict=True)):
             expected[place] = values[tuple(of)]
-    assert_array_equal(search._shifted(values, split, sign), expected)
+    assert_array_equal(sampled_dance._shifted(values, split, sign), expected)

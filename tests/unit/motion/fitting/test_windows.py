@@ -6,7 +6,8 @@ import pytest
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.motion.fitting import kept_fits, search, windows
 from sequencer.motion.fitting.fits import LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
-from sequencer.motion.fitting.search import SampledDance, fitted
+from sequencer.motion.fitting.sampled_dance import SampledDance
+from sequencer.motion.fitting.search import fitted
 from sequencer.motion.fitting.windows import Window, ways_out, window_of
 from sequencer.motion.patterns.library import cycle_beats
 from sequencer.motion.props.prop import Prop

@@ -9,7 +9,7 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.motion.fitting import windows
 from sequencer.motion.fitting.fits import LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
-from sequencer.motion.fitting.search import PLACE_OFFSETS, Placing
+from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS, Placing
 from sequencer.motion.fitting.windows import _run, _sized, short_of
 from sequencer.motion.patterns.library import cycle_beats
 from sequencer.motion.props.prop import Prop

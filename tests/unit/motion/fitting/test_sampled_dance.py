@@ -16,10 +16,10 @@ from numpy.testing import assert_allclose, assert_array_equal
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.field import table_of
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
-from sequencer.motion.fitting import search
+from sequencer.motion.fitting import prop_bodies, sampled_dance
 from sequencer.motion.fitting.fits import Margins
 from sequencer.motion.fitting.pacing import least_pull, twist
-from sequencer.motion.fitting.search import Placing, SampledDance
+from sequencer.motion.fitting.sampled_dance import Placing, SampledDance
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop, PropPoint, Solid
 
@@ -103,7 +103,7 @@ def bare(props, motions, passing=None):
 @pytest.mark.parametrize("prop", [POI, CLUB, FAN])
 def test_bodies_lie_along_and_across_the_tether(prop):
     motion = drawn(3, 1)
-    found = search._bodies(prop, motion)
+    found = prop_bodies.bodies_of(prop, motion)
     assert [solid for solid, *_ in found] == list(prop.solids)
     for k in range(3):
         for (_, start, end), (a, b, _) in zip(found, parts(motion, prop, k), strict=True):
@@ -112,7 +112,7 @@ def test_bodies_lie_along_and_across_the_tether(prop):
 
 def test_a_hoop_has_twelve_chords_as_thick_as_their_arcs():
     """A regular polygon in the rim: the arc is R(1 − cos 15°) off its chord; no thinner than a wick."""
-    found = search._parts(HOOP)
+    found = prop_bodies.simple_parts(HOOP)
     corners = [PropPoint(0.4 - 0.4 * cos(pi * k / 6), 0.4 * sin(pi * k / 6)) for k in range(13)]
     assert len(found) == 12
     for k, solid in enumerate(found):
@@ -120,10 +120,10 @@ def test_a_hoop_has_twelve_chords_as_thick_as_their_arcs():
         assert_allclose((*solid.start, *solid.end), (*corners[k], *corners[k + 1]), atol=1e-12)
         assert solid.radius == pytest.approx(0.03)
     wide = replace(HOOP, length=1.6)
-    assert {round(s.radius, 12) for s in search._parts(wide)} == {
+    assert {round(s.radius, 12) for s in prop_bodies.simple_parts(wide)} == {
         round(0.012 + 0.8 * (1 - cos(pi / 12)), 12)
     }
-    assert search._parts(CLUB) == CLUB.solids
+    assert prop_bodies.simple_parts(CLUB) == CLUB.solids
 
 
 @pytest.mark.parametrize(
@@ -138,7 +138,7 @@ def test_a_hoop_has_twelve_chords_as_thick_as_their_arcs():
 )  # fmt: skip
 def test_a_prop_is_a_row_of_balls(prop, spots):
     motion = drawn(4, 2)
-    centres, radii = search._points(prop, motion)
+    centres, radii = prop_bodies.balls_of(prop, motion)
     expected = [put(motion, along, across, k) for along, across, _ in spots for k in range(4)]
     assert_allclose(centres, expected, atol=1e-12)
     assert_allclose(radii, np.repeat([r for *_, r in spots], 4))
@@ -147,7 +147,7 @@ def test_a_prop_is_a_row_of_balls(prop, spots):
 def test_balls_of_a_hoop_are_at_the_ends_of_its_chords():
     """Twelve chords of 0.8·sin 15° = 20.7 cm: two balls each, at its middle and its end."""
     motion = drawn(2, 3)
-    centres, radii = search._points(HOOP, motion)
+    centres, radii = prop_bodies.balls_of(HOOP, motion)
     corners = [np.array([0.4 - 0.4 * cos(pi * k / 6), 0.4 * sin(pi * k / 6)]) for k in range(13)]
     spots = []
     for a, b in pairwise(corners):
@@ -167,17 +167,17 @@ def test_a_ball_encloses_the_box_of_all_ends():
     )
     line = (thin, np.array([[0.0, 0, 0], [0, 0, 0]]), np.array([[4.0, 0, 0], [0, 0, 1.0]]))
     spot = (thick, np.array([[4.0, 2, 0], [0, 0, 0.5]]), np.array([[4.0, 2, 0], [0, 0, 0.5]]))
-    middle, radius = search._ball([line, spot])
+    middle, radius = prop_bodies.ball_about([line, spot])
     assert_allclose(middle, [[2, 1, 0], [0, 0, 0.5]])
     assert radius == pytest.approx(5**0.5 + 0.3)
-    assert_allclose(search._ball([line])[1], 2.1)
-    assert search._ball([(thick, zero[None], zero[None])])[1] == 0.3
+    assert_allclose(prop_bodies.ball_about([line])[1], 2.1)
+    assert prop_bodies.ball_about([(thick, zero[None], zero[None])])[1] == 0.3
 
 
 def test_rows_of_a_motion():
     motion = drawn(7, 4)
     for rows, kept in ((slice(None, None, 3), [0, 3, 6]), (np.array([5, 1]), [5, 1])):
-        found = search._rows(motion, rows)
+        found = prop_bodies.rows_of(motion, rows)
         for name in NAMES:
             assert_array_equal(getattr(found, name), getattr(motion, name)[kept])
 
@@ -359,7 +359,7 @@ def test_balls_just_so_far_apart_are_enough(monkeypatch):
 
     A quarter is exact in binary, so that it can be met exactly; a second place is nearer.
     """
-    monkeypatch.setattr(search, "APART", 0.25)
+    monkeypatch.setattr(sampled_dance, "APART", 0.25)
     thin = Solid("x", PropPoint(0), PropPoint(0), 0.0)
     looks = SampledDance.__new__(SampledDance)
     looks.passing = {
