@@ -349,7 +349,7 @@ def test_what_is_shown_is_one_short_line(song, duo):
 
 def test_tasks_take_paths_as_text(song, tmp_path):
     show = str(tmp_path / "mine.yaml")
-    tasks.start_show(show, str(TRACK))
+    tasks.start_show(show, str(TRACK), draft=False)
     assert sequencer.read_show(show).show.title == "Mine"
     tasks.draw_song(song, str(tmp_path / "song.png"))
     assert (tmp_path / "song.png").stat().st_size > 1000

@@ -9,8 +9,7 @@ Source: docs/motion.md, section 5.
 """
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Sequence
-from contextlib import suppress
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
@@ -19,7 +18,7 @@ from typing import Any, Literal, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, crossed
-from sequencer.kept import content_key, recent, remembering
+from sequencer.kept import content_key, kept, recent_each, remembering
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
@@ -226,25 +225,40 @@ def _restored_blend(record: Sequence[Any]) -> Blend:
     return Blend(boundary, half, bridge and restored_law(bridge))
 
 
-@remembering(
-    record=lambda blends: [_blend_record(one) for one in blends],
-    restore=lambda record: tuple(_restored_blend(one) for one in record),
-)
 def _blends(spans: tuple[Span, ...], space: HandSpace | None) -> tuple[Blend, ...]:
-    return tuple(_blend(before, after, space) for before, after in pairwise(spans))
+    """All blends, kept as one result; each is one of the recent ones too, for a trajectory that differs elsewhere."""
+    pairs = list(pairwise(spans))
+
+    def restored(record: Sequence[Any]) -> tuple[Blend, ...]:
+        found = [_restored_blend(one) for one in record]
+        return tuple(_recent_blends(pairs, space, lambda k: found[k]))
+
+    return kept(
+        "blends", (spans, space),
+        lambda: tuple(_recent_blends(pairs, space, lambda k: _found_blend(pairs[k], space))),
+        record=lambda blends: [_blend_record(one) for one in blends], restore=restored,
+    )  # fmt: skip
 
 
-def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
-    key = None
-    with suppress(TypeError):  # a law of another package
-        key = content_key(before, after, space)
-    return recent(
-        "blend", key, lambda: _found_blend(before, after, space), most=MOST_BLENDS,
+def _recent_blends(
+    pairs: Sequence[tuple[Span, Span]], space: HandSpace | None, work: Callable[[int], Blend]
+) -> list[Blend]:
+    return recent_each(
+        "blend", [_blend_key(pair, space) for pair in pairs], lambda some: [work(k) for k in some], most=MOST_BLENDS,
         record=_blend_record, restore=_restored_blend,
     )  # fmt: skip
 
 
-def _found_blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
+def _blend_key(pair: tuple[Span, Span], space: HandSpace | None) -> bytes | None:
+    """A content key of all that decides a blend; None beside a law of another package."""
+    try:
+        return content_key(*pair, space)
+    except TypeError:
+        return None
+
+
+def _found_blend(pair: tuple[Span, Span], space: HandSpace | None) -> Blend:
+    before, after = pair
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
     # A flat prop must not flip over instantly if only the planes differ.

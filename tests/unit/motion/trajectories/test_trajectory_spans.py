@@ -118,14 +118,16 @@ def test_laws_that_agree_to_a_billionth_are_not_blended(name, apart, same):
         apart_now = np.abs(module._columns(first) - module._columns(last))[:compared].max()
         assert (apart_now < 1e-9) == (same or (name == "plane" and space is not flat))
         if name not in ("tether", "tether_rate", "tether_acceleration"):
-            half = module._blend(*pair, space).half
+            half = module._found_blend(pair, space).half
             assert (half == 0.0) == (same or (name == "plane" and space is not flat))
 
 
 def test_what_the_laws_have_in_common_does_not_part_them():
     """Two laws far from the body's axis, but the same there."""
     law = Held(hand=3 * X + Y, hand_rate=Z)
-    assert module._blend(span(0.0, 1.0, law), span(1.0, 2.0, law), None) == Blend(1.0, 0.0, None)
+    assert module._found_blend((span(0.0, 1.0, law), span(1.0, 2.0, law)), None) == Blend(
+        1.0, 0.0, None
+    )
 
 
 def test_the_next_process_finds_every_blend_again(tmp_path, monkeypatch):
@@ -142,7 +144,7 @@ def test_the_next_process_finds_every_blend_again(tmp_path, monkeypatch):
         for k, m, apart in ((0, 0, 4.0), (0, 0, 0.1), (0, 1, 1.0))
     ]  # fmt: skip
     with nothing_kept():
-        anew = [module._blend(*pair, None) for pair in pairs]
+        anew = [module._found_blend(pair, None) for pair in pairs]
     assert [(each.half > 0, each.bridge is not None) for each in anew] == [
         (False, False), (True, False), (True, True),
     ]  # fmt: skip
@@ -150,12 +152,31 @@ def test_the_next_process_finds_every_blend_again(tmp_path, monkeypatch):
         with monkeypatch.context() as patch, next_process(), kept.shelf("show"):
             if not new:
                 patch.setattr(module, "_found_blend", None)
-            found = [module._blend(*pair, None) for pair in pairs]
+            found = [module._blends(pair, None)[0] for pair in pairs]
         for one, other in zip(found, anew, strict=True):
             assert one[:2] == other[:2]
             assert (one.bridge and law_record(one.bridge)) == (
                 other.bridge and law_record(other.bridge)
             )
+
+
+def test_blends_read_at_once_are_known_one_by_one(monkeypatch, tmp_path):
+    """A block is changed in the next process: only the blends beside it are sought."""
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
+    monkeypatch.setenv("LOCALAPPDATA", str(tmp_path))
+    radii = (0.2, 0.22, 0.24, 0.26, 0.28, 0.3)
+    laws = [law_for("extension", {"hand_radius": r}, side="right", body=Body()) for r in radii]
+    every = [span(2.0 * k, 2.0 * k + 2.0, law) for k, law in enumerate(laws)]
+    spans, changed = tuple(every[:5]), (*every[:4], span(8.0, 10.0, laws[5]))
+    sought, seek = [], module._found_blend
+    with next_process():
+        first = module._blends(spans, None)
+    with next_process(), monkeypatch.context() as patch:
+        patch.setattr(module, "_found_blend", lambda *own: sought.append(own) or seek(*own))
+        assert module._blends(spans, None) == first
+        assert sought == []
+        assert module._blends(changed, None)[:3] == first[:3]
+    assert [pair for pair, _ in sought] == [(spans[3], changed[4])]
 
 
 def test_a_blend_takes_half_of_either_block_wherever_they_lie():
@@ -165,7 +186,7 @@ def test_a_blend_takes_half_of_either_block_wherever_they_lie():
             span(50.0, 50.0 + first, Held()),
             span(50.0 + first, 50.0 + first + last, Held(hand=Y)),
         )
-        found = module._blend(*own, None)
+        found = module._found_blend(own, None)
         assert (found.boundary, found.bridge) == (50.0 + first, None)
         assert found.half == pytest.approx(half)
 
@@ -181,7 +202,7 @@ def test_a_link_is_met_by_a_link(kinds, bridged):
     """It leads from the one law's state before the boundary to the other's state after it."""
     laws = Held(pace=0.2), Held(pace=0.1, hand=0.3 * Y)
     pair = [span(10.0 + 2 * k, 12.0 + 2 * k, law, kinds[k]) for k, law in enumerate(laws)]
-    blend = module._blend(*pair, None)
+    blend = module._found_blend(pair, None)
     assert (blend.boundary, blend.half) == (12.0, 0.25)
     assert (blend.bridge is not None) == bridged
     if blend.bridge is not None:
