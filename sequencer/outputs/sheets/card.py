@@ -50,7 +50,7 @@ from sequencer.outputs.sheets.parts.handling_words import (
     waiting_words,
 )
 from sequencer.safety.circumstances import cautions_of
-from sequencer.safety.run_of_night import own_on_stop
+from sequencer.safety.on_stop import own_on_stop
 
 PANELS = 8
 _PAD = 21.0  # margin of a panel: the edge that home printers cannot print, and room for a thumb

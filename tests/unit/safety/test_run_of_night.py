@@ -10,16 +10,9 @@ from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF
 from sequencer.safety.post_ground import proposed_posts
-from sequencer.safety.run_of_night import (
-    CALL_FOR_HELP,
-    MINUTE,
-    own_on_stop,
-    run_of_the_night,
-    stop_call,
-)
+from sequencer.safety.run_of_night import MINUTE, run_of_the_night
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.show.document import parse_document
-from sequencer.show.evening import StopCall
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
@@ -158,37 +151,6 @@ def test_where_nobody_is_named_the_step_says_so_and_times_are_marked_as_assumed(
     )
 
 
-def test_whom_the_emergency_card_names_calls_at_once_and_waits_for_nobody():
-    """Nobody waits for anybody's word: the caller acts on the stop call, and tells the lead."""
-    said = {part.role: part.does for part in stop_call(1, caller="Hazel")}
-
-    assert "check that Hazel is calling for help" in said["lead"]
-    assert not any("call for help" in line for line in said["lead"])
-    assert said["Hazel"] == CALL_FOR_HELP
-    assert not any("word" in line for line in CALL_FOR_HELP)
-
-
-def test_without_a_caller_or_as_the_caller_the_lead_calls():
-    own = [{part.role: part.does for part in stop_call(1, caller=caller, leads=["Ada"])}
-           for caller in (None, "Ada, at the desk")]  # fmt: skip
-
-    assert own[0] == own[1]
-    assert own[0]["lead"][:2] == ("anybody hurt or on fire: call for help at once", "name the gate")
-    other = {part.role: part.does for part in stop_call(1, caller="Adam", leads=["Ada"])}
-    assert "Adam" in other  # whose name only begins like the lead's
-
-
-def test_one_person_gets_their_part_and_the_call_for_help_if_it_is_theirs():
-    text = SHOW + "emergency: {caller: Brook}\nstop_call: {does: {spotter: [run]}}\n"
-    record = show_from_document(parse_document(text, "s.yaml")).show
-
-    assert own_on_stop(record, 2, "Flint", "spotter") == ("run",)
-    assert own_on_stop(record, 2, "Brook", "spotter") == ("run", *CALL_FOR_HELP)
-    assert own_on_stop(record, 2, None, "operator")[0] == "cut the sound at once"
-    assert "wait for nobody" in own_on_stop(record.model_copy(update={"stop_call": StopCall()}), 2, "Flint", "spotter")  # fmt: skip
-    assert "smother" not in " ".join(own_on_stop(record, 0, "Flint", "performer"))
-
-
 def test_what_the_posts_carry_is_set_out(show, plan):
     steps = run_of_the_night(show, plan).steps
     lines = next(step.checks for step in steps if step.what == "set out equipment")
@@ -280,24 +242,6 @@ def test_the_fire_watch_walks_every_ten_minutes_and_at_its_end(show, plan):
     assert run_of_the_night(show, plan).rounds == (0.0, 600.0, 1200.0, 1800.0)
     short = replace(plan, book=rule_book(profile("utah"), with_default=False))
     assert run_of_the_night(show, short).rounds == (0.0,)
-
-
-def test_the_stop_call_has_a_part_for_every_role():
-    lit, dark = stop_call(2), stop_call(0)
-
-    assert [part.role for part in lit] == [part.role for part in dark]
-    assert {
-        "everybody",
-        "operator",
-        "performer",
-        "spotter",
-        "perimeter",
-        "fuel keeper",
-        "lighter",
-        "lead",
-    } == {part.role for part in lit}
-    assert any("smother" in line for part in lit for line in part.does)
-    assert not any("smother" in line for part in dark for line in part.does)
 
 
 def test_a_dark_show_has_a_night_without_fuel():

@@ -41,7 +41,7 @@ from sequencer.outputs.sheets.page.wording import NB, clock_fine, listed
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import first_caution
 from sequencer.safety.circumstances import cautions_of
-from sequencer.safety.run_of_night import AT_ONCE, own_on_stop
+from sequencer.safety.on_stop import AT_ONCE, own_on_stop
 from sequencer.show.evening import Role
 
 MOST_MOMENTS = 12  # listed for similar notes
