@@ -8,7 +8,7 @@ from sequencer.show.reading import show_from_document
 SHOW = """\
 title: One lantern
 track: {file: song.ogg}
-venue: {stage: {shape: rectangle, width: 12 m, depth: 8 m}}
+venue: {stage: {shape: rectangle, width: 12 m, depth: 8 m}, audience: [{line: [[-12, -9], [12, -9]]}]}
 cast: [{name: Wren, stature: 1.7 m, prop: {tether: 55 cm}}]
 crew:
   - {name: Flint, post: [-6, 3], duty: spotter}
