@@ -124,11 +124,11 @@ def card_text(
     InputError
         If the pattern, a parameter or the stature is not known, or out of range.
     """
-    from sequencer.outputs.patterns import pattern_cards
+    from sequencer.outputs.patterns import pattern_cards, pattern_records
 
     one = one_of(name, options or PatternOptions())
     if as_json:
-        return _json(pattern_cards.card_record(one, progress))
+        return _json(pattern_records.card_record(one, progress))
     return pattern_cards.card_text(one, progress)
 
 
@@ -140,12 +140,14 @@ def steps_text(name: str, options: PatternOptions | None = None, *, as_json: boo
     InputError
         If the pattern is not a toroid, or the pattern, a parameter or the stature is not known.
     """
-    from sequencer.outputs.patterns import pattern_cards
+    from sequencer.outputs.patterns import pattern_cards, pattern_records
 
     one = one_of(name, options or PatternOptions())
     with _named(name):
         if as_json:
-            return _json([pattern_cards.station_record(one, station) for station in one.stations()])
+            return _json(
+                [pattern_records.station_record(one, station) for station in one.stations()]
+            )
         return pattern_cards.steps_text(one)
 
 
@@ -288,12 +290,15 @@ def trace_pattern(
 def laws_text(*, as_json: bool = False) -> str:
     """The kinds of law that a user's pattern may name, with their parameters."""
     from sequencer.motion.patterns.law_kinds import law_kinds
-    from sequencer.outputs.patterns import pattern_cards
+    from sequencer.outputs.patterns import pattern_cards, pattern_records
 
     kinds = law_kinds()
     if as_json:
         return _json(
-            {name: pattern_cards.parameter_records(kind.parameters) for name, kind in kinds.items()}
+            {
+                name: pattern_records.parameter_records(kind.parameters)
+                for name, kind in kinds.items()
+            }
         )
     return pattern_cards.laws_text(kinds)
 

@@ -32,8 +32,9 @@ from sequencer.outputs.patterns.fit_words import (
     window_lines,
 )
 from sequencer.outputs.patterns.one_pattern import one_pattern
-from sequencer.outputs.patterns.pattern_cards import card_record, card_text, steps_text
+from sequencer.outputs.patterns.pattern_cards import card_text, steps_text
 from sequencer.outputs.patterns.pattern_drawing import drawn, drawn_hands, labels, pattern_figure
+from sequencer.outputs.patterns.pattern_records import card_record
 from sequencer.show.document import parse_document
 from sequencer.show.prop_records import usual_prop
 from sequencer.show.reading import show_from_document

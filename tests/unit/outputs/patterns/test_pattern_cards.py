@@ -20,17 +20,19 @@ from sequencer.outputs.patterns import one_pattern as module
 from sequencer.outputs.patterns.join_chart import join_chart
 from sequencer.outputs.patterns.one_pattern import one_pattern
 from sequencer.outputs.patterns.pattern_cards import (
-    _figures,
-    _reason,
-    card_record,
     card_text,
     chosen_patterns,
     joins_text,
     list_text,
-    station_record,
     steps_text,
 )
 from sequencer.outputs.patterns.pattern_drawing import VIEWS, drawn, pattern_figure
+from sequencer.outputs.patterns.pattern_records import (
+    _figures,
+    _reason,
+    card_record,
+    station_record,
+)
 from sequencer.outputs.patterns.pattern_steps import steps_figure
 from sequencer.show.prop_records import usual_prop
 

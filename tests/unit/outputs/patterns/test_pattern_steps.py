@@ -5,8 +5,9 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.outputs.patterns.one_pattern import one_pattern
-from sequencer.outputs.patterns.pattern_cards import station_record, steps_text
+from sequencer.outputs.patterns.pattern_cards import steps_text
 from sequencer.outputs.patterns.pattern_drawing import VIEWS
+from sequencer.outputs.patterns.pattern_records import station_record
 from sequencer.outputs.patterns.pattern_steps import steps_figure
 
 
