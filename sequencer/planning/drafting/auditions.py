@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import zip_longest
 from math import ceil, floor
 
 import numpy as np
@@ -20,7 +21,7 @@ from sequencer.planning.drafting.candidates import (
 )
 from sequencer.planning.drafting.draft_ground import DraftGround
 from sequencer.planning.drafting.group_draft import GroupDraft
-from sequencer.planning.drafting.passages import MoveLaws
+from sequencer.planning.drafting.passages import BESIDE, LINK_LENGTHS, MoveLaws
 from sequencer.planning.drafting.repertoire import Material, fault_of_wish, material_for
 from sequencer.planning.drafting.setting import Cast, Setting
 from sequencer.planning.drafting.slots import Slot, occurrences
@@ -99,6 +100,8 @@ def setting_for(
         for k, slot in enumerate(slots)
     ]
     kinds = list(dict.fromkeys(ways))
+    tempos = _between(ground, slots, group)
+    known = list(dict.fromkeys(tempos))
     return Setting(
         slots=slots,
         loudness=ground.loudness(slots),
@@ -118,6 +121,8 @@ def setting_for(
             ways=tuple(kinds.index(way) for way in ways),
             material=material,
             book=ground.base.book,
+            tempos=tuple(known),
+            passing=tuple(known.index(tempo) for tempo in tempos),
         ),
         wishes=ground.whole.show.wishes,
         weights=weights,
@@ -179,8 +184,7 @@ def tempo_ranges(
     for own in occurrences(slots).values():
         beats = np.concatenate([np.arange(slot.start, slot.end) for slot in own])
         tempos = 60.0 * ground.base.tempo.beats_per_second(beats)
-        low, high = (tempos.min() + 0.5) / RANGE_STEP, (tempos.max() - 0.5) / RANGE_STEP
-        spans.append((float(floor(low)) * RANGE_STEP, float(ceil(high)) * RANGE_STEP))
+        spans.append(_widened(float(tempos.min()), float(tempos.max())))
     ranges: list[tuple[float, float]] = []
     of = [0] * len(spans)
     for k in sorted(range(len(spans)), key=lambda k: spans[k]):
@@ -191,6 +195,33 @@ def tempo_ranges(
             ranges.append((low, high))
         of[k] = len(ranges) - 1
     return ranges, tuple(of)
+
+
+def _between(
+    ground: DraftGround, slots: Sequence[Slot], group: GroupDraft
+) -> list[tuple[float, float]]:
+    """Slowest and fastest tempo on the way out of each slot [beats/min]: a beat that sways elsewhere is none of a link's."""
+    met: dict[
+        tuple[int, int], list[float]
+    ] = {}  # what returns is passed alike, so at all its tempos
+    pairs = [
+        (slot.material, after.material)
+        for slot, after in zip_longest(slots, slots[1:], fillvalue=slots[-1])
+    ]
+    for k, slot in enumerate(slots):
+        late = max(group.late.get(k, {}).values(), default=0)
+        start, end = slot.end - max(LINK_LENGTHS) - BESIDE, slot.end + late + BESIDE
+        tempos = 60.0 * ground.base.tempo.beats_per_second(np.arange(start, end))
+        met.setdefault(pairs[k], []).extend((float(tempos.min()), float(tempos.max())))
+    return [_widened(min(met[pair]), max(met[pair])) for pair in pairs]
+
+
+def _widened(low: float, high: float) -> tuple[float, float]:
+    """A range of tempos to whole steps outside [beats/min]."""
+    return (
+        float(floor((low + 0.5) / RANGE_STEP)) * RANGE_STEP,
+        float(ceil((high - 0.5) / RANGE_STEP)) * RANGE_STEP,
+    )
 
 
 def _shortlist(

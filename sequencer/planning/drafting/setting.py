@@ -37,7 +37,8 @@ _ALIKE = 0.4  # share of the stretches with one way of timing the hands, above w
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
-PassageKey = tuple[int, float, int, int, int, int]  # move, beats, link, move, and the way of each
+# move, beats, link, move; the way of each, and the tempos on the way, see `Setting.ways`
+PassageKey = tuple[int, float, int, int, int, int, int]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -54,6 +55,10 @@ class Cast:
     ]  # of each slot, which of these ways: tempos, who is mirrored, who is how late
     material: Material
     book: Mapping[str, Pattern]
+    tempos: tuple[tuple[float, float], ...] = ()  # [beats/min] slowest and fastest of passages
+    passing: tuple[
+        int, ...
+    ] = ()  # of the passage out of each slot, which of these; () for the moves' own
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -253,13 +258,14 @@ class Setting:
 
     # --- links ---
 
-    def ways(self, a: int, b: int) -> tuple[int, int]:
-        """The ways in which two slots are danced: at which tempos, and who is mirrored."""
-        return self.cast.ways[a], self.cast.ways[b]
+    def ways(self, a: int, b: int) -> tuple[int, int, int]:
+        """How two slots are danced: at which tempos and who is mirrored, in the one and the other; and the tempos between."""
+        passing = self.cast.passing[a] if self.cast.passing else 0
+        return self.cast.ways[a], self.cast.ways[b], passing
 
     def joins(self, a: int, b: int) -> Bools:
         """Which moves in one slot join which in the next without a link, for everybody."""
-        key = (self.slots[a].beats, *self.ways(a, b))
+        key = (self.slots[a].beats, *self.ways(a, b)[:2])
         if key not in self._joins:
             beats, first, second = key
             each = [
@@ -352,8 +358,11 @@ class Setting:
                 MovePassage(before=moves[first], beats=beats, link=link, after=moves[second])
                 for first, beats, link, second, *_ in (keys[k] for k in own)
             ]
+            earlier, later, passing = ways
+            tempo = self.cast.tempos[passing] if self.cast.tempos else None
             for laws in self.cast.laws:
-                for k, why in zip(own, tried(passages, laws[ways[0]], laws[ways[1]]), strict=True):
+                found = tried(passages, laws[earlier], laws[later], tempo)
+                for k, why in zip(own, found, strict=True):
                     said[k] = said[k] or why
         return said
 
