@@ -38,6 +38,7 @@ from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
 
 QUICK, THOROUGH = 300, 8000  # effort of a search, see `choices.best`
+_CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
 MOST_ROUNDS = 60  # of searching again after something was forbidden
 _MOST_STARTS = 10  # with more and more left open
 _MOST_CHECKS = 20  # of the whole, from one start
@@ -237,6 +238,7 @@ class _Drafting:
                 setting.choices(),
                 effort=effort,
                 seed=self.asked.seed,
+                close=_CLOSE,
                 known=known,
                 found=better,
                 progress=told,

@@ -9,7 +9,7 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.motion.patterns.library import Pattern
-from sequencer.planning.drafting.candidates import DraftMove, Heard
+from sequencer.planning.drafting.candidates import DraftMove, Heard, usual_hands
 from sequencer.planning.drafting.choices import Choices, Counting
 from sequencer.planning.drafting.passages import LINK_LENGTHS, MoveLaws, MovePassage, joining, tried
 from sequencer.planning.drafting.repertoire import Material
@@ -34,6 +34,7 @@ SEEN = 12.0  # [beats] that a hard move needs to be seen
 EASY_WALKING = 2  # difficulty up to which one can walk in it
 HARD = 4  # difficulty after which a rest is welcome
 _ALIKE = 0.4  # share of the stretches with one way of timing the hands, above which it reads dull
+_SAME_SIZE, _SAME_SPEED = 0.02, 0.05  # [m, m/beat] moves that differ by less look alike
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
@@ -114,7 +115,11 @@ class Setting:
         )
         self.exits = self._exits()
         self.seen = self._seen()
-        self.effect = _effects(self.cast.heard)
+        self.effect = effects(
+            self.patterns,
+            [each.size for each in self.cast.heard],
+            [each.speed for each in self.cast.heard],
+        )
 
     def _seen(self) -> Bools:
         """Materials in which a wished move is seen: not in a short rest of a part, if there is anything longer."""
@@ -464,17 +469,6 @@ class Setting:
         return total
 
 
-def usual_hands(move: DraftMove, pattern: Pattern) -> bool:
-    """Whether hands are usually timed like this in a pattern; common practice."""
-    if move.one_hand:
-        return True
-    if pattern.family == "weave":
-        return (move.timing, move.direction) == ("split", "same")
-    if pattern.name == "butterfly":
-        return move.direction == "opposite"
-    return True
-
-
 def _plane(pattern: Pattern) -> str:
     try:
         return str(pattern.values({}).get("plane") or pattern.right.kind.name)
@@ -482,14 +476,32 @@ def _plane(pattern: Pattern) -> str:
         return ""
 
 
-def _effects(heard: Sequence[Heard]) -> Floats:
-    """How large and fast each move looks among the others, as a rank from 0 to 1."""
-    sizes = _ranks(np.array([each.size for each in heard]))
-    speeds = _ranks(np.array([each.speed for each in heard]))
-    return _ranks(0.9 * sizes + 0.1 * speeds)
+def effects(patterns: Sequence[str], sizes: Sequence[float], speeds: Sequence[float]) -> Floats:
+    """How large and fast each move looks among all that could be danced, as a rank from 0 to 1, shape (n,) [1].
 
+    Parameters
+    ----------
+    patterns : sequence of str
+        Of each move; all moves of a pattern together count as much as those of any other.
+    sizes : sequence of float
+        [m]; those that differ by less than an eye sees are equal.
+    speeds : sequence of float
+        [m/beat]
 
-def _ranks(values: Floats) -> Floats:
-    """Ranks from 0 to 1; equal values share one."""
-    known, place = np.unique(np.round(values, 4), return_inverse=True)
-    return np.asarray(place / max(len(known) - 1, 1), dtype=np.float64)
+    Notes
+    -----
+    Source: weighted mean ranks, their definition: as loudness is ranked within the song, so that the loudest third of a song gets
+    the largest third of the repertoire, however many of it are of one size. From end to end, exact.
+    """
+    names, own = np.unique(np.array(patterns), return_inverse=True)
+    share = 1.0 / (np.bincount(own)[own] * len(names))
+
+    def ranks(values: Sequence[float], apart: float) -> Floats:
+        steps = np.round(np.asarray(values, dtype=np.float64) / apart)
+        below = (steps[None, :] < steps[:, None]) @ share
+        equal = (steps[None, :] == steps[:, None]) @ share
+        return np.asarray(below + 0.5 * equal)
+
+    found = 0.9 * ranks(sizes, _SAME_SIZE) + 0.1 * ranks(speeds, _SAME_SPEED)
+    low, wide = found.min(), np.ptp(found)
+    return np.asarray((found - low) / wide if wide > 0 else np.full(len(found), 0.5))

@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 
 from sequencer.motion.patterns.library import patterns
-from sequencer.planning.drafting.candidates import DraftMove, Heard
+from sequencer.planning.drafting.candidates import DraftMove, Heard, usual_hands
 from sequencer.planning.drafting.repertoire import Material
-from sequencer.planning.drafting.setting import Cast, Fixed, Setting, usual_hands
+from sequencer.planning.drafting.setting import Cast, Fixed, Setting
 from sequencer.planning.drafting.slots import Slot
 from sequencer.planning.drafting.weights import TOO_SOON, Weights
 from sequencer.show.wishes import Wishes
@@ -81,7 +81,7 @@ def test_terms_of_a_routine_are_what_the_tables_of_the_search_add_up_to(seed):
         wishes=Wishes(moves={"weave": 2, "static-spin": 1}),
         fixed=(Fixed(start=56, end=60, pattern="extension", label="X", material="m"),),
     )
-    found.bad[0, 14.0, 2, 2, 0, 0] = "tried"
+    found.bad[0, 14.0, 2, 2, 0, 0, 0] = "tried"
     choices = found.choices()
     for _ in range(10):
         picks = [int(k) for k in draw.integers(0, len(NAMES), len(found.uses))]
@@ -177,7 +177,7 @@ def test_what_joins_is_joined_and_what_fails_takes_the_next_link_until_none_is_l
     tried = []
     while (link := found.link(0, 1, 0, 1)) is not None:
         tried.append(link)
-        found.bad[0, 16.0 - link, link, 1, 0, 0] = "no"
+        found.bad[0, 16.0 - link, link, 1, 0, 0, 0] = "no"
     assert tried == [0, *found.link_costs(0)]
     assert found.choices().passages[0, 1][0, 1] == inf
     assert not found.passable([0, 1])
