@@ -34,6 +34,8 @@ SEEN = 12.0  # [beats] that a hard move needs to be seen
 EASY_WALKING = 2  # difficulty up to which one can walk in it
 HARD = 4  # difficulty after which a rest is welcome
 _ALIKE = 0.4  # share of the stretches with one way of timing the hands, above which it reads dull
+_UNCHANGED = 0.5  # of a family that follows itself: hands that go on alike into another part
+_AT_PARTS = 0.5  # of what a change of the hands costs within a part
 _SAME_SIZE, _SAME_SPEED = 0.02, 0.05  # [m, m/beat] moves that differ by less look alike
 CALM = 0.4  # rank of loudness below which music counts as calm
 
@@ -109,6 +111,7 @@ class Setting:
         self.planes = np.array([_plane(each) for each in of])
         self.timings = np.array([move.timing for move in self.cast.moves])
         self.directions = np.array([move.direction for move in self.cast.moves])
+        self.modes = sorted({(move.timing, move.direction) for move in self.cast.moves})
         self.unusual = np.array(
             [not usual_hands(move, book[move.pattern]) for move in self.cast.moves],
             dtype=np.float64,
@@ -253,10 +256,14 @@ class Setting:
         turned = (self.timings[:, None] != self.timings) * 1.0 + (
             self.directions[:, None] != self.directions
         ) * 1.5
+        other_part = self.slots[a].label != self.slots[b].label
+        # Within a part the hands go on as they are; a new part is seen to begin when they change.
+        unchanged = (turned == 0) * float(other_part and len(self.modes) > 1)
         hard = (self.difficulty >= HARD) * 1.0
         return {
-            "variety": too_soon + weigh.variety * (0.7 * family + 0.3 * plane) * (1 - same),
-            "hands": weigh.hands * turned,
+            "variety": too_soon
+            + weigh.variety * ((0.7 * family + 0.3 * plane) * (1 - same) + _UNCHANGED * unchanged),
+            "hands": weigh.hands * turned * (_AT_PARTS if other_part else 1.0),
             "rest": weigh.rest * hard[:, None] * hard,
             "links": self.link_table(a, b),
         }
@@ -298,6 +305,13 @@ class Setting:
         """Beats by which the last block of a section that returns ends where it leads on to nothing."""
         return next(iter(self.link_costs(k)), 0) if k in self.exits else 0
 
+    def _may_join(self, a: int, b: int) -> Bools:
+        """Which moves in two slots may pass into each other without a link: none out of what returns, unless it goes on as it is."""
+        if a not in self.exits:
+            return np.ones((self.count, self.count), dtype=np.bool_)
+        returns = self.slots[a].material == self.slots[b].material
+        return np.asarray(np.eye(self.count, dtype=np.bool_) & returns)
+
     def passable(self, picks: Sequence[int]) -> bool:
         """Whether some link is left between any two moves of a routine."""
         return all(
@@ -311,7 +325,7 @@ class Setting:
         costs = self.link_costs(a)
         beats, ways = self.slots[a].beats, self.ways(a, b)
         usual = min(costs.values(), default=inf)
-        table = np.where(self.joins(a, b) & (a not in self.exits), 0.0, usual)
+        table = np.where(self.joins(a, b) & self._may_join(a, b), 0.0, usual)
         for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad if k[4:] == ways}:
             if whole == beats:
                 link = self.link(a, b, first, second)
@@ -321,7 +335,8 @@ class Setting:
     def link(self, a: int, b: int, first: int, second: int) -> int | None:
         """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
         beats, ways = self.slots[a].beats, self.ways(a, b)
-        options = [0] if a not in self.exits and self.joins(a, b)[first, second] else []
+        may = self._may_join(a, b)[first, second] and self.joins(a, b)[first, second]
+        options = [0] if may else []
         options += self.link_costs(a)
         for n in options:
             if (first, float(beats - n), n, second, *ways) not in self.bad:
@@ -403,9 +418,8 @@ class Setting:
                 )
 
         yield from self.besides
-        modes = {(move.timing, move.direction) for move in self.cast.moves}
         most_alike = float(max(1, round(_ALIKE * len(self.uses))))
-        for timing, direction in sorted(modes) if len(modes) > 1 else ():
+        for timing, direction in self.modes if len(self.modes) > 1 else ():
             row = ((self.timings == timing) & (self.directions == direction)).astype(np.float64)
             yield Counting(
                 name=f"{timing} time, {direction} direction at most {most_alike:g} times",

@@ -116,6 +116,15 @@ def test_what_a_person_wrote_stays_and_a_changed_entry_is_theirs(plain):
     assert (16.0, "fountain") in danced(kept.text)
 
 
+def test_an_entry_made_ones_own_leaves_the_others_as_they_are():
+    """Of routines that cost about the same the standing one stays, whatever another search would find first."""
+    text = draft(show_text(known=KNOWN + ", wheel-extension, cat-eye"), seed=3).text
+    assert ", drafted: " in text
+    taken = re.sub(r"(from: 13\.1, pattern: .*), drafted: [a-z]+", r"\1", text)
+    assert taken != text
+    assert danced(draft(taken).text) == danced(text)
+
+
 def test_only_one_section_is_drafted_anew(plain):
     out = draft(plain.text.replace("wishes: {}", "wishes: {character: {C: calm}}"), section="C")
     before, after = danced(plain.text), danced(out.text)
