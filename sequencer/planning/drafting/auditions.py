@@ -136,10 +136,7 @@ def setting_for(
 
 def _common(ground: DraftGround) -> Material:
     """What everybody who dances may be given; the lowest level counts."""
-    each = [
-        material_for(ground.whole, record, ground.base.book, wished=record is ground.lead)
-        for record in ground.dancing
-    ]
+    each = [material_for(ground.whole, record, ground.base.book) for record in ground.dancing]
     known = [name for name in each[0].names if all(name in own.names for own in each)]
     learning = frozenset(name for name in known if any(name in own.learning for own in each))
     if not set(known) - learning:

@@ -7,6 +7,7 @@ from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting import draft_search
+from sequencer.planning.drafting.draft_ground import ground_of
 from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
 from sequencer.planning.drafting.why import summary
 from sequencer.show.document import parse_document
@@ -139,6 +140,17 @@ def test_wishes_are_met_and_stops_are_rests():
     assert out.unmet == ()
     (stop,) = stage(out.text).stops
     assert (stop.start, stop.end) == (40.0, 48.0)
+
+
+def test_a_stop_before_a_part_that_returns_comes_before_each_unless_it_is_numbered():
+    def stops(wish):
+        ground = ground_of(show_text(wishes=f"moves: {{stop: {wish}}}"), "s.yaml", song())
+        return ground.stop_spans(), ground.stops_left_out()
+
+    assert stops("before A") == ([(24.0, 32.0)], ())  # the song begins with the first
+    assert stops("before A 2")[0] == [(24.0, 32.0)]
+    assert stops("[before A, before B, before A 2]")[0] == [(8.0, 16.0), (24.0, 32.0)]
+    assert stops("before A 1") == ([], ("a stop before A 1: the song begins with it",))
 
 
 def test_a_wish_for_more_than_there_is_room_for_is_told():
