@@ -14,12 +14,13 @@ from sequencer.planning.drafting.candidates import (
     auditioned,
     moves_for,
 )
+from sequencer.planning.drafting.cast_moves import Cast
 from sequencer.planning.drafting.draft_ground import DraftGround
 from sequencer.planning.drafting.group_draft import GroupDraft
 from sequencer.planning.drafting.passages import BESIDE, LINK_LENGTHS, MoveLaws
 from sequencer.planning.drafting.refusal import refuse_hopeless
 from sequencer.planning.drafting.repertoire import Material, material_for
-from sequencer.planning.drafting.setting import Cast, Setting
+from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.shortlist import (
     in_order,
     kept_of_each,

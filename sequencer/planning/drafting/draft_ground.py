@@ -9,8 +9,8 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.errors import InputError
+from sequencer.planning.drafting.cast_moves import Fixed
 from sequencer.planning.drafting.music import HeardMusic, heard_music
-from sequencer.planning.drafting.setting import Fixed
 from sequencer.planning.drafting.slots import (
     SHORTEST_STRETCH,
     STOP_BEATS,

@@ -27,11 +27,13 @@ from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.passages import LINK_LENGTHS
 from sequencer.planning.drafting.refusal import narrowest
-from sequencer.planning.drafting.setting import PassageKey, Setting
+from sequencer.planning.drafting.setting import Setting
+from sequencer.planning.drafting.slot_links import PassageKey
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
-from sequencer.show.drafted import DraftedRow, drafted_entries, drafted_text
+from sequencer.show.drafted import DraftedRow, drafted_entries
+from sequencer.show.drafted_lines import drafted_text
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Block, Staged
 from sequencer.staging.timeline import staged

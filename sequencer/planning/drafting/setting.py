@@ -2,20 +2,18 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise
 from math import inf
 
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.motion.patterns.library import Pattern
-from sequencer.planning.drafting.candidates import DraftMove, Heard, usual_hands
+from sequencer.planning.drafting.candidates import usual_hands
+from sequencer.planning.drafting.cast_moves import Fixed, effects, plane_of
 from sequencer.planning.drafting.choices import Choices, Counting
-from sequencer.planning.drafting.passages import LINK_LENGTHS, MoveLaws, MovePassage, joining, tried
-from sequencer.planning.drafting.repertoire import Material
+from sequencer.planning.drafting.slot_links import EIGHTS, SEEN, SlotLinks
 from sequencer.planning.drafting.slots import Slot, occurrences
-from sequencer.planning.drafting.weights import TOO_SOON, Weights
-from sequencer.show.wishes import Wishes, meant_by
+from sequencer.planning.drafting.weights import TOO_SOON
+from sequencer.show.wishes import meant_by
 
 _OWN_TERMS = (
     "energy",
@@ -28,87 +26,36 @@ _OWN_TERMS = (
     "variety",
     "chance",
 )
-EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 SOON = 16  # [beats] within which a pattern does not come again, unless the part returns
-SEEN = 12.0  # [beats] that a hard move needs to be seen
 EASY_WALKING = 2  # difficulty up to which one can walk in it
 HARD = 4  # difficulty after which a rest is welcome
 _ALIKE = 0.4  # share of the stretches with one way of timing the hands, above which it reads dull
 _UNCHANGED = 0.5  # of a family that follows itself: hands that go on alike into another part
 _AT_PARTS = 0.5  # of what a change of the hands costs within a part
-_SAME_SIZE, _SAME_SPEED = 0.02, 0.05  # [m, m/beat] moves that differ by less look alike
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
-# move, beats, link, move; the way of each, and the tempos on the way, see `Setting.ways`
-PassageKey = tuple[int, float, int, int, int, int, int]
-
-
-@dataclass(frozen=True, kw_only=True)
-class Cast:
-    """What one performer, or a group together, may dance: moves that passed their auditions."""
-
-    moves: tuple[DraftMove, ...]
-    heard: tuple[Heard, ...]
-    laws: tuple[
-        tuple[MoveLaws, ...], ...
-    ]  # of each performer, in each way: at a tempo, mirrored or not
-    ways: tuple[
-        int, ...
-    ]  # of each slot, which of these ways: tempos, who is mirrored, who is how late
-    material: Material
-    book: Mapping[str, Pattern]
-    tempos: tuple[tuple[float, float], ...] = ()  # [beats/min] slowest and fastest of passages
-    passing: tuple[
-        int, ...
-    ] = ()  # of the passage out of each slot, which of these; () for the moves' own
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fixed:
-    """Something that stays as it is, beside what is drafted."""
-
-    start: float  # [beats]
-    end: float  # [beats]
-    pattern: str
-    label: str  # of its section
-    material: str  # equal for what is written once in the file
-
-
 @dataclass(kw_only=True)
-class Setting:
+class Setting(SlotLinks):
     """A draft that is being searched; what was found to fail is kept in it."""
 
-    slots: tuple[Slot, ...]
     loudness: Floats  # rank of each slot, 0 … 1, as wished
-    cast: Cast
-    wishes: Wishes
-    weights: Weights = field(default_factory=Weights)
     walked: frozenset[int] = frozenset()  # slots in which somebody walks
     late: Mapping[int, int] = field(default_factory=dict)  # [beats] of the last out of each slot
     fixed: tuple[Fixed, ...] = ()
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
-    bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
     blamed: set[tuple[object, ...]] = field(default_factory=set)  # passages, for what, and whose
     besides: tuple[Counting, ...] = ()  # further rules
-    passed: set[PassageKey] = field(default_factory=set)
 
     def __post_init__(self) -> None:
+        super().__post_init__()
         self.uses = occurrences(self.slots)
-        self.count = len(self.cast.moves)
-        self.neighbours = [
-            (a, b)
-            for a, b in pairwise(range(len(self.slots)))
-            if self.slots[a].end == self.slots[b].start
-        ]
-        self._joins: dict[tuple[int, int, int], Bools] = {}
         book = self.cast.book
         of = [book[move.pattern] for move in self.cast.moves]
-        self.patterns = [move.pattern for move in self.cast.moves]
         self.difficulty: Ints = np.array([each.difficulty for each in of])
         self.families = np.array([each.family for each in of])
-        self.planes = np.array([_plane(each) for each in of])
+        self.planes = np.array([plane_of(each) for each in of])
         self.timings = np.array([move.timing for move in self.cast.moves])
         self.directions = np.array([move.direction for move in self.cast.moves])
         self.modes = sorted({(move.timing, move.direction) for move in self.cast.moves})
@@ -116,7 +63,6 @@ class Setting:
             [not usual_hands(move, book[move.pattern]) for move in self.cast.moves],
             dtype=np.float64,
         )
-        self.exits = self._exits()
         self.seen = self._seen()
         self.effect = effects(
             self.patterns,
@@ -128,16 +74,6 @@ class Setting:
         """Materials in which a wished move is seen: not in a short rest of a part, if there is anything longer."""
         long = np.array([max(s.beats for s in self.uses[m]) >= SEEN for m in range(len(self.uses))])
         return np.asarray(long if long.any() else np.ones_like(long))
-
-    def _exits(self) -> frozenset[int]:
-        """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
-        labels: dict[str, set[str]] = {}
-        for slot in self.slots:
-            labels.setdefault(slot.label, set()).add(slot.section)
-        ends = {slot.section: k for k, slot in enumerate(self.slots)}
-        if self.wishes.returns == "free":
-            return frozenset()
-        return frozenset(k for name, k in ends.items() if len(labels[self.slots[k].label]) > 1)
 
     # --- tables ---
 
@@ -268,124 +204,6 @@ class Setting:
             "links": self.link_table(a, b),
         }
 
-    # --- links ---
-
-    def ways(self, a: int, b: int) -> tuple[int, int, int]:
-        """How two slots are danced: at which tempos and who is mirrored, in the one and the other; and the tempos between."""
-        passing = self.cast.passing[a] if self.cast.passing else 0
-        return self.cast.ways[a], self.cast.ways[b], passing
-
-    def joins(self, a: int, b: int) -> Bools:
-        """Which moves in one slot join which in the next without a link, for everybody."""
-        key = (self.slots[a].beats, *self.ways(a, b)[:2])
-        if key not in self._joins:
-            beats, first, second = key
-            each = [
-                joining(laws[first], laws[second], self.cast.moves, float(beats))
-                for laws in self.cast.laws
-            ]
-            self._joins[key] = np.logical_and.reduce(each)
-        return self._joins[key]
-
-    def link_costs(self, a: int) -> dict[int, float]:
-        """What links of each length out of a slot cost, best first."""
-        beats = min(self.slots[a].beats, EIGHTS)
-        ideal = 2 if beats > SEEN else 1
-        if self.cast.material.level <= 1 and beats >= EIGHTS:
-            ideal = 3
-        costs = {
-            n: self.weights.links
-            * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
-            for n in LINK_LENGTHS
-            if beats - n >= 4
-        }
-        return dict(sorted(costs.items(), key=lambda each: each[1]))
-
-    def early(self, k: int) -> int:
-        """Beats by which the last block of a section that returns ends where it leads on to nothing."""
-        return next(iter(self.link_costs(k)), 0) if k in self.exits else 0
-
-    def _may_join(self, a: int, b: int) -> Bools:
-        """Which moves in two slots may pass into each other without a link: none out of what returns, unless it goes on as it is."""
-        if a not in self.exits:
-            return np.ones((self.count, self.count), dtype=np.bool_)
-        returns = self.slots[a].material == self.slots[b].material
-        return np.asarray(np.eye(self.count, dtype=np.bool_) & returns)
-
-    def passable(self, picks: Sequence[int]) -> bool:
-        """Whether some link is left between any two moves of a routine."""
-        return all(
-            self.link(a, b, picks[self.slots[a].material], picks[self.slots[b].material])
-            is not None
-            for a, b in self.neighbours
-        )
-
-    def link_table(self, a: int, b: int) -> Floats:
-        """What the link between each pair of moves in two slots costs, (n, n) [1]; inf where none is left."""
-        costs = self.link_costs(a)
-        beats, ways = self.slots[a].beats, self.ways(a, b)
-        usual = min(costs.values(), default=inf)
-        table = np.where(self.joins(a, b) & self._may_join(a, b), 0.0, usual)
-        for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad if k[4:] == ways}:
-            if whole == beats:
-                link = self.link(a, b, first, second)
-                table[first, second] = inf if link is None else costs.get(link, 0.0)
-        return np.asarray(table)
-
-    def link(self, a: int, b: int, first: int, second: int) -> int | None:
-        """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
-        beats, ways = self.slots[a].beats, self.ways(a, b)
-        may = self._may_join(a, b)[first, second] and self.joins(a, b)[first, second]
-        options = [0] if may else []
-        options += self.link_costs(a)
-        for n in options:
-            if (first, float(beats - n), n, second, *ways) not in self.bad:
-                return n
-        return None
-
-    def passage_keys(self, picks: Sequence[int]) -> Iterator[tuple[tuple[int, int], PassageKey]]:
-        """The passages of a routine: the slots, and what passes into what."""
-        for a, b in self.neighbours:
-            first, second = (picks[self.slots[k].material] for k in (a, b))
-            link = self.link(a, b, first, second)
-            if link is not None:
-                beats = float(self.slots[a].beats - link)
-                yield (a, b), (first, beats, link, second, *self.ways(a, b))
-
-    def alike_keys(self, picks: Sequence[int]) -> Iterator[PassageKey]:
-        """The passages of the same patterns, otherwise danced, where a routine has no link left."""
-        for a, b in self.neighbours:
-            one, other = (picks[self.slots[k].material] for k in (a, b))
-            if self.link(a, b, one, other) is not None:
-                continue
-            for first in range(self.count):
-                for second in range(self.count):
-                    pair = self.patterns[first], self.patterns[second]
-                    if pair != (self.patterns[one], self.patterns[other]):
-                        continue
-                    link = self.link(a, b, first, second)
-                    if link is not None:
-                        beats = float(self.slots[a].beats - link)
-                        yield first, beats, link, second, *self.ways(a, b)
-
-    def tried(self, keys: Sequence[PassageKey]) -> list[str]:
-        """What is held against each of some passages, by anybody who dances them."""
-        said = [""] * len(keys)
-        moves = self.cast.moves
-        for ways in dict.fromkeys(key[4:] for key in keys):
-            own = [k for k, key in enumerate(keys) if key[4:] == ways]
-            passages = [
-                MovePassage(before=moves[first], beats=beats, link=link, after=moves[second])
-                for first, beats, link, second, *_ in (keys[k] for k in own)
-            ]
-            earlier, later, passing = ways
-            tempo = self.cast.tempos[passing] if self.cast.tempos else None
-            for laws in self.cast.laws:
-                found = tried(passages, laws[earlier], laws[later], tempo)
-                for k, why in zip(own, found, strict=True):
-                    said[k] = said[k] or why
-        return said
-
     # --- counting ---
 
     def countings(self) -> Iterator[Counting]:
@@ -481,41 +299,3 @@ class Setting:
             off = max(0.0, rule.at_least - count) + max(0.0, count - rule.at_most)
             add("wishes" if rule.at_least else "repetition", float((rule.price or 0.0) * off))
         return total
-
-
-def _plane(pattern: Pattern) -> str:
-    try:
-        return str(pattern.values({}).get("plane") or pattern.right.kind.name)
-    except ValueError:
-        return ""
-
-
-def effects(patterns: Sequence[str], sizes: Sequence[float], speeds: Sequence[float]) -> Floats:
-    """How large and fast each move looks among all that could be danced, as a rank from 0 to 1, shape (n,) [1].
-
-    Parameters
-    ----------
-    patterns : sequence of str
-        Of each move; all moves of a pattern together count as much as those of any other.
-    sizes : sequence of float
-        [m]; those that differ by less than an eye sees are equal.
-    speeds : sequence of float
-        [m/beat]
-
-    Notes
-    -----
-    Source: weighted mean ranks, their definition: as loudness is ranked within the song, so that the loudest third of a song gets
-    the largest third of the repertoire, however many of it are of one size. From end to end, exact.
-    """
-    names, own = np.unique(np.array(patterns), return_inverse=True)
-    share = 1.0 / (np.bincount(own)[own] * len(names))
-
-    def ranks(values: Sequence[float], apart: float) -> Floats:
-        steps = np.round(np.asarray(values, dtype=np.float64) / apart)
-        below = (steps[None, :] < steps[:, None]) @ share
-        equal = (steps[None, :] == steps[:, None]) @ share
-        return np.asarray(below + 0.5 * equal)
-
-    found = 0.9 * ranks(sizes, _SAME_SIZE) + 0.1 * ranks(speeds, _SAME_SPEED)
-    low, wide = found.min(), np.ptp(found)
-    return np.asarray((found - low) / wide if wide > 0 else np.full(len(found), 0.5))

@@ -5,8 +5,9 @@ import pytest
 
 from sequencer.motion.patterns.library import patterns
 from sequencer.planning.drafting.candidates import DraftMove, Heard, usual_hands
+from sequencer.planning.drafting.cast_moves import Cast, Fixed, effects
 from sequencer.planning.drafting.repertoire import Material
-from sequencer.planning.drafting.setting import Cast, Fixed, Setting, effects
+from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.slots import Slot
 from sequencer.planning.drafting.weights import TOO_SOON, Weights
 from sequencer.show.wishes import Wishes
