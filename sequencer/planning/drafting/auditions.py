@@ -1,6 +1,6 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence, Set
 from dataclasses import replace
 from itertools import zip_longest
 from math import ceil, floor
@@ -17,7 +17,7 @@ from sequencer.planning.drafting.candidates import (
 from sequencer.planning.drafting.cast_moves import Cast
 from sequencer.planning.drafting.draft_ground import DraftGround
 from sequencer.planning.drafting.group_draft import GroupDraft
-from sequencer.planning.drafting.passages import BESIDE, LINK_LENGTHS, MoveLaws
+from sequencer.planning.drafting.passages import BESIDE_LINK, LINK_LENGTHS, MoveLaws
 from sequencer.planning.drafting.refusal import refuse_hopeless
 from sequencer.planning.drafting.repertoire import Material, material_for
 from sequencer.planning.drafting.setting import Setting
@@ -32,11 +32,16 @@ from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.staggering import longer
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress, within
+from sequencer.show.wishes import meant_by
 
 RANGE_STEP = (
     4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
 )
-_WIDE = 1.15  # the fastest tempo of a range over its slowest
+_WIDE, _WIDER = (
+    1.15,
+    1.3,
+)  # the fastest tempo of a range over its slowest; of one that holds another
+_TRIED = 2  # moves of one cycle that failed, after which the others are not tried
 _AT_ONCE = 20  # moves
 _ALONE = 0.2  # of the progress of a group's auditions
 _MOVES, _GROUP_MOVES = 120, 96  # about as many candidates are kept, over all patterns
@@ -73,7 +78,9 @@ def setting_for(
     stages = _stages(ground, ranges)
     every = [stage for own in stages for stage in own]
     most = _MOVES if len(stages) == 1 else _GROUP_MOVES
-    moves, heard = _in_waves(list(moves_for(material.names, every)), stages, most, say)
+    moves, heard = _in_waves(
+        list(moves_for(material.names, every)), stages, most, say, wished=_wished(ground)
+    )
     passes = [
         [
             all(heard[n * len(ranges) + c][k].passes for n in range(len(stages)))
@@ -182,11 +189,15 @@ def tempo_ranges(
     of = [0] * len(spans)
     for k in sorted(range(len(spans)), key=lambda k: spans[k]):
         low, high = spans[k]
-        if ranges and max(ranges[-1][1], high) <= _WIDE * ranges[-1][0]:
-            ranges[-1] = (ranges[-1][0], max(ranges[-1][1], high))
+        for n, (slowest, fastest) in enumerate(ranges):
+            whole = min(slowest, low), max(fastest, high)
+            wide = _WIDER if whole in (spans[k], ranges[n]) else _WIDE
+            if whole[1] <= wide * whole[0]:
+                ranges[n], of[k] = whole, n
+                break
         else:
             ranges.append((low, high))
-        of[k] = len(ranges) - 1
+            of[k] = len(ranges) - 1
     return ranges, tuple(of)
 
 
@@ -203,7 +214,7 @@ def _between(
     ]
     for k, slot in enumerate(slots):
         late = max(group.late.get(k, {}).values(), default=0)
-        start, end = slot.end - max(LINK_LENGTHS) - BESIDE, slot.end + late + BESIDE
+        start, end = slot.end - max(LINK_LENGTHS) - BESIDE_LINK, slot.end + late + BESIDE_LINK
         tempos = 60.0 * ground.base.tempo.beats_per_second(np.arange(start, end))
         met.setdefault(pairs[k], []).extend((float(tempos.min()), float(tempos.max())))
     return [_widened(min(met[pair]), max(met[pair])) for pair in pairs]
@@ -218,11 +229,17 @@ def _widened(low: float, high: float) -> tuple[float, float]:
 
 
 def _in_waves(
-    moves: Sequence[DraftMove], stages: Sequence[Sequence[Audition]], most: int, say: Progress
+    moves: Sequence[DraftMove],
+    stages: Sequence[Sequence[Audition]],
+    most: int,
+    say: Progress,
+    *,
+    wished: Set[str] = frozenset(),
 ) -> tuple[list[DraftMove], list[list[Heard]]]:
     """The moves that were auditioned, and how each fares on each stage: of each pattern until enough pass.
 
-    In a group the lead tries each move alone before everybody does, since that is quicker.
+    In a group the lead tries each move alone before everybody does, since that is quicker. Of a cycle of which two failed the others
+    are not tried, since they mostly fail alike, unless a wish names the pattern.
     """
     ranges = len(stages[0])
     waiting = in_order(moves, stages[0][0].show.book)
@@ -240,10 +257,41 @@ def _in_waves(
             count[0] += any(able)
             for c, each in enumerate(able):
                 count[1 + c] += each
+        for name in {moves[k].pattern for k in wave} - wished:
+            _without_hopeless(waiting[name], moves, found, passed[name], enough)
     tried = sorted(found)
     return [moves[k] for k in tried], [
         [found[k][n] for k in tried] for n in range(len(stages) * ranges)
     ]
+
+
+def _without_hopeless(
+    queue: list[int],
+    moves: Sequence[DraftMove],
+    found: Mapping[int, Sequence[Heard]],
+    passed: Sequence[int],
+    enough: int,
+) -> None:
+    """Takes moves out of a pattern's queue whose cycle has failed twice wherever too few pass."""
+    ranges = len(passed) - 1
+    few = [c for c in range(ranges) if lacking([enough, passed[1 + c]], enough)] or range(ranges)
+    for pattern, cycle in {(moves[k].pattern, moves[k].cycle) for k in queue}:
+        tried = [
+            row
+            for k, row in found.items()
+            if (moves[k].pattern, moves[k].cycle) == (pattern, cycle)
+        ]
+        if len(tried) >= _TRIED and not any(
+            all(each.passes for each in row[c::ranges]) for row in tried for c in few
+        ):
+            queue[:] = [k for k in queue if moves[k].cycle != cycle]
+
+
+def _wished(ground: DraftGround) -> set[str]:
+    """Patterns that a wish may mean."""
+    families = {name: each.family for name, each in ground.base.book.items()}
+    wishes = ground.whole.show.wishes
+    return {name for word in wishes.counted for name in meant_by(word, families)}
 
 
 def _heard_by_all(
@@ -254,21 +302,23 @@ def _heard_by_all(
         return [list(row) for row in zip(*_all_heard(moves, stages, say), strict=True)]
     lead = [replace(stage, together=()) for stage in stages[0]]
     alone = _all_heard(moves, [lead], within(say, 0.0, _ALONE) or say)
-    able = [k for k in range(len(moves)) if any(row[k].passes for row in alone)]
-    rows = _all_heard([moves[k] for k in able], stages, within(say, _ALONE, 1.0) or say)
     # Who fails alone fails among all: the others need not try.
-    out = [[row[k] for row in alone] * len(stages) for k in range(len(moves))]
-    for n, k in enumerate(able):
-        out[k] = [row[n] for row in rows]
-    return out
+    failed = {
+        (c, k): each for c, row in enumerate(alone) for k, each in enumerate(row) if not each.passes
+    }
+    rows = _all_heard(moves, stages, within(say, _ALONE, 1.0) or say, failed)
+    return [list(row) for row in zip(*rows, strict=True)]
 
 
 def _all_heard(
-    moves: Sequence[DraftMove], stages: Sequence[Sequence[Audition]], say: Progress
+    moves: Sequence[DraftMove],
+    stages: Sequence[Sequence[Audition]],
+    say: Progress,
+    failed: Mapping[tuple[int, int], Heard] | None = None,
 ) -> list[list[Heard]]:
     """How each move fares on each stage of everybody; what one cannot dance nobody else tries at that tempo."""
     found: list[list[Heard]] = []
-    out: dict[tuple[int, int], Heard] = {}  # (range, move) that failed
+    out = dict(failed or {})  # (range, move) that failed
     whole = sum(len(own) for own in stages)
     for own in stages:
         for c, stage in enumerate(own):

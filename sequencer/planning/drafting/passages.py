@@ -37,7 +37,7 @@ from sequencer.staging.dancers import link_limits
 from sequencer.timing.tempo import TempoMap
 
 LINK_LENGTHS = (1, 2, 3, 4)  # [beats] of a link
-BESIDE = 2.0  # [beats] of each move that are looked at beside a link
+BESIDE_LINK = 2.0  # [beats] of each move that are looked at beside a link
 
 Tempos = tuple[float, float]  # slowest and fastest [beats/min]
 
@@ -199,9 +199,9 @@ def _dancer(
     """A performer who dances the end of one move, the link and the beginning of the next."""
     stage = earlier.stage
     (first, stood), (second, stands) = earlier.of(passage.before), later.of(passage.after)
-    beside = min(BESIDE, passage.beats)
+    beside = min(BESIDE_LINK, passage.beats)
     low, high = beside, beside + passage.link
-    ends = [(0.0, low, stood), (high, high + BESIDE, stands)]
+    ends = [(0.0, low, stood), (high, high + BESIDE_LINK, stands)]
     carriage = carried(stage.body, ends, lead=LEAD_IN)
     trajectories: dict[Side, Trajectory] = {}
     props = stage.props
@@ -212,7 +212,7 @@ def _dancer(
             label=passage.before.pattern,
         )  # fmt: skip
         after = Span(
-            start=high, end=high + BESIDE, law=second[side], origin=high, kind="block",
+            start=high, end=high + BESIDE_LINK, law=second[side], origin=high, kind="block",
             label=passage.after.pattern,
         )  # fmt: skip
         trajectories[side] = joined(
@@ -231,6 +231,6 @@ def _dancer(
         props=props,
         trajectories=whole,
         floor=WalkPath(place=(0.0, 0.0)),
-        lit=((0.0, high + BESIDE),) if stage.lit else (),
+        lit=((0.0, high + BESIDE_LINK),) if stage.lit else (),
         carriage=carriage,
     )
