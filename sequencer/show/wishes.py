@@ -1,7 +1,7 @@
 """What a performer can dance, and what a routine that is drafted should hold.
 
 Both are only read by `sequencer draft`; names of patterns are looked up when the show is staged
-(`wish_faults`), since a pattern file may bring some.
+(`staging.wish_faults`), since a pattern file may bring some.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -67,8 +67,8 @@ class Wishes(Record):
     moves: dict[Name, HowOften] = Field(
         default_factory=dict,
         description="moves that must occur, and in how many different places: a family such as `hybrid` or `toroid`, a "
-        "pattern, or a word in patterns' names such as `flower`; `stop: before refrain` or `stop: 2` for "
-        "stops in which nothing spins",
+        "pattern, or a word in patterns' names such as `flower`; `stop: before refrain` (each of them), "
+        "`stop: before refrain 2` or `stop: 2` for stops in which nothing spins",
     )
     character: dict[Name, Literal["calm", "full"]] = Field(
         default_factory=dict,

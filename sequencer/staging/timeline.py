@@ -13,8 +13,7 @@ from sequencer.motion.patterns import library
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Limits
 from sequencer.show.pattern_book import book_from_document
-from sequencer.show.reading import ReadShow, nearest
-from sequencer.show.wishes import words_for_nothing
+from sequencer.show.reading import ReadShow
 from sequencer.staging.carrying import carry_results, files_beside
 from sequencer.staging.counted_song import as_counted
 from sequencer.staging.dancers import PlacedDance, dancer_at, recent_dancer
@@ -26,6 +25,7 @@ from sequencer.staging.show_part import near_part, show_part
 from sequencer.staging.staged import Block, Lit, Staged, by_name
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
+from sequencer.staging.wish_faults import refuse_wishes
 from sequencer.timing.position import TOUCH, Moment
 from sequencer.timing.song import Song
 
@@ -175,7 +175,7 @@ def _danced(
         book = before.book
     else:
         book = book_from_document(read.document)
-    _refuse_unknown_moves(read, book)
+    refuse_wishes(read, book, song)
     cycles = _cycle_beats(read, book, song.tempo)
     found = expanded(
         read,
@@ -213,19 +213,6 @@ def _danced(
         own=by_name(sorted(near, key=attrgetter("start", "path"))),
         burns=by_name(lit),
     )
-
-
-def _refuse_unknown_moves(read: ReadShow, book: Mapping[str, library.Pattern]) -> None:
-    """Refuse words under repertoires and wishes that mean no pattern."""
-    repertoires = [record.repertoire for record in read.show.cast]
-    if not read.show.wishes.moves and not any(repertoires):
-        return
-    families = {name: pattern.family for name, pattern in book.items()}
-    for path, word in words_for_nothing(repertoires, read.show.wishes, families):
-        raise read.fault(
-            "unknown-move", path, f"no pattern is called {word!r}, nor any kind of pattern",
-            nearest(word, [*families, *dict.fromkeys(families.values())]),
-        )  # fmt: skip
 
 
 def pace_of(limits: Limits) -> Pace:

@@ -473,7 +473,11 @@ class Dancer:
             far = hand[0] + prop.farthest + prop.hot_radius
             own_reach = np.maximum(arm + elbow, far)
             drawn = np.maximum(drawn, own_reach)
-            reach = np.maximum(reach, own_reach + more[SIDES.index(side)])
+            # A hand off its drawn path is still held by its arm.
+            held = max(prop.farthest + prop.hot_radius, self.body.limb_radius)
+            stretched = self.carriage.shoulder_reach + self.body.arm_length + held
+            off = np.minimum(own_reach + more[SIDES.index(side)], stretched)
+            reach = np.maximum(reach, np.maximum(own_reach, off))
         return Pieces(
             edges=edges,
             speed=speed,

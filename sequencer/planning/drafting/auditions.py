@@ -1,28 +1,33 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence, Set
 from dataclasses import replace
+from itertools import zip_longest
 from math import ceil, floor
 
 import numpy as np
 
-from sequencer.errors import InputError
-from sequencer.motion.fitting.fits import GOOD
-from sequencer.motion.fitting.windows import windows_of
-from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.planning.drafting.candidates import (
-    HANDS,
     Audition,
     DraftMove,
     Heard,
     auditioned,
     moves_for,
 )
+from sequencer.planning.drafting.cast_moves import Cast
 from sequencer.planning.drafting.draft_ground import DraftGround
 from sequencer.planning.drafting.group_draft import GroupDraft
-from sequencer.planning.drafting.passages import MoveLaws
-from sequencer.planning.drafting.repertoire import Material, fault_of_wish, material_for
-from sequencer.planning.drafting.setting import Cast, Setting
+from sequencer.planning.drafting.passages import BESIDE_LINK, LINK_LENGTHS, MoveLaws
+from sequencer.planning.drafting.refusal import refuse_hopeless
+from sequencer.planning.drafting.repertoire import Material, material_for
+from sequencer.planning.drafting.setting import Setting
+from sequencer.planning.drafting.shortlist import (
+    in_order,
+    kept_of_each,
+    lacking,
+    some_of,
+    taken,
+)
 from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.staggering import longer
 from sequencer.planning.drafting.weights import Weights
@@ -32,14 +37,14 @@ from sequencer.show.wishes import meant_by
 RANGE_STEP = (
     4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
 )
-_WIDE = 1.15  # the fastest tempo of a range over its slowest
+_WIDE, _WIDER = (
+    1.15,
+    1.3,
+)  # the fastest tempo of a range over its slowest; of one that holds another
+_TRIED = 2  # moves of one cycle that failed, after which the others are not tried
 _AT_ONCE = 20  # moves
-_SHORTLISTED = 0.3  # of the progress of a group's auditions
-_MOVES = 160  # about as many candidates are kept, over all patterns
-_GROUP_MOVES = (
-    96  # about as many are auditioned by a whole group: those in which the lead has most room
-)
-_EACH = (2, 6)  # least and most of one pattern
+_ALONE = 0.2  # of the progress of a group's auditions
+_MOVES, _GROUP_MOVES = 120, 96  # about as many candidates are kept, over all patterns
 
 
 def setting_for(
@@ -72,11 +77,10 @@ def setting_for(
     ranges, of = tempo_ranges(ground, slots)
     stages = _stages(ground, ranges)
     every = [stage for own in stages for stage in own]
-    moves = list(moves_for(material.names, every))
-    if len(stages) > 1:
-        moves = _shortlist(ground, moves, stages[0], within(say, 0.0, _SHORTLISTED) or say)
-        say = within(say, _SHORTLISTED, 1.0) or say
-    heard = _all_heard(moves, stages, say)
+    most = _MOVES if len(stages) == 1 else _GROUP_MOVES
+    moves, heard = _in_waves(
+        list(moves_for(material.names, every)), stages, most, say, wished=_wished(ground)
+    )
     passes = [
         [
             all(heard[n * len(ranges) + c][k].passes for n in range(len(stages)))
@@ -85,11 +89,11 @@ def setting_for(
         for c in range(len(ranges))
     ]  # by range and move
     somewhere = [k for k in range(len(moves)) if any(row[k] for row in passes)]
-    _refuse_hopeless(ground, moves, heard, somewhere, every)
+    refuse_hopeless(ground, moves, heard, somewhere, every)
     best_of = [
         max((row[k] for row in heard), key=lambda each: each.passes) for k in range(len(moves))
     ]
-    chosen = _some(moves, best_of, somewhere, passes)
+    chosen = some_of(moves, best_of, somewhere, passes, most=most)
     ways = [
         (
             of[slot.material],
@@ -99,6 +103,8 @@ def setting_for(
         for k, slot in enumerate(slots)
     ]
     kinds = list(dict.fromkeys(ways))
+    tempos = _between(ground, slots, group)
+    known = list(dict.fromkeys(tempos))
     return Setting(
         slots=slots,
         loudness=ground.loudness(slots),
@@ -118,6 +124,8 @@ def setting_for(
             ways=tuple(kinds.index(way) for way in ways),
             material=material,
             book=ground.base.book,
+            tempos=tuple(known),
+            passing=tuple(known.index(tempo) for tempo in tempos),
         ),
         wishes=ground.whole.show.wishes,
         weights=weights,
@@ -136,10 +144,7 @@ def setting_for(
 
 def _common(ground: DraftGround) -> Material:
     """What everybody who dances may be given; the lowest level counts."""
-    each = [
-        material_for(ground.whole, record, ground.base.book, wished=record is ground.lead)
-        for record in ground.dancing
-    ]
+    each = [material_for(ground.whole, record, ground.base.book) for record in ground.dancing]
     known = [name for name in each[0].names if all(name in own.names for own in each)]
     learning = frozenset(name for name in known if any(name in own.learning for own in each))
     if not set(known) - learning:
@@ -179,48 +184,141 @@ def tempo_ranges(
     for own in occurrences(slots).values():
         beats = np.concatenate([np.arange(slot.start, slot.end) for slot in own])
         tempos = 60.0 * ground.base.tempo.beats_per_second(beats)
-        low, high = (tempos.min() + 0.5) / RANGE_STEP, (tempos.max() - 0.5) / RANGE_STEP
-        spans.append((float(floor(low)) * RANGE_STEP, float(ceil(high)) * RANGE_STEP))
+        spans.append(_widened(float(tempos.min()), float(tempos.max())))
     ranges: list[tuple[float, float]] = []
     of = [0] * len(spans)
     for k in sorted(range(len(spans)), key=lambda k: spans[k]):
         low, high = spans[k]
-        if ranges and max(ranges[-1][1], high) <= _WIDE * ranges[-1][0]:
-            ranges[-1] = (ranges[-1][0], max(ranges[-1][1], high))
+        for n, (slowest, fastest) in enumerate(ranges):
+            whole = min(slowest, low), max(fastest, high)
+            wide = _WIDER if whole in (spans[k], ranges[n]) else _WIDE
+            if whole[1] <= wide * whole[0]:
+                ranges[n], of[k] = whole, n
+                break
         else:
             ranges.append((low, high))
-        of[k] = len(ranges) - 1
+            of[k] = len(ranges) - 1
     return ranges, tuple(of)
 
 
-def _shortlist(
-    ground: DraftGround, moves: list[DraftMove], lead: Sequence[Audition], say: Progress
-) -> list[DraftMove]:
-    """The moves worth an audition by everybody: of each pattern those in which the lead alone has most room.
+def _between(
+    ground: DraftGround, slots: Sequence[Slot], group: GroupDraft
+) -> list[tuple[float, float]]:
+    """Slowest and fastest tempo on the way out of each slot [beats/min]: a beat that sways elsewhere is none of a link's."""
+    met: dict[
+        tuple[int, int], list[float]
+    ] = {}  # what returns is passed alike, so at all its tempos
+    pairs = [
+        (slot.material, after.material)
+        for slot, after in zip_longest(slots, slots[1:], fillvalue=slots[-1])
+    ]
+    for k, slot in enumerate(slots):
+        late = max(group.late.get(k, {}).values(), default=0)
+        start, end = slot.end - max(LINK_LENGTHS) - BESIDE_LINK, slot.end + late + BESIDE_LINK
+        tempos = 60.0 * ground.base.tempo.beats_per_second(np.arange(start, end))
+        met.setdefault(pairs[k], []).extend((float(tempos.min()), float(tempos.max())))
+    return [_widened(min(met[pair]), max(met[pair])) for pair in pairs]
 
-    All moves of a wished pattern stay, and all moves where the lead can dance none.
+
+def _widened(low: float, high: float) -> tuple[float, float]:
+    """A range of tempos to whole steps outside [beats/min]."""
+    return (
+        float(floor((low + 0.5) / RANGE_STEP)) * RANGE_STEP,
+        float(ceil((high - 0.5) / RANGE_STEP)) * RANGE_STEP,
+    )
+
+
+def _in_waves(
+    moves: Sequence[DraftMove],
+    stages: Sequence[Sequence[Audition]],
+    most: int,
+    say: Progress,
+    *,
+    wished: Set[str] = frozenset(),
+) -> tuple[list[DraftMove], list[list[Heard]]]:
+    """The moves that were auditioned, and how each fares on each stage: of each pattern until enough pass.
+
+    In a group the lead tries each move alone before everybody does, since that is quicker. Of a cycle of which two failed the others
+    are not tried, since they mostly fail alike, unless a wish names the pattern.
     """
-    alone = [replace(stage, together=()) for stage in lead]
-    heard = _all_heard(moves, [alone], say)
-    passes = [[each.passes for each in row] for row in heard]
-    somewhere = [k for k in range(len(moves)) if any(row[k] for row in passes)]
-    if not somewhere:
-        return moves
-    best_of = [max((row[k] for row in heard), key=lambda h: h.passes) for k in range(len(moves))]
+    ranges = len(stages[0])
+    waiting = in_order(moves, stages[0][0].show.book)
+    enough = kept_of_each(len(waiting), most)
+    found: dict[int, list[Heard]] = {}
+    passed = {name: [0] * (1 + ranges) for name in waiting}  # somewhere; at each range of tempos
+    while wave := [
+        k for name, queue in waiting.items() for k in taken(queue, lacking(passed[name], enough))
+    ]:
+        told = within(say, len(found) / len(moves), (len(found) + len(wave)) / len(moves)) or say
+        for k, row in zip(wave, _heard_by_all([moves[k] for k in wave], stages, told), strict=True):
+            found[k] = row
+            able = [all(each.passes for each in row[c::ranges]) for c in range(ranges)]
+            count = passed[moves[k].pattern]
+            count[0] += any(able)
+            for c, each in enumerate(able):
+                count[1 + c] += each
+        for name in {moves[k].pattern for k in wave} - wished:
+            _without_hopeless(waiting[name], moves, found, passed[name], enough)
+    tried = sorted(found)
+    return [moves[k] for k in tried], [
+        [found[k][n] for k in tried] for n in range(len(stages) * ranges)
+    ]
+
+
+def _without_hopeless(
+    queue: list[int],
+    moves: Sequence[DraftMove],
+    found: Mapping[int, Sequence[Heard]],
+    passed: Sequence[int],
+    enough: int,
+) -> None:
+    """Takes moves out of a pattern's queue whose cycle has failed twice wherever too few pass."""
+    ranges = len(passed) - 1
+    few = [c for c in range(ranges) if lacking([enough, passed[1 + c]], enough)] or range(ranges)
+    for pattern, cycle in {(moves[k].pattern, moves[k].cycle) for k in queue}:
+        tried = [
+            row
+            for k, row in found.items()
+            if (moves[k].pattern, moves[k].cycle) == (pattern, cycle)
+        ]
+        if len(tried) >= _TRIED and not any(
+            all(each.passes for each in row[c::ranges]) for row in tried for c in few
+        ):
+            queue[:] = [k for k in queue if moves[k].cycle != cycle]
+
+
+def _wished(ground: DraftGround) -> set[str]:
+    """Patterns that a wish may mean."""
     families = {name: each.family for name, each in ground.base.book.items()}
-    wished = {
-        name for word in ground.whole.show.wishes.counted for name in meant_by(word, families)
+    wishes = ground.whole.show.wishes
+    return {name for word in wishes.counted for name in meant_by(word, families)}
+
+
+def _heard_by_all(
+    moves: Sequence[DraftMove], stages: Sequence[Sequence[Audition]], say: Progress
+) -> list[list[Heard]]:
+    """How each of some moves fares on each stage of everybody."""
+    if len(stages) == 1:
+        return [list(row) for row in zip(*_all_heard(moves, stages, say), strict=True)]
+    lead = [replace(stage, together=()) for stage in stages[0]]
+    alone = _all_heard(moves, [lead], within(say, 0.0, _ALONE) or say)
+    # Who fails alone fails among all: the others need not try.
+    failed = {
+        (c, k): each for c, row in enumerate(alone) for k, each in enumerate(row) if not each.passes
     }
-    kept = set(_some(moves, best_of, somewhere, passes, most=_GROUP_MOVES))
-    return [move for k, move in enumerate(moves) if k in kept or move.pattern in wished]
+    rows = _all_heard(moves, stages, within(say, _ALONE, 1.0) or say, failed)
+    return [list(row) for row in zip(*rows, strict=True)]
 
 
 def _all_heard(
-    moves: Sequence[DraftMove], stages: Sequence[Sequence[Audition]], say: Progress
+    moves: Sequence[DraftMove],
+    stages: Sequence[Sequence[Audition]],
+    say: Progress,
+    failed: Mapping[tuple[int, int], Heard] | None = None,
 ) -> list[list[Heard]]:
     """How each move fares on each stage of everybody; what one cannot dance nobody else tries at that tempo."""
     found: list[list[Heard]] = []
-    out: dict[tuple[int, int], Heard] = {}  # (range, move) that failed
+    out = dict(failed or {})  # (range, move) that failed
     whole = sum(len(own) for own in stages)
     for own in stages:
         for c, stage in enumerate(own):
@@ -236,104 +334,3 @@ def _all_heard(
                         out[c, k] = each
             found.append([each for each in row if each is not None])
     return found
-
-
-def _refuse_hopeless(
-    ground: DraftGround,
-    moves: Sequence[DraftMove],
-    heard: Sequence[Sequence[Heard]],
-    passing: Sequence[int],
-    stages: Sequence[Audition],
-) -> None:
-    """Refuse wishes that nothing can meet, and a repertoire of which nothing can be danced."""
-    worst = [
-        next((n for n, row in enumerate(heard) if not row[k].passes), 0) for k in range(len(moves))
-    ]  # of each move, who fails
-    families = {name: each.family for name, each in ground.base.book.items()}
-    able = {moves[k].pattern for k in passing}
-    for word, often in ground.whole.show.wishes.counted.items():
-        meant = set(meant_by(word, families))
-        if meant & able:
-            continue
-        own = [k for k in range(len(moves)) if moves[k].pattern in meant]
-        if not own:
-            raise _not_in_repertoire(ground, word, often)
-        k = own[0]
-        stage = stages[worst[k]]
-        raise fault_of_wish(
-            ground.whole, word,
-            f"{word} cannot be danced to this song by {stage.record.name}: {heard[worst[k]][k].why}",
-            _relaxing(moves[k], stage),
-        )  # fmt: skip
-    if not passing:
-        stage, why = stages[worst[0]], heard[worst[0]][0].why
-        index = ground.whole.show.names.index(stage.record.name)
-        raise ground.fault(
-            "nothing-fits", ("cast", index),
-            f"no pattern of {stage.record.name}'s can be danced to this song: {moves[0].pattern}: {why}",
-            _relaxing(moves[0], stage),
-        )  # fmt: skip
-
-
-def _not_in_repertoire(ground: DraftGround, word: str, often: int) -> InputError:
-    times = "once" if often == 1 else f"{often} times"
-    return fault_of_wish(
-        ground.whole, word, f"{word} is wished {times}, but is not in the repertoire",
-        "add it under `repertoire`, `known`, or raise `level`",
-    )  # fmt: skip
-
-
-def _relaxing(move: DraftMove, stage: Audition) -> str:
-    """What would let a move pass, in words."""
-    opens = windows_of(stage.dance(move)).opens
-    if opens:
-        return f"it fits with {opens[0]}"
-    return "choose another pattern, a shorter tether, or count the song with `tempo: half`"
-
-
-def _some(
-    moves: Sequence[DraftMove],
-    heard: Sequence[Heard],
-    passing: Sequence[int],
-    passes: Sequence[Sequence[bool]],
-    *,
-    most: int = _MOVES,
-) -> list[int]:
-    """Of each pattern the moves with most room; fewer of each where there are many patterns, about so many in all.
-
-    Where few are kept, the second of a pattern times the hands in another way than the first, and each pattern in its own, so
-    that all ways are left to choose from.
-    """
-    names = list(dict.fromkeys(moves[k].pattern for k in passing))
-    least, greatest = _EACH
-    each = max(least, min(greatest, most // max(len(names), 1)))
-    out: list[int] = []
-    for n, name in enumerate(names):
-        own = [k for k in passing if moves[k].pattern == name]
-        own.sort(key=lambda k: (not moves[k].usual, -min(heard[k].margin, GOOD)))
-        own = _mixed(own, moves, n)
-        chosen = set(own[:each])
-        for row in passes:  # every range of tempos gets its share
-            chosen |= set([k for k in own if row[k]][: max(1, each // 2)])
-        out += sorted(chosen)
-    return out
-
-
-def _mixed(own: Sequence[int], moves: Sequence[DraftMove], turn: int) -> list[int]:
-    """Moves of a pattern, best first, so that each way of timing the hands comes once before any comes again."""
-    left, out = list(own), []
-    ways = [HANDS[(turn + n) % len(HANDS)] for n in range(len(HANDS))]
-    while left:
-        known: set[tuple[Timing, Direction]] = set()
-        first = left[0]
-        wanted = sorted(left, key=lambda k: (k != first, ways.index(_hands(moves[k]))))
-        for k in wanted:
-            if _hands(moves[k]) not in known:
-                known.add(_hands(moves[k]))
-                out.append(k)
-        left = [k for k in left if k not in out]
-    return out
-
-
-def _hands(move: DraftMove) -> tuple[Timing, Direction]:
-    return move.timing, move.direction

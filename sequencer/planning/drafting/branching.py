@@ -46,6 +46,8 @@ class BranchSearch:
     progress : callable, optional
     enough : float
         A cost that nobody wants to see bettered [1].
+    close : float
+        A gap that nobody wants to see closed, as a share of the cost's size [1].
     """
 
     def __init__(
@@ -56,12 +58,14 @@ class BranchSearch:
         *,
         progress: Progress | None = None,
         enough: float = -np.inf,
+        close: float = 0.0,
     ) -> None:
         self.graph = graph
         self.cost, self.bound = np.inf, -np.inf  # [1]
         self.picks: tuple[int, ...] | None = None  # of `graph`
         self.work = 0  # table entries computed
         self._found, self._progress, self._enough = found, progress, enough
+        self._close = close
         self._rng = np.random.default_rng(seed)
         self._tree: list[tuple[float, int, tuple[Ints, ...], Floats]] = []
         self._looks = self._pushes = 0
@@ -88,6 +92,8 @@ class BranchSearch:
             stop_if_unwanted()
             self._tell(effort)
             self.bound = max(self.bound, min(self._tree[0][0], self.cost))
+            if self._is_close(self.bound):
+                break
             estimate, _, names, multipliers = heapq.heappop(self._tree)
             if estimate >= self._cut():
                 self._tree.clear()
@@ -96,6 +102,10 @@ class BranchSearch:
         # What was not looked at may hold something as cheap as its bound.
         left = min((node[0] for node in self._tree), default=np.inf)
         self.bound = max(self.bound, min(left, self.cost))
+
+    def _is_close(self, bound: float) -> bool:
+        """Whether so little is left between the best and what is proven that nobody wants to know better."""
+        return self._close > 0 and self.cost - bound <= self._close * abs(self.cost)
 
     def _cut(self) -> float:
         """From here on a bound says that nothing better is left [1]."""
@@ -152,7 +162,7 @@ class BranchSearch:
         start = outcome.picks if self.picks is None else self._places(self.picks)
         if outcome.bound < self._cut():
             self._improve(start, _FIRST_STEPS)
-        if outcome.bound < self._cut() and self.work < effort:
+        if outcome.bound < self._cut() and self.work < effort and not self._is_close(outcome.bound):
             before = outcome.bound
             outcome = bounded(
                 base,

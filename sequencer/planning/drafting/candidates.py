@@ -44,6 +44,7 @@ HANDS: tuple[tuple[Timing, Direction], ...] = (
 )
 _EVEN = (1.0, 2.0, 4.0, 8.0)  # [beats] of cycles that divide it
 STRETCH = 16.0  # [beats] that a cycle should divide
+_SWAYS = 1.1  # the fastest beat of a stretch over the middle: then a slower cycle is tried too
 _SLOWER = (0.6, 1.6)  # range of a cycle's length relative to the usual one
 _LOOKS = 96  # samples of a cycle
 _OPEN_PERIOD = 8.0  # [beats] looked at of a law that does not repeat
@@ -183,7 +184,10 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
     for name in names:
         lengths = dict.fromkeys(
             usual_cycle(name, {}, tempo=tempo, props=held, pace=pace, book=show.book)
-            for tempo in (show.song.tempo, *(sum(stage.tempo) / 2 for stage in stages))
+            for tempo in (
+                show.song.tempo,
+                *(each for stage in stages for each in _counted(stage.tempo)),
+            )
         )
         usual = next(iter(lengths))
         if not _divides(usual):
@@ -202,9 +206,26 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
                 )
 
 
+def _counted(tempo: tuple[float, float]) -> tuple[float, ...]:
+    """Tempos for which a cycle is chosen: the middle of a range, and its fast end where single beats are much faster."""
+    middle = sum(tempo) / 2
+    return (middle, tempo[1]) if tempo[1] > _SWAYS * middle else (middle,)
+
+
 def _divides(cycle: float) -> bool:
     count = STRETCH / cycle
     return abs(count - round(count)) < 1e-6
+
+
+def usual_hands(move: DraftMove, pattern: Pattern) -> bool:
+    """Whether hands are usually timed like this in a pattern; common practice."""
+    if move.one_hand:
+        return True
+    if pattern.family == "weave":
+        return (move.timing, move.direction) == ("split", "same")
+    if pattern.name == "butterfly":
+        return move.direction == "opposite"
+    return True
 
 
 def auditioned(moves: Sequence[DraftMove], stage: Audition) -> list[Heard]:

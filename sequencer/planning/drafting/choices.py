@@ -59,6 +59,7 @@ def best(
     *,
     effort: int = _EFFORT,
     seed: int = 0,
+    close: float = 0.0,
     known: Sequence[int] | None = None,
     found: Callable[[Chosen], None] | None = None,
     progress: Progress | None = None,
@@ -73,6 +74,8 @@ def best(
         It may be overrun by one bound's work.
     seed : int
         Of the draws that shake a choice.
+    close : float
+        Gap with which the search is content, as a share of the cost's size [1].
     known : sequence of int, optional
         Picks to start from, such as those of a former search with fewer rules; they need not satisfy the rules.
     found : callable, optional
@@ -101,7 +104,7 @@ def best(
         if found is not None:
             found(Chosen(picks=picks, cost=cost, bound=bound))
 
-    search = BranchSearch(graph, seed, told, progress=progress)
+    search = BranchSearch(graph, seed, told, progress=progress, close=close)
     search.run(allowed, known)
     if search.picks is not None:
         return Chosen(picks=search.picks, cost=search.cost, bound=min(search.bound, search.cost))

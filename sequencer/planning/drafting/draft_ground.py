@@ -9,8 +9,8 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.errors import InputError
+from sequencer.planning.drafting.cast_moves import Fixed
 from sequencer.planning.drafting.music import HeardMusic, heard_music
-from sequencer.planning.drafting.setting import Fixed
 from sequencer.planning.drafting.slots import (
     SHORTEST_STRETCH,
     STOP_BEATS,
@@ -166,13 +166,7 @@ class DraftGround:
         )  # fmt: skip
 
     def stops(self) -> list[str]:
-        """Names of the sections before which everything stops.
-
-        Raises
-        ------
-        InputError
-            If the song has no such section.
-        """
+        """Names of the sections before which everything stops: all of a shared name, or the one that is numbered."""
         wished = self.whole.show.wishes.stops
         if isinstance(wished, int):
             held = [end for _, end in self.music.breaks]  # where the music itself stops first
@@ -182,16 +176,10 @@ class DraftGround:
                 return stops, self.energy(part.start, part.end)
 
             return [part.name for part in sorted(self.parts[1:], key=worth, reverse=True)[:wished]]
-        found = []
+        found: list[str] = []
         for name in wished:
-            own = [part.name for part in self.parts if name in (part.name, part.label)]
-            if not own:
-                raise self.fault(
-                    "unknown-section", ("wishes", "moves", "stop"), f"the song has no section {name!r} to stop before",
-                    nearest(name, self._section_names()),
-                )  # fmt: skip
-            found.append(own[0])
-        return found
+            found += [part.name for part in self.parts if name in (part.name, part.label)]
+        return list(dict.fromkeys(found))
 
     def stop_spans(self) -> list[tuple[float, float]]:
         """From when to when everything stops because of the wishes [beats], by start; only where nothing is written."""
@@ -201,11 +189,19 @@ class DraftGround:
         """Wishes for a stop for which there is no room, in words."""
         wished = self.whole.show.wishes.stops
         said = []
+        begun = any(start >= 0 for start, _ in self._stops_by_section().values())
         for name, (start, end) in self._stops_by_section().items():
             if start < 0:
+                if not isinstance(wished, int) and name not in wished and begun:
+                    continue  # of a part that returns, the song begins with the first
                 said.append(f"a stop before {name}: the song begins with it")
             elif not self._is_open((start, end)):
                 said.append(f"a stop before {name}: something is written there already")
+        if not isinstance(wished, int):
+            there = {word for part in self.parts for word in (part.name, part.label)}
+            said += [
+                f"a stop before {n}: too short to be counted" for n in wished if n not in there
+            ]
         many = len(self._stops_by_section())
         if isinstance(wished, int) and many < wished:
             said.append(
@@ -273,12 +269,6 @@ class DraftGround:
         ]
         ranks = shares_below([self.energy(slot.start, slot.end) for slot in slots], song)
         character = self.whole.show.wishes.character
-        for name in character:
-            if name not in self._section_names():
-                raise self.fault(
-                    "unknown-section", ("wishes", "character", name), f"the song has no section {name!r}",
-                    nearest(name, self._section_names()),
-                )  # fmt: skip
         for k, slot in enumerate(slots):
             kind = character.get(slot.section, character.get(slot.label))
             if kind is not None:

@@ -27,17 +27,20 @@ from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.passages import LINK_LENGTHS
 from sequencer.planning.drafting.refusal import narrowest
-from sequencer.planning.drafting.setting import PassageKey, Setting
+from sequencer.planning.drafting.setting import Setting
+from sequencer.planning.drafting.slot_links import PassageKey
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
-from sequencer.show.drafted import DraftedRow, drafted_text
+from sequencer.show.drafted import DraftedRow, drafted_entries
+from sequencer.show.drafted_lines import drafted_text
 from sequencer.show.reading import show_from_document
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import Block, Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
 
 QUICK, THOROUGH = 300, 8000  # effort of a search, see `choices.best`
+_CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
 MOST_ROUNDS = 60  # of searching again after something was forbidden
 _MOST_STARTS = 10  # with more and more left open
 _MOST_CHECKS = 20  # of the whole, from one start
@@ -175,7 +178,7 @@ class _Drafting:
         self._setting, self._chosen = setting, None
         if self.asked.another:
             setting.besides = self._another(setting)
-        known: tuple[int, ...] | None = None
+        known = self._known(setting)
         faults: list[Finding] = []
         checks = 0
         for _ in range(MOST_ROUNDS):
@@ -237,6 +240,7 @@ class _Drafting:
                 setting.choices(),
                 effort=effort,
                 seed=self.asked.seed,
+                close=_CLOSE,
                 known=known,
                 found=better,
                 progress=told,
@@ -282,12 +286,7 @@ class _Drafting:
 
     def _another(self, setting: Setting) -> tuple[Counting, ...]:
         """Ask for patterns other than those of now, in at least a third of the material and of the stretches."""
-        show = staged(self.ground.whole, self.ground.heard)
-        now: dict[int, str] = {}
-        for slot in setting.slots:
-            for block in show.blocks_of(self.ground.lead.name):
-                if slot.start - 1e-6 <= block.start < slot.start + LEAD_LINK + 1 and not block.link:
-                    now[slot.material] = block.title
+        now = {piece: block.title for piece, block in self._standing(setting).items()}
         if not now:
             chosen = self._best(setting, None, self.asked.effort)
             now = {piece: setting.patterns[k] for piece, k in enumerate(chosen.picks)}
@@ -301,6 +300,38 @@ class _Drafting:
             )
             for each in ([1] * len(alike), [len(setting.uses[m]) for m in pieces])
         )
+
+    def _standing(self, setting: Setting) -> dict[int, Block]:
+        """What is danced of each material in the file as it stands."""
+        try:
+            show = staged(self.ground.whole, self.ground.heard, before=self.ground.base)
+        except InputError:  # such as an entry over what was drafted, which goes
+            return {}
+        now: dict[int, Block] = {}
+        for slot in setting.slots:
+            for block in show.blocks_of(self.ground.lead.name):
+                if slot.start - 1e-6 <= block.start < slot.start + LEAD_LINK + 1 and not block.link:
+                    now[slot.material] = block
+        return now
+
+    def _known(self, setting: Setting) -> tuple[int, ...] | None:
+        """The routine that an earlier draft wrote, where the search begins: of what costs the same, it stays."""
+        if not drafted_entries(self.ground.document.values):
+            return None
+        picks = []
+        now = self._standing(setting)
+        for piece in range(len(setting.uses)):
+            block = now.get(piece)
+            own = np.sum(list(setting.own_terms(piece).values()), axis=0)
+            alike = [
+                block is not None
+                and (move.pattern, move.timing, move.direction)
+                == (block.title, block.timing, block.direction)
+                and abs(move.cycle - block.cycle) < 1e-6
+                for move in setting.cast.moves
+            ]
+            picks.append(int(np.argmin(np.where(alike, -1.0, own - own.min()))))
+        return tuple(picks)
 
     # --- the routine in the show ---
 
@@ -332,7 +363,7 @@ class _Drafting:
                     lead=LEAD_LINK if slot.start in ends and (k - 1, k) not in links else 0,
                     link=link,
                     mirror=self._group.mirrored.get(k, ()),
-                    rest=0 if link else setting.early(k),
+                    rest=0 if link or (k, k + 1) in links else setting.early(k),
                     comes=late.get(k - 1, {}),
                     leaves=late.get(k, {}),
                     remark=self._group.remark(k, self.ground.lead.name),

@@ -37,7 +37,9 @@ from sequencer.staging.dancers import link_limits
 from sequencer.timing.tempo import TempoMap
 
 LINK_LENGTHS = (1, 2, 3, 4)  # [beats] of a link
-_BESIDE = 2.0  # [beats] of each move that are looked at beside a link
+BESIDE_LINK = 2.0  # [beats] of each move that are looked at beside a link
+
+Tempos = tuple[float, float]  # slowest and fastest [beats/min]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -117,7 +119,12 @@ def _spread(motion: Motion, index: tuple[object, object]) -> Motion:
     return Motion(**parts)
 
 
-def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) -> list[str]:
+def tried(
+    passages: Sequence[MovePassage],
+    first: MoveLaws,
+    second: MoveLaws,
+    tempo: Tempos | None = None,
+) -> list[str]:
     """What the checks hold against each of some passages; empty texts where nothing is.
 
     Parameters
@@ -126,6 +133,9 @@ def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) ->
         With the beats of those who are not late.
     first, second : MoveLaws
         At the tempo of the one move and of the other.
+    tempo : (float, float), optional
+        Of the beats from the one to the other, which may be steadier than the moves' own stretches; default: those of
+        both moves [beats/min].
 
     Returns
     -------
@@ -145,27 +155,37 @@ def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) ->
             *laws.stage.content,
         )
 
+    between = tempo or _tempos(first, second)
     contents = [
-        (whole_code(), each, content(each.before, first), content(each.after, second))
+        (whole_code(), each, content(each.before, first), content(each.after, second), between)
         for each in passages
     ]
     return kept_each(
         "auditions of passages",
         contents,
-        lambda missing: _tried([passages[k] for k in missing], first, second),
+        lambda missing: _tried([passages[k] for k in missing], first, second, between),
         record=str,
         restore=str,
     )
 
 
-def _tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) -> list[str]:
+def _tempos(first: MoveLaws, second: MoveLaws) -> Tempos:
+    """The slowest and the fastest tempo of two moves."""
+    each = {tempo for laws in (first, second) for tempo in laws.stage.tempo}
+    return min(each), max(each)
+
+
+def _tried(
+    passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws, between: Tempos
+) -> list[str]:
     stage = first.stage
-    dancers = [_dancer(str(k), each, first, second) for k, each in enumerate(passages)]
-    tempos = {tempo for laws in (first, second) for tempo in laws.stage.tempo}
+    dancers = [
+        _dancer(str(k), each, first, second, fastest=between[1]) for k, each in enumerate(passages)
+    ]
     said: dict[str, str] = {}
-    for tempo in dict.fromkeys((min(tempos), max(tempos))):
+    for tempo in dict.fromkeys(between):
         steady = TempoMap.steady(tempo, beats=16)
-        if tempo == min(tempos):  # tethers are slackest there
+        if tempo == between[0]:  # tethers are slackest there
             said = findings_on(dancers, steady, stage.show)
         for finding in joins(audition_show(dancers, steady, stage.show)).findings:
             for name in finding.who:
@@ -173,24 +193,26 @@ def _tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) -
     return [said.get(str(k), "") for k in range(len(passages))]
 
 
-def _dancer(name: str, passage: MovePassage, earlier: MoveLaws, later: MoveLaws) -> Dancer:
+def _dancer(
+    name: str, passage: MovePassage, earlier: MoveLaws, later: MoveLaws, *, fastest: float
+) -> Dancer:
     """A performer who dances the end of one move, the link and the beginning of the next."""
     stage = earlier.stage
     (first, stood), (second, stands) = earlier.of(passage.before), later.of(passage.after)
-    beside = min(_BESIDE, passage.beats)
+    beside = min(BESIDE_LINK, passage.beats)
     low, high = beside, beside + passage.link
-    ends = [(0.0, low, stood), (high, high + _BESIDE, stands)]
+    ends = [(0.0, low, stood), (high, high + BESIDE_LINK, stands)]
     carriage = carried(stage.body, ends, lead=LEAD_IN)
     trajectories: dict[Side, Trajectory] = {}
     props = stage.props
-    fastest = TempoMap.steady(max(earlier.stage.tempo[1], later.stage.tempo[1]), beats=16)
+    steady = TempoMap.steady(fastest, beats=16)
     for side in sorted(props, reverse=True):  # as in a show: the right hand first
         before = Span(
             start=0.0, end=low, law=first[side], origin=low - passage.beats, kind="block",
             label=passage.before.pattern,
         )  # fmt: skip
         after = Span(
-            start=high, end=high + _BESIDE, law=second[side], origin=high, kind="block",
+            start=high, end=high + BESIDE_LINK, law=second[side], origin=high, kind="block",
             label=passage.after.pattern,
         )  # fmt: skip
         trajectories[side] = joined(
@@ -200,7 +222,7 @@ def _dancer(name: str, passage: MovePassage, earlier: MoveLaws, later: MoveLaws)
             space=hand_space_of(stage.body, side, props[side]),
             other=trajectories.get("right"),
             carriage=carriage,
-            limits=partial(link_limits, stage.show.show.limits, fastest),
+            limits=partial(link_limits, stage.show.show.limits, steady),
         )
     whole: Mapping[Side, Trajectory] = {side: trajectories[side] for side in props}
     return Dancer(
@@ -209,6 +231,6 @@ def _dancer(name: str, passage: MovePassage, earlier: MoveLaws, later: MoveLaws)
         props=props,
         trajectories=whole,
         floor=WalkPath(place=(0.0, 0.0)),
-        lit=((0.0, high + _BESIDE),) if stage.lit else (),
+        lit=((0.0, high + BESIDE_LINK),) if stage.lit else (),
         carriage=carriage,
     )

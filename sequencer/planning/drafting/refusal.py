@@ -1,11 +1,17 @@
-"""Where a draft had least to choose from, for the line that refuses it."""
+"""The one line that refuses a draft: a wish that nothing can meet, or where there was least to choose from."""
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import numpy as np
 
+from sequencer.errors import InputError
+from sequencer.motion.fitting.windows import windows_of
+from sequencer.planning.drafting.candidates import Audition, DraftMove, Heard
+from sequencer.planning.drafting.draft_ground import DraftGround
+from sequencer.planning.drafting.repertoire import fault_of_wish
 from sequencer.planning.drafting.setting import Setting
+from sequencer.show.wishes import meant_by
 
 
 def narrowest(setting: Setting, position: Callable[[float], str]) -> str:
@@ -46,3 +52,56 @@ def narrowest(setting: Setting, position: Callable[[float], str]) -> str:
         f"{count} of {setting.count**2} pairs of moves"
     )
     return said + (f" ({common[0][0]})" if common else "")
+
+
+def refuse_hopeless(
+    ground: DraftGround,
+    moves: Sequence[DraftMove],
+    heard: Sequence[Sequence[Heard]],
+    passing: Sequence[int],
+    stages: Sequence[Audition],
+) -> None:
+    """Refuse wishes that nothing can meet, and a repertoire of which nothing can be danced."""
+    worst = [
+        next((n for n, row in enumerate(heard) if not row[k].passes), 0) for k in range(len(moves))
+    ]  # of each move, who fails
+    families = {name: each.family for name, each in ground.base.book.items()}
+    able = {moves[k].pattern for k in passing}
+    for word, often in ground.whole.show.wishes.counted.items():
+        meant = set(meant_by(word, families))
+        if meant & able:
+            continue
+        own = [k for k in range(len(moves)) if moves[k].pattern in meant]
+        if not own:
+            raise _not_in_repertoire(ground, word, often)
+        k = own[0]
+        stage = stages[worst[k]]
+        raise fault_of_wish(
+            ground.whole, word,
+            f"{word} cannot be danced to this song by {stage.record.name}: {heard[worst[k]][k].why}",
+            _relaxing(moves[k], stage),
+        )  # fmt: skip
+    if not passing:
+        stage, why = stages[worst[0]], heard[worst[0]][0].why
+        index = ground.whole.show.names.index(stage.record.name)
+        raise ground.fault(
+            "nothing-fits", ("cast", index),
+            f"no pattern of {stage.record.name}'s can be danced to this song: {moves[0].pattern}: {why}",
+            _relaxing(moves[0], stage),
+        )  # fmt: skip
+
+
+def _not_in_repertoire(ground: DraftGround, word: str, often: int) -> InputError:
+    times = "once" if often == 1 else f"{often} times"
+    return fault_of_wish(
+        ground.whole, word, f"{word} is wished {times}, but is not in the repertoire",
+        "add it under `repertoire`, `known`, or raise `level`",
+    )  # fmt: skip
+
+
+def _relaxing(move: DraftMove, stage: Audition) -> str:
+    """What would let a move pass, in words."""
+    opens = windows_of(stage.dance(move)).opens
+    if opens:
+        return f"it fits with {opens[0]}"
+    return "choose another pattern, a shorter tether, or count the song with `tempo: half`"

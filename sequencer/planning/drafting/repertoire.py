@@ -28,9 +28,7 @@ class Material:
         return (*self.known, *(name for name in sorted(self.learning) if name not in self.known))
 
 
-def material_for(
-    read: ReadShow, record: Performer, book: Mapping[str, Pattern], *, wished: bool = True
-) -> Material:
+def material_for(read: ReadShow, record: Performer, book: Mapping[str, Pattern]) -> Material:
     """What a performer may be given.
 
     Parameters
@@ -38,13 +36,11 @@ def material_for(
     read : ReadShow
     record : Performer
     book : mapping of name to Pattern
-    wished : bool
-        Whether a wish for what cannot be danced is refused; otherwise it brings what it can.
 
     Raises
     ------
     InputError
-        If nothing is left, a wish is for what is never danced, or nothing is known for the prop.
+        If nothing is left, or nothing is known for the prop.
     """
     index = read.show.cast.index(record)
     families = {name: pattern.family for name, pattern in book.items()}
@@ -73,7 +69,7 @@ def material_for(
             "nothing-for-this-prop", ("cast", index), f"no pattern is meant for {record.name}'s {kinds[0]}",
             "add one under `patterns`, or write this routine by hand",
         )  # fmt: skip
-    brought = _wished(read, book, suited - never, allowed | known, refuse=wished)
+    brought = _wished(read, book, suited - never, allowed | known)
     # What is known by name is used whatever it was meant for.
     usable = ((allowed & suited) | known | brought) - never
     if not usable - (learning - brought):
@@ -92,24 +88,13 @@ def material_for(
 
 
 def _wished(
-    read: ReadShow,
-    book: Mapping[str, Pattern],
-    able: set[str],
-    allowed: set[str],
-    *,
-    refuse: bool,
+    read: ReadShow, book: Mapping[str, Pattern], able: set[str], allowed: set[str]
 ) -> set[str]:
     """Patterns that a wish brings: by their own names, or the easiest of a kind of which the performer has none."""
     families = {name: pattern.family for name, pattern in book.items()}
     wished: set[str] = set()
     for word, often in read.show.wishes.counted.items():
         meant = set(meant_by(word, families))
-        if refuse and not meant & able:
-            times = "once" if often == 1 else f"{often} times"
-            raise fault_of_wish(
-                read, word, f"{word} is wished {times}, but whoever leads never dances it, or not with this prop",
-                f"take {word} out of `wishes`, or out of `never`, or use a prop that it is meant for",
-            )  # fmt: skip
         if meant == {word}:
             wished |= meant & able
         elif not meant & able & allowed:

@@ -2,20 +2,18 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise
 from math import inf
 
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.motion.patterns.library import Pattern
-from sequencer.planning.drafting.candidates import DraftMove, Heard
+from sequencer.planning.drafting.candidates import usual_hands
+from sequencer.planning.drafting.cast_moves import Fixed, effects, plane_of
 from sequencer.planning.drafting.choices import Choices, Counting
-from sequencer.planning.drafting.passages import LINK_LENGTHS, MoveLaws, MovePassage, joining, tried
-from sequencer.planning.drafting.repertoire import Material
+from sequencer.planning.drafting.slot_links import EIGHTS, SEEN, SlotLinks
 from sequencer.planning.drafting.slots import Slot, occurrences
-from sequencer.planning.drafting.weights import TOO_SOON, Weights
-from sequencer.show.wishes import Wishes, meant_by
+from sequencer.planning.drafting.weights import TOO_SOON
+from sequencer.show.wishes import meant_by
 
 _OWN_TERMS = (
     "energy",
@@ -28,103 +26,54 @@ _OWN_TERMS = (
     "variety",
     "chance",
 )
-EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 SOON = 16  # [beats] within which a pattern does not come again, unless the part returns
-SEEN = 12.0  # [beats] that a hard move needs to be seen
 EASY_WALKING = 2  # difficulty up to which one can walk in it
 HARD = 4  # difficulty after which a rest is welcome
 _ALIKE = 0.4  # share of the stretches with one way of timing the hands, above which it reads dull
+_UNCHANGED = 0.5  # of a family that follows itself: hands that go on alike into another part
+_AT_PARTS = 0.5  # of what a change of the hands costs within a part
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
-PassageKey = tuple[int, float, int, int, int, int]  # move, beats, link, move, and the way of each
-
-
-@dataclass(frozen=True, kw_only=True)
-class Cast:
-    """What one performer, or a group together, may dance: moves that passed their auditions."""
-
-    moves: tuple[DraftMove, ...]
-    heard: tuple[Heard, ...]
-    laws: tuple[
-        tuple[MoveLaws, ...], ...
-    ]  # of each performer, in each way: at a tempo, mirrored or not
-    ways: tuple[
-        int, ...
-    ]  # of each slot, which of these ways: tempos, who is mirrored, who is how late
-    material: Material
-    book: Mapping[str, Pattern]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fixed:
-    """Something that stays as it is, beside what is drafted."""
-
-    start: float  # [beats]
-    end: float  # [beats]
-    pattern: str
-    label: str  # of its section
-    material: str  # equal for what is written once in the file
-
-
 @dataclass(kw_only=True)
-class Setting:
+class Setting(SlotLinks):
     """A draft that is being searched; what was found to fail is kept in it."""
 
-    slots: tuple[Slot, ...]
     loudness: Floats  # rank of each slot, 0 … 1, as wished
-    cast: Cast
-    wishes: Wishes
-    weights: Weights = field(default_factory=Weights)
     walked: frozenset[int] = frozenset()  # slots in which somebody walks
     late: Mapping[int, int] = field(default_factory=dict)  # [beats] of the last out of each slot
     fixed: tuple[Fixed, ...] = ()
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
-    bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
     blamed: set[tuple[object, ...]] = field(default_factory=set)  # passages, for what, and whose
     besides: tuple[Counting, ...] = ()  # further rules
-    passed: set[PassageKey] = field(default_factory=set)
 
     def __post_init__(self) -> None:
+        super().__post_init__()
         self.uses = occurrences(self.slots)
-        self.count = len(self.cast.moves)
-        self.neighbours = [
-            (a, b)
-            for a, b in pairwise(range(len(self.slots)))
-            if self.slots[a].end == self.slots[b].start
-        ]
-        self._joins: dict[tuple[int, int, int], Bools] = {}
         book = self.cast.book
         of = [book[move.pattern] for move in self.cast.moves]
-        self.patterns = [move.pattern for move in self.cast.moves]
         self.difficulty: Ints = np.array([each.difficulty for each in of])
         self.families = np.array([each.family for each in of])
-        self.planes = np.array([_plane(each) for each in of])
+        self.planes = np.array([plane_of(each) for each in of])
         self.timings = np.array([move.timing for move in self.cast.moves])
         self.directions = np.array([move.direction for move in self.cast.moves])
+        self.modes = sorted({(move.timing, move.direction) for move in self.cast.moves})
         self.unusual = np.array(
             [not usual_hands(move, book[move.pattern]) for move in self.cast.moves],
             dtype=np.float64,
         )
-        self.exits = self._exits()
         self.seen = self._seen()
-        self.effect = _effects(self.cast.heard)
+        self.effect = effects(
+            self.patterns,
+            [each.size for each in self.cast.heard],
+            [each.speed for each in self.cast.heard],
+        )
 
     def _seen(self) -> Bools:
         """Materials in which a wished move is seen: not in a short rest of a part, if there is anything longer."""
         long = np.array([max(s.beats for s in self.uses[m]) >= SEEN for m in range(len(self.uses))])
         return np.asarray(long if long.any() else np.ones_like(long))
-
-    def _exits(self) -> frozenset[int]:
-        """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
-        labels: dict[str, set[str]] = {}
-        for slot in self.slots:
-            labels.setdefault(slot.label, set()).add(slot.section)
-        ends = {slot.section: k for k, slot in enumerate(self.slots)}
-        if self.wishes.returns == "free":
-            return frozenset()
-        return frozenset(k for name, k in ends.items() if len(labels[self.slots[k].label]) > 1)
 
     # --- tables ---
 
@@ -243,119 +192,17 @@ class Setting:
         turned = (self.timings[:, None] != self.timings) * 1.0 + (
             self.directions[:, None] != self.directions
         ) * 1.5
+        other_part = self.slots[a].label != self.slots[b].label
+        # Within a part the hands go on as they are; a new part is seen to begin when they change.
+        unchanged = (turned == 0) * float(other_part and len(self.modes) > 1)
         hard = (self.difficulty >= HARD) * 1.0
         return {
-            "variety": too_soon + weigh.variety * (0.7 * family + 0.3 * plane) * (1 - same),
-            "hands": weigh.hands * turned,
+            "variety": too_soon
+            + weigh.variety * ((0.7 * family + 0.3 * plane) * (1 - same) + _UNCHANGED * unchanged),
+            "hands": weigh.hands * turned * (_AT_PARTS if other_part else 1.0),
             "rest": weigh.rest * hard[:, None] * hard,
             "links": self.link_table(a, b),
         }
-
-    # --- links ---
-
-    def ways(self, a: int, b: int) -> tuple[int, int]:
-        """The ways in which two slots are danced: at which tempos, and who is mirrored."""
-        return self.cast.ways[a], self.cast.ways[b]
-
-    def joins(self, a: int, b: int) -> Bools:
-        """Which moves in one slot join which in the next without a link, for everybody."""
-        key = (self.slots[a].beats, *self.ways(a, b))
-        if key not in self._joins:
-            beats, first, second = key
-            each = [
-                joining(laws[first], laws[second], self.cast.moves, float(beats))
-                for laws in self.cast.laws
-            ]
-            self._joins[key] = np.logical_and.reduce(each)
-        return self._joins[key]
-
-    def link_costs(self, a: int) -> dict[int, float]:
-        """What links of each length out of a slot cost, best first."""
-        beats = min(self.slots[a].beats, EIGHTS)
-        ideal = 2 if beats > SEEN else 1
-        if self.cast.material.level <= 1 and beats >= EIGHTS:
-            ideal = 3
-        costs = {
-            n: self.weights.links
-            * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
-            for n in LINK_LENGTHS
-            if beats - n >= 4
-        }
-        return dict(sorted(costs.items(), key=lambda each: each[1]))
-
-    def early(self, k: int) -> int:
-        """Beats by which the last block of a section that returns ends where it leads on to nothing."""
-        return next(iter(self.link_costs(k)), 0) if k in self.exits else 0
-
-    def passable(self, picks: Sequence[int]) -> bool:
-        """Whether some link is left between any two moves of a routine."""
-        return all(
-            self.link(a, b, picks[self.slots[a].material], picks[self.slots[b].material])
-            is not None
-            for a, b in self.neighbours
-        )
-
-    def link_table(self, a: int, b: int) -> Floats:
-        """What the link between each pair of moves in two slots costs, (n, n) [1]; inf where none is left."""
-        costs = self.link_costs(a)
-        beats, ways = self.slots[a].beats, self.ways(a, b)
-        usual = min(costs.values(), default=inf)
-        table = np.where(self.joins(a, b) & (a not in self.exits), 0.0, usual)
-        for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad if k[4:] == ways}:
-            if whole == beats:
-                link = self.link(a, b, first, second)
-                table[first, second] = inf if link is None else costs.get(link, 0.0)
-        return np.asarray(table)
-
-    def link(self, a: int, b: int, first: int, second: int) -> int | None:
-        """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
-        beats, ways = self.slots[a].beats, self.ways(a, b)
-        options = [0] if a not in self.exits and self.joins(a, b)[first, second] else []
-        options += self.link_costs(a)
-        for n in options:
-            if (first, float(beats - n), n, second, *ways) not in self.bad:
-                return n
-        return None
-
-    def passage_keys(self, picks: Sequence[int]) -> Iterator[tuple[tuple[int, int], PassageKey]]:
-        """The passages of a routine: the slots, and what passes into what."""
-        for a, b in self.neighbours:
-            first, second = (picks[self.slots[k].material] for k in (a, b))
-            link = self.link(a, b, first, second)
-            if link is not None:
-                beats = float(self.slots[a].beats - link)
-                yield (a, b), (first, beats, link, second, *self.ways(a, b))
-
-    def alike_keys(self, picks: Sequence[int]) -> Iterator[PassageKey]:
-        """The passages of the same patterns, otherwise danced, where a routine has no link left."""
-        for a, b in self.neighbours:
-            one, other = (picks[self.slots[k].material] for k in (a, b))
-            if self.link(a, b, one, other) is not None:
-                continue
-            for first in range(self.count):
-                for second in range(self.count):
-                    pair = self.patterns[first], self.patterns[second]
-                    if pair != (self.patterns[one], self.patterns[other]):
-                        continue
-                    link = self.link(a, b, first, second)
-                    if link is not None:
-                        beats = float(self.slots[a].beats - link)
-                        yield first, beats, link, second, *self.ways(a, b)
-
-    def tried(self, keys: Sequence[PassageKey]) -> list[str]:
-        """What is held against each of some passages, by anybody who dances them."""
-        said = [""] * len(keys)
-        moves = self.cast.moves
-        for ways in dict.fromkeys(key[4:] for key in keys):
-            own = [k for k, key in enumerate(keys) if key[4:] == ways]
-            passages = [
-                MovePassage(before=moves[first], beats=beats, link=link, after=moves[second])
-                for first, beats, link, second, *_ in (keys[k] for k in own)
-            ]
-            for laws in self.cast.laws:
-                for k, why in zip(own, tried(passages, laws[ways[0]], laws[ways[1]]), strict=True):
-                    said[k] = said[k] or why
-        return said
 
     # --- counting ---
 
@@ -389,9 +236,8 @@ class Setting:
                 )
 
         yield from self.besides
-        modes = {(move.timing, move.direction) for move in self.cast.moves}
         most_alike = float(max(1, round(_ALIKE * len(self.uses))))
-        for timing, direction in sorted(modes) if len(modes) > 1 else ():
+        for timing, direction in self.modes if len(self.modes) > 1 else ():
             row = ((self.timings == timing) & (self.directions == direction)).astype(np.float64)
             yield Counting(
                 name=f"{timing} time, {direction} direction at most {most_alike:g} times",
@@ -453,34 +299,3 @@ class Setting:
             off = max(0.0, rule.at_least - count) + max(0.0, count - rule.at_most)
             add("wishes" if rule.at_least else "repetition", float((rule.price or 0.0) * off))
         return total
-
-
-def usual_hands(move: DraftMove, pattern: Pattern) -> bool:
-    """Whether hands are usually timed like this in a pattern; common practice."""
-    if move.one_hand:
-        return True
-    if pattern.family == "weave":
-        return (move.timing, move.direction) == ("split", "same")
-    if pattern.name == "butterfly":
-        return move.direction == "opposite"
-    return True
-
-
-def _plane(pattern: Pattern) -> str:
-    try:
-        return str(pattern.values({}).get("plane") or pattern.right.kind.name)
-    except ValueError:
-        return ""
-
-
-def _effects(heard: Sequence[Heard]) -> Floats:
-    """How large and fast each move looks among the others, as a rank from 0 to 1."""
-    sizes = _ranks(np.array([each.size for each in heard]))
-    speeds = _ranks(np.array([each.speed for each in heard]))
-    return _ranks(0.9 * sizes + 0.1 * speeds)
-
-
-def _ranks(values: Floats) -> Floats:
-    """Ranks from 0 to 1; equal values share one."""
-    known, place = np.unique(np.round(values, 4), return_inverse=True)
-    return np.asarray(place / max(len(known) - 1, 1), dtype=np.float64)

@@ -1,7 +1,7 @@
 """Where a draft may put something: stretches of the song's eights, and which of them share their material.
 
 A section is cut into stretches of two eights from its first beat (in a waltz two or three phrases of six, at a slow tempo
-half as much); what is left over is a stretch of its own, or makes the last one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
+half as much, and where two tunes take turns all along); what is left over is a stretch of its own, or makes the last one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
 What a person wrote stays: stretches are cut at it, and what is shorter than `SHORTEST` is left open.
 """
 
@@ -21,6 +21,10 @@ USUAL = 16  # [beats] about as long as a stretch is: two eights, or three phrase
 SLOWEST_PAIR = (
     76.0  # [beats/min] below which a stretch is half as long, since it would last too long
 )
+_FEW, _LONG = (
+    4,
+    96,
+)  # stretches that are danced differently, in a song of so many beats: two tunes that take turns
 STOP_BEATS = 8  # of a stop: two to come to rest, four in which nothing moves, two to begin again
 
 
@@ -86,7 +90,7 @@ def slots_of(
     taken = sorted(taken)
     slots: list[Slot] = []
     known: dict[tuple[object, ...], int] = {}
-    for part, edges in _cut(song, tempo):
+    for part, edges in _cut(song, tempo, alike=alike):
         for k, (start, end) in enumerate(pairwise(edges)):
             for n, (low, high) in enumerate(_free(start, end, taken)):
                 if only is not None and only not in (part.name, part.label):
@@ -107,12 +111,22 @@ def _numbered(slots: Sequence[Slot]) -> list[Slot]:
     return [replace(slot, material=order.setdefault(slot.material, len(order))) for slot in slots]
 
 
-def _cut(song: Song, tempo: TempoMap) -> list[tuple[SongPart, list[int]]]:
-    """The edges of the stretches of each section; a section too short for one makes the stretch before it longer."""
-    eights = _eights(song, tempo)
+def _cut(song: Song, tempo: TempoMap, *, alike: bool = True) -> list[tuple[SongPart, list[int]]]:
+    """The edges of the stretches of each section; shorter ones where else the same few would come all the time."""
     most = max(1, round(USUAL / phrase_length(song.metre)))
     if song.tempo < SLOWEST_PAIR:
         most = max(1, most // 2)
+    cut = _cut_by(song, tempo, most)
+    beats = sum(edges[-1] - edges[0] for _, edges in cut)
+    different = {(part.label, k) for part, edges in cut for k in range(len(edges) - 1)}
+    if alike and most > 1 and len(different) < _FEW and beats >= _LONG:
+        return _cut_by(song, tempo, most // 2)
+    return cut
+
+
+def _cut_by(song: Song, tempo: TempoMap, most: int) -> list[tuple[SongPart, list[int]]]:
+    """The edges of stretches of so many phrases; a section too short for one makes the stretch before it longer."""
+    eights = _eights(song, tempo)
     out: list[tuple[SongPart, list[int]]] = []
     for part in parts_of(song, tempo):
         own = [(start, end) for each, start, end in eights if each.section == part.name]

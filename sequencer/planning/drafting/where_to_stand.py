@@ -28,6 +28,7 @@ _STEP = 0.05  # [m] so that tape on the floor can mark it
 _ASIDE_STEP = 0.25  # [m] from the middle line
 _HIDDEN = 0.50  # [m] beside one another: less than a body's breadth between the axes hides whoever is behind
 _PEAK = 15 / 8  # of a walk's speed over its mean, see `motion.performers.walks`
+_SPARE = 1.02  # [1] the check's bound is tight to half a percent, and places are written in whole centimetres
 _MIDDLE = 0.10  # [m] from the middle line: nearer stands in the middle
 
 
@@ -317,11 +318,12 @@ def beats_to_walk(
 
     Notes
     -----
-    Source: the peak of the minimum-jerk law, 15/8 of the mean speed, at the fastest tempo on the way. Exact for a steady tempo, else
-    on the safe side.
+    Source: the peak of the minimum-jerk law, 15/8 of the mean speed, at the fastest tempo on the way, and a fiftieth more.
     """
     use = TravelLimits() if limits is None else limits
-    seconds = _PEAK * max(walk.longest / use.speed, math.radians(walk.turn) / use.turn_rate)
+    seconds = (
+        _SPARE * _PEAK * max(walk.longest / use.speed, math.radians(walk.turn) / use.turn_rate)
+    )
     if seconds <= 0:
         return 0
     beats = 1

@@ -6,12 +6,12 @@ from sequencer.show.drafted import (
     DraftedRow,
     drafted_entries,
     drafted_phrases,
-    drafted_text,
     is_drafted,
     mark_of,
     without_drafted,
     written_row,
 )
+from sequencer.show.drafted_lines import drafted_text
 
 PLAIN = """\
 title: T   # mine

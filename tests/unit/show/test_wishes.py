@@ -88,6 +88,29 @@ def test_words_that_mean_no_pattern_are_refused_once_patterns_are_known(cast, wi
         staged(read(cast, wishes), even_song(32))
 
 
+@pytest.mark.parametrize(
+    ("cast", "wishes", "says"),
+    [
+        ("level: 2", "moves: {stop: before X}", r"s\.yaml:6:\d+: the song has no section 'X' to stop before; known names: A 1, B, A 2, A"),
+        ("level: 2", "moves: {stop: [before B, before A 3]}", r"s\.yaml:6:\d+: the song has no section 'A 3'.*did you mean 'A 2'"),
+        ("level: 2", "character: {a: calm}", r"s\.yaml:6:\d+: the song has no section 'a'"),
+        ("repertoire: {never: [weave]}", "moves: {weave: 1}", r"s\.yaml:6:\d+: weave is wished once, but \w+, who leads, never"),
+        ("repertoire: {never: [two-beat-weave]}", "moves: {weave: 2}", None),
+        ("level: 2", "moves: {stop: [before A, before A 2, before B]}, character: {B: full}", None),
+    ],
+)  # fmt: skip
+def test_what_a_song_or_a_performer_cannot_bring_is_refused_when_the_show_is_staged(
+    cast, wishes, says
+):
+    """So `check` says it too."""
+    song = even_song(48, sections={0.0: "A", 8.0: "B", 16.0: "A"})
+    if says is None:
+        staged(read(cast, wishes), song)
+        return
+    with pytest.raises(InputError, match=says):
+        staged(read(cast, wishes), song)
+
+
 def test_words_for_nothing_are_given_with_their_paths():
     found = list(
         words_for_nothing(

@@ -232,7 +232,7 @@ def test_terms_add_up_where_all_point_the_same_way():
     ("across", "length", "reach"),
     [
         # hand far out: hand, prop, wick and flame
-        (0.9, 0.6, 0.9 + 0.6 + 0.05 + 0.2),
+        (0.75, 0.6, 0.75 + 0.6 + 0.05 + 0.2),
         # hand at the axis and a short prop: half the shoulders, the arm's thickness and its elbow
         (0.0, 0.1, (415.7 / 2 / 1756.2 + 0.065 / 1.756) * 1.7 + 684.3 / 1756.2 * 1.7 / 2),
     ],

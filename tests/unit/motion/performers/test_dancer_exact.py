@@ -201,7 +201,10 @@ def by_hand(ada, low, high, floor, bounds):
         more = max(
             (d.size for d in ada.deviation.get(side, ()) if d.start < middle < d.end), default=0
         )
-        drawn, reach = max(drawn, far_off), max(reach, far_off + more)
+        # an arm is no longer for hand work
+        stretched = shoulder + BODY.arm_length + max(held, BODY.limb_radius)
+        drawn = max(drawn, far_off)
+        reach = max(reach, far_off, min(far_off + more, stretched))
     return speed, push, drawn, reach, swing
 
 

@@ -1,5 +1,6 @@
 """What lies behind the hand reaches as far as what lies before it, and so do the rim's own arcs."""
 
+from dataclasses import replace
 from math import pi
 
 import numpy as np
@@ -8,6 +9,7 @@ import pytest
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.hand_deviation import HandDeviation
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -73,3 +75,20 @@ def test_the_chords_of_a_hoop_hold_its_arcs(diameter):
         off = np.linalg.norm(arc - a - along[:, None] * (b - a), axis=-1)
         least = np.minimum(least, off + tube - solid.radius)
     assert least.max() <= 1e-12
+
+
+def test_hand_work_stretches_no_arm():
+    """Source: an arm's length bounds where its hand can be, wherever it is drawn; the drawn motion still counts."""
+    poi = Prop(length=0.5, mass=0.2, wick_radius=0.05, flame_reach=0.45)
+    ada = dancer("wheel-spin", poi)
+    plain = ada.pieces(0.0, 8.0)
+    reaches = []
+    for size in (0.05, 0.4, 0.9):
+        more = replace(ada, deviation={"right": (HandDeviation(0.0, 8.0, size),)})
+        reaches.append(more.pieces(0.0, 8.0).reach)
+        assert np.all(reaches[-1] >= plain.reach)
+    assert reaches[0] == pytest.approx(plain.reach + 0.05)
+    assert reaches[2].max() == pytest.approx(ada.reach)
+    # An arm drawn longer than it is, which another check stops, is not cut short.
+    long = replace(more, body=Body(stature=1.0))
+    assert np.all(long.pieces(0.0, 8.0).reach >= long.pieces(0.0, 8.0).drawn)

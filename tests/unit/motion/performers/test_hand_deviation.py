@@ -209,13 +209,13 @@ def test_things_carry_it_too_but_not_the_envelope(dance):
 
 def test_the_drawn_reach_stays_beside_the_wider_one(dance):
     ada = replace(
-        dance.dancer(), deviation=dict.fromkeys(("left", "right"), (HandDeviation(2.0, 4.0, 0.2),))
+        dance.dancer(), deviation=dict.fromkeys(("left", "right"), (HandDeviation(2.0, 4.0, 0.03),))
     )
     pieces = ada.pieces(0.0, 8.0)
     middle = 0.5 * (pieces.edges[:-1] + pieces.edges[1:])
     within = (middle > 2.0) & (middle < 4.0)
     assert {2.0, 4.0} <= set(pieces.edges.tolist())
-    assert_allclose(pieces.reach - pieces.drawn, np.where(within, 0.2, 0.0), atol=1e-12)
+    assert_allclose(pieces.reach - pieces.drawn, np.where(within, 0.03, 0.0), atol=1e-12)
 
 
 def test_no_cell_straddles_a_change(dance):

@@ -7,6 +7,7 @@ from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting import draft_search
+from sequencer.planning.drafting.draft_ground import ground_of
 from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
 from sequencer.planning.drafting.why import summary
 from sequencer.show.document import parse_document
@@ -116,6 +117,15 @@ def test_what_a_person_wrote_stays_and_a_changed_entry_is_theirs(plain):
     assert (16.0, "fountain") in danced(kept.text)
 
 
+def test_an_entry_made_ones_own_leaves_the_others_as_they_are():
+    """Of routines that cost about the same the standing one stays, whatever another search would find first."""
+    text = draft(show_text(known=KNOWN + ", wheel-extension, cat-eye"), seed=3).text
+    assert ", drafted: " in text
+    taken = re.sub(r"(from: 13\.1, pattern: .*), drafted: [a-z]+", r"\1", text)
+    assert taken != text
+    assert danced(draft(taken).text) == danced(text)
+
+
 def test_only_one_section_is_drafted_anew(plain):
     out = draft(plain.text.replace("wishes: {}", "wishes: {character: {C: calm}}"), section="C")
     before, after = danced(plain.text), danced(out.text)
@@ -130,6 +140,17 @@ def test_wishes_are_met_and_stops_are_rests():
     assert out.unmet == ()
     (stop,) = stage(out.text).stops
     assert (stop.start, stop.end) == (40.0, 48.0)
+
+
+def test_a_stop_before_a_part_that_returns_comes_before_each_unless_it_is_numbered():
+    def stops(wish):
+        ground = ground_of(show_text(wishes=f"moves: {{stop: {wish}}}"), "s.yaml", song())
+        return ground.stop_spans(), ground.stops_left_out()
+
+    assert stops("before A") == ([(24.0, 32.0)], ())  # the song begins with the first
+    assert stops("before A 2")[0] == [(24.0, 32.0)]
+    assert stops("[before A, before B, before A 2]")[0] == [(8.0, 16.0), (24.0, 32.0)]
+    assert stops("before A 1") == ([], ("a stop before A 1: the song begins with it",))
 
 
 def test_a_wish_for_more_than_there_is_room_for_is_told():

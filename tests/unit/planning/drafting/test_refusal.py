@@ -14,7 +14,7 @@ def test_the_narrowest_place_and_its_commonest_fault_are_named():
     for first in range(5):
         for second in range(1, 5):
             for link in (1, 2, 3, 4):
-                found.bad[first, 16.0 - link, link, second, 0, 0] = "too fast"
+                found.bad[first, 16.0 - link, link, second, 0, 0, 0] = "too fast"
     # All slots are as long and danced in one way, so what fails at one place fails at each; then a move is out at one.
     assert narrowest(found, at) == (
         "least is left from A 0 to B 1 at b16, 5 of 25 pairs of moves (too fast)"

@@ -4,9 +4,10 @@ import numpy as np
 import pytest
 
 from sequencer.motion.patterns.library import patterns
-from sequencer.planning.drafting.candidates import DraftMove, Heard
+from sequencer.planning.drafting.candidates import DraftMove, Heard, usual_hands
+from sequencer.planning.drafting.cast_moves import Cast, Fixed, effects
 from sequencer.planning.drafting.repertoire import Material
-from sequencer.planning.drafting.setting import Cast, Fixed, Setting, usual_hands
+from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.slots import Slot
 from sequencer.planning.drafting.weights import TOO_SOON, Weights
 from sequencer.show.wishes import Wishes
@@ -81,7 +82,7 @@ def test_terms_of_a_routine_are_what_the_tables_of_the_search_add_up_to(seed):
         wishes=Wishes(moves={"weave": 2, "static-spin": 1}),
         fixed=(Fixed(start=56, end=60, pattern="extension", label="X", material="m"),),
     )
-    found.bad[0, 14.0, 2, 2, 0, 0] = "tried"
+    found.bad[0, 14.0, 2, 2, 0, 0, 0] = "tried"
     choices = found.choices()
     for _ in range(10):
         picks = [int(k) for k in draw.integers(0, len(NAMES), len(found.uses))]
@@ -157,9 +158,38 @@ def test_one_hard_move_after_another_and_a_change_of_hands_cost():
     terms = setting([slot(0), slot(1, label="B")], own=own).passage_terms(0, 1)
     assert terms["rest"][3, 4] == Weights().rest
     assert terms["rest"][3, 0] == terms["rest"][0, 3] == 0
-    assert terms["hands"][0, 5] == pytest.approx(Weights().hands)
-    assert terms["hands"][0, 6] == pytest.approx(1.5 * Weights().hands)
-    assert terms["hands"][0, 1] == 0
+    within = setting([slot(0), slot(1)], own=own).passage_terms(0, 1)
+    assert within["hands"][0, 5] == pytest.approx(Weights().hands)
+    assert within["hands"][0, 6] == pytest.approx(1.5 * Weights().hands)
+    assert within["hands"][0, 1] == terms["hands"][0, 1] == 0
+    # Into another part a change costs less, and hands that go on alike cost something.
+    assert terms["hands"][0, 5] == pytest.approx(0.5 * Weights().hands)
+    more = terms["variety"] - within["variety"]
+    assert more[0, 1] == pytest.approx(0.5 * Weights().variety)
+    assert more[0, 5] == more[5, 6] == 0
+
+
+def test_hands_that_can_be_timed_in_one_way_only_may_go_on_alike():
+    (first, other) = (
+        setting([slot(0), slot(1, label=label)]).passage_terms(0, 1)["variety"]
+        for label in ("A", "B")
+    )
+    assert np.array_equal(first, other)
+
+
+def test_loudness_and_size_are_ranked_alike():
+    """A third of the repertoire is for a third of the song, however many ways of dancing a pattern are at hand."""
+    found = effects(["a", "a", "b", "c", "c"], [0.3, 0.3, 0.5, 0.9, 0.9], [1.0] * 5)
+    assert found == pytest.approx([0.0, 0.0, 0.5, 1.0, 1.0])
+    # Moves of about one size share the rank in the middle of theirs.
+    names = ["a", "b", "c", "d", "e"]
+    assert effects(names, [0.3, 0.5, 0.9, 0.905, 0.9], [1.0] * 5) == pytest.approx(
+        [0.0, 1 / 3, 1.0, 1.0, 1.0]
+    )
+    # Of one size, the faster one looks larger, by a little.
+    faster = effects(names, [0.3, 0.5, 0.9, 0.9, 0.9], [1.0, 1.0, 1.0, 2.0, 1.0])
+    assert faster[3] > faster[2] == faster[4] > 0.8
+    assert effects(["a", "b"], [0.5, 0.5], [1.0, 1.0]) == pytest.approx([0.5, 0.5])
 
 
 def test_links_of_two_beats_are_preferred_and_short_stretches_take_one():
@@ -177,7 +207,7 @@ def test_what_joins_is_joined_and_what_fails_takes_the_next_link_until_none_is_l
     tried = []
     while (link := found.link(0, 1, 0, 1)) is not None:
         tried.append(link)
-        found.bad[0, 16.0 - link, link, 1, 0, 0] = "no"
+        found.bad[0, 16.0 - link, link, 1, 0, 0, 0] = "no"
     assert tried == [0, *found.link_costs(0)]
     assert found.choices().passages[0, 1][0, 1] == inf
     assert not found.passable([0, 1])
@@ -197,6 +227,15 @@ def test_a_section_that_returns_always_ends_in_a_link():
     assert (found.early(2), found.early(1)) == (2, 0)
     free = setting(slots, joins=[(0, 1)], wishes=Wishes(returns="free"))
     assert free.link(0, 1, 0, 1) == 0
+
+
+def test_a_move_that_returns_at_once_goes_on_without_a_link():
+    slots = [slot(0, material=0), slot(1, material=0), slot(2, label="B", material=1)]
+    found = setting(slots, joins=[(0, 0), (2, 1)])
+    assert found.link(0, 1, 0, 0) == 0
+    assert found.link_table(0, 1)[0, 0] == 0
+    assert found.link(0, 1, 3, 3) == 2  # it does not join
+    assert found.link_table(0, 1)[2, 1] > 0  # out of what returns into something else
 
 
 def test_wishes_count_what_is_there_already():

@@ -57,6 +57,21 @@ def test_a_waltz_has_stretches_of_two_or_three_phrases():
     assert spans(cut(song)) == [(0, 18), (18, 30), (30, 42)]
 
 
+def test_two_tunes_that_take_turns_are_danced_in_single_eights():
+    """Else two patterns would have to do for the whole song."""
+    turns = {16 * k: "AB"[k % 2] for k in range(8)}
+    slots = cut(song_of(turns, 129))
+    assert {slot.beats for slot in slots} == {8}
+    assert [slot.material for slot in slots[:8]] == [0, 1, 2, 3, 0, 1, 2, 3]
+    # where parts that return may differ, or the song is short or has more tunes, stretches are as long as ever
+    assert {slot.beats for slot in cut(song_of(turns, 129), alike=False)} == {16}
+    assert {slot.beats for slot in cut(song_of({16 * k: "AB"[k % 2] for k in range(4)}, 65))} == {
+        16
+    }
+    four = {16 * k: "ABCD"[k % 4] for k in range(8)}
+    assert {slot.beats for slot in cut(song_of(four, 129))} == {16}
+
+
 def test_a_slow_song_has_single_eights():
     song = even_song(33, tempo=60.0)
     assert spans(cut(song)) == [(0, 8), (8, 16), (16, 24), (24, 32)]
