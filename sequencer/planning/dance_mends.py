@@ -8,16 +8,17 @@ from dataclasses import dataclass
 
 from sequencer.checks.fault_kinds import MENDED_CODES, OF_BURNS, OF_JOINS, OF_WALKS
 from sequencer.findings import Finding
-from sequencer.planning.dance_edits import block_ladders, ranges
+from sequencer.planning.dance_edits import block_ladders
 from sequencer.planning.fault_places import FaultPlace, place_of
 from sequencer.planning.ladders import Ladder
 from sequencer.planning.link_edits import passage_ladders
 from sequencer.planning.stage_edits import burn_path, stage_ladders, walk_path
 from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
-from sequencer.staging.staged import Path, Staged
+from sequencer.staging.staged import Block, Path, Staged
 
-OFFERED = 3  # mends of one cause
+OFFERED = 2  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
+_AFTER_A_MEND = 3  # trials of each kind once another kind has helped
 _FOLLOWED = 3  # changes that break a join, which are tried with a mend of that join
 _FOLLOWING = 12  # trials of each
 _FOLLOWING_OF_A_KIND = 4  # so that a link is tried too, not shifts only
@@ -128,7 +129,8 @@ def sought(
             if mends or not look:
                 continue
         tried.append(ladder.name)
-        mend = _on(trials, cause, ladder, broken, ranged=ranged)
+        rungs = _AFTER_A_MEND if mends else ladder.most
+        mend = _on(trials, cause, ladder, broken, most=rungs, ranged=ranged)
         if mend is not None:
             mends.append(mend)
     if not mends:
@@ -170,10 +172,11 @@ def _on(
     ladder: Ladder,
     broken: list[_Broken],
     *,
+    most: int,
     ranged: bool,
 ) -> DanceMend | None:
     """The smallest clear rung of a ladder, with the range that is clear beside it."""
-    for rung in ladder.rungs[: ladder.most]:
+    for rung in _hopeful(trials, cause, ladder, most):
         trial = trials.of(cause.faults, rung)
         if trial is None:
             continue
@@ -193,6 +196,47 @@ def _on(
     return None
 
 
+def _hopeful(trials: FaultTrials, cause: Cause, ladder: Ladder, most: int) -> Iterator[DanceEdit]:
+    """The rungs to be tried, smallest first, without those of which a first look shows that the fault stays.
+
+    On the way to where the pattern fits by itself, the first that may do is sought by halves.
+    """
+    rungs = list(ladder.rungs)
+    if _seen_alone(cause) is not None and ladder.approach:
+        low, high = 0, len(ladder.approach)
+        while low < high:
+            middle = (low + high) // 2
+            if _stays(trials, cause, ladder.approach[middle]):
+                low = middle + 1
+            else:
+                high = middle
+        seen = {id(rung) for rung in ladder.approach[: low + 1]}
+        rungs = [*ladder.approach[low : low + 1], *(own for own in rungs if id(own) not in seen)]
+    for rung in rungs[:most]:
+        if not _stays(trials, cause, rung):
+            yield rung
+
+
+def _seen_alone(cause: Cause) -> Block | None:
+    """The block of a cause, if what is before and after it does not matter."""
+    place = cause.place
+    return place.blocks[0] if place.blocks and not place.at_the_passage else None
+
+
+def _stays(trials: FaultTrials, cause: Cause, rung: DanceEdit) -> bool:
+    """Whether a first look shows that a fault stays."""
+    block = _seen_alone(cause)
+    return block is not None and trials.hopeless(cause.faults[0], block, rung)
+
+
+def _clear(trials: FaultTrials, cause: Cause, rung: DanceEdit) -> bool:
+    """Whether a rung is clear as drawn."""
+    if _stays(trials, cause, rung):
+        return False
+    trial = trials.of(cause.faults, rung)
+    return trial is not None and trial.clear
+
+
 def _nearest(
     trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit, trial: Trial
 ) -> tuple[DanceEdit, Trial]:
@@ -201,8 +245,7 @@ def _nearest(
         return rung, trial
     near: list[DanceEdit] = []
     for own in ladder.beyond(rung, up=ladder.now > rung.value):
-        more = trials.of(cause.faults, own)
-        if more is None or not more.clear:
+        if not _clear(trials, cause, own):
             break
         near.append(own)
     for own in reversed(near):
@@ -219,15 +262,14 @@ def _words(trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit) -
     run = [rung]
     for up in (True, False):
         more: list[DanceEdit] = []
-        for own in ranges(ladder.beyond(rung, up=up)):
-            trial = trials.of(cause.faults, own)
-            if trial is None or not trial.clear:
+        for own in ladder.along(rung, up=up):
+            if not _clear(trials, cause, own):
                 break
             more.append(own)
         while more and not _holds(trials.confirmed(cause.faults, more[-1])):
             more.pop()
         run += more
-        if len(more) > 1:
+        if more:
             break
     if len(run) == 1:
         return rung.told

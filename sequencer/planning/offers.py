@@ -10,8 +10,8 @@ from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
-from sequencer.planning.dance_edits import ways_by_itself
 from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends, causes, sought
+from sequencer.planning.length_edits import ways_by_itself
 from sequencer.planning.space_mends import words_for
 from sequencer.planning.trials import FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
@@ -133,11 +133,28 @@ def _besides(fault: Finding) -> tuple[str, ...]:
 
 
 def in_order(found: Sequence[Cause]) -> list[Cause]:
-    """Causes in the order in which they are mended: what stops, then what others follow from, then by time."""
+    """Causes in the order in which they are mended: what stops, then what others follow from, then by time.
+
+    A block that only warns, next to a passage that stops, comes before it: the passage may follow from it.
+    """
+    beside = {
+        (block.path, block.start)
+        for cause in found
+        if cause.faults[0].severity == "stop" and cause.place.passage is not None
+        for block in (cause.place.passage.before, cause.place.passage.after)
+        if block is not None
+    }
+
+    def rank(cause: Cause) -> int:
+        place = cause.place
+        near = any((block.path, block.start) in beside for block in place.blocks)
+        root = cause.code in ROOTS and not place.at_the_passage
+        return 0 if root and near else SEVERITIES.index(cause.faults[0].severity)
+
     return sorted(
         found,
         key=lambda cause: (
-            SEVERITIES.index(cause.faults[0].severity),
+            rank(cause),
             ROOTS.index(cause.code) if cause.code in ROOTS and cause.place.blocks else len(ROOTS),
             cause.faults[0].start or 0.0,
         ),

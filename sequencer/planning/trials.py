@@ -17,10 +17,11 @@ from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
 from sequencer.motion.performers.hand_deviation import LARGE
 from sequencer.planning.fault_places import home_of
+from sequencer.planning.first_looks import still_there
 from sequencer.planning.restaging import as_drawn, needs_flights, restaged
 from sequencer.progress import stop_if_unwanted
 from sequencer.show.editing import Change, Insertion
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import Block, Staged
 
 _MOST_FLIGHTS = 12  # sought anew for one change: about a second each
 _BESIDE = 0.3  # [s] by which a fault may have moved and count as the same
@@ -101,6 +102,7 @@ class FaultTrials:
     _before: dict[_Key, list[Finding]] | None = None
     _homes: dict[int, frozenset[float]] = field(default_factory=dict)
     _known: dict[tuple[str, tuple[Finding, ...]], Trial | None] = field(default_factory=dict)
+    _hopeless: dict[tuple[str, str, int], bool] = field(default_factory=dict)
 
     @property
     def before(self) -> Mapping[_Key, Sequence[Finding]]:
@@ -143,6 +145,26 @@ class FaultTrials:
             self.spent += 1
             self._known[key] = self._tried(faults, steps)
         return self._known[key]
+
+    def hopeless(self, fault: Finding, block: Block, step: DanceEdit) -> bool:
+        """Whether a change surely leaves a fault in its block: seen without seeking the links beside it.
+
+        Parameters
+        ----------
+        fault : Finding
+        block : Block
+            In which it lies, and not where the block blends into its neighbours.
+        step : DanceEdit
+            It leaves the block where it is.
+        """
+        key = step.key, fault.code, id(block)
+        if key not in self._hopeless:
+            stop_if_unwanted()
+            self._hopeless[key] = not self.fly and still_there(
+                self._plain, fault.code, block, step.changes, step.insertions
+            )
+            self.spent += self._hopeless[key]
+        return self._hopeless[key]
 
     def confirmed(self, faults: Sequence[Finding], *steps: DanceEdit) -> Trial | None:
         """The trial of a change as the show is staged, its blocks flown where their hand work is large.
