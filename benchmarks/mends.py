@@ -6,7 +6,7 @@ Each draw takes one of a few clean solos of its seed (performer, tempo, patterns
 of one kind with drawn particulars, and checks again (as drawn, unless
 `--flown` is given); a draw in which nothing of that kind is found is drawn anew. Then mends are
 sought as `check` seeks them, and each is made in the file and the file is checked from its text. A mend holds if
-the fault is gone from its place and no `stop` or `warn` has come that was not there. The solos are shared, and lengths
+the fault is gone from its place and no `stop` or `warn` has come that was not there; of a range, a drawn value too. The solos are shared, and lengths
 are planted in whole 5 cm, so that most patterns are fitted once.
 """
 
@@ -279,14 +279,29 @@ def _with_others(draw: np.random.Generator, solo: Solo, k: int, count: int) -> S
 
 
 def wrong_with(
-    found: FoundMends, solo: Solo, before: list[Finding], gone: list[Finding], *, flown: bool
+    found: FoundMends,
+    solo: Solo,
+    before: list[Finding],
+    gone: list[Finding],
+    *,
+    flown: bool,
+    inside: np.random.Generator | None = None,
 ) -> list[str]:
-    """What the mends do not do that they say, each made in the file and checked from its text."""
+    """What the mends do not do that they say, each made in the file and checked from its text.
+
+    Of a told range a drawn value is made as well, if `inside` is given.
+    """
     wrong = []
     old_show = stage(solo, fly=False)
-    for mend in found.mends:
+    made = [(mend, mend.steps) for mend in found.mends]
+    if inside is not None:  # a value within each range that is told
+        made += [
+            (mend, (mend.span[int(inside.integers(len(mend.span)))],))
+            for mend in found.mends if mend.span
+        ]  # fmt: skip
+    for mend, steps in made:
         text = solo.text
-        for step in mend.steps:
+        for step in steps:
             text = edited_text(text, list(step.changes), step.insertions)
         show = _staged(text, solo, fly=flown)
         after = faults_of(show) if flown else _at_first_sight(show)
@@ -371,7 +386,10 @@ def rows_of(
             "same pattern": any(not mend.of_the_look for mend in answer.mends),
             "tried": answer.tried, "trials": answer.trials, "seconds": round(spent, 2),
             "message": cause.faults[0].message, "text": solo.text,
-            "wrong": wrong_with(answer, solo, found, list(cause.faults), flown=flown),
+            "wrong": wrong_with(
+                answer, solo, found, list(cause.faults), flown=flown,
+                inside=np.random.default_rng([seed, k, 1]),
+            ),
         }  # fmt: skip
 
 

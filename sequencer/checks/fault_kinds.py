@@ -1,5 +1,23 @@
 """Codes of the faults that mends are sought for by trials on the show, by what they are about."""
 
+# Quantities of the figures that findings carry, as docs/findings.md lists them.
+REACH = "hand from shoulder"
+BODY_GAP = "gap to body"
+PROPS_GAP = "gap between props"
+CLEARANCE = "distance"
+TAUT_TEMPO = "tempo"
+TURNS = "turns"
+HAND_SPEED = "hand speed"
+HAND_ACCELERATION = "hand acceleration"
+TURN_ACCELERATION = "turning acceleration"
+WICK_SPEED = "wick speed"
+PULL = "pull"
+TWIST = "twist"
+HAND_GAP = "hand gap"
+LINK_BEATS = "link"
+WALK_SPEED, WALK_TURN = "walking speed", "turning speed"
+BURN = "burn"
+
 SLACK = "tether-slack"
 TOO_FAST = "too-fast-to-dance"
 TANGLE = "self-tangle"

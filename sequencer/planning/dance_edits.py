@@ -3,9 +3,18 @@
 Whatever is offered is tried on the show first.
 """
 
+from collections.abc import Iterator
 from typing import get_args
 
-from sequencer.checks.fault_kinds import BEYOND_REACH, OF_HEIGHT, OF_PACE, TANGLE
+from sequencer.checks.fault_kinds import (
+    BEYOND_REACH,
+    OF_HEIGHT,
+    OF_PACE,
+    PULL,
+    TANGLE,
+    TURNS,
+    WICK_SPEED,
+)
 from sequencer.findings import Finding
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.library import Pattern
@@ -28,37 +37,62 @@ from sequencer.staging.staged import Block, Staged
 
 LEAST_TETHER = 0.30  # [m] that is offered
 _TETHER_STEPS = (0.05, 0.10, 0.15, 0.20, 0.25, 0.30)  # [m]
+_OF_THE_TETHER = {PULL, WICK_SPEED}  # what a shorter tether makes less
 _OTHERS = 12  # patterns that are offered instead
 
 
-def block_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
-    """Changes of one block for a fault in it, by kind, in the order in which a performer would try them."""
-    lengths, left = length_ladders(show, block, fault), left_out(show, block)
-    places = [ladder for ladder in lengths if not ladder.last]
+def block_ladders(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder]:
+    """Changes of one block for a fault in it, in the order in which a performer would try them; each kind made when asked for.
+
+    Another pattern is not among them.
+    """
+    return (ladder for ladder in _kinds(show, block, fault) if ladder is not None and ladder.rungs)
+
+
+def _kinds(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder | None]:
+    blind: list[Ladder] = []
+
+    def places() -> Iterator[Ladder]:
+        for ladder in length_ladders(show, block, fault):
+            if ladder.last:
+                blind.append(ladder)
+            else:
+                yield ladder
+
     paces = cycle_ladders(show, block, fault)
     tether = _tethers(show, block.who, fault)
-    hands, height = _other_hands(block), raised(show, block, fault)
-    order: list[Ladder | None]
     if fault.code in OF_PACE:
-        order = [
-            *paces,
-            cycle_left_out(show, block),
-            *places,
-            narrower(show, block),
-            tether,
-            left,
-        ]
+        yield from paces
+        yield cycle_left_out(show, block)
+        of = {each.quantity for each in fault.figures}
+        if TURNS not in of:  # how fast a prop turns is a matter of the cycle alone
+            yield from places()
+            yield narrower(show, block)
+            if of and of <= _OF_THE_TETHER:
+                yield tether
+            yield left_out(show, block)
     elif fault.code == TANGLE:
-        order = [*places, left, hands, *paces, tether]
+        yield from places()
+        yield left_out(show, block)
+        yield _other_hands(block)
+        yield from paces
+        yield tether
     elif fault.code in OF_HEIGHT:
-        order = [*places, height, left, tether, *paces]
+        yield from places()
+        yield raised(show, block, fault)
+        yield left_out(show, block)
+        yield tether
+        yield from paces
     else:
-        order = [*places, left, narrower(show, block), hands, tether, *paces]
-    order += [ladder for ladder in lengths if ladder.last]
-    order += [
-        with_shift(block, paces[0]), with_pace(left, paces[0]), _other_patterns(show, block)
-    ]  # fmt: skip
-    return [ladder for ladder in order if ladder is not None and ladder.rungs]
+        yield from places()
+        yield left_out(show, block)
+        yield narrower(show, block)
+        yield _other_hands(block)
+        yield tether
+        yield from paces
+    yield from blind
+    yield with_shift(block, paces[0])
+    yield with_pace(left_out(show, block), paces[0])
 
 
 def _other_hands(block: Block) -> Ladder | None:
@@ -123,11 +157,11 @@ def tether_edit(show: Staged, who: str, by: float) -> DanceEdit | None:
     )
 
 
-def _other_patterns(show: Staged, block: Block) -> Ladder | None:
+def other_patterns(show: Staged, block: Block) -> Ladder:
     """Another pattern of the same family or near it in difficulty, with its own usual parameters."""
     step = step_at(show, block.path)
     if step.pattern is None or step.pattern not in show.book:
-        return None
+        return Ladder(name="another pattern", rungs=(), of_the_look=True)
     own = show.book[step.pattern]
     kinds = {show_prop.kind for show_prop in record_of(show, block.who).props.values()}
     names = [

@@ -8,9 +8,10 @@ from dataclasses import dataclass
 
 from sequencer.checks.fault_kinds import MENDED_CODES, OF_BURNS, OF_JOINS, OF_WALKS
 from sequencer.findings import Finding
-from sequencer.planning.dance_edits import block_ladders
+from sequencer.planning.dance_edits import block_ladders, other_patterns
 from sequencer.planning.fault_places import FaultPlace, place_of
 from sequencer.planning.ladders import Ladder
+from sequencer.planning.length_edits import left_out
 from sequencer.planning.link_edits import passage_ladders
 from sequencer.planning.stage_edits import burn_path, stage_ladders, walk_path
 from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
@@ -32,6 +33,9 @@ class DanceMend:
     steps: tuple[DanceEdit, ...]  # one after the other
     after: Staged  # the show with it
     of_the_look: bool = False  # it makes another dance of it
+    span: tuple[
+        DanceEdit, ...
+    ] = ()  # what the words tell as a range, step by step; empty if they tell one value
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -128,6 +132,8 @@ def sought(
             mends += _followed(trials, cause, broken)
             if mends or not look:
                 continue
+        if not ladder.rungs:
+            continue
         tried.append(ladder.name)
         rungs = _AFTER_A_MEND if mends else ladder.most
         mend = _on(trials, cause, ladder, broken, most=rungs, ranged=ranged)
@@ -145,25 +151,20 @@ def _ladders(show: Staged, cause: Cause) -> Iterator[Ladder]:
     if fault.code in OF_WALKS or fault.code in OF_BURNS:
         yield from stage_ladders(show, fault)
         return
-    at_passage = [] if place.passage is None else passage_ladders(show, place.passage)
-    of_blocks = [
-        ladder for block in place.blocks[:2] for ladder in block_ladders(show, block, fault)
-    ]  # fmt: skip
+    passage, blocks = place.passage, place.blocks[:2]
     if not place.at_the_passage:
-        yield from (ladder for ladder in of_blocks if not ladder.of_the_look)
-        yield from at_passage
-        yield from (ladder for ladder in of_blocks if ladder.of_the_look)
-        return
-    yield from at_passage
-    yield from of_blocks
-    passage = place.passage
-    if passage is not None and not of_blocks:
-        for block in (passage.after, passage.before):
-            if block is not None:
-                yield from (
-                    ladder for ladder in block_ladders(show, block, fault)
-                    if ladder.of_the_look or "leav" in ladder.name
-                )  # fmt: skip
+        for block in blocks:
+            yield from block_ladders(show, block, fault)
+    if passage is not None:
+        yield from passage_ladders(show, passage)
+    if place.at_the_passage:
+        for block in blocks:
+            yield from block_ladders(show, block, fault)
+        if passage is not None and not blocks:
+            blocks = tuple(each for each in (passage.after, passage.before) if each is not None)
+            yield from (ladder for block in blocks if (ladder := left_out(show, block)) is not None)
+    for block in blocks:
+        yield other_patterns(show, block)
 
 
 def _on(
@@ -188,10 +189,10 @@ def _on(
         if trial is None or not trial.clear:
             continue
         least, trial = _nearest(trials, cause, ladder, rung, trial)
+        span = _span(trials, cause, ladder, least) if ranged else ()
         return DanceMend(
-            words=_words(trials, cause, ladder, least) if ranged else least.told,
-            steps=(least,), after=trial.after,
-            of_the_look=ladder.of_the_look,
+            words=ladder.told(span[0], span[-1]) if span else least.told,
+            steps=(least,), after=trial.after, of_the_look=ladder.of_the_look, span=span,
         )  # fmt: skip
     return None
 
@@ -255,11 +256,15 @@ def _nearest(
     return rung, trial
 
 
-def _words(trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit) -> str:
-    """The rung as a value or, where larger changes are clear too, as a range, both ends of it tried as staged."""
+def _span(
+    trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit
+) -> tuple[DanceEdit, ...]:
+    """The rungs from one to the farthest beside it that is clear too, by value; empty if none is.
+
+    Both ends are tried as staged.
+    """
     if not ladder.step or ladder.range_words is None:
-        return rung.told
-    run = [rung]
+        return ()
     for up in (True, False):
         more: list[DanceEdit] = []
         for own in ladder.along(rung, up=up):
@@ -268,13 +273,11 @@ def _words(trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit) -
             more.append(own)
         while more and not _holds(trials.confirmed(cause.faults, more[-1])):
             more.pop()
-        run += more
         if more:
-            break
-    if len(run) == 1:
-        return rung.told
-    low, high = (end(run, key=lambda each: each.value) for end in (min, max))
-    return ladder.told(low, high)
+            low, high = sorted((rung.value, more[-1].value))
+            inside = [own for own in ladder.rungs if low - 1e-9 <= own.value <= high + 1e-9]
+            return tuple(sorted(inside, key=lambda own: own.value))
+    return ()
 
 
 def _holds(trial: Trial | None) -> bool:

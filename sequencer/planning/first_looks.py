@@ -9,9 +9,11 @@ from collections.abc import Iterator
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.checks.dance.feasible import STILL, STILL_SHARE
 from sequencer.checks.fault_kinds import BEYOND_REACH, HIT, SLACK, TANGLE
 from sequencer.errors import InputError
 from sequencer.geometry.bodies import SIDES
+from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import (
     body_quantity,
@@ -22,7 +24,6 @@ from sequencer.motion.performers.feasibility import (
     shape_of,
 )
 from sequencer.motion.performers.least_values import Quantity
-from sequencer.motion.props.tension import GRAVITY
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Trajectory
 from sequencer.planning.restaging import restaged_dancers
 from sequencer.show.editing import Change, Insertion
@@ -30,7 +31,7 @@ from sequencer.staging.staged import Block, Staged
 
 _LOOKS = 160  # beats of a block that are looked at
 _MOST_BEATS = 16.0  # of it
-_SURELY = 2.0  # errors of a proven value by which it must be broken
+_SURELY = 1.5  # times the error of a proven value by which it must be broken, and a rate by which it must be beyond one
 _INSIDE = 0.01  # [beats] from a blend
 
 
@@ -93,7 +94,7 @@ def _values(
             both = props_quantity(shapes=tuple(shapes[side] for side in SIDES))
             yield both.value(beats, *(states[side] for side in SIDES))[0], _broken(both)
         return
-    for side in hands:
+    for side, hand in hands.items():
         quantity: Quantity
         if code == BEYOND_REACH:
             quantity = reach_quantity(side=side, body=dancer.body, carriage=dancer.carriage)
@@ -103,9 +104,9 @@ def _values(
                 quantity = pull_quantity(
                     length=dancer.props[side].length, tempos=(show.tempo.beats_per_second,)
                 )
-                # a tether that only hangs still above the hand, as in a stall, is slack by no more than gravity
-                bound = _broken(quantity) - GRAVITY
-                yield quantity.value(beats, states[side])[0], bound
+                values = quantity.value(beats, states[side])[0]
+                if not _nearly_stops(hand, states[side], beats, int(np.argmin(values))):
+                    yield values, _broken(quantity)
         else:
             quantity = body_quantity(shape=shapes[side], body=dancer.body, carriage=dancer.carriage)
             yield quantity.value(beats, states[side])[0], _broken(quantity)
@@ -113,6 +114,13 @@ def _values(
 
 def _broken(quantity: Quantity) -> float:
     return -_SURELY * quantity.error
+
+
+def _nearly_stops(trajectory: Trajectory, state: Motion, beats: Floats, at: int) -> bool:
+    """Whether the prop may be said to stop at one of some beats, as in a stall, which is only noted."""
+    span = next(span for span in trajectory.spans if span.start <= beats[at] <= span.end)
+    turning = float(np.linalg.norm(state.tether_rate[at]))
+    return turning < _SURELY * min(STILL, STILL_SHARE * span.law.bounds().turn_rate)
 
 
 def _one_block(trajectory: Trajectory, beats: Floats) -> bool:

@@ -18,7 +18,7 @@ class Ladder:
     rungs: Sequence[DanceEdit]
     most: int = 8  # rungs that are tried
     step: float = 0.0  # of the rungs' values: those no farther apart make a range; none if 0
-    widest: int = 3  # steps of a told range
+    widest: int = 2  # steps of a told range
     stride: int = 1  # steps from one value of a told range that is tried to the next
     approach: Sequence[
         DanceEdit

@@ -4,7 +4,7 @@ Windows of parameters in which a pattern passes come from `motion.fitting`; what
 """
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from sequencer.checks.fault_kinds import CEILING, OF_PACE
@@ -30,7 +30,7 @@ from sequencer.staging.staged import Block, Staged
 _ON_THE_WAY = (1, 2, 3, 4, 6, 9, 13, 18)  # [cm] by which a value is moved first
 _BLIND = (0.02, 0.05, 0.10, 0.15, 0.25)  # [m] by which a value is moved that nothing is known of
 _FARTHEST = 0.60  # [m] by which a value is moved
-_WIDEST, _STRIDE = 6, 3  # steps of a told range, and from one value of it that is tried to the next
+_WIDEST, _STRIDE = 4, 4  # steps of a told range, and from one value of it that is tried to the next
 _LENGTHS = (*PLACE_OFFSETS, *SIZE_PARAMETERS)
 _SIDES = ("left", "right")
 
@@ -90,17 +90,20 @@ def _cleared(show: Staged, block: Block, names: Sequence[str]) -> tuple[Change, 
     return tuple(changes)
 
 
-def length_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
+def length_ladders(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder]:
     """Other values of the places and sizes that the file gives a block, by parameter.
 
-    A parameter that no single value opens, with the others as they are, is tried last: in a few wide steps.
+    Places go first, as a size is part of the look. A parameter that no single value opens, with the others as they are, is
+    tried last: in a few wide steps.
     """
-    found = []
-    for name in _given(show, block):
-        if name in SIZE_PARAMETERS or (name in PLACE_OFFSETS and fault.code not in OF_PACE):
-            ladder = _length_ladder(show, block, name, fault)
-            found.append(ladder)
-    return [ladder for ladder in found if ladder.rungs]
+    for name in _own_lengths(show, block):
+        if name in SIZE_PARAMETERS or fault.code not in OF_PACE:
+            yield _length_ladder(show, block, name, fault)
+
+
+def _own_lengths(show: Staged, block: Block) -> list[str]:
+    given = _given(show, block)
+    return [name for name in _LENGTHS if name in given]
 
 
 def _length_ladder(show: Staged, block: Block, name: str, fault: Finding) -> Ladder:
@@ -236,10 +239,11 @@ def _look(name: str, by: float) -> str:
 
 def left_out(show: Staged, block: Block) -> Ladder | None:
     """Leave one of several places and sizes to the tool, or all of them; first those of which that alone is enough."""
-    own = [name for name in _given(show, block) if name in _LENGTHS]
+    own = _own_lengths(show, block)
     if not own:
         return None
-    alone = sorted(([name] for name in own), key=lambda one: not _opens(show, block, one[0]))
+    first = next((name for name in own if _opens(show, block, name)), own[0])
+    alone = [[first], *([name] for name in own if name != first)]
     rungs = []
     for names in [*alone, *([own] if len(own) > 1 else [])]:
         several = " and ".join(filter(None, (", ".join(names[:-1]), names[-1])))

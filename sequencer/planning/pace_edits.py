@@ -2,18 +2,35 @@
 
 import math
 from collections.abc import Callable, Iterable
+from math import isfinite
 
-from sequencer.checks.fault_kinds import OF_PACE, SLACK, TOO_FAST
+from sequencer.checks.fault_kinds import (
+    HAND_ACCELERATION,
+    HAND_SPEED,
+    OF_PACE,
+    PULL,
+    SLACK,
+    TOO_FAST,
+    TURNS,
+    TWIST,
+    WICK_SPEED,
+)
 from sequencer.findings import Finding
 from sequencer.motion.patterns.library import cycle_beats
 from sequencer.planning.as_written import plain
 from sequencer.planning.join_edits import step_at
 from sequencer.planning.ladders import Ladder
 from sequencer.planning.link_edits import counted_beats
-from sequencer.planning.trials import DanceEdit, pace_share
+from sequencer.planning.trials import DanceEdit
 from sequencer.show.editing import Change
 from sequencer.show.model import Step
 from sequencer.staging.staged import Block, Staged
+
+_NEARLY = (
+    1.02  # times a figure by which a cycle that just keeps it may be found too short or too long
+)
+_SQUARED = (HAND_ACCELERATION, PULL, TWIST)
+_PACED = (TURNS, HAND_SPEED, WICK_SPEED, *_SQUARED)
 
 
 def cycle_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
@@ -37,7 +54,7 @@ def cycle_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
         ]
         found.append(
             Ladder(
-                name=name, rungs=rungs, most=12, step=step, range_words=_cycle_words(block.cycle),
+                name=name, rungs=rungs, most=8 if step else 4, step=step, range_words=_cycle_words(block.cycle),
                 last=step == 0.0,
             )
         )  # fmt: skip
@@ -53,7 +70,7 @@ def _cycle_words(now: float) -> Callable[[DanceEdit, DanceEdit], str]:
 def _wanted(grid: Iterable[float], now: float, fault: Finding) -> list[float]:
     """Cycles that may help, the nearest first."""
     fewer, more = fault.code != TOO_FAST, fault.code != SLACK
-    share = pace_share(fault.message)
+    share = pace_share(fault)
     near = math.inf if fault.code in OF_PACE else 1.5
     found = {
         round(cycle, 6) for cycle in grid
@@ -61,6 +78,19 @@ def _wanted(grid: Iterable[float], now: float, fault: Finding) -> list[float]:
         or (more and max(now + 1e-6, now * share) < cycle <= now * near)
     }  # fmt: skip
     return sorted(found, key=lambda cycle: (abs(cycle - now), cycle))
+
+
+def pace_share(fault: Finding) -> float:
+    """The share of its beats that a cycle can hardly be above (slack), or below (too fast), by a fault's figures [1]."""
+    if fault.code == SLACK:
+        found = [each.times for each in fault.figures if isfinite(each.limit)]
+        return _NEARLY / max(found) if found else 1.0
+    shares = [
+        # a force or an acceleration goes with the square of the pace
+        each.times ** (0.5 if each.quantity in _SQUARED else 1.0)
+        for each in fault.figures if each.quantity in _PACED
+    ]  # fmt: skip
+    return max(shares, default=1.0) / (_NEARLY if shares else 1.0)
 
 
 def _usual(show: Staged, block: Block) -> float:

@@ -4,7 +4,6 @@ A fault is a finding that stops or warns. A change clears it if no fault of its 
 there is a fault that was not there before, or one that is worse than it was.
 """
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import partial
@@ -14,7 +13,7 @@ from sequencer.checks.dance import feasible
 from sequencer.checks.dance.feasible import feasible_as_drawn
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
-from sequencer.findings import SEVERITIES, Finding
+from sequencer.findings import SEVERITIES, Figure, Finding
 from sequencer.motion.performers.hand_deviation import LARGE
 from sequencer.planning.fault_places import home_of
 from sequencer.planning.first_looks import still_there
@@ -25,15 +24,8 @@ from sequencer.staging.staged import Block, Staged
 
 _MOST_FLIGHTS = 12  # sought anew for one change: about a second each
 _BESIDE = 0.3  # [s] by which a fault may have moved and count as the same
-_ROUNDING = 0.0101  # [m] that messages are rounded to
-_LENGTH = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m)\b(?!/)")
-_OVER = re.compile(r"(\d+(?:\.\d+)?)[^(;,]*[(,] ?(?:the )?limit (?:is )?(\d+(?:\.\d+)?)")
-_TAUT = re.compile(r"from (\d+(?:\.\d+)?) on")
-_TEMPO = re.compile(r"at (\d+(?:\.\d+)?) beats a minute")
-_LINK = re.compile(r"need a link of (\d+(?:\.\d+)?) beat")
-_METRES = {"mm": 0.001, "cm": 0.01, "m": 1.0}
-_BREACH = ("into", "out of reach", "beyond")  # words after which a length is one too many
-_HANDS = re.compile(r"\b(both|left|right) hands?\b")
+_ROUNDED = {"m": 0.01, "beats/min": 0.05}  # by which a figure may be worse and count as the same
+_SAME_SHARE = 0.005  # the same of other units, of the limit
 _QUICK = (
     "joins",
     "feasible",
@@ -242,7 +234,7 @@ class FaultTrials:
             if SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
             and _beside(old, each)
             and home <= self._home(old) and hands <= _hands(old) and bool(hands) == bool(_hands(old))
-            and (old.message == each.message or not _worse(old.message, each.message))
+            and (old.message == each.message or not worse(old, each))
         ]  # fmt: skip
 
     def _home(self, old: Finding) -> frozenset[float]:
@@ -292,63 +284,35 @@ def _beside(one: Finding, other: Finding) -> bool:
 
 
 def _hands(fault: Finding) -> frozenset[str]:
-    """The hands that a finding names."""
-    said = set(_HANDS.findall(fault.message))
-    return frozenset(("left", "right") if "both" in said else said)
+    """The hands that a finding is of."""
+    return frozenset(fault.hands)
 
 
 def _unlike(old: Finding, each: Finding) -> tuple[bool, float]:
     return old.message != each.message, abs((old.start or 0.0) - (each.start or 0.0))
 
 
-def _worse(before: str, after: str) -> bool:
-    """Whether what a message tells is worse than what another of its kind tells; what cannot be compared is."""
-    old, new = _over(before), _over(after)
-    if old and new:
-        return max(new) > max(old) * 1.005
-    if old or new:
-        return True
-    for pattern, much in ((_TAUT, 0.05), (_LINK, 1e-9)):
-        old, new = ([float(each) for each in pattern.findall(text)] for text in (before, after))
-        if old and new:
-            return new[0] > old[0] + much
-    short = [_short(text) for text in (before, after)]
-    if short[0] is not None and short[1] is not None:
-        return short[1] > short[0] + _ROUNDING
-    return _without_label(before) != _without_label(after)
+def worse(before: Finding, after: Finding) -> bool:
+    """Whether one fault is worse than another of its kind, by any figure; without figures to compare it is.
 
-
-def _without_label(message: str) -> str:
-    """A message without the pattern and the hand that it begins with."""
-    return message.rpartition(": ")[2]
-
-
-def pace_share(message: str) -> float:
-    """The share of its beats that a cycle can hardly be above (slack), or below (too fast), as a message tells it."""
-    taut, now = _TAUT.search(message), _TEMPO.search(message)
-    if taut and now:
-        return 1.02 * float(now[1]) / float(taut[1])
-    if "limit" not in message:
-        return 1.0
-    # a force or an acceleration goes with the square of the pace
-    steep = any(word in message for word in ("accelerates", "pulls", "twists"))
-    over = max(_over(message), default=1.0)
-    return 0.98 * (over**0.5 if steep else over)
-
-
-def _over(message: str) -> list[float]:
-    """How many times their limits the figures of a message are."""
-    return [float(value) / float(limit) for value, limit in _OVER.findall(message)]
-
-
-def _short(message: str) -> float | None:
-    """By how much the first length of a message breaks what is required [m]; negative if it is a distance left.
-
-    The length by which a hand is off at a join is one too many as well.
+    Parameters
+    ----------
+    before, after : Finding
+        Of one code.
     """
-    found = _LENGTH.search(message)
-    if found is None:
-        return None
-    size = float(found[1]) * _METRES[found[2]]
-    breach = message[found.end() :].lstrip().startswith(_BREACH)
-    return size if breach or message[: found.start()].endswith("(hand ") else -size
+    old = {each.quantity: each for each in before.figures}
+    if not after.figures or not old:
+        return after.figures != before.figures or _said(before) != _said(after)
+    return any(
+        each.quantity not in old or _more(old[each.quantity], each) for each in after.figures
+    )
+
+
+def _more(old: Figure, new: Figure) -> bool:
+    """Whether a figure breaks its limit by more than another of its quantity."""
+    return new.beyond > old.beyond + _ROUNDED.get(new.unit, _SAME_SHARE * abs(new.limit)) + 1e-9
+
+
+def _said(fault: Finding) -> str:
+    """A message without the pattern and the hand that it begins with."""
+    return fault.message.rpartition(": ")[2]
