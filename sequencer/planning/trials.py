@@ -11,6 +11,8 @@ from functools import partial
 from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible
 from sequencer.checks.dance.feasible import feasible_as_drawn
+from sequencer.checks.distances import keeping_clear
+from sequencer.checks.fault_kinds import MENDED_CODES
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Figure, Finding
@@ -265,6 +267,23 @@ def faults_of(show: Staged) -> list[Finding]:
         for check in checks() if not check.on_request
         for each in check.faults(show).findings if each.severity != "note"
     ]  # fmt: skip
+
+
+def mendable_faults(show: Staged) -> list[Finding]:
+    """What stops or warns of the kinds that mends are sought for by trials, as `check` tells it."""
+    found: list[Finding] = []
+    for check in checks():
+        if check.on_request or not set(MENDED_CODES) & set(check.codes):
+            continue
+        if check is keeping_clear.CHECK and check not in show.results:
+            outcome = keeping_clear.boundaries_of(show)  # of distances only heights are
+        else:
+            outcome = check.faults(show)
+        found += [
+            each for each in outcome.findings
+            if each.severity != "note" and each.code in MENDED_CODES
+        ]  # fmt: skip
+    return found
 
 
 def _in_order(codes: Sequence[str]) -> list[Check]:
