@@ -10,9 +10,9 @@ from sequencer.checks.fault_kinds import (
     BEYOND_REACH,
     OF_HEIGHT,
     OF_PACE,
+    PROP_TURNS,
     PULL,
     TANGLE,
-    TURNS,
     WICK_SPEED,
 )
 from sequencer.findings import Finding
@@ -65,7 +65,7 @@ def _kinds(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder | None
         yield from paces
         yield cycle_left_out(show, block)
         of = {each.quantity for each in fault.figures}
-        if TURNS not in of:  # how fast a prop turns is a matter of the cycle alone
+        if PROP_TURNS not in of:  # how fast a prop turns is a matter of the cycle alone
             yield from places()
             yield narrower(show, block)
             if of and of <= _OF_THE_TETHER:

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.checks.dance.feasible import STILL, STILL_SHARE
+from sequencer.checks.dance.feasible import NEARLY_STILL, STILL_SHARE
 from sequencer.checks.fault_kinds import BEYOND_REACH, HIT, SLACK, TANGLE
 from sequencer.errors import InputError
 from sequencer.geometry.bodies import SIDES
@@ -120,7 +120,7 @@ def _nearly_stops(trajectory: Trajectory, state: Motion, beats: Floats, at: int)
     """Whether the prop may be said to stop at one of some beats, as in a stall, which is only noted."""
     span = next(span for span in trajectory.spans if span.start <= beats[at] <= span.end)
     turning = float(np.linalg.norm(state.tether_rate[at]))
-    return turning < _SURELY * min(STILL, STILL_SHARE * span.law.bounds().turn_rate)
+    return turning < _SURELY * min(NEARLY_STILL, STILL_SHARE * span.law.bounds().turn_rate)
 
 
 def _one_block(trajectory: Trajectory, beats: Floats) -> bool:

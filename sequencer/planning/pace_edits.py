@@ -8,10 +8,10 @@ from sequencer.checks.fault_kinds import (
     HAND_ACCELERATION,
     HAND_SPEED,
     OF_PACE,
+    PROP_TURNS,
     PULL,
     SLACK,
     TOO_FAST,
-    TURNS,
     TWIST,
     WICK_SPEED,
 )
@@ -30,7 +30,7 @@ _NEARLY = (
     1.02  # times a figure by which a cycle that just keeps it may be found too short or too long
 )
 _SQUARED = (HAND_ACCELERATION, PULL, TWIST)
-_PACED = (TURNS, HAND_SPEED, WICK_SPEED, *_SQUARED)
+_PACED = (PROP_TURNS, HAND_SPEED, WICK_SPEED, *_SQUARED)
 
 
 def cycle_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:

@@ -24,11 +24,11 @@ from sequencer.checks.fault_kinds import (
     BODY_GAP,
     HAND_ACCELERATION,
     HAND_SPEED,
+    PROP_TURNS,
     PROPS_GAP,
     PULL,
     REACH,
     TAUT_TEMPO,
-    TURNS,
     TWIST,
     WICK_SPEED,
 )
@@ -82,7 +82,7 @@ RIGID = (
     "The twist that turns a flat prop about its own axis was not checked.",
 )
 # A prop nearly stops where it turns slower than this, and than this share of its fastest: design choices.
-STILL, STILL_SHARE = 0.35 * pi, 0.5  # [rad/beat], [1]
+NEARLY_STILL, STILL_SHARE = 0.35 * pi, 0.5  # [rad/beat], [1]
 LIMIT_ERROR = 1e-3  # of a limit: a value over it by less counts as meeting it
 _Asked = tuple[
     str, str, float, Callable[..., Peak] | None, float, str
@@ -317,7 +317,7 @@ def _slack(case: _Case, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]
         tempo = 60 * float(case.show.tempo.beats_per_second(np.array(pull.beat)))
         turning = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate))
         # A stall slows to a stop; a prop that turns slowly throughout is simply too slow.
-        still = turning < min(STILL, STILL_SHARE * span.law.bounds().turn_rate)
+        still = turning < min(NEARLY_STILL, STILL_SHARE * span.law.bounds().turn_rate)
         severity: Severity
         if still and pull.value >= -GRAVITY - PULL_ERROR:
             severity = "note"
@@ -503,7 +503,7 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
         figures: tuple[_Asked, ...] = (
             (HAND_SPEED, "the hand moves at", bounds.hand_speed * fastest, None, limits.hand_speed, "m/s"),
             (HAND_ACCELERATION, "the hand accelerates at", bounds.hand_acceleration * fastest**2, None, limits.hand_acceleration, "m/s²"),
-            (TURNS, "the prop turns", bounds.turn_rate * fastest / (2 * pi), None, limits.turns, "times a second"),
+            (PROP_TURNS, "the prop turns", bounds.turn_rate * fastest / (2 * pi), None, limits.turns, "times a second"),
             (WICK_SPEED, "a wick moves at", prop.fastest(bounds) * fastest, fastest_wick, limits.head_speed, "m/s"),
             (PULL, "the prop pulls with", prop.mass * (bounds.head_acceleration(centre) * fastest**2 + GRAVITY), hardest_pull, limits.pull, "N"),
             (TWIST, "the hand twists with", 0.0 if prop.flexible else twisting(span.law, prop, fastest).coarse, hardest_twist, limits.torque, "N·m"),

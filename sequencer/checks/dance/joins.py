@@ -13,7 +13,7 @@ from typing import Any
 
 from sequencer.checks.check import Check
 from sequencer.checks.dance.hard_links import links_too_hard
-from sequencer.checks.fault_kinds import HAND_GAP, LINK_BEATS
+from sequencer.checks.fault_kinds import HAND_GAP, LINK_LENGTH
 from sequencer.checks.outcome import Mendable, Outcome
 from sequencer.findings import Figure, Finding
 from sequencer.geometry.bodies import SIDES, Side
@@ -247,7 +247,7 @@ def _figures(same: Sequence[Joint]) -> tuple[Figure, ...]:
     found = [Figure(quantity=HAND_GAP, value=off, limit=allowed, unit="m")]
     beats = [joint.verdict.link_beats for joint in same]
     if all(isfinite(each) for each in beats):
-        found.insert(0, Figure(quantity=LINK_BEATS, value=max(beats), limit=0.0, unit="beats"))
+        found.insert(0, Figure(quantity=LINK_LENGTH, value=max(beats), limit=0.0, unit="beats"))
     return tuple(found)
 
 

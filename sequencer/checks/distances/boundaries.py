@@ -7,7 +7,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.checks.fault_kinds import CLEARANCE
+from sequencer.checks.fault_kinds import DISTANCE
 from sequencer.checks.outcome import BeatClock, Outcome, deviation_words, length_words
 from sequencer.findings import Clearance, Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES
@@ -324,7 +324,7 @@ def _finding(
         source=requirements.source(rule.requirement),
         where=(float(x), float(y)),
         figures=(
-            Figure(quantity=CLEARANCE, value=worst, limit=rule.of(dancer), unit="m", least=True),
+            Figure(quantity=DISTANCE, value=worst, limit=rule.of(dancer), unit="m", least=True),
         ),
     )
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.checks.fault_kinds import CLEARANCE
+from sequencer.checks.fault_kinds import DISTANCE
 from sequencer.checks.outcome import BeatClock, Mendable, Outcome, deviation_words
 from sequencer.findings import Clearance, Figure, Finding
 from sequencer.geometry.certified import TOLERANCE
@@ -142,7 +142,7 @@ def _finding(
         where=conflict.where,
         figures=(
             Figure(
-                quantity=CLEARANCE,
+                quantity=DISTANCE,
                 value=conflict.distance,
                 limit=requirements.performers,
                 unit="m",

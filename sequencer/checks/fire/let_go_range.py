@@ -9,7 +9,7 @@ Source: `motion.clearance.let_go`; how near counts is a design choice.
 from collections.abc import Sequence
 
 from sequencer.checks.check import Check
-from sequencer.checks.fault_kinds import CLEARANCE
+from sequencer.checks.fault_kinds import DISTANCE
 from sequencer.checks.fire.records import PROGRESS, BeatReader, where_lit
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Figure, Finding
@@ -152,7 +152,7 @@ def _finding(
         where=flight.landing,
         figures=(
             Figure(
-                quantity=CLEARANCE,
+                quantity=DISTANCE,
                 value=-flight.beyond if flight.beyond > 0 else flight.distance,
                 limit=REACHED,
                 unit="m",
