@@ -22,7 +22,7 @@ from typing import Any
 
 import numpy as np
 
-from sequencer.checks.fault_kinds import MENDED_CODES
+from sequencer.checks.fault_kinds import MENDED_CODES, WORST_ONLY
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
@@ -325,29 +325,36 @@ def wrong_with(
 
 
 def _alike(now: Staged, each: Finding, then: Staged, other: Finding) -> bool:
-    """Whether a fault is another one's kind and hand, no worse, and in the same block at about the same time."""
-    return (
+    """Whether a fault is another one's kind and hand, no worse, and in the same block at about the same time.
+
+    Of some kinds only the worst of a show, or of a pattern in it, is told: of these one no worse may be anywhere.
+    """
+    alike = (
         each.code == other.code and each.who == other.who
         and SEVERITIES.index(each.severity) >= SEVERITIES.index(other.severity)
         and _sides(each) <= _sides(other)
-        and (each.code not in MENDED_CODES or _block_of(now, each) == _block_of(then, other))
+    )  # fmt: skip
+    if each.code in WORST_ONLY:
+        (new,), (old,) = each.figures, other.figures
+        return alike and new.beyond <= old.beyond + 0.01
+    return (
+        alike and (each.code not in MENDED_CODES or _block_of(now, each) == _block_of(then, other))
         and _overlap(each, other)
     )  # fmt: skip
 
 
 def _sides(fault: Finding) -> set[str]:
     """The hands that a fault is said to be of; both where none is said."""
-    said = {side for side in ("left", "right") if f"{side} hand" in fault.message}
-    return said or {"left", "right"}
+    return set(fault.hands) or {"left", "right"}
 
 
 def _block_of(show: Staged, fault: Finding) -> tuple[int, bool]:
-    """How many patterns have begun when a fault of one performer ends, and whether it is at a link or a boundary."""
+    """How many patterns have begun when a fault of one performer ends, and whether that is in the link after the last."""
     patterns = [block for block in show.blocks_of(fault.who[0]) if not block.link]
     ends = [float(show.tempo.beats_from_seconds(at or 0.0)) for at in (fault.start, fault.end)]
     begun = sum(block.start < ends[1] - 0.05 for block in patterns)
     last = patterns[begun - 1].end if begun else 0.0
-    return begun, ends[0] > last - 0.05
+    return begun, ends[1] > last + 0.05
 
 
 def _overlap(each: Finding, other: Finding) -> bool:

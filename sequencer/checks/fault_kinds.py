@@ -22,6 +22,7 @@ SLACK = "tether-slack"
 TOO_FAST = "too-fast-to-dance"
 TANGLE = "self-tangle"
 HIT = "self-hit"
+NEAR_FLAME = "flame-near-body"
 BEYOND_REACH = "hand-out-of-reach"
 CEILING = "ceiling-too-low"
 FAST_WALK = "walks-too-fast"
@@ -34,13 +35,15 @@ OF_BURNS = ("burn-reserve", "burns-out")
 # What a performer mends first, as other faults follow from it.
 ROOTS = (BEYOND_REACH, SLACK, TOO_FAST, HIT)
 MENDED_CODES = (
-    *OF_JOINS, HIT, "flame-near-body", TANGLE, BEYOND_REACH, *OF_PACE, *OF_HEIGHT, *OF_WALKS,
+    *OF_JOINS, HIT, NEAR_FLAME, TANGLE, BEYOND_REACH, *OF_PACE, *OF_HEIGHT, *OF_WALKS,
     *OF_BURNS,
 )  # fmt: skip
+# Of which only the worst is told: of a whole show, or of each pattern in it.
+WORST_ONLY = ("let-go-audience", "let-go-near", NEAR_FLAME)
 # What a performer calls a fault, as in "mend the reach at 3.1 first".
 FAULT_NAMES = {
     **dict.fromkeys(OF_JOINS, "join"), **dict.fromkeys(OF_BURNS, "burn"),
-    "link-too-hard": "link", HIT: "hit on the own body", "flame-near-body": "flame near the body",
+    "link-too-hard": "link", HIT: "hit on the own body", NEAR_FLAME: "flame near the body",
     TANGLE: "tangle", BEYOND_REACH: "reach", SLACK: "slack tether", TOO_FAST: "pace",
     "hits-floor": "hit on the floor", CEILING: "height", FAST_WALK: "walk", "turns-too-fast": "turn",
 }  # fmt: skip

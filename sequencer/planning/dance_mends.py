@@ -3,10 +3,17 @@
 Faults of one cause are mended together: the same step of the show file, whoever dances it and however often.
 """
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
-from sequencer.checks.fault_kinds import MENDED_CODES, OF_BURNS, OF_JOINS, OF_WALKS
+from sequencer.checks.fault_kinds import (
+    MENDED_CODES,
+    OF_BURNS,
+    OF_JOINS,
+    OF_WALKS,
+    PROP_TURNS,
+    TOO_FAST,
+)
 from sequencer.findings import Finding
 from sequencer.planning.dance_edits import block_ladders, other_patterns
 from sequencer.planning.fault_places import FaultPlace, place_of
@@ -123,7 +130,7 @@ def sought(
     mends: list[DanceMend] = []
     tried: list[str] = []
     broken: list[_Broken] = []
-    for ladder in _ladders(trials.show, cause):
+    for ladder in _ladders(trials, cause):
         if len(mends) >= most or trials.spent - start >= MOST_FOR_A_CAUSE:
             break
         if (ladder.last or ladder.of_the_look) and mends:
@@ -146,8 +153,8 @@ def sought(
     )
 
 
-def _ladders(show: Staged, cause: Cause) -> Iterator[Ladder]:
-    place, fault = cause.place, cause.faults[0]
+def _ladders(trials: FaultTrials, cause: Cause) -> Iterator[Ladder]:
+    show, place, fault = trials.show, cause.place, cause.faults[0]
     if fault.code in OF_WALKS or fault.code in OF_BURNS:
         yield from stage_ladders(show, fault)
         return
@@ -155,16 +162,40 @@ def _ladders(show: Staged, cause: Cause) -> Iterator[Ladder]:
     if not place.at_the_passage:
         for block in blocks:
             yield from block_ladders(show, block, fault)
-    if passage is not None:
+    fast = list(_too_fast_beside(trials, place))
+    for block, root in fast:
+        yield from _named(block, block_ladders(show, block, root))
+    turns = any(each.quantity == PROP_TURNS for _, root in fast for each in root.figures)
+    if passage is not None and not turns:  # a link turns as fast as the block that it leads to
         yield from passage_ladders(show, passage)
     if place.at_the_passage:
         for block in blocks:
-            yield from block_ladders(show, block, fault)
+            yield from _named(block, block_ladders(show, block, fault))
         if passage is not None and not blocks:
             blocks = tuple(each for each in (passage.after, passage.before) if each is not None)
-            yield from (ladder for block in blocks if (ladder := left_out(show, block)) is not None)
+            for block in blocks:
+                out = left_out(show, block)
+                yield from _named(block, () if out is None else (out,))
     for block in blocks:
         yield other_patterns(show, block)
+
+
+def _named(block: Block, ladders: Iterable[Ladder]) -> Iterator[Ladder]:
+    """Ladders that say which pattern they change, as a passage has two."""
+    return (replace(ladder, of=block.title) for ladder in ladders)
+
+
+def _too_fast_beside(trials: FaultTrials, place: FaultPlace) -> Iterator[tuple[Block, Finding]]:
+    """Blocks beside a passage that are too fast themselves, and how."""
+    passage = place.passage
+    if passage is None or not place.at_the_passage:
+        return
+    beside = [block for block in (passage.before, passage.after) if block is not None]
+    for fault in trials.before.get((TOO_FAST, (place.who,)), ()):
+        own = place_of(trials.show, fault)
+        for block in () if own is None else own.blocks:
+            if (block.path, block.start) in {(each.path, each.start) for each in beside}:
+                yield block, fault
 
 
 def _on(
@@ -191,7 +222,8 @@ def _on(
         least, trial = _nearest(trials, cause, ladder, rung, trial)
         span = _span(trials, cause, ladder, least) if ranged else ()
         return DanceMend(
-            words=ladder.told(span[0], span[-1]) if span else least.told,
+            words=(f"{ladder.of}: " if ladder.of else "")
+            + (ladder.told(span[0], span[-1]) if span else least.told),
             steps=(least,), after=trial.after, of_the_look=ladder.of_the_look, span=span,
         )  # fmt: skip
     return None

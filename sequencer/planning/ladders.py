@@ -15,6 +15,7 @@ class Ladder:
     """Changes of one kind, smallest first."""
 
     name: str  # what is changed, as in "tried: …"
+    of: str = ""  # the pattern that is changed, where that does not go without saying
     rungs: Sequence[DanceEdit]
     most: int = 8  # rungs that are tried
     step: float = 0.0  # of the rungs' values: those no farther apart make a range; none if 0

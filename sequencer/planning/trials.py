@@ -12,7 +12,7 @@ from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible
 from sequencer.checks.dance.feasible import feasible_as_drawn
 from sequencer.checks.distances import keeping_clear
-from sequencer.checks.fault_kinds import MENDED_CODES
+from sequencer.checks.fault_kinds import MENDED_CODES, WORST_ONLY
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Figure, Finding
@@ -229,13 +229,17 @@ class FaultTrials:
         return tuple(each for each in found if any(each is own for own in harm))
 
     def _as_bad(self, each: Finding, after: Staged) -> list[Finding]:
-        """Faults of before that are as bad as one of now, of the same hand, and in the same block or passage."""
+        """Faults of before that are as bad as one of now, of the same hand, and in the same block or passage.
+
+        Where only the worst is told, one that was not told before may have been there: then the worst of before counts.
+        """
         home, hands = home_of(after, each), _hands(each)
+        anywhere = each.code in WORST_ONLY
         return [
             old for old in self.before.get((each.code, each.who), ())
             if SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
-            and _beside(old, each)
-            and home <= self._home(old) and hands <= _hands(old) and bool(hands) == bool(_hands(old))
+            and (anywhere or (_beside(old, each) and home <= self._home(old)))
+            and hands <= _hands(old) and bool(hands) == bool(_hands(old))
             and (old.message == each.message or not worse(old, each))
         ]  # fmt: skip
 
