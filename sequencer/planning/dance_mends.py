@@ -158,26 +158,37 @@ def _ladders(trials: FaultTrials, cause: Cause) -> Iterator[Ladder]:
     if fault.code in OF_WALKS or fault.code in OF_BURNS:
         yield from stage_ladders(show, fault)
         return
-    passage, blocks = place.passage, place.blocks[:2]
+    blocks = place.blocks[:2]
     if not place.at_the_passage:
         for block in blocks:
             yield from block_ladders(show, block, fault)
+        if place.passage is not None:
+            yield from passage_ladders(show, place.passage)
+    else:
+        yield from _at_a_passage(trials, place, fault)
+        if place.passage is not None and not blocks:
+            both = place.passage.after, place.passage.before
+            blocks = tuple(each for each in both if each is not None)
+    for block in blocks:
+        yield other_patterns(show, block)
+
+
+def _at_a_passage(trials: FaultTrials, place: FaultPlace, fault: Finding) -> Iterator[Ladder]:
+    """Changes of a passage and of the blocks beside it, what is too fast there first."""
+    show, passage = trials.show, place.passage
     fast = list(_too_fast_beside(trials, place))
     for block, root in fast:
         yield from _named(block, block_ladders(show, block, root))
     turns = any(each.quantity == PROP_TURNS for _, root in fast for each in root.figures)
     if passage is not None and not turns:  # a link turns as fast as the block that it leads to
         yield from passage_ladders(show, passage)
-    if place.at_the_passage:
-        for block in blocks:
-            yield from _named(block, block_ladders(show, block, fault))
-        if passage is not None and not blocks:
-            blocks = tuple(each for each in (passage.after, passage.before) if each is not None)
-            for block in blocks:
-                out = left_out(show, block)
-                yield from _named(block, () if out is None else (out,))
-    for block in blocks:
-        yield other_patterns(show, block)
+    for block in place.blocks[:2]:
+        yield from _named(block, block_ladders(show, block, fault))
+    if passage is not None and not place.blocks:
+        for beside in (passage.after, passage.before):
+            out = None if beside is None else left_out(show, beside)
+            if beside is not None and out is not None:
+                yield from _named(beside, (out,))
 
 
 def _named(block: Block, ladders: Iterable[Ladder]) -> Iterator[Ladder]:
