@@ -6,7 +6,7 @@ Each draw takes one of a few clean solos of its seed (performer, tempo, patterns
 of one kind with drawn particulars, and checks again (as drawn, unless
 `--flown` is given); a draw in which nothing of that kind is found is drawn anew. Then mends are
 sought as `check` seeks them, and each is made in the file and the file is checked from its text. A mend holds if
-the fault is gone from its place and no `stop` or `warn` has come that was not there. The solos are shared, and lengths
+the fault is gone from its place and no `stop` or `warn` has come that was not there; of a range, a drawn value too. The solos are shared, and lengths
 are planted in whole 5 cm, so that most patterns are fitted once.
 """
 
@@ -22,7 +22,7 @@ from typing import Any
 
 import numpy as np
 
-from sequencer.checks.fault_kinds import MENDED_CODES
+from sequencer.checks.fault_kinds import MENDED_CODES, WORST_ONLY
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
@@ -279,14 +279,29 @@ def _with_others(draw: np.random.Generator, solo: Solo, k: int, count: int) -> S
 
 
 def wrong_with(
-    found: FoundMends, solo: Solo, before: list[Finding], gone: list[Finding], *, flown: bool
+    found: FoundMends,
+    solo: Solo,
+    before: list[Finding],
+    gone: list[Finding],
+    *,
+    flown: bool,
+    inside: np.random.Generator | None = None,
 ) -> list[str]:
-    """What the mends do not do that they say, each made in the file and checked from its text."""
+    """What the mends do not do that they say, each made in the file and checked from its text.
+
+    Of a told range a drawn value is made as well, if `inside` is given.
+    """
     wrong = []
     old_show = stage(solo, fly=False)
-    for mend in found.mends:
+    made = [(mend, mend.steps) for mend in found.mends]
+    if inside is not None:  # a value within each range that is told
+        made += [
+            (mend, (mend.span[int(inside.integers(len(mend.span)))],))
+            for mend in found.mends if mend.span
+        ]  # fmt: skip
+    for mend, steps in made:
         text = solo.text
-        for step in mend.steps:
+        for step in steps:
             text = edited_text(text, list(step.changes), step.insertions)
         show = _staged(text, solo, fly=flown)
         after = faults_of(show) if flown else _at_first_sight(show)
@@ -310,29 +325,36 @@ def wrong_with(
 
 
 def _alike(now: Staged, each: Finding, then: Staged, other: Finding) -> bool:
-    """Whether a fault is another one's kind and hand, no worse, and in the same block at about the same time."""
-    return (
+    """Whether a fault is another one's kind and hand, no worse, and in the same block at about the same time.
+
+    Of some kinds only the worst of a show, or of a pattern in it, is told: of these one no worse may be anywhere.
+    """
+    alike = (
         each.code == other.code and each.who == other.who
         and SEVERITIES.index(each.severity) >= SEVERITIES.index(other.severity)
         and _sides(each) <= _sides(other)
-        and (each.code not in MENDED_CODES or _block_of(now, each) == _block_of(then, other))
+    )  # fmt: skip
+    if each.code in WORST_ONLY:
+        (new,), (old,) = each.figures, other.figures
+        return alike and new.beyond <= old.beyond + 0.01
+    return (
+        alike and (each.code not in MENDED_CODES or _block_of(now, each) == _block_of(then, other))
         and _overlap(each, other)
     )  # fmt: skip
 
 
 def _sides(fault: Finding) -> set[str]:
     """The hands that a fault is said to be of; both where none is said."""
-    said = {side for side in ("left", "right") if f"{side} hand" in fault.message}
-    return said or {"left", "right"}
+    return set(fault.hands) or {"left", "right"}
 
 
 def _block_of(show: Staged, fault: Finding) -> tuple[int, bool]:
-    """How many patterns have begun when a fault of one performer ends, and whether it is at a link or a boundary."""
+    """How many patterns have begun when a fault of one performer ends, and whether that is in the link after the last."""
     patterns = [block for block in show.blocks_of(fault.who[0]) if not block.link]
     ends = [float(show.tempo.beats_from_seconds(at or 0.0)) for at in (fault.start, fault.end)]
     begun = sum(block.start < ends[1] - 0.05 for block in patterns)
     last = patterns[begun - 1].end if begun else 0.0
-    return begun, ends[0] > last - 0.05
+    return begun, ends[1] > last + 0.05
 
 
 def _overlap(each: Finding, other: Finding) -> bool:
@@ -371,7 +393,10 @@ def rows_of(
             "same pattern": any(not mend.of_the_look for mend in answer.mends),
             "tried": answer.tried, "trials": answer.trials, "seconds": round(spent, 2),
             "message": cause.faults[0].message, "text": solo.text,
-            "wrong": wrong_with(answer, solo, found, list(cause.faults), flown=flown),
+            "wrong": wrong_with(
+                answer, solo, found, list(cause.faults), flown=flown,
+                inside=np.random.default_rng([seed, k, 1]),
+            ),
         }  # fmt: skip
 
 

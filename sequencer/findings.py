@@ -21,6 +21,28 @@ SEVERITIES: tuple[Severity, ...] = ("stop", "warn", "note")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Figure:
+    """One figure of a finding, and what it is held against."""
+
+    quantity: str  # what is told, see docs/findings.md
+    value: float
+    limit: float
+    unit: str
+    least: bool = False  # the limit is the least that is asked for, not the most that is allowed
+
+    @property
+    def beyond(self) -> float:
+        """By how much it breaks the limit [its unit]; negative if it keeps it."""
+        return self.limit - self.value if self.least else self.value - self.limit
+
+    @property
+    def times(self) -> float:
+        """How many times the most that is allowed it is, or how many times it falls short of the least [1]."""
+        most, value = (self.value, self.limit) if self.least else (self.limit, self.value)
+        return value / most if most > 0 else nan
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Finding:
     """One result of a check on a show."""
 
@@ -34,6 +56,8 @@ class Finding:
     remedies: tuple[str, ...] = ()  # best first
     source: str = ""  # rule, book, edition; "common practice"; "this show"
     where: tuple[float, float] | None = None  # [m, stage frame] location on the plan
+    figures: tuple[Figure, ...] = ()  # what the message says in numbers, as far as mends ask for it
+    hands: tuple[Literal["left", "right"], ...] = ()  # the hands that it is of, if it is of hands
 
     def __post_init__(self) -> None:
         if self.severity not in SEVERITIES:
@@ -121,7 +145,7 @@ class Report:
         table : {"findings", "clearances", "chances"}
             Findings, one per row: `code`, `severity`, `who` (tuple of names), `start` and `end` [s],
             `position` (bar.beat), `message`, `remedies` (tuple, best first), `source`, `x` and `y` [m,
-            stage frame].
+            stage frame], `figures` (tuple of mappings of `quantity`, `value`, `limit`, `unit` and `least`), `hands`.
             Clearances, one per row: `first` and `second` (what comes close), `distance`, `required` and
             `error` [m], `at` [s], `position`, `first_part` and `second_part`, `bound` (whether `distance`
             is a lower bound only), `x` and `y` [m, stage frame].
@@ -155,6 +179,8 @@ class Report:
 def restored_row(kind: type[Row], record: Mapping[str, Any]) -> Row:
     """A finding or a clearance from its fields, of which a list was a tuple; the inverse of `asdict` and JSON.
 
+    Figures of a finding are restored with it.
+
     Raises
     ------
     TypeError
@@ -163,6 +189,8 @@ def restored_row(kind: type[Row], record: Mapping[str, Any]) -> Row:
     tuples = {
         name: tuple(value) if isinstance(value, list) else value for name, value in record.items()
     }
+    if tuples.get("figures"):
+        tuples["figures"] = tuple(Figure(**each) for each in tuples["figures"])
     return kind(**tuples)
 
 

@@ -3,21 +3,30 @@
 Faults of one cause are mended together: the same step of the show file, whoever dances it and however often.
 """
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
-from sequencer.checks.fault_kinds import MENDED_CODES, OF_BURNS, OF_JOINS, OF_WALKS
+from sequencer.checks.fault_kinds import (
+    MENDED_CODES,
+    OF_BURNS,
+    OF_JOINS,
+    OF_WALKS,
+    PROP_TURNS,
+    TOO_FAST,
+)
 from sequencer.findings import Finding
-from sequencer.planning.dance_edits import block_ladders, ranges
+from sequencer.planning.dance_edits import block_ladders, other_patterns
 from sequencer.planning.fault_places import FaultPlace, place_of
 from sequencer.planning.ladders import Ladder
+from sequencer.planning.length_edits import left_out
 from sequencer.planning.link_edits import passage_ladders
 from sequencer.planning.stage_edits import burn_path, stage_ladders, walk_path
 from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
-from sequencer.staging.staged import Path, Staged
+from sequencer.staging.staged import Block, Path, Staged
 
-OFFERED = 3  # mends of one cause
+OFFERED = 2  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
+_AFTER_A_MEND = 3  # trials of each kind once another kind has helped
 _FOLLOWED = 3  # changes that break a join, which are tried with a mend of that join
 _FOLLOWING = 12  # trials of each
 _FOLLOWING_OF_A_KIND = 4  # so that a link is tried too, not shifts only
@@ -31,6 +40,9 @@ class DanceMend:
     steps: tuple[DanceEdit, ...]  # one after the other
     after: Staged  # the show with it
     of_the_look: bool = False  # it makes another dance of it
+    span: tuple[
+        DanceEdit, ...
+    ] = ()  # what the words tell as a range, step by step; empty if they tell one value
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -118,7 +130,7 @@ def sought(
     mends: list[DanceMend] = []
     tried: list[str] = []
     broken: list[_Broken] = []
-    for ladder in _ladders(trials.show, cause):
+    for ladder in _ladders(trials, cause):
         if len(mends) >= most or trials.spent - start >= MOST_FOR_A_CAUSE:
             break
         if (ladder.last or ladder.of_the_look) and mends:
@@ -127,8 +139,11 @@ def sought(
             mends += _followed(trials, cause, broken)
             if mends or not look:
                 continue
+        if not ladder.rungs:
+            continue
         tried.append(ladder.name)
-        mend = _on(trials, cause, ladder, broken, ranged=ranged)
+        rungs = _AFTER_A_MEND if mends else ladder.most
+        mend = _on(trials, cause, ladder, broken, most=rungs, ranged=ranged)
         if mend is not None:
             mends.append(mend)
     if not mends:
@@ -138,30 +153,60 @@ def sought(
     )
 
 
-def _ladders(show: Staged, cause: Cause) -> Iterator[Ladder]:
-    place, fault = cause.place, cause.faults[0]
+def _ladders(trials: FaultTrials, cause: Cause) -> Iterator[Ladder]:
+    show, place, fault = trials.show, cause.place, cause.faults[0]
     if fault.code in OF_WALKS or fault.code in OF_BURNS:
         yield from stage_ladders(show, fault)
         return
-    at_passage = [] if place.passage is None else passage_ladders(show, place.passage)
-    of_blocks = [
-        ladder for block in place.blocks[:2] for ladder in block_ladders(show, block, fault)
-    ]  # fmt: skip
+    blocks = place.blocks[:2]
     if not place.at_the_passage:
-        yield from (ladder for ladder in of_blocks if not ladder.of_the_look)
-        yield from at_passage
-        yield from (ladder for ladder in of_blocks if ladder.of_the_look)
-        return
-    yield from at_passage
-    yield from of_blocks
+        for block in blocks:
+            yield from block_ladders(show, block, fault)
+        if place.passage is not None:
+            yield from passage_ladders(show, place.passage)
+    else:
+        yield from _at_a_passage(trials, place, fault)
+        if place.passage is not None and not blocks:
+            both = place.passage.after, place.passage.before
+            blocks = tuple(each for each in both if each is not None)
+    for block in blocks:
+        yield other_patterns(show, block)
+
+
+def _at_a_passage(trials: FaultTrials, place: FaultPlace, fault: Finding) -> Iterator[Ladder]:
+    """Changes of a passage and of the blocks beside it, what is too fast there first."""
+    show, passage = trials.show, place.passage
+    fast = list(_too_fast_beside(trials, place))
+    for block, root in fast:
+        yield from _named(block, block_ladders(show, block, root))
+    turns = any(each.quantity == PROP_TURNS for _, root in fast for each in root.figures)
+    if passage is not None and not turns:  # a link turns as fast as the block that it leads to
+        yield from passage_ladders(show, passage)
+    for block in place.blocks[:2]:
+        yield from _named(block, block_ladders(show, block, fault))
+    if passage is not None and not place.blocks:
+        for beside in (passage.after, passage.before):
+            out = None if beside is None else left_out(show, beside)
+            if beside is not None and out is not None:
+                yield from _named(beside, (out,))
+
+
+def _named(block: Block, ladders: Iterable[Ladder]) -> Iterator[Ladder]:
+    """Ladders that say which pattern they change, as a passage has two."""
+    return (replace(ladder, of=block.title) for ladder in ladders)
+
+
+def _too_fast_beside(trials: FaultTrials, place: FaultPlace) -> Iterator[tuple[Block, Finding]]:
+    """Blocks beside a passage that are too fast themselves, and how."""
     passage = place.passage
-    if passage is not None and not of_blocks:
-        for block in (passage.after, passage.before):
-            if block is not None:
-                yield from (
-                    ladder for ladder in block_ladders(show, block, fault)
-                    if ladder.of_the_look or "leav" in ladder.name
-                )  # fmt: skip
+    if passage is None or not place.at_the_passage:
+        return
+    beside = [block for block in (passage.before, passage.after) if block is not None]
+    for fault in trials.before.get((TOO_FAST, (place.who,)), ()):
+        own = place_of(trials.show, fault)
+        for block in () if own is None else own.blocks:
+            if (block.path, block.start) in {(each.path, each.start) for each in beside}:
+                yield block, fault
 
 
 def _on(
@@ -170,10 +215,11 @@ def _on(
     ladder: Ladder,
     broken: list[_Broken],
     *,
+    most: int,
     ranged: bool,
 ) -> DanceMend | None:
     """The smallest clear rung of a ladder, with the range that is clear beside it."""
-    for rung in ladder.rungs[: ladder.most]:
+    for rung in _hopeful(trials, cause, ladder, most):
         trial = trials.of(cause.faults, rung)
         if trial is None:
             continue
@@ -185,12 +231,54 @@ def _on(
         if trial is None or not trial.clear:
             continue
         least, trial = _nearest(trials, cause, ladder, rung, trial)
+        span = _span(trials, cause, ladder, least) if ranged else ()
         return DanceMend(
-            words=_words(trials, cause, ladder, least) if ranged else least.told,
-            steps=(least,), after=trial.after,
-            of_the_look=ladder.of_the_look,
+            words=(f"{ladder.of}: " if ladder.of else "")
+            + (ladder.told(span[0], span[-1]) if span else least.told),
+            steps=(least,), after=trial.after, of_the_look=ladder.of_the_look, span=span,
         )  # fmt: skip
     return None
+
+
+def _hopeful(trials: FaultTrials, cause: Cause, ladder: Ladder, most: int) -> Iterator[DanceEdit]:
+    """The rungs to be tried, smallest first, without those of which a first look shows that the fault stays.
+
+    On the way to where the pattern fits by itself, the first that may do is sought by halves.
+    """
+    rungs = list(ladder.rungs)
+    if _seen_alone(cause) is not None and ladder.approach:
+        low, high = 0, len(ladder.approach)
+        while low < high:
+            middle = (low + high) // 2
+            if _stays(trials, cause, ladder.approach[middle]):
+                low = middle + 1
+            else:
+                high = middle
+        seen = {id(rung) for rung in ladder.approach[: low + 1]}
+        rungs = [*ladder.approach[low : low + 1], *(own for own in rungs if id(own) not in seen)]
+    for rung in rungs[:most]:
+        if not _stays(trials, cause, rung):
+            yield rung
+
+
+def _seen_alone(cause: Cause) -> Block | None:
+    """The block of a cause, if what is before and after it does not matter."""
+    place = cause.place
+    return place.blocks[0] if place.blocks and not place.at_the_passage else None
+
+
+def _stays(trials: FaultTrials, cause: Cause, rung: DanceEdit) -> bool:
+    """Whether a first look shows that a fault stays."""
+    block = _seen_alone(cause)
+    return block is not None and trials.hopeless(cause.faults[0], block, rung)
+
+
+def _clear(trials: FaultTrials, cause: Cause, rung: DanceEdit) -> bool:
+    """Whether a rung is clear as drawn."""
+    if _stays(trials, cause, rung):
+        return False
+    trial = trials.of(cause.faults, rung)
+    return trial is not None and trial.clear
 
 
 def _nearest(
@@ -201,8 +289,7 @@ def _nearest(
         return rung, trial
     near: list[DanceEdit] = []
     for own in ladder.beyond(rung, up=ladder.now > rung.value):
-        more = trials.of(cause.faults, own)
-        if more is None or not more.clear:
+        if not _clear(trials, cause, own):
             break
         near.append(own)
     for own in reversed(near):
@@ -212,27 +299,28 @@ def _nearest(
     return rung, trial
 
 
-def _words(trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit) -> str:
-    """The rung as a value or, where larger changes are clear too, as a range, both ends of it tried as staged."""
+def _span(
+    trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit
+) -> tuple[DanceEdit, ...]:
+    """The rungs from one to the farthest beside it that is clear too, by value; empty if none is.
+
+    Both ends are tried as staged.
+    """
     if not ladder.step or ladder.range_words is None:
-        return rung.told
-    run = [rung]
+        return ()
     for up in (True, False):
         more: list[DanceEdit] = []
-        for own in ranges(ladder.beyond(rung, up=up)):
-            trial = trials.of(cause.faults, own)
-            if trial is None or not trial.clear:
+        for own in ladder.along(rung, up=up):
+            if not _clear(trials, cause, own):
                 break
             more.append(own)
         while more and not _holds(trials.confirmed(cause.faults, more[-1])):
             more.pop()
-        run += more
-        if len(more) > 1:
-            break
-    if len(run) == 1:
-        return rung.told
-    low, high = (end(run, key=lambda each: each.value) for end in (min, max))
-    return ladder.told(low, high)
+        if more:
+            low, high = sorted((rung.value, more[-1].value))
+            inside = [own for own in ladder.rungs if low - 1e-9 <= own.value <= high + 1e-9]
+            return tuple(sorted(inside, key=lambda own: own.value))
+    return ()
 
 
 def _holds(trial: Trial | None) -> bool:

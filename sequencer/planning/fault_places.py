@@ -9,6 +9,7 @@ from sequencer.checks.fault_kinds import (
     OF_JOINS,
     OF_PACE,
     OF_WALKS,
+    SLACK,
 )
 from sequencer.findings import Finding
 from sequencer.motion.fitting.search import fitted
@@ -113,7 +114,7 @@ def _place_of_span(show: Staged, fault: Finding, span: Span, start: float) -> Fa
     ]  # fmt: skip
     first = start - span.start < span.end - start  # the nearer border
     border = span.start if first else span.end
-    near = "blends into its neighbour" in fault.message or (
+    near = (fault.code == SLACK and fault.severity == "warn") or (  # slack in a blend only warns
         abs(start - border) <= _AT_A_BLEND
         and fault.code not in OF_PACE
         and all(_fits(show, block) for block in blocks)

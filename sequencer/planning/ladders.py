@@ -15,9 +15,15 @@ class Ladder:
     """Changes of one kind, smallest first."""
 
     name: str  # what is changed, as in "tried: …"
+    of: str = ""  # the pattern that is changed, where that does not go without saying
     rungs: Sequence[DanceEdit]
     most: int = 8  # rungs that are tried
     step: float = 0.0  # of the rungs' values: those no farther apart make a range; none if 0
+    widest: int = 2  # steps of a told range
+    stride: int = 1  # steps from one value of a told range that is tried to the next
+    approach: Sequence[
+        DanceEdit
+    ] = ()  # rungs on the way to where it fits by itself, the nearest to the value as it stands first
     range_words: RangeWords | None = None
     now: float | None = None  # the value as it stands, if values nearer to it are to be sought
     last: bool = False  # tried only where nothing before it helps
@@ -36,6 +42,11 @@ class Ladder:
                 return
             last = own.value
             yield own
+
+    def along(self, rung: DanceEdit, *, up: bool) -> list[DanceEdit]:
+        """The rungs beyond one that are tried for a range: as many as a told range may have, with what lies between them."""
+        steps = [own for own, _ in zip(self.beyond(rung, up=up), range(self.widest), strict=False)]
+        return steps[self.stride - 1 :: self.stride]
 
     def told(self, low: DanceEdit, high: DanceEdit) -> str:
         """A range of rungs and what it costs."""

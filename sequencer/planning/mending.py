@@ -1,10 +1,11 @@
 """Mends a show file: the smallest change that helps, one at a time, each checked again."""
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.findings import Finding
+from sequencer.kept import recent
 from sequencer.planning.dance_mends import Cause, causes, sought
 from sequencer.planning.offers import in_order
 from sequencer.planning.space_edits import SpaceEdit
@@ -14,10 +15,10 @@ from sequencer.planning.space_mends import (
     smallest_mends,
     too_close,
 )
-from sequencer.planning.trials import DanceEdit, FaultTrials, faults_of
+from sequencer.planning.trials import DanceEdit, FaultTrials, mendable_faults
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.show.document import parse_document
-from sequencer.show.editing import edited_text
+from sequencer.show.editing import edited_in_turn
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
@@ -37,22 +38,27 @@ class Mended:
     left: tuple[str, ...]  # what no change mended, in words, with what was tried
 
 
-Made = Callable[[Mended], None]
+Made = Callable[[Callable[[], Mended]], None]  # writing the text out takes as long as a trial
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Draft:
     """The show file between two changes."""
 
-    text: str
+    before: str  # the file as it was
     show: Staged
+    steps: tuple[DanceEdit | SpaceEdit, ...] = ()  # the changes made since
+
+    @property
+    def text(self) -> str:
+        """The file with all changes."""
+        if not self.steps:
+            return self.before
+        return edited_in_turn(self.before, [(step.changes, step.insertions) for step in self.steps])
 
     def stepped(self, steps: Sequence[DanceEdit | SpaceEdit], after: Staged) -> "_Draft":
-        """The file with some changes, one after the other, and the show with them."""
-        text = self.text
-        for step in steps:
-            text = edited_text(text, list(step.changes), step.insertions)
-        return _Draft(text=text, show=after)
+        """The file with some more changes, one after the other, and the show with them."""
+        return replace(self, steps=(*self.steps, *steps), show=after)
 
 
 _Step = Callable[[_Draft], "tuple[_Draft, str] | None"]
@@ -82,7 +88,8 @@ def mended_dance(
         How many mends are made.
     progress : callable, optional
     made : callable, optional
-        Called after each mend with the show file as it is then, so that nothing is lost if the rest is stopped.
+        Called after each mend with a function that gives the show file as it is then, so that nothing is lost if the rest is
+        stopped.
 
     Returns
     -------
@@ -163,7 +170,7 @@ def _first_mend(
 
 def _waiting(show: Staged, given_up: Mapping[tuple[object, ...], str] | None = None) -> list[Cause]:
     """The causes of a show's faults that are not given up, in the order in which they are mended."""
-    found = in_order(causes(show, faults_of(show)))
+    found = in_order(causes(show, mendable_faults(show)))
     return [cause for cause in found if _key(cause) not in (given_up or {})]
 
 
@@ -200,7 +207,8 @@ def mended_spacing(
         How many mends are made.
     progress : callable, optional
     made : callable, optional
-        Called after each mend with the show file as it is then, so that nothing is lost if the rest is stopped.
+        Called after each mend with a function that gives the show file as it is then, so that nothing is lost if the rest is
+        stopped.
 
     Returns
     -------
@@ -236,7 +244,7 @@ def _teller(
     def tell(draft: _Draft, done: tuple[str, ...]) -> None:
         nonlocal most
         if made is not None and done:
-            made(Mended(text=draft.text, done=done, left=()))
+            made(lambda: Mended(text=draft.text, done=done, left=()))
         if progress is not None:
             now = left(draft.show)
             most = max(most, now)
@@ -275,4 +283,9 @@ def _time(bad: Sequence[Conflict]) -> float:
 
 
 def _draft(text: str, file: str, song: Song) -> _Draft:
-    return _Draft(text=text, show=staged(show_from_document(parse_document(text, file)), song))
+    def work() -> tuple[Song, Staged]:
+        return song, staged(show_from_document(parse_document(text, file)), song)
+
+    # Dance and distances are mended in turn: the song is held, so that no other can have its id.
+    _, show = recent("mended draft", (text, file, id(song)), work, most=1)
+    return _Draft(before=text, show=show)

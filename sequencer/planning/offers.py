@@ -1,23 +1,23 @@
 """Findings of the checks, with the mends that were tried on the show and work."""
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS
+from sequencer.checks.fire.burning_time import ends_earlier
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
-from sequencer.planning.dance_edits import ways_by_itself
 from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends, causes, sought
+from sequencer.planning.length_edits import ways_by_itself
 from sequencer.planning.space_mends import words_for
 from sequencer.planning.trials import FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
 
-_OUT = re.compile(r"put .* (?:earlier|earlier, and end dark)$")
 MOST_CAUSES = 12  # for which mends are sought; the others wait
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
 _CHECKED = 0.8  # of the progress
@@ -105,19 +105,22 @@ def dance_words(
     trials = FaultTrials(show=show)
     known: list[_Known] = []
     words: dict[Finding, tuple[str, ...]] = {}
+    asked = 0
     for k, cause in enumerate(found):
         if progress is not None:
             progress(f"seeking mends: {k} of {len(found)}", k / len(found))
         stop_if_unwanted()
         told: tuple[str, ...]
-        if k >= MOST_CAUSES:
-            told = (LATER,)
-        elif (before := follows_from(cause, known)) is not None:
-            first = before.cause.faults[0]
+        if (before := follows_from(cause, known)) is not None:
+            told = (f"mend {_named(before)} first; that clears this too",)
+        elif (beside := _next_to(cause, known)) is not None:
             told = (
-                f"mend the {FAULT_NAMES[first.code]} at {first.position} first; that clears this too",
+                f"mend {_named(beside)} first, then check again: what leads there changes with it",
             )
+        elif asked == MOST_CAUSES:
+            told = (LATER,)
         else:
+            asked += 1
             answer = sought(trials, cause)
             told = tuple(mend.words for mend in answer.mends) or nothing_found(show, cause, answer)
             known += [_Known(cause=cause, mend=mend) for mend in answer.mends[:1]]
@@ -125,19 +128,41 @@ def dance_words(
     return words
 
 
+def _named(known: _Known) -> str:
+    fault = known.cause.faults[0]
+    return f"the {FAULT_NAMES[fault.code]} at {fault.position}"
+
+
 def _besides(fault: Finding) -> tuple[str, ...]:
     """What else a finding names, apart from changes of the show file: of a burn, another wick or a relight."""
     if fault.code not in OF_BURNS:
         return ()
-    return tuple(each for each in fault.remedies if not _OUT.match(each))
+    return tuple(each for each in fault.remedies if not ends_earlier(each))
 
 
 def in_order(found: Sequence[Cause]) -> list[Cause]:
-    """Causes in the order in which they are mended: what stops, then what others follow from, then by time."""
+    """Causes in the order in which they are mended: what stops, then what others follow from, then by time.
+
+    A block that only warns, next to a passage that stops, comes before it: the passage may follow from it.
+    """
+    beside = {
+        (block.path, block.start)
+        for cause in found
+        if cause.faults[0].severity == "stop" and cause.place.passage is not None
+        for block in (cause.place.passage.before, cause.place.passage.after)
+        if block is not None
+    }
+
+    def rank(cause: Cause) -> int:
+        place = cause.place
+        near = any((block.path, block.start) in beside for block in place.blocks)
+        root = cause.code in ROOTS and not place.at_the_passage
+        return 0 if root and near else SEVERITIES.index(cause.faults[0].severity)
+
     return sorted(
         found,
         key=lambda cause: (
-            SEVERITIES.index(cause.faults[0].severity),
+            rank(cause),
             ROOTS.index(cause.code) if cause.code in ROOTS and cause.place.blocks else len(ROOTS),
             cause.faults[0].start or 0.0,
         ),
@@ -150,6 +175,24 @@ def follows_from(cause: Cause, known: Sequence[_Known]) -> _Known | None:
         if before.cause.place.who == cause.place.who and not FaultTrials(
             show=before.mend.after, fly=True
         ).has(cause.faults):
+            return before
+    return None
+
+
+def _next_to(cause: Cause, known: Sequence[_Known]) -> _Known | None:
+    """A cause that is mended in a block before or after the passage that another one is about."""
+    passage = cause.place.passage
+    if passage is None or not cause.place.at_the_passage:
+        return None
+    beside = {(own.path, own.start) for own in (passage.before, passage.after) if own is not None}
+    for before in known:
+        place = before.cause.place
+        if (
+            before.cause.code in ROOTS
+            and not place.at_the_passage
+            and place.who == cause.place.who
+            and any((own.path, own.start) in beside for own in place.blocks)
+        ):
             return before
     return None
 
@@ -168,5 +211,5 @@ def nothing_found(show: Staged, cause: Cause, answer: FoundMends) -> tuple[str, 
     return (
         said,
         *(f"for the pattern by itself, whatever is beside it: {way}" for way in alone),
-        *(each for each in cause.faults[0].remedies if "--flown" in each),
+        *(each for each in cause.faults[0].remedies if each == TELLS_MORE),
     )

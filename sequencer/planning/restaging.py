@@ -103,6 +103,7 @@ def restaged_dancers(
     insertions: Sequence[Insertion] = (),
     *,
     at: float | None = None,
+    fly: bool = True,
 ) -> tuple[Dancer, ...] | None:
     """Some dancers of `restaged`, without the rest of the show.
 
@@ -117,6 +118,8 @@ def restaged_dancers(
     insertions : sequence of (path, index, entry)
     at : float, optional
         A beat at which they are only looked at, see `dancers_anywhere`; None may be the answer then.
+    fly : bool
+        As in `staged`.
 
     Raises
     ------
@@ -135,7 +138,7 @@ def restaged_dancers(
         return tuple(replace(one, floor=floor_path(now, one.name, places)) for one in plain)
     paths = [path for path, _ in changes] + [path for path, _, _ in insertions]
     if _OF_THE_FLOOR & {path[0] for path in paths}:
-        after = restaged(show, changes, insertions)
+        after = restaged(show, changes, insertions, fly=fly)
         return tuple(after.dancers[k] for k in who)
     values = changed_values(read.document.values, changes, insertions)
     said = _dance_key(values, read.document.file)
@@ -143,10 +146,10 @@ def restaged_dancers(
 
     def work() -> tuple[Song, tuple[Dancer, ...] | None]:
         now = show_from_document(replace(read.document, values=values), before=read)
-        return heard, dancers_anywhere(now, names, before=show, at=at, key=said)
+        return heard, dancers_anywhere(now, names, before=show, at=at, fly=fly, key=said)
 
     # The song is held, so that no other can have its id.
-    key = None if said is None else (said, id(heard), names, at)
+    key = None if said is None else (said, id(heard), names, at, fly)
     _, dancers = recent("restaged dancers", key, work, most=_MOST_TRIED)
     if dancers is None:
         return None

@@ -11,7 +11,6 @@ from dataclasses import dataclass
 
 from sequencer.checks.dance import feasible, travel
 from sequencer.checks.distances import keeping_clear
-from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.spacing import Conflict, conflicts
 from sequencer.checks.outcome import BeatClock, Outcome
@@ -23,6 +22,7 @@ from sequencer.motion.clearance.nearest import closest_at
 from sequencer.planning.restaging import restaged, restaged_dancers
 from sequencer.planning.shapes import has_shape
 from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 
 _ALL_KINDS = 3  # conflicts for which changes of the dance itself are tried too
@@ -195,6 +195,7 @@ _NOTHING = (
 )
 
 
+@once_per_show
 def too_close(show: Staged) -> tuple[Conflict, ...]:
     """Conflicts of a show, closest first."""
     required = required_distances(show).performers
@@ -300,11 +301,10 @@ def _known(
     )
 
 
+@once_per_show
 def _floor_faults(show: Staged) -> tuple[Faults, dict[tuple[str, str], float]]:
     """What stops or warns and depends on where people stand; and distances to things that are too near."""
-    required = required_distances(show)
-    start, end = show.span
-    outcome = boundaries(show.dancers, show.tempo, show.venue, required, start=start, end=end)
+    outcome = keeping_clear.boundaries_of(show)
     near: dict[tuple[str, str], float] = {}
     for row in outcome.clearances:
         if row.distance < row.required:

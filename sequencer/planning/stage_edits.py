@@ -4,12 +4,11 @@ Places in 5 cm, turns in 15 degrees, times in beats, so that all can be marked, 
 """
 
 import math
-import re
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 from typing import Any
 
-from sequencer.checks.fault_kinds import FAST_WALK, OF_BURNS
+from sequencer.checks.fault_kinds import BURN, FAST_WALK, OF_BURNS
 from sequencer.checks.fire.burning_time import cuts_of
 from sequencer.findings import Finding
 from sequencer.planning.as_written import angle_like, length_like, plain
@@ -24,8 +23,6 @@ _TURN = 15.0  # [degrees]
 _MOST_BEATS = 16  # that a walk gains
 _NEARER = 3.0  # [m] at most
 _NEAR = 0.05  # [beats]
-_LIT = re.compile(r"is lit for (\d+):(\d+\.\d)")
-_MOST = re.compile(r", but .*?(?:the wick burns|\) is) (\d+):(\d+\.\d)")
 
 
 def stage_ladders(show: Staged, fault: Finding) -> list[Ladder]:
@@ -182,7 +179,7 @@ def _sooner_out(show: Staged, fault: Finding) -> Ladder:
     named = who if len(together) == 1 else " and ".join((", ".join(together[:-1]), together[-1]))
     own = [
         cut for cut in cuts_of(show)
-        if start < cut.seconds <= end - max(0.5, _over(fault.message)) + 0.1 and cut.who in ("", who)
+        if start < cut.seconds <= end - max(0.5, _over(fault)) + 0.1 and cut.who in ("", who)
     ]  # fmt: skip
     rungs = [
         DanceEdit(
@@ -196,13 +193,9 @@ def _sooner_out(show: Staged, fault: Finding) -> Ladder:
     return Ladder(name="an earlier end of the burn", rungs=rungs, most=40)
 
 
-def _over(message: str) -> float:
-    """By how much a burn is too long, as a finding tells it [s]; 0 if it does not."""
-    lit, most = _LIT.search(message), _MOST.search(message)
-    if lit is None or most is None:
-        return 0.0
-    both = [60 * float(found[1]) + float(found[2]) for found in (lit, most)]
-    return both[0] - both[1]
+def _over(fault: Finding) -> float:
+    """By how much a burn is too long [s]; 0 if its finding does not say."""
+    return max((each.beyond for each in fault.figures if each.quantity == BURN), default=0.0)
 
 
 def _whole_beats(cuts: Iterator[Any]) -> Iterator[Any]:

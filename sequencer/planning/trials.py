@@ -4,7 +4,6 @@ A fault is a finding that stops or warns. A change clears it if no fault of its 
 there is a fault that was not there before, or one that is worse than it was.
 """
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import partial
@@ -12,27 +11,23 @@ from functools import partial
 from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible
 from sequencer.checks.dance.feasible import feasible_as_drawn
+from sequencer.checks.distances import keeping_clear
+from sequencer.checks.fault_kinds import MENDED_CODES, WORST_ONLY
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
-from sequencer.findings import SEVERITIES, Finding
+from sequencer.findings import SEVERITIES, Figure, Finding
 from sequencer.motion.performers.hand_deviation import LARGE
 from sequencer.planning.fault_places import home_of
+from sequencer.planning.first_looks import still_there
 from sequencer.planning.restaging import as_drawn, needs_flights, restaged
 from sequencer.progress import stop_if_unwanted
 from sequencer.show.editing import Change, Insertion
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import Block, Staged
 
 _MOST_FLIGHTS = 12  # sought anew for one change: about a second each
 _BESIDE = 0.3  # [s] by which a fault may have moved and count as the same
-_ROUNDING = 0.0101  # [m] that messages are rounded to
-_LENGTH = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m)\b(?!/)")
-_OVER = re.compile(r"(\d+(?:\.\d+)?)[^(;,]*[(,] ?(?:the )?limit (?:is )?(\d+(?:\.\d+)?)")
-_TAUT = re.compile(r"from (\d+(?:\.\d+)?) on")
-_TEMPO = re.compile(r"at (\d+(?:\.\d+)?) beats a minute")
-_LINK = re.compile(r"need a link of (\d+(?:\.\d+)?) beat")
-_METRES = {"mm": 0.001, "cm": 0.01, "m": 1.0}
-_BREACH = ("into", "out of reach", "beyond")  # words after which a length is one too many
-_HANDS = re.compile(r"\b(both|left|right) hands?\b")
+_ROUNDED = {"m": 0.01, "beats/min": 0.05}  # by which a figure may be worse and count as the same
+_SAME_SHARE = 0.005  # the same of other units, of the limit
 _QUICK = (
     "joins",
     "feasible",
@@ -101,6 +96,7 @@ class FaultTrials:
     _before: dict[_Key, list[Finding]] | None = None
     _homes: dict[int, frozenset[float]] = field(default_factory=dict)
     _known: dict[tuple[str, tuple[Finding, ...]], Trial | None] = field(default_factory=dict)
+    _hopeless: dict[tuple[str, str, int], bool] = field(default_factory=dict)
 
     @property
     def before(self) -> Mapping[_Key, Sequence[Finding]]:
@@ -143,6 +139,26 @@ class FaultTrials:
             self.spent += 1
             self._known[key] = self._tried(faults, steps)
         return self._known[key]
+
+    def hopeless(self, fault: Finding, block: Block, step: DanceEdit) -> bool:
+        """Whether a change surely leaves a fault in its block: seen without seeking the links beside it.
+
+        Parameters
+        ----------
+        fault : Finding
+        block : Block
+            In which it lies, and not where the block blends into its neighbours.
+        step : DanceEdit
+            It leaves the block where it is.
+        """
+        key = step.key, fault.code, id(block)
+        if key not in self._hopeless:
+            stop_if_unwanted()
+            self._hopeless[key] = not self.fly and still_there(
+                self._plain, fault.code, block, step.changes, step.insertions
+            )
+            self.spent += self._hopeless[key]
+        return self._hopeless[key]
 
     def confirmed(self, faults: Sequence[Finding], *steps: DanceEdit) -> Trial | None:
         """The trial of a change as the show is staged, its blocks flown where their hand work is large.
@@ -213,14 +229,18 @@ class FaultTrials:
         return tuple(each for each in found if any(each is own for own in harm))
 
     def _as_bad(self, each: Finding, after: Staged) -> list[Finding]:
-        """Faults of before that are as bad as one of now, of the same hand, and in the same block or passage."""
+        """Faults of before that are as bad as one of now, of the same hand, and in the same block or passage.
+
+        Where only the worst is told, one that was not told before may have been there: then the worst of before counts.
+        """
         home, hands = home_of(after, each), _hands(each)
+        anywhere = each.code in WORST_ONLY
         return [
             old for old in self.before.get((each.code, each.who), ())
             if SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
-            and _beside(old, each)
-            and home <= self._home(old) and hands <= _hands(old) and bool(hands) == bool(_hands(old))
-            and (old.message == each.message or not _worse(old.message, each.message))
+            and (anywhere or (_beside(old, each) and home <= self._home(old)))
+            and hands <= _hands(old) and bool(hands) == bool(_hands(old))
+            and (old.message == each.message or not worse(old, each))
         ]  # fmt: skip
 
     def _home(self, old: Finding) -> frozenset[float]:
@@ -253,6 +273,23 @@ def faults_of(show: Staged) -> list[Finding]:
     ]  # fmt: skip
 
 
+def mendable_faults(show: Staged) -> list[Finding]:
+    """What stops or warns of the kinds that mends are sought for by trials, as `check` tells it."""
+    found: list[Finding] = []
+    for check in checks():
+        if check.on_request or not set(MENDED_CODES) & set(check.codes):
+            continue
+        if check is keeping_clear.CHECK and check not in show.results:
+            outcome = keeping_clear.boundaries_of(show)  # of distances only heights are
+        else:
+            outcome = check.faults(show)
+        found += [
+            each for each in outcome.findings
+            if each.severity != "note" and each.code in MENDED_CODES
+        ]  # fmt: skip
+    return found
+
+
 def _in_order(codes: Sequence[str]) -> list[Check]:
     """All checks but those on request: those that give some codes first, then those that settle most trials."""
     use = [check for check in checks() if not check.on_request]
@@ -270,63 +307,35 @@ def _beside(one: Finding, other: Finding) -> bool:
 
 
 def _hands(fault: Finding) -> frozenset[str]:
-    """The hands that a finding names."""
-    said = set(_HANDS.findall(fault.message))
-    return frozenset(("left", "right") if "both" in said else said)
+    """The hands that a finding is of."""
+    return frozenset(fault.hands)
 
 
 def _unlike(old: Finding, each: Finding) -> tuple[bool, float]:
     return old.message != each.message, abs((old.start or 0.0) - (each.start or 0.0))
 
 
-def _worse(before: str, after: str) -> bool:
-    """Whether what a message tells is worse than what another of its kind tells; what cannot be compared is."""
-    old, new = _over(before), _over(after)
-    if old and new:
-        return max(new) > max(old) * 1.005
-    if old or new:
-        return True
-    for pattern, much in ((_TAUT, 0.05), (_LINK, 1e-9)):
-        old, new = ([float(each) for each in pattern.findall(text)] for text in (before, after))
-        if old and new:
-            return new[0] > old[0] + much
-    short = [_short(text) for text in (before, after)]
-    if short[0] is not None and short[1] is not None:
-        return short[1] > short[0] + _ROUNDING
-    return _without_label(before) != _without_label(after)
+def worse(before: Finding, after: Finding) -> bool:
+    """Whether one fault is worse than another of its kind, by any figure; without figures to compare it is.
 
-
-def _without_label(message: str) -> str:
-    """A message without the pattern and the hand that it begins with."""
-    return message.rpartition(": ")[2]
-
-
-def pace_share(message: str) -> float:
-    """The share of its beats that a cycle can hardly be above (slack), or below (too fast), as a message tells it."""
-    taut, now = _TAUT.search(message), _TEMPO.search(message)
-    if taut and now:
-        return 1.02 * float(now[1]) / float(taut[1])
-    if "limit" not in message:
-        return 1.0
-    # a force or an acceleration goes with the square of the pace
-    steep = any(word in message for word in ("accelerates", "pulls", "twists"))
-    over = max(_over(message), default=1.0)
-    return 0.98 * (over**0.5 if steep else over)
-
-
-def _over(message: str) -> list[float]:
-    """How many times their limits the figures of a message are."""
-    return [float(value) / float(limit) for value, limit in _OVER.findall(message)]
-
-
-def _short(message: str) -> float | None:
-    """By how much the first length of a message breaks what is required [m]; negative if it is a distance left.
-
-    The length by which a hand is off at a join is one too many as well.
+    Parameters
+    ----------
+    before, after : Finding
+        Of one code.
     """
-    found = _LENGTH.search(message)
-    if found is None:
-        return None
-    size = float(found[1]) * _METRES[found[2]]
-    breach = message[found.end() :].lstrip().startswith(_BREACH)
-    return size if breach or message[: found.start()].endswith("(hand ") else -size
+    old = {each.quantity: each for each in before.figures}
+    if not after.figures or not old:
+        return after.figures != before.figures or _said(before) != _said(after)
+    return any(
+        each.quantity not in old or _more(old[each.quantity], each) for each in after.figures
+    )
+
+
+def _more(old: Figure, new: Figure) -> bool:
+    """Whether a figure breaks its limit by more than another of its quantity."""
+    return new.beyond > old.beyond + _ROUNDED.get(new.unit, _SAME_SHARE * abs(new.limit)) + 1e-9
+
+
+def _said(fault: Finding) -> str:
+    """A message without the pattern and the hand that it begins with."""
+    return fault.message.rpartition(": ")[2]

@@ -36,8 +36,33 @@ def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion
     ValueError
         If a path does not exist.
     """
+    return edited_in_turn(text, [(changes, insertions)])
+
+
+def edited_in_turn(text: str, steps: Sequence[tuple[Sequence[Change], Sequence[Insertion]]]) -> str:
+    """The show file after several edits, each of the file as the one before leaves it; as `edited_text`.
+
+    Parameters
+    ----------
+    text : str
+        The current file.
+    steps : sequence of (changes, insertions)
+
+    Raises
+    ------
+    ValueError
+        If a path does not exist.
+    """
     yaml = _round_trip()
     root = yaml.load(text)
+    for changes, insertions in steps:
+        _edit(root, changes, insertions)
+    out = io.StringIO()
+    yaml.dump(root, out)
+    return out.getvalue()
+
+
+def _edit(root: Any, changes: Sequence[Change], insertions: Sequence[Insertion]) -> None:
     for path, value in changes:
         holder = root
         for key in path[:-1]:
@@ -56,9 +81,6 @@ def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion
         for key in path:
             rows = rows[key]
         rows.insert(index, _node(entry))
-    out = io.StringIO()
-    yaml.dump(root, out)
-    return out.getvalue()
 
 
 def _node(value: Any) -> Any:

@@ -99,7 +99,9 @@ def _dancer(read: ReadShow, name: str, danced: PlacedDance, *, fly: bool) -> Dan
     return _standing(read, name, carriage, props, trajectories, burns, tempo, fly=fly)
 
 
-def dancer_at(read: ReadShow, name: str, danced: PlacedDance, beat: float) -> Dancer | None:
+def dancer_at(
+    read: ReadShow, name: str, danced: PlacedDance, beat: float, *, fly: bool = True
+) -> Dancer | None:
     """A performer at one beat, standing anywhere; None if a link or a rest may decide how they are then.
 
     Parameters
@@ -108,7 +110,10 @@ def dancer_at(read: ReadShow, name: str, danced: PlacedDance, beat: float) -> Da
     name : str
     danced : PlacedDance
     beat : float
-        Elsewhere the dancer means nothing. A flame may be shorter than it is, never longer.
+        Elsewhere the dancer means nothing, but that a block through which the beat goes is as it is, between its blends.
+        A flame may be shorter than it is, never longer.
+    fly : bool
+        As for `recent_dancer`.
 
     Raises
     ------
@@ -129,7 +134,7 @@ def dancer_at(read: ReadShow, name: str, danced: PlacedDance, beat: float) -> Da
     }
     carriage = _carriage(body, own)
     burns = _burns(danced, name)
-    return _standing(read, name, carriage, props, trajectories, burns, danced.tempo, fly=True)
+    return _standing(read, name, carriage, props, trajectories, burns, danced.tempo, fly=fly)
 
 
 def _run_through(spans: Sequence[Span], low: float, high: float) -> list[Span]:

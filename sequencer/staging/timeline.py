@@ -111,6 +111,7 @@ def dancers_anywhere(
     *,
     before: Staged,
     at: float | None = None,
+    fly: bool = True,
     key: Hashable | None = None,
 ) -> tuple[Dancer, ...] | None:
     """Some performers of a changed show file, standing anywhere; nobody else is staged.
@@ -124,7 +125,9 @@ def dancers_anywhere(
         The show without them.
     at : float, optional
         A beat at which they are only looked at: there they are as in the whole show, or smaller, since a flame
-        may be stretched farther. Elsewhere they mean nothing.
+        may be stretched farther. Elsewhere they mean nothing, but see `dancer_at`.
+    fly : bool
+        As for `staged`.
     key : hashable, optional
         Known by all that the file says apart from formations and staging, if nothing else decides the dance.
 
@@ -151,7 +154,9 @@ def dancers_anywhere(
     found = []
     for name in names:
         dancer = (
-            recent_dancer(read, name, danced) if at is None else dancer_at(read, name, danced, at)
+            recent_dancer(read, name, danced, fly=fly)
+            if at is None
+            else dancer_at(read, name, danced, at, fly=fly)
         )
         if dancer is None:
             return None

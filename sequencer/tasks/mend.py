@@ -1,5 +1,8 @@
 """What `check --mend` does: mend the show file in place, or leave it as it is."""
 
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
 from pathlib import Path
 
 from sequencer.errors import InputError, Place
@@ -46,12 +49,12 @@ def mend_show(path: AnyPath, *, one: bool = False, progress: Progress | None = N
     text = before.decode("utf-8-sig")
     track = path.parent / show_from_document(parse_document(text, str(path))).show.track.file
     song = shows.hear_song(track)
-    mended = Mended(text=text, done=(), left=())
+    latest: Callable[[], Mended] = partial(Mended, text=text, done=(), left=())
     danced: tuple[str, ...] = ()
 
-    def made(now: Mended) -> None:
-        nonlocal mended
-        mended = Mended(text=now.text, done=danced + now.done, left=())
+    def made(now: Callable[[], Mended]) -> None:
+        nonlocal latest
+        latest = partial(_after, danced, now)
 
     try:
         dance = mended_dance(
@@ -66,14 +69,22 @@ def mend_show(path: AnyPath, *, one: bool = False, progress: Progress | None = N
                 progress=within(progress, 0.6, 1.0), made=made,
             )  # fmt: skip
         mended = Mended(text=spaced.text, done=danced + spaced.done, left=dance.left + spaced.left)
+        latest = partial(_after, (), lambda: mended)
         if mended.done:
             _write(path, before, mended.text)
     except KeyboardInterrupt:
+        mended = latest()
         if not mended.done:
             raise
         _write(path, before, mended.text)  # once more, if it was this that was interrupted
         raise MendingStopped(mended) from None
     return mended
+
+
+def _after(danced: tuple[str, ...], now: Callable[[], Mended]) -> Mended:
+    """The show file after some mends of the distances, or of the dance, and those of the dance before them."""
+    mended = now()
+    return replace(mended, done=danced + mended.done)
 
 
 def _write(path: Path, before: bytes, text: str) -> None:

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from sequencer.checks import fault_kinds
 from sequencer.checks.registry import BUILT_IN
 from sequencer.facts.rule_kinds import RULE_KINDS
 
@@ -73,3 +74,14 @@ def test_codes_that_checks_give_are_declared(trees):
 
     assert given
     assert given <= {code for each in BUILT_IN for code in each.codes}
+
+
+def test_the_page_names_the_quantities_of_figures():
+    page = (ROOT / "docs" / "findings.md").read_text(encoding="utf-8")
+    named = {
+        value
+        for name, value in vars(fault_kinds).items()
+        if name.isupper() and isinstance(value, str) and not KEBAB.match(value)
+    }
+    assert {"tempo", "turns", "gap to body"} <= named
+    assert {value for value in named if f"`{value}`" not in page} == set()

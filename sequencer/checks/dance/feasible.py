@@ -7,7 +7,7 @@ become findings: at most one of each kind for a block and hand. A tether that co
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
-from math import isfinite, pi
+from math import inf, isfinite, pi
 
 import numpy as np
 
@@ -20,8 +20,20 @@ from sequencer.checks.dance.proven import (
     spare_reach,
     tether_pull,
 )
+from sequencer.checks.fault_kinds import (
+    BODY_GAP,
+    HAND_ACCELERATION,
+    HAND_SPEED,
+    PROP_TURNS,
+    PROPS_GAP,
+    PULL,
+    REACH,
+    TAUT_TEMPO,
+    TWIST,
+    WICK_SPEED,
+)
 from sequencer.checks.outcome import Outcome, length_words
-from sequencer.findings import Finding, Severity
+from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.patterns.library import cycle_beats
@@ -69,10 +81,13 @@ RIGID = (
     "Whether a hand can turn a rigid prop this way without changing grip was not checked.",
     "The twist that turns a flat prop about its own axis was not checked.",
 )
+# A prop nearly stops where it turns slower than this, and than this share of its fastest: design choices.
+NEARLY_STILL, STILL_SHARE = 0.35 * pi, 0.5  # [rad/beat], [1]
 LIMIT_ERROR = 1e-3  # of a limit: a value over it by less counts as meeting it
-_Figure = tuple[
-    str, float, Callable[..., Peak] | None, float, str
-]  # words, bound, search, limit, unit
+_Asked = tuple[
+    str, str, float, Callable[..., Peak] | None, float, str
+]  # quantity, words, bound, search, limit, unit
+_UNITS = {"times a second": "1/s"}
 _SAME = 1e-6  # [beats]
 PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
 
@@ -130,6 +145,8 @@ class _Case:
         remedies: Sequence[str],
         *,
         at: float | None = None,
+        figures: Sequence[Figure] = (),
+        hands: tuple[Side, ...] = (),
     ) -> Finding:
         beat = span.start if at is None else at
         return Finding(
@@ -142,6 +159,8 @@ class _Case:
             message=message,
             remedies=tuple(remedies),
             source=_SOURCE,
+            figures=tuple(figures),
+            hands=hands,
         )
 
 
@@ -298,7 +317,7 @@ def _slack(case: _Case, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]
         tempo = 60 * float(case.show.tempo.beats_per_second(np.array(pull.beat)))
         turning = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate))
         # A stall slows to a stop; a prop that turns slowly throughout is simply too slow.
-        still = turning < min(0.35 * pi, 0.5 * span.law.bounds().turn_rate)
+        still = turning < min(NEARLY_STILL, STILL_SHARE * span.law.bounds().turn_rate)
         severity: Severity
         if still and pull.value >= -GRAVITY - PULL_ERROR:
             severity = "note"
@@ -318,6 +337,7 @@ def _slack(case: _Case, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]
             remedies.append(
                 f"dance it faster: shorten the cycle to {tempo / taut.lowest:.2f} of its beats or less"
             )
+        lowest = inf if taut is None else taut.lowest
         flown = case.flown(span, side) if severity == "stop" else None
         if flown is not None and flown.flies:
             severity = "note"
@@ -335,7 +355,8 @@ def _slack(case: _Case, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]
         found.append(
             case.finding(
                 "tether-slack", severity, span, f"{span.label}, {side} hand: {what}", remedies,
-                at=pull.beat,
+                at=pull.beat, hands=(side,),
+                figures=(_figure(TAUT_TEMPO, tempo, lowest, "beats/min", least=True),) if severity == "stop" else (),
             )
         )  # fmt: skip
     return found
@@ -364,7 +385,8 @@ def _reach(case: _Case, side: Side, reaches: Sequence[SpanLeast]) -> list[Findin
                 f"{body.arm_length - left.value:.3f} m from the shoulder, with an arm of "
                 f"{body.arm_length:.3f} m",
                 ("use a smaller hand_radius", "bring the centre nearer with across, ahead or up"),
-                at=left.beat,
+                at=left.beat, hands=(side,),
+                figures=(_figure(REACH, body.arm_length - left.value, body.arm_length, "m"),),
             )
         )  # fmt: skip
     return found
@@ -387,7 +409,7 @@ def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Findin
                     ("use a shorter tether" if prop.flexible else f"use a smaller {prop.kind}",
                      "choose another pattern")
                     if block else ("leave more beats here", "change the shift of the block after it"),
-                    at=gap.beat,
+                    at=gap.beat, hands=(side,), figures=(_figure(BODY_GAP, gap.value, 0.0, "m", least=True),),
                 )
             )  # fmt: skip
         elif (
@@ -408,7 +430,8 @@ def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Findin
                 ("move the centre away from the body with ahead or across",)
                 if span.kind == "block"
                 else ("leave more beats here", "change the shift of the block after it"),
-                at=gap.beat,
+                at=gap.beat, hands=(side,),
+                figures=(_figure(BODY_GAP, gap.value, case.limits.own_body_near, "m", least=True),),
             )  # fmt: skip
     return found + list(near.values())
 
@@ -435,7 +458,7 @@ def _tangles(case: _Case, meetings: Sequence[tuple[float, float, Least]]) -> lis
                 "self-tangle", severity, spans[0],
                 f"{label}: {_meeting(names, gap.label)} touch",
                 ("change the hands' timing or direction", "shift one hand's pattern"),
-                at=gap.beat,
+                at=gap.beat, figures=(_figure(PROPS_GAP, gap.value, 0.0, "m", least=True),),
             )
         )  # fmt: skip
     return found
@@ -477,16 +500,16 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
         # Force and torque are the size of λ²·M + W with the tempo λ: convex in λ², so largest at an end.
         tempos = {fastest, case.show.tempo.slowest(span.start, span.end)}
         centre = abs(prop.centre_of_mass)
-        figures: tuple[_Figure, ...] = (
-            ("the hand moves at", bounds.hand_speed * fastest, None, limits.hand_speed, "m/s"),
-            ("the hand accelerates at", bounds.hand_acceleration * fastest**2, None, limits.hand_acceleration, "m/s²"),
-            ("the prop turns", bounds.turn_rate * fastest / (2 * pi), None, limits.turns, "times a second"),
-            ("a wick moves at", prop.fastest(bounds) * fastest, fastest_wick, limits.head_speed, "m/s"),
-            ("the prop pulls with", prop.mass * (bounds.head_acceleration(centre) * fastest**2 + GRAVITY), hardest_pull, limits.pull, "N"),
-            ("the hand twists with", 0.0 if prop.flexible else twisting(span.law, prop, fastest).coarse, hardest_twist, limits.torque, "N·m"),
+        figures: tuple[_Asked, ...] = (
+            (HAND_SPEED, "the hand moves at", bounds.hand_speed * fastest, None, limits.hand_speed, "m/s"),
+            (HAND_ACCELERATION, "the hand accelerates at", bounds.hand_acceleration * fastest**2, None, limits.hand_acceleration, "m/s²"),
+            (PROP_TURNS, "the prop turns", bounds.turn_rate * fastest / (2 * pi), None, limits.turns, "times a second"),
+            (WICK_SPEED, "a wick moves at", prop.fastest(bounds) * fastest, fastest_wick, limits.head_speed, "m/s"),
+            (PULL, "the prop pulls with", prop.mass * (bounds.head_acceleration(centre) * fastest**2 + GRAVITY), hardest_pull, limits.pull, "N"),
+            (TWIST, "the hand twists with", 0.0 if prop.flexible else twisting(span.law, prop, fastest).coarse, hardest_twist, limits.torque, "N·m"),
         )  # fmt: skip
-        over = []
-        for what, bound, search, most, unit in figures:
+        over: list[tuple[str, Figure]] = []
+        for quantity, what, bound, search, most, unit in figures:
             if bound <= most * (1 + LIMIT_ERROR):
                 continue
             value = bound
@@ -497,16 +520,22 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
                 ]
                 value = max(peak.found if peak.known else peak.most for peak in peaks)
             if value > most * (1 + LIMIT_ERROR):
-                over.append(f"{what} up to {_beyond(value, most)} {unit} (limit {most:g})")
+                words = f"{what} up to {_beyond(value, most)} {unit} (limit {most:g})"
+                over.append((words, _figure(quantity, value, most, _UNITS.get(unit, unit))))
         if over:
             found.append(
                 case.finding(
                     "too-fast-to-dance", "warn", span,
-                    f"{span.label}, {side} hand: {'; '.join(over)}",
+                    f"{span.label}, {side} hand: {'; '.join(words for words, _ in over)}",
                     ("give the cycle more beats", "use a smaller hand_radius"),
+                    hands=(side,), figures=[figure for _, figure in over],
                 )
             )  # fmt: skip
     return found
+
+
+def _figure(quantity: str, value: float, limit: float, unit: str, *, least: bool = False) -> Figure:
+    return Figure(quantity=quantity, value=value, limit=limit, unit=unit, least=least)
 
 
 def _beyond(value: float, limit: float) -> str:
@@ -573,8 +602,22 @@ def _merged(findings: Iterable[Finding]) -> list[Finding]:
             first = other if (other.start or 0.0) <= (finding.start or 0.0) else finding
             both = first.message.replace(", left hand:", ", both hands:")
             both = both.replace(", right hand:", ", both hands:")
-            kept[key] = replace(first, message=both)
+            kept[key] = replace(
+                first,
+                message=both,
+                figures=_worst((*other.figures, *finding.figures)),
+                hands=SIDES,
+            )
     return list(kept.values())
+
+
+def _worst(figures: Sequence[Figure]) -> tuple[Figure, ...]:
+    """Of each quantity the figure that breaks its limit most."""
+    found: dict[str, Figure] = {}
+    for each in figures:
+        if each.quantity not in found or each.beyond > found[each.quantity].beyond:
+            found[each.quantity] = each
+    return tuple(found.values())
 
 
 def _span_at(spans: tuple[Span, ...], beat: float) -> Span:

@@ -9,13 +9,14 @@ from dataclasses import dataclass
 from math import pi
 
 from sequencer.checks.dance.proven import Hand, spare_reach
-from sequencer.findings import Finding, Severity
+from sequencer.checks.fault_kinds import REACH
+from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.trajectories.link_law import LinkLaw
 from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits
-from sequencer.motion.trajectories.link_words import out_of_reach, pace_broken
+from sequencer.motion.trajectories.link_words import out_of_reach, pace_breach
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import TOUCH
@@ -45,10 +46,9 @@ def links_too_hard(
         for k, span in enumerate(spans):
             if isinstance(span.law, LinkLaw):
                 way = _Way(show, dancer, side, span.start, span.end, spans[k - 1], spans[k + 1])
-                too_far = _too_far(dancer.body, reaches[k].least)
-                why = too_far or way.broken(span.law)
+                why = _too_far(dancer.body, reaches[k].least) or way.broken(span.law)
                 if why:
-                    found.append(way.finding(why, reach=bool(too_far)))
+                    found.append(way.finding(*why))
         for blend, before, after in zip(trajectory.blends, spans, spans[1:], strict=False):
             low, high = blend.boundary - blend.half, blend.boundary + blend.half
             told = any(on == side and abs(at - blend.boundary) <= TOUCH for on, at in unjoined)
@@ -56,15 +56,19 @@ def links_too_hard(
                 continue
             way = _Way(show, dancer, side, low, high, before, after)
             if why := way.broken(blend.bridge):
-                found.append(way.finding(why, reach=False))
+                found.append(way.finding(*why))
     return found
 
 
-def _too_far(body: Body, left: Least) -> str:
-    """How far the hand is out of reach on a link, in words; empty if it is not, proven on the moved body."""
+_Why = tuple[str, Figure]  # what is broken, in words and in numbers
+
+
+def _too_far(body: Body, left: Least) -> _Why | None:
+    """How far the hand is out of reach on a link; None if it is not, proven on the moved body."""
     if left.value >= -REACH_SLACK:
-        return ""
-    return out_of_reach(body.arm_length - left.value, body.arm_length)
+        return None
+    far, arm = body.arm_length - left.value, body.arm_length
+    return out_of_reach(far, arm), Figure(quantity=REACH, value=far, limit=arm, unit="m")
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,15 +83,19 @@ class _Way:
     before: Span
     after: Span
 
-    def broken(self, law: LinkLaw) -> str:
-        """The limit of the show that the way breaks, as text; empty if none. Proven by the law's bounds."""
+    def broken(self, law: LinkLaw) -> _Why | None:
+        """The limit of the show that the way breaks; None if none. Proven by the law's bounds."""
         limits, pace = self.show.show.limits, self.show.tempo.fastest(self.start, self.end)
         most = LinkLimits(
             turn_rate=2 * pi * limits.turns / pace * _MET,
             hand_speed=limits.hand_speed / pace * _MET,
             hand_acceleration=limits.hand_acceleration / pace**2 * _MET,
         )
-        return pace_broken(most, law, beats_per_second=pace)
+        breach = pace_breach(most, law, beats_per_second=pace)
+        if breach is None:
+            return None
+        quantity, value, limit, unit, words = breach
+        return words, Figure(quantity=quantity, value=value, limit=limit, unit=unit)
 
     @property
     def written(self) -> bool:
@@ -95,8 +103,9 @@ class _Way:
         own = self.show.blocks_of(self.dancer.name)
         return any(block.link and abs(block.start - self.start) <= TOUCH for block in own)
 
-    def finding(self, why: str, *, reach: bool) -> Finding:
+    def finding(self, why: str, figure: Figure) -> Finding:
         """The finding that the way breaks a limit."""
+        reach = figure.quantity == REACH
         beats = counted(round(self.end - self.start, 3), "beat")
         severity: Severity = "stop" if reach or self.written else "warn"
         first = ("if a block next to it is out of reach, mend that first",) if reach else ()
@@ -110,6 +119,8 @@ class _Way:
             message=f"from {self.before.label} to {self.after.label}, {self.side} hand, in {beats}: {why}",
             remedies=(*first, *self._ways_out()),
             source=_SOURCE,
+            figures=(figure,),
+            hands=(self.side,),
         )
 
     def _ways_out(self) -> tuple[str, ...]:

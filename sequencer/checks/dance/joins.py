@@ -8,12 +8,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
+from math import isfinite
 from typing import Any
 
 from sequencer.checks.check import Check
 from sequencer.checks.dance.hard_links import links_too_hard
+from sequencer.checks.fault_kinds import HAND_GAP, LINK_LENGTH
 from sequencer.checks.outcome import Mendable, Outcome
-from sequencer.findings import Finding
+from sequencer.findings import Figure, Finding
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import block_laws
@@ -232,7 +234,21 @@ def _finding(show: Staged, same: Sequence[Joint]) -> Finding:
         message=f"{joint.before.title} into {joint.after.title}, {hands}: {what} "
         f"({joint.verdict.gap.words()})",
         source=_SOURCE,
+        figures=_figures(same),
+        hands=tuple(each.side for each in same),
     )
+
+
+def _figures(same: Sequence[Joint]) -> tuple[Figure, ...]:
+    """How long a link the worst hand needs, and how far it is off."""
+    apart = max(same, key=lambda joint: float(joint.verdict.gap.hand))
+    off = float(apart.verdict.gap.hand)
+    allowed = apart.boundary.tolerances.hand
+    found = [Figure(quantity=HAND_GAP, value=off, limit=allowed, unit="m")]
+    beats = [joint.verdict.link_beats for joint in same]
+    if all(isfinite(each) for each in beats):
+        found.insert(0, Figure(quantity=LINK_LENGTH, value=max(beats), limit=0.0, unit="beats"))
+    return tuple(found)
 
 
 CHECK = Check(

@@ -14,8 +14,9 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.checks.check import Check
+from sequencer.checks.fault_kinds import WALK_SPEED, WALK_TURN
 from sequencer.checks.outcome import BeatClock, Outcome
-from sequencer.findings import Finding
+from sequencer.findings import Figure, Finding
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import Move
 from sequencer.staging.staged import Staged
@@ -107,10 +108,19 @@ def _findings(
     length = move.end - move.start
     name, verb = dancer.name, "rolls" if dancer.body.seated else "walks"
     out = []
-    for code, value, limit, unit, words, source in (
-        ("walks-too-fast", speed, limits.speed, "m/s", f"{verb} at up to", limits.speed_source),
+    for code, quantity, value, limit, unit, words, source in (
+        (
+            "walks-too-fast",
+            WALK_SPEED,
+            speed,
+            limits.speed,
+            "m/s",
+            f"{verb} at up to",
+            limits.speed_source,
+        ),
         (
             "turns-too-fast",
+            WALK_TURN,
             math.degrees(turn),
             math.degrees(limits.turn_rate),
             "°/s",
@@ -141,6 +151,7 @@ def _findings(
                 ),
                 source=source,
                 where=(float(move.place[0]), float(move.place[1])),
+                figures=(Figure(quantity=quantity, value=value, limit=limit, unit=unit),),
             )
         )
     return out

@@ -7,8 +7,9 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.checks.distances.requirements import Requirements
+from sequencer.checks.fault_kinds import DISTANCE
 from sequencer.checks.outcome import BeatClock, Outcome, deviation_words, length_words
-from sequencer.findings import Clearance, Finding, Severity
+from sequencer.findings import Clearance, Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.prisms import Prism, plane
@@ -322,6 +323,9 @@ def _finding(
         remedies=remedies,
         source=requirements.source(rule.requirement),
         where=(float(x), float(y)),
+        figures=(
+            Figure(quantity=DISTANCE, value=worst, limit=rule.of(dancer), unit="m", least=True),
+        ),
     )
 
 

@@ -4,7 +4,7 @@ Distances are proven to 5 mm for the plan as drawn, with a margin for each block
 `checks.distances.drift` estimates how likely each conflict is as danced.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from sequencer.checks.check import Check
 from sequencer.checks.distances.boundaries import boundaries
@@ -15,6 +15,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.geometry.regions import Venue
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.staging.flown_show import is_flown
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
@@ -33,7 +34,24 @@ def distances(show: Staged) -> Outcome:
         If the show's own file of rules cannot be used.
     """
     start, end = show.span
-    return clearance(
+    return _together(
+        show.dancers,
+        lambda: spacing(show.dancers, show.tempo, required_distances(show), start=start, end=end),
+        lambda: boundaries_of(show),
+    )
+
+
+@once_per_show
+def boundaries_of(show: Staged) -> Outcome:
+    """Distances of a show's performers from everything that stands still, and the findings on them.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules cannot be used.
+    """
+    start, end = show.span
+    return boundaries(
         show.dancers, show.tempo, show.venue, required_distances(show), start=start, end=end
     )
 
@@ -68,16 +86,23 @@ def clearance(
     ValueError
         If two names are equal, the span is empty, or a bound is not finite.
     """
+    return _together(
+        dancers,
+        lambda: spacing(dancers, tempo, requirements, start=start, end=end),
+        lambda: boundaries(dancers, tempo, venue, requirements, start=start, end=end),
+    )
+
+
+def _together(
+    dancers: Sequence[Dancer], apart: Callable[[], Outcome], still: Callable[[], Outcome]
+) -> Outcome:
+    """Distances of performers from each other and from what stands still, with what they cover."""
     names = [dancer.name for dancer in dancers]
     if len(set(names)) < len(names):
         raise ValueError(f"names of performers must differ, got {names}")
     if not dancers:
         return Outcome(not_checked=("No performers: no distances were checked.",))
-    return (
-        spacing(dancers, tempo, requirements, start=start, end=end)
-        + boundaries(dancers, tempo, venue, requirements, start=start, end=end)
-        + Outcome(not_checked=(_scope(dancers), *_NOT_CHECKED))
-    )
+    return apart() + still() + Outcome(not_checked=(_scope(dancers), *_NOT_CHECKED))
 
 
 def _scope(dancers: Sequence[Dancer]) -> str:

@@ -6,8 +6,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.checks.distances.requirements import Requirements
+from sequencer.checks.fault_kinds import DISTANCE
 from sequencer.checks.outcome import BeatClock, Mendable, Outcome, deviation_words
-from sequencer.findings import Clearance, Finding
+from sequencer.findings import Clearance, Figure, Finding
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.motion.clearance.approach import Approaches, approaches
 from sequencer.motion.clearance.nearest import Closest, closest_at
@@ -139,6 +140,15 @@ def _finding(
         ),
         source=requirements.source("performers"),
         where=conflict.where,
+        figures=(
+            Figure(
+                quantity=DISTANCE,
+                value=conflict.distance,
+                limit=requirements.performers,
+                unit="m",
+                least=True,
+            ),
+        ),
     )
 
 

@@ -9,12 +9,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from sequencer.checks.check import Check
+from sequencer.checks.fault_kinds import BURN
 from sequencer.checks.fire.records import CAPPED, PROGRESS, needed, night_finding, where_lit
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.burn_log import FEWEST
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.profiles import Rule
-from sequencer.findings import Finding
+from sequencer.findings import Figure, Finding
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.handling import HandlingTimes, handling_times, seconds_words
 from sequencer.safety.safety_plan import PLAN_PARTS, refuel_rules, safety_plan
@@ -193,6 +194,12 @@ def _too_long(
                     f"Burning time: {burn.burn.source}",
                 ]
             ),
+            Figure(
+                quantity=BURN,
+                value=burn.lit_s,
+                limit=burn.burn.seconds if out else allowed,
+                unit="s",
+            ),
         )
     ]
 
@@ -334,6 +341,7 @@ def _finding(
     message: str,
     remedies: tuple[str, ...],
     source: str,
+    *figures: Figure,
 ) -> Finding:
     return Finding(
         code=code,
@@ -345,7 +353,13 @@ def _finding(
         message=message,
         remedies=remedies,
         source=source,
+        figures=figures,
     )
+
+
+def ends_earlier(remedy: str) -> bool:
+    """Whether a remedy of a burn that is too long says when it is put out for good: the first of `_remedies`."""
+    return remedy.startswith("put ") and remedy.endswith((" earlier", " earlier, and end dark"))
 
 
 def _clock(seconds: float) -> str:

@@ -9,9 +9,10 @@ Source: `motion.clearance.let_go`; how near counts is a design choice.
 from collections.abc import Sequence
 
 from sequencer.checks.check import Check
+from sequencer.checks.fault_kinds import DISTANCE
 from sequencer.checks.fire.records import PROGRESS, BeatReader, where_lit
 from sequencer.checks.outcome import Outcome
-from sequencer.findings import Finding
+from sequencer.findings import Figure, Finding
 from sequencer.motion.clearance.let_go import NearestFlight
 from sequencer.safety.landings import Landing, LandingPlan, landing_plan
 from sequencer.staging.staged import Staged
@@ -149,6 +150,15 @@ def _finding(
         remedies=remedies,
         source=SOURCE,
         where=flight.landing,
+        figures=(
+            Figure(
+                quantity=DISTANCE,
+                value=-flight.beyond if flight.beyond > 0 else flight.distance,
+                limit=REACHED,
+                unit="m",
+                least=True,
+            ),
+        ),
     )
 
 

@@ -1,9 +1,14 @@
 """Which limit a link breaks, in words that a performer knows."""
 
 from math import pi
+from typing import NamedTuple
 
 from sequencer.motion.trajectories.link_law import LinkLaw
 from sequencer.motion.trajectories.link_limits import REACH_SLACK, HandSpace, LinkLimits
+
+_UNITS = {
+    "hand speed": "m/{}", "turns": "1/{}", "hand acceleration": "m/{}²", "turning acceleration": "rad/beat²",
+}  # fmt: skip
 
 
 def limit_broken(limits: LinkLimits, law: LinkLaw, space: HandSpace) -> str:
@@ -21,8 +26,26 @@ def out_of_reach(reach: float, arm: float) -> str:
     return f"the hand would be {far} out of reach: {reach:.3f} m from the shoulder, with an arm of {arm:.3f} m"
 
 
-def pace_broken(limits: LinkLimits, law: LinkLaw, *, beats_per_second: float | None = None) -> str:
-    """The limit of speed or acceleration that a link exceeds, as text; empty if none.
+class LinkBreach(NamedTuple):
+    """The limit of speed or acceleration that a link exceeds."""
+
+    quantity: str
+    value: float
+    limit: float
+    unit: str
+    words: str
+
+
+def pace_broken(limits: LinkLimits, law: LinkLaw) -> str:
+    """The limit of speed or acceleration that a link exceeds, by the beat, as text; empty if none."""
+    breach = pace_breach(limits, law)
+    return "" if breach is None else breach.words
+
+
+def pace_breach(
+    limits: LinkLimits, law: LinkLaw, *, beats_per_second: float | None = None
+) -> LinkBreach | None:
+    """The first limit of speed or acceleration that a link exceeds; None if none.
 
     Parameters
     ----------
@@ -36,15 +59,17 @@ def pace_broken(limits: LinkLimits, law: LinkLaw, *, beats_per_second: float | N
     by = "s" if beats_per_second else "beat"
     turned = "times a second" if beats_per_second else "times a beat"
     whip = "the prop would have to brake and whip round too sharply"
-    for what, value, most, scale, unit in (
-        ("the hand would have to move too fast", bounds.hand_speed, limits.hand_speed, pace, f" m/{by}"),
-        ("the prop would have to turn too fast", bounds.turn_rate, limits.turn_rate, pace / (2 * pi), f" {turned}"),
-        ("the hand would have to brake and start too sharply", bounds.hand_acceleration, limits.hand_acceleration, pace**2, f" m/{by}²"),
-        (whip, bounds.turn_acceleration, limits.turn_acceleration, 1.0, ""),
+    for quantity, what, value, most, scale, unit in (
+        ("hand speed", "the hand would have to move too fast", bounds.hand_speed, limits.hand_speed, pace, f" m/{by}"),
+        ("turns", "the prop would have to turn too fast", bounds.turn_rate, limits.turn_rate, pace / (2 * pi), f" {turned}"),
+        ("hand acceleration", "the hand would have to brake and start too sharply", bounds.hand_acceleration, limits.hand_acceleration, pace**2, f" m/{by}²"),
+        ("turning acceleration", whip, bounds.turn_acceleration, limits.turn_acceleration, 1.0, ""),
     ):  # fmt: skip
         if value > most:
-            return f"{what} ({_over(value * scale, most * scale)}{unit}, limit {most * scale:.3g})"
-    return ""
+            told = f"{what} ({_over(value * scale, most * scale)}{unit}, limit {most * scale:.3g})"
+            of = _UNITS[quantity].format(by)
+            return LinkBreach(quantity, value * scale, most * scale, of, told)
+    return None
 
 
 def _over(value: float, limit: float) -> str:

@@ -1,7 +1,7 @@
 """The report of the checks, as a table for a terminal and as JSON for other tools.
 
 The JSON keys are fixed: `show`, `ok`, `findings` (`code`, `severity`, `who`, `start`, `end`, `position`,
-`message`, `remedies`, `source`, `where`) and `clearances` (`between`, `distance`, `required`, `at`, `error`,
+`message`, `remedies`, `source`, `where`, `figures`, `hands`) and `clearances` (`between`, `distance`, `required`, `at`, `error`,
 `parts`, `where`, `bound`, `position`), as well as `unseen`, `cautions` and `danced` (null unless requested);
 `part` if only a part of the show was looked at.
 Seconds and metres.

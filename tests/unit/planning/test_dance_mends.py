@@ -6,8 +6,9 @@ from types import SimpleNamespace
 import pytest
 
 from sequencer.checks.suite import checked
-from sequencer.planning import dance_edits, dance_mends
+from sequencer.planning import dance_mends
 from sequencer.planning.dance_mends import causes, sought
+from sequencer.planning.fault_places import FaultPlace
 from sequencer.planning.ladders import Ladder, spanned_cost
 from sequencer.planning.trials import DanceEdit, FaultTrials, faults_of
 from sequencer.show.document import parse_document
@@ -111,17 +112,6 @@ def test_the_smallest_change_is_offered_though_the_pattern_fits_best_far_from_it
     assert cause.code in {each.code for each in faults_of(nearer)}
 
 
-def test_values_are_tried_on_the_way_to_the_window_then_in_it():
-    window = SimpleNamespace(low=0.06, high=0.12)
-    values = [round(0.01 * k, 2) for k in range(60)]
-    order = dance_edits._towards(sorted(values, key=lambda v: abs(v - 0.5)), 0.5, window)
-    assert order[:9] == [0.49, 0.48, 0.47, 0.46, 0.44, 0.41, 0.37, 0.32, 0.12]
-    assert {0.06, 0.13} < set(order)
-    assert max(order) < 0.5, "away from the window nothing is tried"
-    inside = dance_edits._towards(sorted(values, key=lambda v: abs(v - 0.1)), 0.1, window)
-    assert set(inside) == {0.06, 0.07, 0.08, 0.09, 0.1, 0.11, 0.12}
-
-
 def test_a_cycle_far_too_long_is_told_as_all_that_do_and_may_be_left_out():
     text = text_of(
         SOLO, "  - {from: 2.1, pattern: extension, timing: together, beats: 16, cycle: 30}\n"
@@ -173,7 +163,10 @@ def stand_in(clear, staged_clear):
             clear=steps[-1].value in values,
         )
 
-    return SimpleNamespace(show=None, spent=0, of=trial(clear), confirmed=trial(staged_clear))
+    return SimpleNamespace(
+        show=None, spent=0, of=trial(clear), confirmed=trial(staged_clear),
+        hopeless=lambda _fault, _block, step: step.value not in clear,
+    )  # fmt: skip
 
 
 def rungs(*values):
@@ -181,9 +174,9 @@ def rungs(*values):
 
 
 def test_both_ends_of_a_range_are_tried_as_staged(monkeypatch):
-    cause = SimpleNamespace(faults=())
+    cause = SimpleNamespace(faults=(), place=FaultPlace(who="Isa"))
     ladder = Ladder(
-        name="x", rungs=rungs(1, 2, 3, 4, 5), step=1.0,
+        name="x", rungs=rungs(1, 2, 3, 4, 5), step=1.0, widest=4,
         range_words=lambda low, high: f"{low.value} to {high.value}",
     )  # fmt: skip
     monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
@@ -197,11 +190,66 @@ def test_both_ends_of_a_range_are_tried_as_staged(monkeypatch):
 
 def test_the_least_change_next_to_one_that_is_clear_is_taken(monkeypatch):
     """Of a value of 9, those tried first are 8 and 4; 5 and 6 do too, 6 only as drawn."""
-    cause = SimpleNamespace(faults=())
+    cause = SimpleNamespace(faults=(), place=FaultPlace(who="Isa"))
     ladder = Ladder(name="x", rungs=rungs(8, 4, 7, 6, 5), most=2, step=1.0, now=9.0)
     monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
     (mend,) = sought(stand_in({4, 5, 6}, {4, 5}), cause).mends
     assert mend.steps[0].value == 5
+
+
+def test_a_range_is_tried_in_strides_and_holds_what_lies_between(monkeypatch):
+    cause = SimpleNamespace(faults=(), place=FaultPlace(who="Isa"))
+    ladder = Ladder(
+        name="x", rungs=rungs(9, 8, 7, 6, 5, 4, 3), step=1.0, widest=4, stride=2,
+        range_words=lambda low, high: f"{low.value} to {high.value}",
+    )  # fmt: skip
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
+    for clear, told in (({9, 7, 5, 3}, "5 to 9"), ({9, 7}, "7 to 9"), ({9, 8, 6}, "9")):
+        (mend,) = sought(stand_in(clear, clear), cause).mends
+        assert mend.words == told
+        assert [own.value for own in mend.span] == (
+            list(range(int(told[0]), 10)) if "to" in told else []
+        )
+
+
+def test_the_way_to_where_it_fits_is_cut_in_halves_and_what_is_hopeless_never_staged(monkeypatch):
+    """Of 50 values on the way 31 are hopeless at a first look: a few looks find the first that may do."""
+    place = FaultPlace(who="Isa", blocks=("a block",))
+    cause = SimpleNamespace(faults=("a fault",), place=place)
+    way = rungs(*range(100, 50, -1))
+    ladder = Ladder(
+        name="x", rungs=[*way, *rungs(50, 49)], most=3, step=1.0, now=101.0, approach=way
+    )
+    looked, tried = [], []
+    trials = stand_in(set(range(70)), set(range(70)))
+    seen, made = trials.hopeless, trials.of
+    trials.hopeless = lambda fault, block, step: (
+        looked.append(step.value) or seen(fault, block, step)
+    )
+    trials.of = lambda faults, *steps: tried.append(steps[-1].value) or made(faults, *steps)
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
+    (mend,) = sought(trials, cause, ranged=False).mends
+    assert mend.steps[0].value == 69
+    assert tried == [69]
+    assert len(set(looked)) <= 8
+    trials.hopeless = lambda _fault, _block, _step: True
+    tried.clear()
+    assert sought(trials, cause).mends == ()
+    assert tried == []
+
+
+def test_where_one_kind_has_helped_the_others_are_tried_less(monkeypatch):
+    cause = SimpleNamespace(faults=(), place=FaultPlace(who="Isa"))
+    first, second, third = Ladder(name="a", rungs=rungs(1)), Ladder(name="b", rungs=rungs(*range(10, 30)), most=9), Ladder(name="c", rungs=rungs(2), last=True)  # fmt: skip
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([first, second, third]))
+    tried = []
+    trials = stand_in({1}, {1})
+    made = trials.of
+    trials.of = lambda faults, *steps: tried.append(steps[-1].value) or made(faults, *steps)
+    found = sought(trials, cause)
+    assert [mend.steps[0].value for mend in found.mends] == [1]
+    assert tried == [1, 10, 11, 12]
+    assert found.tried == ("a", "b")
 
 
 def test_a_link_is_tried_at_a_join_that_a_change_breaks_though_there_are_many_shifts(monkeypatch):

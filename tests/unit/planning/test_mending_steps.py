@@ -6,7 +6,7 @@ from sequencer.planning import mending
 
 
 def draft(text="a", show="show a"):
-    return mending._Draft(text=text, show=show)
+    return mending._Draft(before=text, show=show)
 
 
 def test_steps_go_on_until_none_helps_or_the_most_are_made():
@@ -42,7 +42,7 @@ def test_progress_says_how_many_are_mended_and_how_many_are_left():
         ("mending: 0 mended, 4 left", 0.0), ("mending: 1 mended, 3 left", 0.25),
         ("mending: 2 mended, 5 left", 0.0), ("mending: 3 mended, 0 left", 1.0),
     ]  # fmt: skip
-    assert [(each.text, each.done) for each in kept] == [
+    assert [(each().text, each().done) for each in kept] == [
         ("b", ("x",)), ("c", ("x", "x")), ("d", ("x", "x", "x")),
     ]  # fmt: skip
     mending._teller("mending", left.__getitem__, None, None)(draft(), ("x",))
@@ -76,9 +76,10 @@ def test_the_closest_conflict_with_a_mend_that_helps_is_mended(monkeypatch):
     monkeypatch.setattr(mending, "baseline", lambda _show: SimpleNamespace(bad=bad))
     monkeypatch.setattr(mending, "smallest_mends", smallest_mends)
     monkeypatch.setattr(mending, "too_close", lambda show: [close(times[show])])
-    monkeypatch.setattr(mending, "edited_text", lambda text, _changes, _insertions: f"{text}+")
+    monkeypatch.setattr(mending, "edited_in_turn", lambda text, _steps: f"{text}+")
     edits = [["same", "hardly"], ["less", "same"], *([] for _ in range(6))]
-    assert mending._space_mended(draft()) == (draft("a+", "less"), "do less")
+    mended, words = mending._space_mended(draft())
+    assert (mended.text, mended.show, words) == ("a+", "less", "do less")
     assert asked == [0, 1]
     asked.clear()
     edits[1] = []
@@ -87,9 +88,12 @@ def test_the_closest_conflict_with_a_mend_that_helps_is_mended(monkeypatch):
 
 
 def test_steps_are_written_one_after_the_other(monkeypatch):
-    monkeypatch.setattr(mending, "edited_text", lambda text, changes, _more: f"{text}{changes[0]}")
-    steps = [SimpleNamespace(changes=(name,), insertions=()) for name in "xy"]
-    assert draft("a").stepped(steps, "after") == draft("axy", "after")
+    monkeypatch.setattr(
+        mending, "edited_in_turn", lambda text, steps: text + "".join(own[0] for own, _ in steps)
+    )
+    first, *others = [SimpleNamespace(changes=(name,), insertions=()) for name in "xyz"]
+    after = draft("a").stepped([first], "between").stepped(others, "after")
+    assert (after.text, after.show) == ("axyz", "after")
 
 
 def test_what_was_given_up_is_sought_again_once_others_are_mended(monkeypatch):
@@ -110,13 +114,13 @@ def test_what_was_given_up_is_sought_again_once_others_are_mended(monkeypatch):
 
     monkeypatch.setattr(mending, "_draft", lambda _text, _file, _song: draft("a", "a"))
     monkeypatch.setattr(mending, "FaultTrials", lambda show: SimpleNamespace(show=show))
-    monkeypatch.setattr(mending, "faults_of", lambda show: show)
+    monkeypatch.setattr(mending, "mendable_faults", lambda show: show)
     monkeypatch.setattr(
         mending, "causes", lambda _show, found: [cause(code) for code in left[found]]
     )
     monkeypatch.setattr(mending, "in_order", list)
     monkeypatch.setattr(mending, "sought", sought)
-    monkeypatch.setattr(mending, "edited_text", lambda text, _changes, _more: text + "b")
+    monkeypatch.setattr(mending, "edited_in_turn", lambda text, steps: text + "b" * len(steps))
     mended = mending.mended_dance("a", "s.yaml", None)
     assert mended.done == ("Isa, 1.1: do second", "Isa, 1.1: do first")
     assert mended.left == ("Isa, 1.1: third; tried x",)

@@ -5,13 +5,14 @@ from types import SimpleNamespace
 
 import pytest
 
+from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.fault_kinds import FAULT_NAMES, MENDED_CODES
 from sequencer.checks.outcome import Mendable
 from sequencer.findings import Finding
 from sequencer.planning import offers
 from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends
-from sequencer.planning.fault_places import FaultPlace
+from sequencer.planning.fault_places import Crossing, FaultPlace
 
 
 @dataclass(frozen=True)
@@ -58,21 +59,39 @@ def test_every_finding_keeps_its_own_words(monkeypatch):
     assert offers.with_mends(unread, still).findings == still.findings, "it cannot be changed"
 
 
-def cause(code, start, *, severity="stop", blocks=()):
+BLOCK = SimpleNamespace(path=("timeline", 0), start=2.0)
+
+
+def cause(code, start, *, severity="stop", blocks=(), passage=None, remedies=("plain", TELLS_MORE)):
     fault = Finding(
         code=code, severity=severity, who=("Ash",), start=start, end=start, position=f"{start:g}.1",
-        message="", remedies=("plain", "see --flown"),
+        message="", remedies=remedies,
     )  # fmt: skip
-    return Cause(code=code, faults=(fault,), place=FaultPlace(who="Ash", blocks=blocks))
+    return Cause(
+        code=code,
+        faults=(fault,),
+        place=FaultPlace(
+            who="Ash", blocks=blocks, passage=passage, at_the_passage=passage is not None
+        ),
+    )
 
 
 def test_what_stops_is_mended_first_then_what_others_follow_from_then_by_time():
     found = [
-        cause("too-fast-to-dance", 1.0, severity="warn", blocks=("b",)), cause("self-hit", 2.0),
-        cause("needs-a-link", 1.5), cause("tether-slack", 9.0, blocks=("b",)),
-        cause("hand-out-of-reach", 9.5, blocks=("b",)),
+        cause("too-fast-to-dance", 1.0, severity="warn", blocks=(BLOCK,)), cause("self-hit", 2.0),
+        cause("needs-a-link", 1.5), cause("tether-slack", 9.0, blocks=(BLOCK,)),
+        cause("hand-out-of-reach", 9.5, blocks=(BLOCK,)),
     ]  # fmt: skip
     assert [found.index(one) for one in offers.in_order(found)] == [4, 3, 2, 1, 0]
+
+
+def test_a_block_that_warns_comes_before_the_passage_beside_it_that_stops():
+    passage = Crossing(who="Ash", before=None, link=None, after=BLOCK)
+    link = cause("link-too-hard", 1.0, passage=passage)
+    pace = cause("too-fast-to-dance", 2.0, severity="warn", blocks=(BLOCK,))
+    other = SimpleNamespace(path=("timeline", 4), start=30.0)
+    far = cause("too-fast-to-dance", 0.5, severity="warn", blocks=(other,))
+    assert offers.in_order([link, far, pace]) == [pace, link, far]
 
 
 @pytest.fixture
@@ -101,7 +120,7 @@ def test_what_follows_from_another_says_so_and_what_has_no_mend_says_what_was_tr
     told["tether-slack"] = ("a cycle of 2 beats", "another")
     clears["tether-slack"] = ("hits-floor",)
     found = [
-        cause("hits-floor", 3.0, severity="warn"), cause("tether-slack", 3.0, blocks=("b",)),
+        cause("hits-floor", 3.0, severity="warn"), cause("tether-slack", 3.0, blocks=(BLOCK,)),
         cause("self-hit", 4.0),
     ]  # fmt: skip
     words = {one.code: told for one, told in offers.dance_words("show", found).items()}
@@ -110,9 +129,34 @@ def test_what_follows_from_another_says_so_and_what_has_no_mend_says_what_was_tr
         "hits-floor": ("mend the slack tether at 3.1 first; that clears this too",),
         "self-hit": (
             "nothing was found that mends it without harm elsewhere; tried: the cycle, another shift (7 trials)",
-            "see --flown",
+            TELLS_MORE,
         ),
     }
+
+
+def test_a_passage_waits_for_the_mend_of_a_block_beside_it(answers):
+    told, clears = answers
+    told |= {
+        "tether-slack": ("a cycle of 2 beats",),
+        "link-too-hard": ("x",),
+        "needs-a-link": ("y",),
+    }
+    beside = Crossing(who="Ash", before=BLOCK, link=None, after=None)
+    elsewhere = Crossing(
+        who="Ash", before=None, link=None, after=SimpleNamespace(path=("timeline", 9), start=40.0)
+    )
+    found = [
+        cause("tether-slack", 3.0, blocks=(BLOCK,)), cause("link-too-hard", 4.0, passage=beside),
+        cause("needs-a-link", 40.0, passage=elsewhere),
+    ]  # fmt: skip
+    words = {one.code: told for one, told in offers.dance_words("show", found).items()}
+    assert words["link-too-hard"] == (
+        "mend the slack tether at 3.1 first, then check again: what leads there changes with it",
+    )
+    assert words["needs-a-link"] == ("y",)
+    clears["tether-slack"] = ("link-too-hard",)
+    words = {one.code: told for one, told in offers.dance_words("show", found).items()}
+    assert words["link-too-hard"] == ("mend the slack tether at 3.1 first; that clears this too",)
 
 
 def test_mends_are_sought_for_the_first_causes_only(answers):

@@ -328,7 +328,7 @@ def test_the_closest_come_first(monkeypatch):
     monkeypatch.setattr(mends, "required_distances", lambda _show: SimpleNamespace(performers=0.3))
     monkeypatch.setattr(mends, "approaches", lambda *given, **named: asked.append((given, named)))
     monkeypatch.setattr(mends, "conflicts", lambda *_given: found)
-    assert [one.distance for one in mends.too_close(show())] == [0.1, 0.15, 0.2]
+    assert [one.distance for one in mends.too_close(show(results={}))] == [0.1, 0.15, 0.2]
     assert asked == [((DANCERS, 0.0, 48.0), {"required": 0.3, "minima": False})]
 
 
@@ -377,12 +377,11 @@ def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_nea
     ]  # fmt: skip
     asked = []
 
-    def boundaries(*given, **named):
-        asked.append((given, named))
+    def boundaries_of(show):
+        asked.append(show)
         return Told(clearances=rows)
 
-    monkeypatch.setattr(mends, "required_distances", lambda _show: "required")
-    monkeypatch.setattr(mends, "boundaries", boundaries)
+    monkeypatch.setattr(mends.keeping_clear, "boundaries_of", boundaries_of)
     monkeypatch.setattr(mends.keeping_clear, "CHECK", spacing)
     mild = check("d", can_fail=False)  # is not run: notes are no harm
     made = {
@@ -390,12 +389,13 @@ def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_nea
         "trajectories": (spacing, mild, check("c")),
     }
     monkeypatch.setattr(mends, "checks_of", lambda what: made[what])
-    stops, near = mends._floor_faults(show(tempo="tempo", venue="venue"))
+    own = show(results={})
+    stops, near = mends._floor_faults(own)
     assert near == {("Ash", "post"): 0.6, ("Birch", "post"): 0.9, ("Ash", "wall"): 2.0}
     assert stops == Counter(
         {(code, ("Ash",), "", rank): 1 for code in "ab" for rank in ("stop", "warn")}
     )
-    assert asked == [((DANCERS, "tempo", "venue", "required"), {"start": 0.0, "end": 48.0})]
+    assert asked == [own]
     monkeypatch.setattr(mends, "Outcome", Told)
     assert mends._trajectory_faults(show()) == Counter(
         {("c", ("Ash",), "", rank): 1 for rank in ("stop", "warn")}

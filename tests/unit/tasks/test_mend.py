@@ -22,7 +22,7 @@ def file(tmp_path, monkeypatch):
         return Mended(text="title: joined\n", done=("a join",), left=())
 
     def spaced(_text, _file, _song, *, progress, made, most=9):
-        made(Mended(text="title: one\n", done=("one",), left=()))
+        made(lambda: Mended(text="title: one\n", done=("one",), left=()))
         return Mended(text="title: both\n", done=("one", "two"), left=("three",))
 
     monkeypatch.setattr(mend, "mended_dance", joined)
@@ -75,7 +75,7 @@ def test_a_file_saved_meanwhile_is_not_overwritten(file, monkeypatch):
 def test_a_file_saved_before_an_interruption_is_not_overwritten(file, monkeypatch):
     def spaced(_text, _file, _song, *, progress, made, most=9):
         file.write_text("title: mine\n", encoding="utf-8")
-        made(Mended(text="title: one\n", done=("one",), left=()))
+        made(lambda: Mended(text="title: one\n", done=("one",), left=()))
         raise KeyboardInterrupt
 
     monkeypatch.setattr(mend, "mended_spacing", spaced)

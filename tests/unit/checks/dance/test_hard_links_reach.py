@@ -48,6 +48,9 @@ def test_reach_on_a_link_is_that_of_the_moved_body(beyond, carriage, far):
         (left,) = reach_left(
             trajectory, [span.start, span.end], side="right", body=BODY, carriage=carriage
         )
-        said = _too_far(BODY, left)
-        assert bool(said) == far
-        assert not said or "with an arm of 0.682 m" in said
+        why = _too_far(BODY, left)
+        assert (why is not None) == far
+        if why is not None:
+            said, figure = why
+            assert "with an arm of 0.682 m" in said
+            assert figure.value == BODY.arm_length - left.value > figure.limit == BODY.arm_length
