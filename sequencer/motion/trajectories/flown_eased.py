@@ -34,7 +34,7 @@ from sequencer.motion.trajectories.flown_hand import (
     through_knots,
 )
 
-EASED_KNOTS = 24  # a beat
+EASED_KNOTS = 12  # a beat, as many as a period has
 AROUND_STRETCH = 1.0  # [beats] beyond the stretch, by which the states at its ends are known
 _FINER = 96  # knots of a beat, for those
 _TEMPO_AROUND = 8.0  # [beats] after which another smoothing of the tempo has died away
