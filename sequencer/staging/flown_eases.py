@@ -83,8 +83,7 @@ def _windows(hand: FlownHand, limits: FlownLimits, ground: Ground) -> list[tuple
     step, first = hand.head.step, hand.head.start
     knots: Floats = first + np.arange(len(hand.pull), dtype=np.float64) * step
     # at the knots and half way, as what is strained is told
-    looks: Floats = first + np.arange(2 * len(hand.pull) - 1, dtype=np.float64) * (step / 2.0)
-    seen = np.linalg.norm(hand.hand.at(looks, 2), axis=-1) * ground.beats_a_second(looks) ** 2
+    seen = hand.pushes(ground.beats_a_second)
     push = np.array(seen[::2])
     push[:-1] = np.maximum(push[:-1], seen[1::2])
     push[1:] = np.maximum(push[1:], seen[1::2])

@@ -162,7 +162,7 @@ class _OnPaths(NamedTuple):
 
 def _flown_dancer(show: Staged, dancer: Dancer, progress: Progress | None) -> Dancer:
     """A performer on flown paths; known by all that decides them."""
-    key = _key(show, dancer)
+    key = performer_key(show, dancer)
 
     def work() -> _OnPaths:
         if key is None:
@@ -178,8 +178,16 @@ def _flown_dancer(show: Staged, dancer: Dancer, progress: Progress | None) -> Da
     return replace(dancer, trajectories=own.trajectories, deviation=own.deviation)
 
 
-def _key(show: Staged, dancer: Dancer) -> bytes | None:
-    """All that decides how a performer flies; None if that is not known."""
+def performer_key(show: Staged, dancer: Dancer) -> bytes | None:
+    """All that decides how a performer flies; None if that is not known.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    dancer : Dancer
+        Of it.
+    """
     carriage, tempo = dancer.carriage, show.tempo
     try:
         return content_key(
@@ -349,30 +357,67 @@ def strains(flown: FlownShow) -> tuple[Strain, ...]:
     ----------
     flown : FlownShow
     """
-    show, out = flown.staged, []
-    limit = show.show.limits.hand_acceleration * STRAINED
-    for dancer in show.dancers:
-        for side, hand in dancer.trajectories.items():
-            if not isinstance(hand, FlownHand):
-                continue
-            for course in hand.courses:
-                if course.flown and course.end - course.start > _SHORT:
-                    pull = hand.least_pull(course)
-                    pushed = hand.hand_acceleration(course, show.tempo.beats_per_second)
-                    spare = _spare_reach(dancer, side, hand, course)
-                    if pull < LEAST_PULL or pushed > limit or spare < -_OUT:
-                        moving = _moves(dancer, course)
-                        out.append(Strain(dancer.name, side, course, pull, pushed, spare, moving))
+    show = flown.staged
+    out = []
+    for dancer, drawn in zip(show.dancers, flown.drawn.dancers, strict=True):
+        key = performer_key(flown.drawn, drawn)
+        rows = recent(
+            "strained hands", None if key is None else (b"strained", key),
+            partial(_strained, show, dancer), most=_MOST_PERFORMERS,
+            record=lambda own: [list(each) for each in own],
+            restore=lambda record: [_Row(*each) for each in record],
+        )  # fmt: skip
+        for row in rows:
+            hand = dancer.trajectories[row.side]
+            if isinstance(hand, FlownHand):
+                course = hand.courses[row.course]
+                out.append(
+                    Strain(
+                        dancer.name, row.side, course, row.least_pull, row.hand_acceleration,
+                        row.spare_reach, _moves(dancer, course),
+                    )
+                )  # fmt: skip
     return tuple(sorted(out, key=lambda each: (each.course.start, each.who, each.side)))
 
 
-def _spare_reach(dancer: Dancer, side: Side, hand: FlownHand, course: Course) -> float:
-    """Least arm's length that is left at some beats of a course [m]."""
-    count = max(int(np.ceil((course.end - course.start) * _LOOKS)), 2)
-    shares: Floats = np.arange(count + 1, dtype=np.float64) / count
-    beats = course.start + (course.end - course.start) * shares
-    beyond = dancer.carriage.beyond(beats, hand.hand.at(beats), side)
-    return float(dancer.body.arm_length - np.max(beyond))
+class _Row(NamedTuple):
+    """A strain as it is kept."""
+
+    side: Side
+    course: int  # place among the hand's courses
+    least_pull: float
+    hand_acceleration: float
+    spare_reach: float
+
+
+def _strained(show: Staged, dancer: Dancer) -> list[_Row]:
+    """What of a performer's hands is strained."""
+    out: list[_Row] = []
+    limit = show.show.limits.hand_acceleration * STRAINED
+    for side, hand in dancer.trajectories.items():
+        if not isinstance(hand, FlownHand):
+            continue
+        spares = _spare_reaches(dancer, side, hand)
+        for k, course in enumerate(hand.courses):
+            if course.flown and course.end - course.start > _SHORT:
+                pull, spare = hand.least_pull(course), spares[k]
+                pushed = hand.hand_acceleration(course, show.tempo.beats_per_second)
+                if pull < LEAST_PULL or pushed > limit or spare < -_OUT:
+                    out.append(_Row(side, k, pull, pushed, spare))
+    return out
+
+
+def _spare_reaches(dancer: Dancer, side: Side, hand: FlownHand) -> list[float]:
+    """Least arm's length that is left at some beats of each course [m]."""
+    looks = []
+    for course in hand.courses:
+        count = max(int(np.ceil((course.end - course.start) * _LOOKS)), 2)
+        shares: Floats = np.arange(count + 1, dtype=np.float64) / count
+        looks.append(course.start + (course.end - course.start) * shares)
+    beats = np.concatenate(looks)
+    spare = dancer.body.arm_length - dancer.carriage.beyond(beats, hand.hand.at(beats), side)
+    starts = np.cumsum([0, *map(len, looks[:-1])])
+    return [float(each) for each in np.minimum.reduceat(spare, starts)]
 
 
 def _moves(dancer: Dancer, course: Course) -> bool:

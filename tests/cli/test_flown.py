@@ -8,7 +8,7 @@ from click.testing import CliRunner
 
 from sequencer.api import check as api_check
 from sequencer.checks import suite
-from sequencer.checks.dance import as_flown
+from sequencer.checks.dance import as_flown, flown_gaps
 from sequencer.cli import main
 from sequencer.cli.progress_line import ProgressLine
 from tests.nothing_kept import nothing_kept
@@ -33,7 +33,7 @@ def show(stage_folder, monkeypatch):
     path = stage_folder / "flown.yaml"
     path.write_text(SHOW, encoding="utf-8")
     monkeypatch.setattr(
-        as_flown,
+        flown_gaps,
         "flown_link",
         lambda _before, _after, beats, _flying: SimpleNamespace(
             broken=() if beats >= 3.0 else ("speed",), residual=1e-7, least_pull=0.5, hand_speed=7.2,
@@ -93,7 +93,7 @@ def test_an_interrupted_call_says_that_nothing_is_lost(show, monkeypatch):
     def struck(*_asked):
         raise KeyboardInterrupt
 
-    monkeypatch.setattr(as_flown, "flown_link", struck)
+    monkeypatch.setattr(flown_gaps, "flown_link", struck)
     result = check(show, "--flown")
     assert result.exit_code != 0
     assert "what was flown is saved; give the same command again to resume" in result.stderr

@@ -7,6 +7,7 @@ the coefficients that count there. Four continuous derivatives.
 Source: C. de Boor, A Practical Guide to Splines, 1978, chapters IX to XI (from memory); a test compares scipy.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 from math import comb
@@ -105,16 +106,17 @@ class EvenSpline:
         order : int
             0 to 4.
         """
-        place = (np.asarray(beats, dtype=np.float64) - self.start) / self.step
-        if self.periodic:
-            place = np.mod(place, self.spans)
-        flat = place.ravel()
-        span = np.clip(np.floor(flat), 0, self.spans - 1).astype(np.int64)
-        within = pieces(np.clip(flat - span, 0.0, 1.0), order) / self.step**order
-        values = within[:, :1] * self.coefficients[span]
-        for j in range(1, DEGREE + 1):
-            values += within[:, j : j + 1] * self.coefficients[span + j]
-        return np.asarray(values.reshape(*place.shape, 3))
+        return self.among(beats, range(order, order + 1))[0]
+
+    def among(self, beats: Floats, orders: range) -> list[Floats]:
+        """Several derivatives, each as `at` gives it.
+
+        Parameters
+        ----------
+        beats : ndarray, shape (...) [beats]
+        orders : range
+        """
+        return together((self,), beats, orders)[0]
 
     def controls(self, order: int) -> Floats:
         """Control points of a derivative on each span, shape (spans, 6 − order, 3) [m per beat^order]."""
@@ -139,6 +141,34 @@ class EvenSpline:
             curve = _halved(curve)
             times //= 2
         return curve
+
+
+def together(curves: Sequence[EvenSpline], beats: Floats, orders: range) -> list[list[Floats]]:
+    """Derivatives of curves that share their knots, curve by curve, each as `EvenSpline.at` gives it.
+
+    Parameters
+    ----------
+    curves : sequence of EvenSpline
+    beats : ndarray, shape (...) [beats]
+    orders : range
+    """
+    first = curves[0]
+    place = (np.asarray(beats, dtype=np.float64) - first.start) / first.step
+    if first.periodic:
+        place = np.mod(place, first.spans)
+    flat = place.ravel()
+    span = np.clip(np.floor(flat), 0, first.spans - 1).astype(np.int64)
+    share = np.clip(flat - span, 0.0, 1.0)
+    taken = [[curve.coefficients[span + j] for j in range(DEGREE + 1)] for curve in curves]
+    out: list[list[Floats]] = [[] for _ in curves]
+    for order in orders:
+        within = pieces(share, order) / first.step**order
+        for own, rows in zip(taken, out, strict=True):
+            values = within[:, :1] * own[0]
+            for j in range(1, DEGREE + 1):
+                values += within[:, j : j + 1] * own[j]
+            rows.append(np.asarray(values.reshape(*place.shape, 3)))
+    return out
 
 
 def _halved(curve: EvenSpline) -> EvenSpline:

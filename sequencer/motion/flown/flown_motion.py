@@ -16,7 +16,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.motion.flown.body_space import CLEARANCE, BodySpace
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between, through
-from sequencer.motion.flown.tether import UP, Flight, drag_of, flight, speed_of
+from sequencer.motion.flown.tether import UP, Flight, drag_of, flight, force, speed_of
 from sequencer.motion.props.prop import Prop
 
 LEAST_PULL = 0.3  # of the head's weight, at every instant
@@ -77,8 +77,17 @@ class FlownMotion:
     def flight(self, beats: Floats) -> Flight:
         """Head, hand and pull at the law's beats, from the law of motion; shape (..., 3), in seconds."""
         beat, prop = self.flying.beat, self.flying.prop
-        path = [self.head.at(beats, order) / beat**order for order in range(DEGREE)]
+        seen = self.head.among(beats, range(DEGREE))
+        path = [own / beat**order for order, own in enumerate(seen)]
         return flight(tuple(path), length=prop.length, drag=drag_of(prop))
+
+    def places(self, beats: Floats) -> tuple[Floats, Floats]:
+        """Head and hand alone, as `flight` gives them; each shape (..., 3) [m]."""
+        beat, prop = self.flying.beat, self.flying.prop
+        head, rate, bent = self.head.among(beats, range(3))
+        pulled = force(rate / beat, bent / beat**2, drag_of(prop))
+        way = pulled / np.linalg.norm(pulled, axis=-1, keepdims=True)
+        return head, head + prop.length * way
 
     @cached_property
     def hand(self) -> EvenSpline:

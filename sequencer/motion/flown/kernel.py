@@ -83,6 +83,7 @@ from sequencer.motion.flown.kernel_places import (
     Given,
 )
 from sequencer.motion.flown.kernel_points import (
+    apart,
     by_copy,
     by_path,
     hurried,
@@ -500,6 +501,6 @@ def solve(ints: Ints, floats: Floats) -> None:
 
 # in the order in which they use each other
 FUNCTIONS: Sequence[FunctionType] = (
-    nearest, push, touching, hurried, by_copy, by_path, spread, gathered, figures, factored, backed,
+    nearest, apart, push, touching, hurried, by_copy, by_path, spread, gathered, figures, factored, backed,
     promised_by, newton, solve,
 )  # type: ignore[assignment]  # fmt: skip

@@ -99,4 +99,5 @@ AT_NEAR = 1107  # (5,)
 AT_CROSS = 1112  # (3, 3)
 AT_INWARD = 1121
 AT_HEAD_OFF = 1124  # head from where it is drawn [m]
-KERNEL_WORK = 1127
+AT_MIDDLE = 1127  # (3,) of the tether [m, body frame]
+KERNEL_WORK = 1130

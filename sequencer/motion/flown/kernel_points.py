@@ -25,6 +25,7 @@ from sequencer.motion.flown.kernel_places import (
     AT_INWARD,
     AT_LOAD,
     AT_LOW,
+    AT_MIDDLE,
     AT_MOVED,
     AT_NEAR,
     AT_NORMAL,
@@ -37,11 +38,14 @@ from sequencer.motion.flown.kernel_places import (
     AT_SLIP,
     AT_SLIPPING,
     AT_SLOPE,
+    AT_THICK,
     AT_THIN,
     AT_TRUNK,
     AT_TURNING,
     AT_WAY,
 )
+
+_ROUNDED = 1e-9  # [m] far more than rounding
 
 
 def nearest(w: Floats, start: int, b: Floats, at: int) -> float:
@@ -74,6 +78,16 @@ def nearest(w: Floats, start: int, b: Floats, at: int) -> float:
     w[AT_NEAR] = s
     w[AT_NEAR + 1] = t
     return sqrt(square)
+
+
+def apart(w: Floats, enough: float, b: Floats, at: int) -> bool:
+    """Whether the middle of the tether is farther than some length and half a segment of b from the middle of that segment."""
+    off = 0.0
+    size = 0.0
+    for i in range(3):
+        off += (w[AT_MIDDLE + i] - 0.5 * (b[at + i] + b[at + 3 + i])) ** 2
+        size += (b[at + 3 + i] - b[at + i]) ** 2
+    return sqrt(off) - 0.5 * sqrt(size) > enough
 
 
 def push(w: Floats, cost: float, frames: Floats, frame: int, depth: float, share: float) -> float:
@@ -134,8 +148,22 @@ def touching(
         w[AT_NORMAL + 2] = 1.0
         total += push(w, cost, frames, frame, under, 1.0)
     count = len(bodies) // 7
+    half = 0.0
+    for i in range(3):
+        w[AT_MIDDLE + i] = 0.5 * (w[AT_SEEN + i] + w[AT_SEEN + 3 + i])
+        half += (w[AT_SEEN + 3 + i] - w[AT_MIDDLE + i]) ** 2
+    half = sqrt(half)
     for c in range(count + moving):
-        # a ball about the tether tells first whether they can touch
+        # balls about the tether and the capsule tell first whether they can touch
+        if c < count:
+            enough = bodies[7 * c + 6] + max(room[AT_THIN], room[AT_THICK])
+            if apart(w, half + enough + _ROUNDED, bodies, 7 * c):
+                continue
+        else:
+            at = mate + 7 * (c - count)
+            enough = mates[at + 6] + max(room[AT_THIN], room[AT_THICK])
+            if apart(w, half + enough + _ROUNDED, mates, at):
+                continue
         for own in range(2):
             start = AT_SEEN if own == 0 else AT_SEEN + 3
             if c < count:
@@ -310,26 +338,58 @@ def by_path(w: Floats, share: float, weight: float) -> None:
 
 
 def spread(w: Floats, pieces: Floats, piece: int, stride: int, orders: int) -> None:
-    """Add one point's derivatives to `load` and `block` of its span."""
+    """Add one point's derivatives to `load` and `block` of its span; unrolled, for this is where most of the time goes."""
     for j in range(6):
-        for i in range(3):
-            x = 0.0
-            for o in range(orders):
-                x += pieces[piece + stride * o + j] * w[AT_SLOPE + 3 * o + i]
-            w[AT_LOAD + 3 * j + i] += x
-            for m in range(3 * orders):
-                x = 0.0
-                for o in range(orders):
-                    x += pieces[piece + stride * o + j] * w[AT_BEND + 15 * (3 * o + i) + m]
-                w[AT_HALF + 15 * (3 * j + i) + m] = x
-    for j in range(6):
-        for i in range(3):
-            for q in range(j + 1):
+        p0 = pieces[piece + j]
+        p1 = pieces[piece + stride + j]
+        p2 = pieces[piece + 2 * stride + j]
+        if orders == 3:
+            for i in range(3):
+                w[AT_LOAD + 3 * j + i] += (
+                    p0 * w[AT_SLOPE + i] + p1 * w[AT_SLOPE + 3 + i] + p2 * w[AT_SLOPE + 6 + i]
+                )
+                row, at = AT_HALF + 15 * (3 * j + i), AT_BEND + 15 * i
+                for m in range(9):
+                    w[row + m] = p0 * w[at + m] + p1 * w[at + 45 + m] + p2 * w[at + 90 + m]
+        else:
+            p3 = pieces[piece + 3 * stride + j]
+            p4 = pieces[piece + 4 * stride + j]
+            for i in range(3):
+                w[AT_LOAD + 3 * j + i] += (
+                    p0 * w[AT_SLOPE + i]
+                    + p1 * w[AT_SLOPE + 3 + i]
+                    + p2 * w[AT_SLOPE + 6 + i]
+                    + p3 * w[AT_SLOPE + 9 + i]
+                    + p4 * w[AT_SLOPE + 12 + i]
+                )
+                row, at = AT_HALF + 15 * (3 * j + i), AT_BEND + 15 * i
+                for m in range(15):
+                    w[row + m] = (
+                        p0 * w[at + m]
+                        + p1 * w[at + 45 + m]
+                        + p2 * w[at + 90 + m]
+                        + p3 * w[at + 135 + m]
+                        + p4 * w[at + 180 + m]
+                    )
+    for q in range(6):
+        p0 = pieces[piece + q]
+        p1 = pieces[piece + stride + q]
+        p2 = pieces[piece + 2 * stride + q]
+        if orders == 3:
+            for row in range(3 * q, 18):
+                at, to = AT_HALF + 15 * row, AT_BLOCK + 18 * row + 3 * q
                 for m in range(3):
-                    x = 0.0
-                    for o in range(orders):
-                        x += (
-                            w[AT_HALF + 15 * (3 * j + i) + 3 * o + m]
-                            * pieces[piece + stride * o + q]
-                        )
-                    w[AT_BLOCK + 18 * (3 * j + i) + 3 * q + m] += x
+                    w[to + m] += p0 * w[at + m] + p1 * w[at + 3 + m] + p2 * w[at + 6 + m]
+        else:
+            p3 = pieces[piece + 3 * stride + q]
+            p4 = pieces[piece + 4 * stride + q]
+            for row in range(3 * q, 18):
+                at, to = AT_HALF + 15 * row, AT_BLOCK + 18 * row + 3 * q
+                for m in range(3):
+                    w[to + m] += (
+                        p0 * w[at + m]
+                        + p1 * w[at + 3 + m]
+                        + p2 * w[at + 6 + m]
+                        + p3 * w[at + 9 + m]
+                        + p4 * w[at + 12 + m]
+                    )

@@ -304,11 +304,17 @@ def _period_of(
 
 def _record_of(period: FlownPeriod) -> list[Any]:
     own = period.head.coefficients[: period.head.spans]
-    return [own.ravel().tolist(), period.alike, period.residual, period.moved.tolist()]
+    return [
+        own.ravel().tolist(),
+        period.alike,
+        period.residual,
+        period.moved.tolist(),
+        list(period.broken),
+    ]
 
 
 def _period_from(law: Law, flying: Flying, plain: _Plain, record: list[Any]) -> FlownPeriod:
-    numbers, alike, residual, place = record
+    numbers, alike, residual, place, broken = record
     own: Floats = np.array(numbers).reshape(-1, 3)
     moved: Floats = np.array(place)
     if plain.mirrored:
@@ -317,5 +323,6 @@ def _period_from(law: Law, flying: Flying, plain: _Plain, record: list[Any]) -> 
         start=-plain.shift, step=law.period / len(own), coefficients=closed(own), periodic=True
     )
     return FlownPeriod(
-        law=law, flying=flying, head=head, alike=alike, residual=residual, moved=moved
-    )
+        law=law, flying=flying, head=head, alike=alike, residual=residual, moved=moved,
+        told=tuple(broken),
+    )  # fmt: skip

@@ -21,6 +21,7 @@ from sequencer.motion.laws.phases import CosineSteps, Phase, Steps, Wave, smooth
 from sequencer.motion.laws.rotations import Turn, Vector
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.laws.transforms import Mirrored, Retimed
+from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.hand_paths import BOUND_PIECES, Piecewise
 from sequencer.motion.trajectories.link_law import LinkLaw
 
@@ -240,7 +241,12 @@ class _Loose:
         parts = np.empty((needed.rows, 3, len(rows)))
         for row in np.unique(rows):
             chosen = np.flatnonzero(rows == row)
-            seen = self.laws[row].at(beats[chosen])
+            law = self.laws[row]
+            if isinstance(law, FlownHand) and not needed.plane:
+                for k, part in enumerate(law.line(beats[chosen], needed.hand, needed.tether)):
+                    parts[k][:, chosen] = part.T
+                continue
+            seen = law.at(beats[chosen])
             hand = (seen.hand, seen.hand_rate, seen.hand_acceleration)[: needed.hand]
             tether = (seen.tether, seen.tether_rate, seen.tether_acceleration)[: needed.tether]
             for k, part in enumerate((*hand, *tether, *([seen.plane] * needed.plane))):

@@ -6,6 +6,7 @@ its law, standing still. Frame: body frame [m].
 
 from collections.abc import Sequence
 from dataclasses import astuple, dataclass, replace
+from functools import cached_property
 from math import ceil, isfinite
 from typing import Any
 
@@ -13,7 +14,7 @@ import numpy as np
 
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import UPRIGHT
-from sequencer.kept import remembering
+from sequencer.kept import content_key, recent, remembering
 from sequencer.motion.flown.flown_motion import FlownLimits, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.laws.carriage import Carriage
@@ -28,6 +29,7 @@ FAR_TOO_SLOW = 0.45  # of the same: a fifth of the pull at the top
 _LOOKS = 64  # a beat, at which the drawn tether is looked at
 READS_SOFT = 0.15  # [m] root mean square of a head off its drawing; above it the pattern reads soft
 UNSETTLED = 1e-2  # residual above which a search has not converged
+_MOST_LOOKED_AT = 20_000  # blocks
 _SPARE = 0.02  # [m] on top of what is seen at the looks
 
 
@@ -70,13 +72,19 @@ class FlownFigures:
         return ceil(100.0 * farthest) / 100.0 + _SPARE
 
 
-def _restored(record: Sequence[Any]) -> FlownFigures:
+def figures_record(figures: FlownFigures) -> list[Any]:
+    """Figures as JSON values."""
+    return list(astuple(figures))
+
+
+def restored_figures(record: Sequence[Any]) -> FlownFigures:
+    """The inverse of `figures_record`."""
     *values, broken = record
     names = FlownFigures.__dataclass_fields__
     return FlownFigures(**dict(zip(names, (*values, tuple(broken)), strict=True)))
 
 
-@remembering(record=astuple, restore=_restored)
+@remembering(record=figures_record, restore=restored_figures)
 def flown_figures(law: Law, flying: Flying) -> FlownFigures:
     """The figures of a law's period as one hand can fly it.
 
@@ -110,7 +118,7 @@ def flown_figures(law: Law, flying: Flying) -> FlownFigures:
     )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+@dataclass(frozen=True, kw_only=True, eq=False)
 class FlyingHand:
     """One hand with a passive prop through a show."""
 
@@ -120,6 +128,16 @@ class FlyingHand:
     tempo: TempoMap
     limits: FlownLimits
 
+    @cached_property
+    def _known(self) -> dict[tuple[float, float], Flying]:
+        """Who flies what, of what was asked before."""
+        return {}
+
+    @cached_property
+    def _unlit(self) -> Prop:
+        """The prop without its flame: it flies alike."""
+        return replace(self.prop, flame_reach=0.0)
+
     def flying(self, start: float, end: float) -> Flying:
         """Who flies what, from one beat to another, in the posture held there and at the fastest tempo.
 
@@ -128,14 +146,17 @@ class FlyingHand:
         start, end : float
             [show beats]
         """
-        return Flying(
-            prop=replace(self.prop, flame_reach=0.0),  # an unlit prop flies alike
-            body=self.carriage.body,
-            side=self.side,
-            tempo=max(float(round(60.0 * self.tempo.fastest(start, end))), 1.0),
-            posture=self.carriage.held_between(start, end) or UPRIGHT,
-            limits=self.limits,
-        )
+        found = self._known.get((start, end))
+        if found is None:
+            found = self._known[start, end] = Flying(
+                prop=self._unlit,
+                body=self.carriage.body,
+                side=self.side,
+                tempo=max(float(round(60.0 * self.tempo.fastest(start, end))), 1.0),
+                posture=self.carriage.held_between(start, end) or UPRIGHT,
+                limits=self.limits,
+            )
+        return found
 
     def worth_flying(self, block: Span, share: float = WORTH_FLYING) -> bool:
         """Whether a search is likely to end well: the drawn tether is taut, or would be at a little more than this tempo.
@@ -151,13 +172,26 @@ class FlyingHand:
         law = block.law
         if not (self.prop.flexible and isfinite(law.period)):
             return False
-        beats = np.arange(max(ceil(_LOOKS * law.period), _LOOKS)) / _LOOKS
         faster = self.flying(block.start, block.end).tempo / 60.0 / share
-        felt = pull(law.at(beats), length=self.prop.length, mass=1.0, beats_per_second=faster)
-        return bool(np.min(felt) > 0.0)
+        length = self.prop.length
+        try:
+            key = content_key("taut at the looks", law, faster, length)
+        except TypeError:  # a law of another package
+            key = None
+        return recent(
+            "taut at the looks", key, lambda: _taut(law, faster, length), most=_MOST_LOOKED_AT,
+            record=bool, restore=bool,
+        )  # fmt: skip
 
     def figures(self, block: Span) -> FlownFigures | None:
         """A block as flown; None where nothing is flown: its law does not repeat, or the prop is rigid."""
         if not (self.prop.flexible and isfinite(block.law.period)):
             return None
         return flown_figures(block.law, self.flying(block.start, block.end))
+
+
+def _taut(law: Law, beats_per_second: float, length: float) -> bool:
+    """Whether a drawn tether is taut at every look of a period."""
+    beats = np.arange(max(ceil(_LOOKS * law.period), _LOOKS)) / _LOOKS
+    felt = pull(law.at(beats), length=length, mass=1.0, beats_per_second=beats_per_second)
+    return bool(np.min(felt) > 0.0)

@@ -78,8 +78,7 @@ class Stay:
     def at(self, beats: Floats) -> tuple[Floats, Floats]:
         """Head and hand at show beats, each shape (n, 3) [m, body frame]."""
         if self.flown and self.period is not None:
-            seen = self.period.flight(beats - self.span.origin)
-            return seen.head, seen.hand
+            return self.period.places(beats - self.span.origin)
         drawn = self.span.at(beats)
         return drawn.head(self.flying.prop.length), drawn.hand
 
@@ -320,5 +319,4 @@ def _bridge(passage: Passage) -> Course:
 
 
 def _flown_at(link: FlownMotion, origin: float, beats: Floats) -> tuple[Floats, Floats]:
-    seen = link.flight(beats - origin)
-    return seen.head, seen.hand
+    return link.places(beats - origin)

@@ -9,7 +9,7 @@ Source: the chain rule. Frames: stage frame [m] for the path, body frame [m] for
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, partial
 from math import comb
 from typing import Any
 
@@ -34,7 +34,10 @@ from sequencer.motion.trajectories.flown_hand import (
     through_knots,
 )
 
-EASED_KNOTS = 24  # a beat
+EASED_KNOTS = (
+    12,
+    24,
+)  # a beat, as many as a period has; and twice as many where those do not hold the limits
 AROUND_STRETCH = 1.0  # [beats] beyond the stretch, by which the states at its ends are known
 _FINER = 96  # knots of a beat, for those
 _TEMPO_AROUND = 8.0  # [beats] after which another smoothing of the tempo has died away
@@ -153,13 +156,21 @@ def eased(stretch: StrainedStretch) -> Course | None:
     numbers = work()
     if numbers is None:
         return None
-    return _Eased(stretch, numbers, _step(stretch)).course(key)
+    step = (stretch.end - stretch.start) / (len(numbers) - DEGREE)
+    return _Eased(stretch, numbers, step).course(key)
 
 
 def _sought(stretch: StrainedStretch) -> Floats | None:
-    problem, start, step = _problem(stretch)
-    found = held_to_limits(problem, start, lambda own: _Eased(stretch, own.unknown, step, own))
-    return None if found.missed() else found.unknown
+    for knots in EASED_KNOTS:
+        problem, start, step = _problem(stretch, knots)
+        found = held_to_limits(problem, start, partial(_found_for, stretch, step))
+        if not found.missed():
+            return found.unknown
+    return None
+
+
+def _found_for(stretch: StrainedStretch, step: float, own: Optimum) -> "_Eased":
+    return _Eased(stretch, own.unknown, step, own)
 
 
 class _Eased:
@@ -207,9 +218,9 @@ def _factors(stretch: StrainedStretch, beats: Floats) -> Floats:
     return by_time(np.stack([stretch.rate.at(beats, order)[:, 0] for order in range(4)]))
 
 
-def _problem(stretch: StrainedStretch) -> tuple[Problem, Floats, float]:
-    """The problem, coefficients to start from, and the step [beats]."""
-    step = _step(stretch)
+def _problem(stretch: StrainedStretch, knots: int) -> tuple[Problem, Floats, float]:
+    """The problem with some knots a beat, coefficients to start from, and the step [beats]."""
+    step = _step(stretch, knots)
     spans = round((stretch.end - stretch.start) / step)
     beats = stretch.start + (np.arange(spans, dtype=np.float64)[:, None] + GAUSS_PLACES) * step
     flat = beats.ravel()
@@ -245,10 +256,10 @@ def _problem(stretch: StrainedStretch) -> tuple[Problem, Floats, float]:
     return problem, start, step
 
 
-def _step(stretch: StrainedStretch) -> float:
+def _step(stretch: StrainedStretch, knots: int) -> float:
     """Of the knots of what is sought [beats]."""
     length = stretch.end - stretch.start
-    return length / max(int(np.ceil(length * EASED_KNOTS)), 2 * DEGREE)
+    return length / max(int(np.ceil(length * knots)), 2 * DEGREE)
 
 
 def _layout(spans: int, step: float, paced: Floats, frames: Floats, origins: Floats) -> CurveLayout:

@@ -26,8 +26,8 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.kept import content_key, kept_on_disk, known_on_disk, recent
-from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between, pieces
-from sequencer.motion.flown.tether import force, held
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between, pieces, together
+from sequencer.motion.flown.tether import force, held, turning
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.phases import smooth_step
@@ -119,10 +119,38 @@ class FlownHand:
     ) -> float:
         """Largest acceleration of the hand in the body's frame at the knots of a course and half way between [m/s²]."""
         knots = self._knots(course)
-        places: Floats = np.arange(2 * knots.start, 2 * knots.stop - 1, dtype=np.float64)
+        return float(np.max(self.pushes(beats_a_second, knots.start, knots.stop - 1)))
+
+    def pushes(
+        self, beats_a_second: Callable[[Floats], Floats], first: int = 0, last: int | None = None
+    ) -> Floats:
+        """Acceleration of the hand in the body's frame at knots and half way between, shape (2·(last − first) + 1,) [m/s²].
+
+        Parameters
+        ----------
+        beats_a_second : callable
+            As in `Ground`.
+        first, last : int
+            Knots, counted from its start; all of them if not given.
+        """
+        end = len(self.pull) - 1 if last is None else last
+        places: Floats = np.arange(2 * first, 2 * end + 1, dtype=np.float64)
         beats = self.head.start + places * (self.head.step / 2.0)
-        size = np.linalg.norm(self.hand.at(beats, 2), axis=-1)
-        return float(np.max(size * beats_a_second(beats) ** 2))
+        size = self._bent[2 * first : 2 * end + 1]
+        return np.asarray(size * beats_a_second(beats) ** 2)
+
+    @cached_property
+    def _bent(self) -> Floats:
+        """Size of the hand's second derivative at its knots and half way between [m/beat²]."""
+        own, step = self.hand.coefficients, self.hand.step
+        out: Floats = np.empty(2 * self.hand.spans + 1)
+        for half in range(2):
+            taps = pieces(np.array([half / 2.0]), 2)[0] / step**2
+            count = self.hand.spans + 1 - half
+            # the sixth piece is zero at a knot: the last knot needs no more coefficients than there are
+            bent = sum(taps[j] * own[j : j + count] for j in range(DEGREE + half))
+            out[half::2] = np.linalg.norm(bent, axis=-1)
+        return out
 
     def _knots(self, course: Course) -> slice:
         first, last = (
@@ -133,9 +161,29 @@ class FlownHand:
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...); the tether is the direction from hand to head."""
         beats = np.asarray(beats, dtype=np.float64)
-        hand = [self.hand.at(beats, order) for order in range(3)]
-        line = [self.head.at(beats, order) - own for order, own in enumerate(hand)]
+        hand, head = together((self.hand, self.head), beats, range(3))
+        line = [end - own for end, own in zip(head, hand, strict=True)]
         return held(hand, line, self.drawn.at(beats).plane)
+
+    def line(self, beats: Floats, hand: int, tether: int) -> list[Floats]:
+        """Some of its state: the hand's place and derivatives, `hand` in all, then those of the tether; each shape (n, 3).
+
+        Parameters
+        ----------
+        beats : ndarray, shape (n,) [show beats]
+        hand, tether : int
+            0 to 3.
+        """
+        held_by, ends = together((self.hand, self.head), beats, range(max(hand, tether)))
+        apart = [end - own for end, own in zip(ends, held_by, strict=True)][:tether]
+        out = held_by[:hand]
+        if apart:
+            size = np.linalg.norm(apart[0], axis=-1, keepdims=True)
+            out.append(np.asarray(apart[0] / size))
+        if len(apart) > 1:
+            still = apart[2] if len(apart) > 2 else np.zeros_like(apart[0])
+            out += turning(apart[0], apart[1], still)[: len(apart) - 1]
+        return out
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
         """Proven bounds on contiguous pieces that cover [start, end]."""

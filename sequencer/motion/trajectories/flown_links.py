@@ -10,6 +10,7 @@ Frame: body frame [m].
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property, partial
 from math import inf
 from typing import Any, NamedTuple
 
@@ -30,7 +31,7 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.link_law import LinkLaw, law_record, restored_law
-from sequencer.motion.trajectories.link_search import every_way
+from sequencer.motion.trajectories.link_search import EveryWay, every_way
 
 LINK_KNOTS = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24
@@ -102,16 +103,21 @@ class FlownLink(FlownMotion):
         First-order residual of the optimum: the share of the value that a further step promises.
     beside_gap : float
         Least distance of the prop from the other hand's in the whole link [m], at the looks; inf if that was not looked at.
+    told : tuple of str, optional
+        What `broken` says, if it is kept; else it is worked out.
     """
 
     beats: float
     drawn: LinkLaw
     residual: float
     beside_gap: float = inf
+    told: tuple[str, ...] | None = None
 
-    @property
+    @cached_property
     def broken(self) -> tuple[str, ...]:
         """Names of the limits that are not held: pull, speed, acceleration, reach and the other prop; empty if it flies."""
+        if self.told is not None:
+            return self.told
         return (*self.overstepped(), *(() if self.beside_gap >= LEAST_BESIDE else ("other prop",)))
 
 
@@ -124,7 +130,7 @@ class _Bridge(NamedTuple):
     unlikely: float
     start: float  # [beats] of the link
     end: float
-    drawn: LinkLaw
+    drawn: Callable[[], LinkLaw]
     first: HeadState
     last: HeadState
     middle: Floats  # (places, 3) [1] tether on the way
@@ -240,10 +246,10 @@ def _searched(
     firsts: _States, lasts: _States, beats: float, flying: Flying, other: _Other | None
 ) -> FlownLink:
     """The likeliest bridge that flies, or else the one that misses least."""
-    bridges = _unlike(_bridges(firsts, lasts, beats, flying, other))
+    most = MOST_TRIED if other is None else MOST_TRIED_BESIDE
     best: FlownLink | None = None
     rank: tuple[int, float, float] = (0, inf, inf)
-    for bridge in bridges[: MOST_TRIED if other is None else MOST_TRIED_BESIDE]:
+    for bridge in _unlike(_bridges(firsts, lasts, beats, flying, other), most):
         link = _flown(bridge, beats, flying, other)
         own = _rank(link, bridge)
         if best is None or own < rank:
@@ -255,13 +261,15 @@ def _searched(
     return best
 
 
-def _unlike(bridges: Iterable[_Bridge]) -> list[_Bridge]:
-    """Bridges, the likeliest first; of those whose ways are nearly the same, one."""
+def _unlike(bridges: Iterable[_Bridge], most: int) -> list[_Bridge]:
+    """The likeliest bridges, the likeliest first; of those whose ways are nearly the same, one."""
     out: list[_Bridge] = []
     for bridge in sorted(bridges, key=lambda each: each.unlikely):
-        same = (each for each in out if each[1:3] == bridge[1:3])
+        same = (each for each in out if (each.start, each.end) == (bridge.start, bridge.end))
         if not any(np.max(np.abs(each.middle - bridge.middle)) < _ALIKE for each in same):
             out.append(bridge)
+            if len(out) == most:
+                break
     return out
 
 
@@ -269,19 +277,20 @@ def _bridges(
     firsts: _States, lasts: _States, beats: float, flying: Flying, other: _Other | None
 ) -> Iterator[_Bridge]:
     """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
+    shares: Floats = np.linspace(0.0, 1.0, _LOOKS, dtype=np.float64)
     for start, first in firsts.items():
         for end, last in lasts.items():
             if not _fits(start, end, beats):
                 continue
-            ways = every_way(motion_of(first, flying), motion_of(last, flying), end - start)
-            looks = np.linspace(0.0, end - start, _LOOKS, dtype=np.float64)
-            seen = [law.at(looks) for law in ways]
-            unlikely = _unlikely(seen, flying)
+            length = end - start
+            ways = every_way(motion_of(first, flying), motion_of(last, flying), length, shares)
+            unlikely = _unlikely(ways, flying)
             if other is not None:
-                unlikely = unlikely + _near(seen, start + looks, flying, other.beside)
+                unlikely = unlikely + _near(ways, start + shares * length, flying, other.beside)
                 unlikely = unlikely + (_FAR_OFF if other.gap(start, end) < LEAST_BESIDE else 0.0)
-            for law, drawn, each in zip(ways, seen, unlikely.tolist(), strict=True):
-                yield _Bridge(each, start, end, law, first, last, drawn.tether[_MIDDLES])
+            for k, each in enumerate(unlikely.tolist()):
+                middle = ways.tether[k, _MIDDLES]
+                yield _Bridge(each, start, end, partial(ways.law, k), first, last, middle)
 
 
 def _record_of(link: FlownLink) -> list[Any]:
@@ -293,11 +302,12 @@ def _record_of(link: FlownLink) -> list[Any]:
         drawn,
         link.residual,
         link.beside_gap,
+        list(link.broken),
     ]
 
 
 def _link_from(record: Sequence[Any], beats: float, flying: Flying) -> FlownLink:
-    start, step, coefficients, drawn, residual, gap = record
+    start, step, coefficients, drawn, residual, gap, broken = record
     return FlownLink(
         flying=flying,
         head=EvenSpline(start=start, step=step, coefficients=np.array(coefficients)),
@@ -305,6 +315,7 @@ def _link_from(record: Sequence[Any], beats: float, flying: Flying) -> FlownLink
         drawn=restored_law(drawn),
         residual=residual,
         beside_gap=gap,
+        told=tuple(broken),
     )
 
 
@@ -321,36 +332,30 @@ def _hurry(bridge: _Bridge, flying: Flying) -> float:
     return HURRIED * max(*ends, UNHURRIED)
 
 
-def _unlikely(ways: Sequence[Motion], flying: Flying) -> Floats:
-    """How far each way of a drawn link is from one that flies, shape (ways,): pull that is missing, hand that is hurried or out of reach.
-
-    The hand is the same in all.
-    """
-    hand, rate, length = ways[0], 1.0 / flying.beat, flying.prop.length
-    tether = np.stack([way.tether for way in ways])
-    turned = length * np.stack([way.tether_rate for way in ways])
-    bent = length * np.stack([way.tether_acceleration for way in ways])
-    felt = (hand.hand_acceleration + bent) * rate**2 + UP
-    pull = -np.sum(tether * felt, axis=-1) / STANDARD_GRAVITY
-    across = np.linalg.norm(felt + pull[..., None] * STANDARD_GRAVITY * tether, axis=-1)
+def _unlikely(ways: EveryWay, flying: Flying) -> Floats:
+    """How far each way of a drawn link is from one that flies, shape (ways,): pull that is missing, hand that is hurried or out of reach."""
+    rate, length = 1.0 / flying.beat, flying.prop.length
+    hand, hand_rate, hand_acceleration = ways.hand
+    felt = (hand_acceleration + length * ways.tether_acceleration) * rate**2 + UP
+    pull = -np.sum(ways.tether * felt, axis=-1) / STANDARD_GRAVITY
+    across = np.linalg.norm(felt + pull[..., None] * STANDARD_GRAVITY * ways.tether, axis=-1)
     lack = np.maximum(1.0 - pull, 0.0)
-    hurry = (
-        np.linalg.norm(hand.hand_acceleration, axis=-1) * rate**2 / flying.limits.hand_acceleration
-    )
+    hurry = np.linalg.norm(hand_acceleration, axis=-1) * rate**2 / flying.limits.hand_acceleration
     off = across / np.maximum(np.linalg.norm(felt, axis=-1), 1.0)
-    speed = np.linalg.norm(hand.hand_rate + turned, axis=-1) * rate
+    speed = np.linalg.norm(hand_rate + length * ways.tether_rate, axis=-1) * rate
     calm = HURRIED * np.maximum(np.maximum(speed[:, 0], speed[:, -1]), UNHURRIED)
     whipped = np.maximum(speed / calm[:, None] - 1.0, 0.0)
-    short = np.maximum(-flying.space(CLEARANCE).spare_reach(hand.hand), 0.0) / 0.1
+    short = np.maximum(-flying.space(CLEARANCE).spare_reach(hand), 0.0) / 0.1
     return np.asarray(np.mean(lack**2 + hurry**2 + off**2 + short**2 + whipped**2, axis=-1))
 
 
-def _near(ways: Sequence[Motion], beats: Floats, flying: Flying, beside: Beside) -> Floats:
+def _near(ways: EveryWay, beats: Floats, flying: Flying, beside: Beside) -> Floats:
     """How deep each way of a drawn link is in the other prop, shape (ways,), in the unit of `_unlikely`."""
-    others = np.tile(beside.capsules(beats), (len(ways), 1, 1))
-    head = np.concatenate([way.head(flying.prop.length) for way in ways])
-    hand = np.concatenate([way.hand for way in ways])
-    gaps = gaps_between(flying.prop, head, hand, others).reshape(len(ways), -1)
+    count = len(ways.tether)
+    others = np.tile(beside.capsules(beats), (count, 1, 1))
+    hand = np.tile(ways.hand[0], (count, 1))
+    head = hand + flying.prop.length * ways.tether.reshape(-1, 3)
+    gaps = gaps_between(flying.prop, head, hand, others).reshape(count, -1)
     return np.asarray(np.mean((np.maximum(CLEARANCE - gaps, 0.0) / _DEEP) ** 2, axis=-1))
 
 
@@ -383,7 +388,8 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying, other: _Other | None) 
     grid = _grid(bridge.end - bridge.start, flying.beat)
     step = (bridge.end - bridge.start) / grid.spans
     places = (np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES) * step
-    drawn = bridge.drawn.at(places)
+    law = bridge.drawn()
+    drawn = law.at(places)
     length = flying.prop.length
     problem = Problem(
         grid,
@@ -409,7 +415,7 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying, other: _Other | None) 
             flying=flying,
             head=EvenSpline(start=bridge.start, step=step, coefficients=found.unknown),
             beats=beats,
-            drawn=bridge.drawn,
+            drawn=law,
             residual=found.residual,
         )
         return link if other is None else replace(link, beside_gap=_gap(link, other))

@@ -150,19 +150,29 @@ class FoundLink(NamedTuple):
         return self.kept and self.gap >= self.needed
 
 
-def every_way(first: Motion, last: Motion, beats: float) -> list[LinkLaw]:
+class EveryWay(NamedTuple):
     """Transitions from one state to another by every way of the tether round the sphere, the hand on its plain path.
+
+    Seen at k instants of n ways, rates by beats; the hand's are the same in all. The gentlest turning first.
+    """
+
+    hand: Floats  # (3, k, 3) place, rate, acceleration [m, body frame]
+    tether: Floats  # (n, k, 3) [1]
+    tether_rate: Floats  # (n, k, 3)
+    tether_acceleration: Floats  # (n, k, 3)
+    law: Callable[[int], LinkLaw]  # of one of them
+
+
+def every_way(first: Motion, last: Motion, beats: float, shares: Floats) -> EveryWay:
+    """Every way from one state to another, whatever the limits.
 
     Parameters
     ----------
     first, last : Motion
         One state each: arrays of shape (3,) [body frame].
     beats : float
-
-    Returns
-    -------
-    laws : list of LinkLaw
-        The gentlest turning first, whatever the limits.
+    shares : ndarray, shape (k,) [1]
+        Of the beats, at which they are seen.
 
     Raises
     ------
@@ -171,7 +181,12 @@ def every_way(first: Motion, last: Motion, beats: float) -> list[LinkLaw]:
     """
     ways = _ways(first, last, beats, LinkLimits())
     plain = plain_path(_rows(first, 1), _rows(last, 1), np.array([beats]))
-    return [_law(plain, ways, way, beats, first, last) for way in range(len(ways.peak))]
+
+    def law(way: int) -> LinkLaw:
+        return _law(plain, ways, way, beats, first, last)
+
+    hand = np.stack(hand_at(plain, beats, shares))
+    return EveryWay(hand, *moved(ways.frames, *_jets(ways.angles, beats, shares)), law)
 
 
 def searched(

@@ -108,15 +108,11 @@ def test_only_what_holds_its_limits_in_the_show_is_taken(monkeypatch):
 def test_what_is_strained_only_between_two_knots_is_sought_too():
     """As the check tells it: the acceleration is looked at half way as well."""
     count, step = 20 * 96, 1.0 / 96
-
-    def at(beats, order):
-        assert order == 2
-        between = np.abs(beats - (10.0 + step / 2)) < step / 4
-        return np.where(between, 100.0, 1.0)[:, None] * np.array([1.0, 0.0, 0.0])
-
+    pushes = np.ones(2 * count + 1)
+    pushes[2 * 960 + 1] = 100.0  # just after beat 10
     hand = SimpleNamespace(
         head=SimpleNamespace(step=step, start=0.0),
-        hand=SimpleNamespace(at=at),
+        pushes=lambda _beats_a_second: pushes,
         pull=np.ones(count + 1),
         courses=(Course(0.0, 20.0, None, flown=True),),
     )

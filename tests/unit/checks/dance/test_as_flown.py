@@ -8,7 +8,10 @@ import pytest
 
 from sequencer import kept
 from sequencer.checks.dance import as_flown as module
-from sequencer.checks.dance.as_flown import as_flown, hands_words, would_words
+from sequencer.checks.dance import flown_findings, flown_gaps
+from sequencer.checks.dance.as_flown import as_flown
+from sequencer.checks.dance.flown_blocks import hands_of
+from sequencer.checks.dance.flown_findings import hands_words, would_words
 from sequencer.motion.flown.flyable import WouldFly
 from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
 from sequencer.motion.props.tension import lowest_tempo
@@ -41,10 +44,10 @@ def made_up(monkeypatch):
 
     def say(figures=FIGURES, flown=lambda _beats: link(flies=True), would=None):
         monkeypatch.setattr(FlyingHand, "figures", lambda _hand, _span: figures)
-        monkeypatch.setattr(module, "_state_of", standing)
-        monkeypatch.setattr(module, "flown_link", lambda _b, _a, beats, _flying: flown(beats))
-        monkeypatch.setattr(module, "would_fly", lambda *_: would)
-        monkeypatch.setattr(module, "_flies", lambda *_: True)
+        monkeypatch.setattr(flown_gaps, "_state_of", standing)
+        monkeypatch.setattr(flown_gaps, "flown_link", lambda _b, _a, beats, _flying: flown(beats))
+        monkeypatch.setattr(flown_findings, "would_fly", lambda *_: would)
+        monkeypatch.setattr(flown_findings, "_flies", lambda *_: True)
         monkeypatch.setattr(module, "strained", lambda _show: ())
         monkeypatch.setattr(module, "touching", lambda _show: ())
 
@@ -75,14 +78,14 @@ def test_a_rigid_prop_has_nothing_to_tell():
 
 def test_a_pattern_that_reads_soft_is_told_by_what_was_flown(monkeypatch):
     """Really flown: the figures are those of the period search, the hands' worst."""
-    monkeypatch.setattr(module, "_gaps_between", lambda *_: ([], False))
+    monkeypatch.setattr(module, "gaps_between", lambda *_: ([], False))
     monkeypatch.setattr(module, "strained", lambda _show: ())
     monkeypatch.setattr(module, "touching", lambda _show: ())
     show = stage("  - {from: 3.1, pattern: anti-bend-4, timing: together, beats: 8}\n")
     (told,) = findings(show)
     own = [
         hand.flyer.figures(span)
-        for hand in module._hands(show)
+        for hand in hands_of(show)
         for span in hand.spans
         if span.kind == "block"
     ]
@@ -165,7 +168,7 @@ def test_what_is_far_too_slow_is_told_without_a_search(monkeypatch):
     (told,) = findings(show)
     span = next(s for s in show.dancers[0].trajectories["right"].spans if s.kind == "block")
     taut = lowest_tempo(span.law, length=0.4).lowest
-    assert told.code == "cannot-be-flown"
+    assert told.code == "too-slow-to-fly"
     assert f"as drawn the tether is taut only from {taut:.0f} beats a minute on" in told.message
     assert "no way to fly it this slowly was sought" in told.message
     assert taut > 100 / 0.45
@@ -240,7 +243,7 @@ def test_a_pattern_that_simply_goes_on_needs_no_bridge(monkeypatch):
         asked.append(beats)
         return link(flies=True)
 
-    monkeypatch.setattr(module, "flown_link", flown)
+    monkeypatch.setattr(flown_gaps, "flown_link", flown)
     as_flown(stage(SPIN + SPIN.replace("from: 3.1, ", "")))
     assert asked == [2.0] * 4  # from and to rest, both hands
 

@@ -56,7 +56,7 @@ def test_figures_are_those_of_the_period():
 
 def test_kept_figures_are_the_found_ones():
     own = hand().figures(block())
-    assert module._restored(loads(dumps(astuple(own)))) == own
+    assert module.restored_figures(loads(dumps(astuple(own)))) == own
 
 
 def test_what_the_figures_mean():

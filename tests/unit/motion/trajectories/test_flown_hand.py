@@ -381,3 +381,15 @@ def test_the_same_courses_make_the_same_hand():
     one, other = flown.__wrapped__(WALKING), flown.__wrapped__(WALKING)
     assert one.head.coefficients.tobytes() == other.head.coefficients.tobytes()
     assert one.hand.coefficients.tobytes() == other.hand.coefficients.tobytes()
+
+
+def test_pushes_are_second_derivatives_at_knots_and_half_way():
+    """Told at once for the whole hand; the spline itself is asked here, instant by instant."""
+    hand = flown(standing(quickening))
+    beats = hand.head.start + np.arange(2 * len(hand.pull) - 1) * hand.head.step / 2.0
+    seen = np.linalg.norm(hand.hand.at(beats, 2), axis=-1) * quickening(beats) ** 2
+    assert seen.max() > 10.0
+    assert_allclose(hand.pushes(quickening), seen, rtol=1e-8, atol=1e-8 * seen.max())
+    assert_allclose(hand.pushes(quickening, 96, 192), hand.pushes(quickening)[192:385], rtol=1e-15)
+    (course,) = hand.courses
+    assert hand.hand_acceleration(course, quickening) == hand.pushes(quickening).max()

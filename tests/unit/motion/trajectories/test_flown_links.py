@@ -289,7 +289,7 @@ def test_a_link_that_cannot_keep_clear_says_so():
 def test_the_way_that_is_likeliest_bends_round_the_other_prop(monkeypatch):
     """No other way is tried: the bridge itself is sought with the prop in its way."""
     monkeypatch.setattr(flown_links, "MOST_TRIED_BESIDE", 1)
-    monkeypatch.setattr(flown_links, "_near", lambda ways, *_: np.zeros(len(ways)))
+    monkeypatch.setattr(flown_links, "_near", lambda ways, *_: np.zeros(len(ways.tether)))
     middle = link("between").flight(np.array([0.5])).head[0]
 
     def there(beats):
