@@ -10,7 +10,8 @@ from typing import Any
 from sequencer.checks.fault_kinds import CEILING, OF_PACE
 from sequencer.findings import Finding
 from sequencer.motion.fitting.fits import Dance
-from sequencer.motion.fitting.search import PLACE_OFFSETS, fitted
+from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS
+from sequencer.motion.fitting.search import fitted
 from sequencer.motion.fitting.windows import (
     CENTIMETRE,
     SIZE_PARAMETERS,

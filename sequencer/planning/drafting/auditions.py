@@ -1,6 +1,7 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
-from collections.abc import Mapping, Sequence, Set
+from collections.abc import Mapping, Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from itertools import zip_longest
 from math import ceil, floor
@@ -234,7 +235,7 @@ def _in_waves(
     most: int,
     say: Progress,
     *,
-    wished: Set[str] = frozenset(),
+    wished: AbstractSet[str] = frozenset(),
 ) -> tuple[list[DraftMove], list[list[Heard]]]:
     """The moves that were auditioned, and how each fares on each stage: of each pattern until enough pass.
 
