@@ -1,6 +1,6 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
-from collections.abc import Mapping, Sequence, Set
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 from math import ceil, floor
@@ -234,7 +234,7 @@ def _in_waves(
     most: int,
     say: Progress,
     *,
-    wished: Set[str] = frozenset(),
+    wished: frozenset[str] = frozenset(),
 ) -> tuple[list[DraftMove], list[list[Heard]]]:
     """The moves that were auditioned, and how each fares on each stage: of each pattern until enough pass.
 
@@ -287,11 +287,11 @@ def _without_hopeless(
             queue[:] = [k for k in queue if moves[k].cycle != cycle]
 
 
-def _wished(ground: DraftGround) -> set[str]:
+def _wished(ground: DraftGround) -> frozenset[str]:
     """Patterns that a wish may mean."""
     families = {name: each.family for name, each in ground.base.book.items()}
     wishes = ground.whole.show.wishes
-    return {name for word in wishes.counted for name in meant_by(word, families)}
+    return frozenset(name for word in wishes.counted for name in meant_by(word, families))
 
 
 def _heard_by_all(
