@@ -87,7 +87,7 @@ def staggered(
         # What returns is danced alike: every occurrence of the label needs the same lateness.
         said = {tuple(sorted(way.items())) for way in ways.values()}
         if len(said) != 1 or not said.pop():
-            if kind in {ANSWER, SOLO} and len(names) >= _GROUP and _is_solo(slots, own, walked):
+            if kind in {ANSWER, SOLO} and len(names) >= _GROUP and _is_seen(slots, own):
                 solos |= set(own)
             elif label != calmest:
                 pairs |= set(own)
@@ -97,12 +97,12 @@ def staggered(
     return Staggered(pairs=frozenset(pairs), late=late, kinds=kinds, solos=frozenset(solos))
 
 
-def _is_solo(slots: Sequence[Slot], own: Sequence[int], walked: frozenset[int]) -> bool:
-    """Whether one can dance alone in a part: nobody walks meanwhile, and each return lasts long enough to be seen."""
+def _is_seen(slots: Sequence[Slot], own: Sequence[int]) -> bool:
+    """Whether each return of a part lasts long enough for one to dance alone; the others may walk meanwhile."""
     beats: dict[str, int] = {}
     for k in own:
         beats[slots[k].section] = beats.get(slots[k].section, 0) + slots[k].beats
-    return not walked & set(own) and min(beats.values()) >= _SEEN
+    return min(beats.values()) >= _SEEN
 
 
 def _passages(slots: Sequence[Slot], own: Sequence[int], walked: frozenset[int]) -> set[int]:
