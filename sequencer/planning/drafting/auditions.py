@@ -1,7 +1,6 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
 from collections.abc import Mapping, Sequence
-from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from itertools import zip_longest
 from math import ceil, floor
@@ -28,6 +27,7 @@ from sequencer.planning.drafting.shortlist import (
     lacking,
     some_of,
     taken,
+    without_hopeless,
 )
 from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.staggering import longer
@@ -42,7 +42,6 @@ _WIDE, _WIDER = (
     1.15,
     1.3,
 )  # the fastest tempo of a range over its slowest; of one that holds another
-_TRIED = 2  # moves of one cycle that failed, after which the others are not tried
 _AT_ONCE = 20  # moves
 _ALONE = 0.2  # of the progress of a group's auditions
 _MOVES, _GROUP_MOVES = 120, 96  # about as many candidates are kept, over all patterns
@@ -235,7 +234,7 @@ def _in_waves(
     most: int,
     say: Progress,
     *,
-    wished: AbstractSet[str] = frozenset(),
+    wished: frozenset[str] = frozenset(),
 ) -> tuple[list[DraftMove], list[list[Heard]]]:
     """The moves that were auditioned, and how each fares on each stage: of each pattern until enough pass.
 
@@ -259,40 +258,18 @@ def _in_waves(
             for c, each in enumerate(able):
                 count[1 + c] += each
         for name in {moves[k].pattern for k in wave} - wished:
-            _without_hopeless(waiting[name], moves, found, passed[name], enough)
+            without_hopeless(waiting[name], moves, found, passed[name], enough)
     tried = sorted(found)
     return [moves[k] for k in tried], [
         [found[k][n] for k in tried] for n in range(len(stages) * ranges)
     ]
 
 
-def _without_hopeless(
-    queue: list[int],
-    moves: Sequence[DraftMove],
-    found: Mapping[int, Sequence[Heard]],
-    passed: Sequence[int],
-    enough: int,
-) -> None:
-    """Takes moves out of a pattern's queue whose cycle has failed twice wherever too few pass."""
-    ranges = len(passed) - 1
-    few = [c for c in range(ranges) if lacking([enough, passed[1 + c]], enough)] or range(ranges)
-    for pattern, cycle in {(moves[k].pattern, moves[k].cycle) for k in queue}:
-        tried = [
-            row
-            for k, row in found.items()
-            if (moves[k].pattern, moves[k].cycle) == (pattern, cycle)
-        ]
-        if len(tried) >= _TRIED and not any(
-            all(each.passes for each in row[c::ranges]) for row in tried for c in few
-        ):
-            queue[:] = [k for k in queue if moves[k].cycle != cycle]
-
-
-def _wished(ground: DraftGround) -> set[str]:
+def _wished(ground: DraftGround) -> frozenset[str]:
     """Patterns that a wish may mean."""
     families = {name: each.family for name, each in ground.base.book.items()}
     wishes = ground.whole.show.wishes
-    return {name for word in wishes.counted for name in meant_by(word, families)}
+    return frozenset(name for word in wishes.counted for name in meant_by(word, families))
 
 
 def _heard_by_all(

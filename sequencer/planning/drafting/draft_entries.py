@@ -24,11 +24,32 @@ class SlotDance:
     comes: Mapping[str, int] = field(default_factory=dict)  # [beats] how late everybody begins it
     leaves: Mapping[str, int] = field(default_factory=dict)  # [beats] how late everybody ends it
     remark: str = ""  # how a group dances it, for a reader of the file
+    alone: str = ""  # who dances it, while the others do something else
+    others: tuple[str, ...] = ()  # these
+    support: DraftMove | None = None  # what they begin here
+    support_beats: int = 0  # [beats] of it, to the end of the part
+    goes_on: bool = False  # whether it goes on into the next slot
 
     @property
     def step(self) -> dict[str, Any]:
         """The block as a step of a phrase."""
-        move = self.move
+        return self._step(self.move, self.slot.beats - self.lead - self.link - self.rest)
+
+    @property
+    def support_step(self) -> dict[str, Any]:
+        """What the others begin here, as a step."""
+        return {} if self.support is None else self._step(self.support, self.support_beats)
+
+    @property
+    def words(self) -> str:
+        """What is danced, in words."""
+        if not self.alone:
+            return self.move.words
+        beside = f"; the others: {self.support.words}" if self.support else ""
+        return f"{self.move.words}, {self.alone} alone{beside}"
+
+    @staticmethod
+    def _step(move: DraftMove, beats: int) -> dict[str, Any]:
         row: dict[str, Any] = {"pattern": move.pattern}
         if move.timing != "split" and not move.one_hand:
             row["timing"] = move.timing
@@ -38,7 +59,7 @@ class SlotDance:
             row["cycle"] = _number(move.cycle)
         if move.shift:
             row["shift"] = _number(move.shift)
-        row["beats"] = self.slot.beats - self.lead - self.link - self.rest
+        row["beats"] = beats
         return row
 
 
@@ -74,7 +95,7 @@ def rows_of(
     for run, body in zip(runs, bodies, strict=True):
         first = run[0]
         at = float(first.slot.start)
-        if any(each.leaves for each in run):
+        if any(each.leaves or each.alone for each in run):
             rows += _in_turn(run, position, besides or {})
             continue
         swapped = {"mirror": list(first.mirror)} if first.mirror else {}
@@ -134,7 +155,7 @@ def _phrases_for(
         same = [
             k
             for k, run in enumerate(runs)
-            if run[0].slot.label == label and not any(each.leaves for each in run)
+            if run[0].slot.label == label and not any(each.leaves or each.alone for each in run)
         ]
         if len(same) < 2:
             continue
@@ -159,7 +180,7 @@ def _phrases_for(
 def _in_turn(
     run: Sequence[SlotDance], position: Callable[[float], str], besides: Mapping[str, Any]
 ) -> list[DraftedRow]:
-    """The entries of a section in which some go on later than others."""
+    """The entries of a section in which some go on later than others, or one dances alone."""
     rows: list[DraftedRow] = []
 
     def add(at: float, names: Sequence[str], values: Mapping[str, Any]) -> None:
@@ -178,6 +199,14 @@ def _in_turn(
         if each.lead:
             add(start, (), {"link": True, "beats": each.lead})
             start += each.lead
+        if each.alone:
+            add(start, [each.alone], each.step)
+            if each.support is not None:
+                add(start, each.others, each.support_step)
+            if each.link:
+                at = each.slot.end - each.link
+                add(at, [each.alone] if each.goes_on else (), {"link": True, "beats": each.link})
+            continue
         swapped = {"mirror": list(each.mirror)} if each.mirror else {}
         for (come, leave), names in _together(each.comes, each.leaves).items():
             beats = each.step["beats"] + leave - come

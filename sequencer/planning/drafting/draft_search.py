@@ -29,6 +29,7 @@ from sequencer.planning.drafting.passages import LINK_LENGTHS
 from sequencer.planning.drafting.refusal import narrowest
 from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.slot_links import PassageKey
+from sequencer.planning.drafting.support import Support, supported
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
@@ -44,6 +45,7 @@ _CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less wou
 MOST_ROUNDS = 60  # of searching again after something was forbidden
 _MOST_STARTS = 10  # with more and more left open
 _MOST_CHECKS = 20  # of the whole, from one start
+_MOST_SUPPORTS = 3  # of solos, before they are danced by all
 LEAD_LINK = 2  # [beats] kept for a link next to what a person wrote
 _NOT_CLEAN = "no-clean-draft"
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search
@@ -193,6 +195,7 @@ class _Drafting:
                 self.say(f"checking the routine (round {checks})", _FOUND)
                 faults = caused(show, before)
                 if not faults:
+                    draft = self._with_support(setting, chosen, before) or draft
                     return replace(draft, checked=True, left=tuple(before.values()))
                 left = to_leave(setting, show, faults)
                 if left:
@@ -201,6 +204,19 @@ class _Drafting:
                 if not cut(setting, chosen.picks, show, faults) or checks == _MOST_CHECKS:
                     raise self._not_clean(faults[0])
         raise self._not_clean(faults[0] if faults else None)
+
+    def _with_support(self, setting: Setting, chosen: Chosen, before: Findings) -> Draft | None:
+        """The routine with solos that the others support, if there is one that passes the checks."""
+        if not self._group.solos:
+            return None
+        for tries, supports in enumerate(supported(setting, chosen.picks, self._group.solos)):
+            if tries == _MOST_SUPPORTS:
+                break
+            self.say("finding support for the solos", _FOUND)
+            draft, show = self._made(setting, chosen, supports)
+            if not caused(show, before):
+                return draft
+        return None
 
     def _of_the_venue(self) -> Findings:
         """What stops or warns in drafted formations before anybody dances, besides what is between the dancers."""
@@ -335,7 +351,9 @@ class _Drafting:
 
     # --- the routine in the show ---
 
-    def danced(self, setting: Setting, picks: Sequence[int]) -> list[SlotDance]:
+    def danced(
+        self, setting: Setting, picks: Sequence[int], supports: Sequence[Support] = ()
+    ) -> list[SlotDance]:
         """What is danced in each slot."""
         links = {pair: key[2] for pair, key in setting.passage_keys(picks)}
         blocks = [
@@ -350,7 +368,7 @@ class _Drafting:
             else (set(), set())
         )
         out = []
-        names = self.ground.base.show.names
+        names, lead = self.ground.base.show.names, self.ground.lead.name
         late = {
             k: {name: each.get(name, 0) for name in names} for k, each in self._group.late.items()
         }
@@ -366,15 +384,33 @@ class _Drafting:
                     rest=0 if link or (k, k + 1) in links else setting.early(k),
                     comes=late.get(k - 1, {}),
                     leaves=late.get(k, {}),
-                    remark=self._group.remark(k, self.ground.lead.name),
+                    remark="" if k in self._group.solos else self._group.remark(k, lead),
                 )
             )
+        for each in supports:
+            others = tuple(name for name in names if name != lead)
+            end = out[each.last]
+            for k in range(each.first, each.last + 1):
+                out[k] = replace(
+                    out[k],
+                    alone=lead,
+                    others=others,
+                    mirror=(),
+                    goes_on=k < each.last,
+                    remark=self._group.remark(k, lead),
+                )
+            begin = out[each.first]
+            beats = end.slot.end - end.link - end.rest - begin.slot.start - begin.lead
+            move = setting.cast.moves[each.move]
+            out[each.first] = replace(begin, support=move, support_beats=beats)
         return out
 
-    def _made(self, setting: Setting, chosen: Chosen) -> tuple[Draft, Staged]:
+    def _made(
+        self, setting: Setting, chosen: Chosen, supports: Sequence[Support] = ()
+    ) -> tuple[Draft, Staged]:
         """A routine as a draft, and the show with it."""
         ground = self.ground
-        danced = self.danced(setting, chosen.picks)
+        danced = self.danced(setting, chosen.picks, supports)
         phrases, rows = rows_of(
             danced, ground.base.position, names=(ground.values.get("phrases") or {}).keys()
         )
@@ -404,7 +440,7 @@ class _Drafting:
             bound=min(chosen.bound, chosen.cost),
             terms=setting.terms(chosen.picks),
             rows=tuple(
-                (each.slot.section, ground.base.position(each.slot.start), each.move.words)
+                (each.slot.section, ground.base.position(each.slot.start), each.words)
                 for each in danced
             ),
             links=sum(bool(each.link) + bool(each.lead) for each in danced),

@@ -151,4 +151,7 @@ class _Walks:
                 else:
                     people = len(self.formations[a].spots)
                     found[a, b] = _WALKED * float(np.sqrt(walk.squares / people))
+                    # The same shape a little wider is no new picture: then nobody need walk.
+                    if self.formations[a].name == self.formations[b].name:
+                        found[a, b] += _STAYED
         return found

@@ -1,7 +1,8 @@
 """What a group does besides the lead's routine: where it stands in each part of the song, who is mirrored, who is late.
 
 Everybody dances the lead's routine in unison or, in parts that are neither the loudest nor the calmest, in mirrored pairs (the
-partner on the other side of the formation swaps left and right), in canon, or as call and answer. Formations are drafted only
+partner on the other side of the formation swaps left and right), in canon, as call and answer, or as a solo of the lead with the
+others in support. Formations are drafted only
 where the file stages none: shapes of which the spacing holds for everybody's whole reach, whatever is danced when, taken by
 walks in the first stretch of a part.
 """
@@ -39,6 +40,7 @@ class GroupDraft:
     mirrored: Mapping[int, tuple[str, ...]]  # of each slot, in the order of the cast
     late: Mapping[int, Lateness] = field(default_factory=dict)  # of the passage out of each slot
     kinds: Mapping[int, str] = field(default_factory=dict)  # of those: canon or answer
+    solos: frozenset[int] = frozenset()  # slots in which whoever leads dances alone
 
     @property
     def words(self) -> tuple[str, ...]:
@@ -47,6 +49,8 @@ class GroupDraft:
 
     def remark(self, k: int, lead: str) -> str:
         """How a slot is left, for a reader of the file."""
+        if k in self.solos:
+            return f"solo of {lead}, the others in support"
         if self.kinds.get(k) == CANON:
             return f"in canon, {lead} first"
         return f"call and answer, {lead}'s side calls" if k in self.kinds else ""
@@ -111,6 +115,7 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
         mirrored=_mirrored(ground, spots, sorted(turns.pairs)),
         late=turns.late,
         kinds=turns.kinds,
+        solos=turns.solos,
     )
 
 
@@ -218,7 +223,10 @@ def _written(
 
 def _places(spots: Mapping[str, tuple[float, float, float]]) -> dict[str, FileRow]:
     return {
-        name: {"at": [round(x, 2), round(y, 2)], **({"facing": round(f, 1)} if f else {})}
+        name: {
+            "at": [round(x, 2) + 0.0, round(y, 2) + 0.0],
+            **({"facing": round(f, 1)} if f else {}),
+        }
         for name, (x, y, f) in spots.items()
     }
 

@@ -8,6 +8,7 @@ from sequencer.motion.patterns.library import Pattern
 from sequencer.planning.drafting.candidates import HANDS, DraftMove, Heard, usual_hands
 
 _EACH = (2, 6)  # least and most of one pattern
+_TRIED = 2  # moves of one cycle that failed, after which the others are not tried
 
 
 def kept_of_each(patterns: int, most: int) -> int:
@@ -37,6 +38,40 @@ def lacking(passed: Sequence[int], enough: int) -> int:
     """How many more moves of a pattern are tried, once so many pass somewhere, and at each range of tempos."""
     missing = max(enough - passed[0], max(1, enough // 2) - min(passed[1:]))
     return max(missing, 0)
+
+
+def without_hopeless(
+    queue: list[int],
+    moves: Sequence[DraftMove],
+    found: Mapping[int, Sequence[Heard]],
+    passed: Sequence[int],
+    enough: int,
+) -> None:
+    """Takes moves out of a pattern's queue whose cycle has failed twice wherever too few pass.
+
+    Parameters
+    ----------
+    queue : list of int
+        Moves that wait; it is changed.
+    moves : sequence of DraftMove
+    found : mapping of int to sequence of Heard
+        Of each move that was tried, how it fared on each stage of everybody, tempo by tempo.
+    passed : sequence of int
+        How many pass somewhere, and at each range of tempos.
+    enough : int
+    """
+    ranges = len(passed) - 1
+    few = [c for c in range(ranges) if lacking([enough, passed[1 + c]], enough)] or range(ranges)
+    for pattern, cycle in {(moves[k].pattern, moves[k].cycle) for k in queue}:
+        tried = [
+            row
+            for k, row in found.items()
+            if (moves[k].pattern, moves[k].cycle) == (pattern, cycle)
+        ]
+        if len(tried) >= _TRIED and not any(
+            all(each.passes for each in row[c::ranges]) for row in tried for c in few
+        ):
+            queue[:] = [k for k in queue if moves[k].cycle != cycle]
 
 
 def taken(queue: list[int], count: int) -> list[int]:

@@ -1,11 +1,11 @@
 """Where a draft may put something: stretches of the song's eights, and which of them share their material.
 
 A section is cut into stretches of two eights from its first beat (in a waltz two or three phrases of six, at a slow tempo
-half as much, and where two tunes take turns all along); what is left over is a stretch of its own, or makes the last one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
+half as much, and where two tunes take turns all along or a part of two eights returns at once); what is left over is a stretch of its own, or makes the last one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
 What a person wrote stays: stretches are cut at it, and what is shorter than `SHORTEST` is left open.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
@@ -112,25 +112,37 @@ def _numbered(slots: Sequence[Slot]) -> list[Slot]:
 
 
 def _cut(song: Song, tempo: TempoMap, *, alike: bool = True) -> list[tuple[SongPart, list[int]]]:
-    """The edges of the stretches of each section; shorter ones where else the same few would come all the time."""
+    """The edges of the stretches of each section; shorter ones where else one or a few would come all the time.
+
+    So it is in a song of two tunes that take turns, and in a part of one stretch that returns at once.
+    """
     most = max(1, round(USUAL / phrase_length(song.metre)))
     if song.tempo < SLOWEST_PAIR:
         most = max(1, most // 2)
     cut = _cut_by(song, tempo, most)
+    if not alike or most == 1:
+        return cut
     beats = sum(edges[-1] - edges[0] for _, edges in cut)
     different = {(part.label, k) for part, edges in cut for k in range(len(edges) - 1)}
-    if alike and most > 1 and len(different) < _FEW and beats >= _LONG:
+    if len(different) < _FEW and beats >= _LONG:
         return _cut_by(song, tempo, most // 2)
-    return cut
+    at_once = {
+        before.label
+        for (before, one), (after, other) in pairwise(cut)
+        if before.label == after.label and len(one) == len(other) == 2
+    }
+    return _cut_by(song, tempo, most, at_once) if at_once else cut
 
 
-def _cut_by(song: Song, tempo: TempoMap, most: int) -> list[tuple[SongPart, list[int]]]:
-    """The edges of stretches of so many phrases; a section too short for one makes the stretch before it longer."""
+def _cut_by(
+    song: Song, tempo: TempoMap, most: int, halved: Collection[str] = ()
+) -> list[tuple[SongPart, list[int]]]:
+    """The edges of stretches of so many phrases, of half as many in some parts; a section too short for one makes the stretch before it longer."""
     eights = _eights(song, tempo)
     out: list[tuple[SongPart, list[int]]] = []
     for part in parts_of(song, tempo):
         own = [(start, end) for each, start, end in eights if each.section == part.name]
-        count = -(-len(own) // most)
+        count = -(-len(own) // (most // 2 if part.label in halved else most))
         each, more = divmod(len(own), count)
         lasts = [(k + 1) * each + min(k + 1, more) - 1 for k in range(count)]
         edges = [own[0][0], *(own[k][1] for k in lasts)]

@@ -1,4 +1,4 @@
-"""Canons and answers: in some parts of a song the members of a group go on to the next pattern one after another.
+"""Canons, answers and solos: in some parts of a song a group goes on one after another, or one of them dances alone.
 
 Within a part, from the first stretch to the next one: in a canon each begins the next pattern some counts after the one
 nearer to the lead; in a call and answer one side of the formation begins it, and the other side answers an eight later.
@@ -13,12 +13,14 @@ from math import hypot
 
 from sequencer.planning.drafting.slots import Slot
 
-CANON, ANSWER, PAIRS = "canon", "answer", "pairs"
-_TURNS = (PAIRS, CANON, ANSWER)  # how parts that are neither loudest nor calmest take turns
+CANON, ANSWER, PAIRS, SOLO = "canon", "answer", "pairs", "solo"
+_TURNS = (PAIRS, CANON, ANSWER, SOLO)  # how parts that are neither loudest nor calmest take turns
 _MOST_LATE = 6  # [beats] of the last in a canon, so that the pattern is still seen
 _MOST_COUNTS = 4  # [beats] between two of a canon
 _ANSWER = 8  # [beats] an eight
 _LEAST = 16  # [beats] of a stretch that is left or begun one after another
+_SEEN = 12  # [beats] of a solo
+_GROUP = 3  # people from which one of them dances alone
 
 Spots = Mapping[
     str, tuple[float, float, float]
@@ -33,6 +35,9 @@ class Staggered:
     pairs: frozenset[int]  # slots in mirrored pairs
     late: Mapping[int, Lateness]  # of the passage out of a slot into the next
     kinds: Mapping[int, str]  # of these: canon or answer
+    solos: frozenset[int] = (
+        frozenset()
+    )  # slots in which whoever leads dances alone, the others in support
 
 
 def staggered(
@@ -45,7 +50,7 @@ def staggered(
     walked: frozenset[int],
     calmest: str | None = None,
 ) -> Staggered:
-    """Which parts are danced in mirrored pairs, in canon, or as call and answer.
+    """Which parts are danced in mirrored pairs, in canon, as a solo with support, or as call and answer.
 
     Parameters
     ----------
@@ -65,9 +70,11 @@ def staggered(
 
     Notes
     -----
-    A part that has no two stretches of 16 beats for it, in each of its returns, is danced in pairs instead.
+    A part that has no two stretches of 16 beats for it, in each of its returns, is danced in pairs instead; one that cannot be
+    answered is a solo, if it can be.
     """
     pairs: set[int] = set()
+    solos: set[int] = set()
     late: dict[int, Lateness] = {}
     kinds: dict[int, str] = {}
     wanted = [(label, _TURNS[k % len(_TURNS)]) for k, label in enumerate(between)]
@@ -75,17 +82,27 @@ def staggered(
         wanted.append((calmest, CANON))
     for label, kind in wanted:
         own = [k for k, slot in enumerate(slots) if slot.label == label]
-        found = {} if kind == PAIRS else _passages(slots, own, walked)
+        found = {} if kind in {PAIRS, SOLO} else _passages(slots, own, walked)
         ways = {k: _lateness(kind, spots[k + 1], lead, names) for k in found}
         # What returns is danced alike: every occurrence of the label needs the same lateness.
         said = {tuple(sorted(way.items())) for way in ways.values()}
         if len(said) != 1 or not said.pop():
-            if label != calmest:
+            if kind in {ANSWER, SOLO} and len(names) >= _GROUP and _is_seen(slots, own):
+                solos |= set(own)
+            elif label != calmest:
                 pairs |= set(own)
             continue
         late |= ways
         kinds |= dict.fromkeys(ways, kind)
-    return Staggered(pairs=frozenset(pairs), late=late, kinds=kinds)
+    return Staggered(pairs=frozenset(pairs), late=late, kinds=kinds, solos=frozenset(solos))
+
+
+def _is_seen(slots: Sequence[Slot], own: Sequence[int]) -> bool:
+    """Whether each return of a part lasts long enough for one to dance alone; the others may walk meanwhile."""
+    beats: dict[str, int] = {}
+    for k in own:
+        beats[slots[k].section] = beats.get(slots[k].section, 0) + slots[k].beats
+    return min(beats.values()) >= _SEEN
 
 
 def _passages(slots: Sequence[Slot], own: Sequence[int], walked: frozenset[int]) -> set[int]:

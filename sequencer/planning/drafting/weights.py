@@ -11,7 +11,7 @@ TERMS: Mapping[str, str] = {
     "margin": "moves that pass close to body or prop",
     "walking": "hard patterns while walking",
     "links": "links, and the beats spent in them",
-    "variety": "patterns, families and planes that follow each other too soon",
+    "variety": "patterns, families and planes that follow each other too soon, and hands that go on alike into another part",
     "hands": "changes of the hands' timing or direction, and weaves otherwise than in split time",
     "rest": "one hard move after another",
     "repetition": "patterns, or one way of timing the hands, used more often than others",

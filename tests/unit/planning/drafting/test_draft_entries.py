@@ -119,3 +119,35 @@ def test_who_is_late_dances_longer_before_and_shorter_after():
     ]
     _, found = rows_of(sections, lambda beat: f"b{beat:g}")
     assert [row.remark for row in found if row.remark] == ["A 1: in canon", "A 2: in canon"]
+
+
+def test_a_solo_is_written_for_each_and_the_links_within_it_for_the_soloist():
+    alone = {"alone": "Ash", "others": ("Bo", "Cy"), "remark": "solo of Ash, the others in support"}
+    each = [
+        danced(0, 16, "A", "A", "line", link=2),
+        danced(16, 16, "B", "B", "box", link=1, support=move("spin", direction="opposite"), support_beats=30, goes_on=True, **alone),
+        danced(32, 16, "B", "B", "windmill", link=2, **alone),
+        danced(48, 16, "C", "C", "line"),
+    ]  # fmt: skip
+    phrases, found = rows_of(each, lambda beat: f"b{beat:g}")
+    assert phrases == {}
+    assert [row.values for row in found] == [
+        {"from": "b0", "pattern": "line", "beats": 14},
+        {"from": "b14", "link": True, "beats": 2},
+        {"from": "b16", "who": ["Ash"], "pattern": "box", "beats": 15},
+        {
+            "from": "b16",
+            "who": ["Bo", "Cy"],
+            "pattern": "spin",
+            "direction": "opposite",
+            "beats": 30,
+        },
+        {"from": "b31", "who": ["Ash"], "link": True, "beats": 1},
+        {"from": "b32", "who": ["Ash"], "pattern": "windmill", "beats": 14},
+        {"from": "b46", "link": True, "beats": 2},
+        {"from": "b48", "pattern": "line", "beats": 16},
+    ]
+    assert found[2].remark == "B: solo of Ash, the others in support"
+    assert each[1].words == (
+        "box, split time, same direction, Ash alone; the others: spin, split time, opposite direction"
+    )

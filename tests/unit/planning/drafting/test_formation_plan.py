@@ -63,6 +63,19 @@ def test_parts_that_return_stand_alike_and_the_loud_ones_in_front_shapes(formati
     assert steps[0].formation.name in {"circle", "diamond", "face to face"}
 
 
+def test_nobody_walks_to_the_same_shape_a_little_wider(formations) -> None:
+    alike = tuple(
+        FormationPart(label="ab"[k % 2], start=p.start, end=p.end, loudness=0.7, walk=16.0)
+        for k, p in enumerate(PARTS)
+    )
+    staggers = [each for each in formations if each.name == "stagger"]
+    assert len(staggers) > 1
+    steps = planned(staggers, parts=alike)
+    assert {step.beats for step in steps} == {0}
+    for before, after in pairwise(planned(formations, parts=alike)):
+        assert after.beats == 0 or before.formation.name != after.formation.name
+
+
 def test_a_wider_reach_on_walks_leaves_wider_formations_or_none(formations) -> None:
     wide = planned(formations, walking=1.25)
     if wide is not None:

@@ -1,6 +1,7 @@
 import pytest
 
 from sequencer.errors import InputError
+from sequencer.planning.drafting import draft_search
 from sequencer.planning.drafting.draft_ground import ground_of
 from sequencer.planning.drafting.draft_search import drafted_show
 from sequencer.planning.drafting.group_draft import group_draft
@@ -105,3 +106,37 @@ def test_a_group_gets_a_clean_routine_with_easy_patterns_on_walks():
             assert show.book[block.title].difficulty <= 2
     again = drafted_show(made.text, "s.yaml", song())
     assert again.text == made.text
+
+
+def test_three_support_a_soloist_by_a_quiet_move_that_passes_every_check(monkeypatch):
+    known = "wheel-spin, two-beat-weave, extension, line"
+    text = show_text(known=known, wishes="walking: none").replace(
+        "wishes:", f"  - {{name: Cedar, stature: 1.75, prop: *poi, repertoire: {{known: [{known}]}}}}\nwishes:"
+    )  # fmt: skip
+    energy = (0.1, 0.3, 0.5, 0.4, 0.8, 0.9)
+    track = even_song(
+        97, tempo=100.0, sections={9.6 * k: "ABCDEF"[k] for k in range(6)}, energy=energy
+    )
+    made = drafted_show(text, "s.yaml", track)
+    assert made.checked
+    assert "solo of Ash, the others in support" in made.text
+    show = staged(show_from_document(parse_document(made.text, "s.yaml")), track)
+    by_start = {
+        name: {block.start: block.title for block in show.blocks_of(name) if not block.link}
+        for name in ("Ash", "Birch", "Cedar")
+    }
+    assert by_start["Birch"] == by_start["Cedar"]
+    (at,) = (start for start, title in by_start["Ash"].items() if by_start["Birch"][start] != title)
+    assert show.book[by_start["Birch"][at]].difficulty <= 2
+    assert drafted_show(made.text, "s.yaml", track).text == made.text
+    # Where the checks find something against every support, all dance the routine.
+    real = draft_search.caused
+
+    def caused(show, before):
+        alone = [entry for entry in show.show.timeline if entry.who == ("Ash",)]
+        return real(show, before) or alone
+
+    monkeypatch.setattr(draft_search, "caused", caused)
+    together = drafted_show(text, "s.yaml", track)
+    assert together.checked
+    assert "in support" not in together.text

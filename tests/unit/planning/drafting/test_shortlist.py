@@ -2,7 +2,14 @@
 
 from sequencer.motion.patterns.library import patterns
 from sequencer.planning.drafting.candidates import HANDS, DraftMove, Heard
-from sequencer.planning.drafting.shortlist import in_order, kept_of_each, lacking, mixed, some_of
+from sequencer.planning.drafting.shortlist import (
+    in_order,
+    kept_of_each,
+    lacking,
+    mixed,
+    some_of,
+    without_hopeless,
+)
 
 
 def moves_of(*names, hands=HANDS):
@@ -62,6 +69,29 @@ def test_each_pattern_begins_with_its_usual_hands_and_others_with_a_way_of_their
     for own in order.values():
         assert [moves[k].usual for k in own] == [True] * 4 + [False] * 4
         assert sorted(hands_of(moves, own[:4])) == sorted(HANDS)
+
+
+def test_of_a_cycle_that_failed_twice_no_more_is_tried():
+    moves = moves_of("line")  # four ways of 2 beats, then four of 4
+    yes, no = Heard(passes=True), Heard(passes=False)
+    two = {0: [no], 1: [no]}
+    queue = list(range(2, 8))
+    without_hopeless(queue, moves, {0: [no]}, [0, 0], 4)
+    assert queue == list(range(2, 8))  # one failure is none
+    without_hopeless(queue, moves, two, [0, 0], 4)
+    assert queue == [4, 5, 6, 7]
+    # It passed at the slower tempo, and enough do so: only where too few pass does it count.
+    queue = [2, 3, 6, 7]
+    both = {0: [yes, no], 1: [yes, no], 4: [yes, yes], 5: [yes, yes]}
+    without_hopeless(queue, moves, both, [4, 4, 1], 4)
+    assert queue == [6, 7]
+    queue = list(range(2, 8))
+    without_hopeless(queue, moves, {0: [yes, no], 1: [no, yes]}, [2, 1, 1], 4)
+    assert queue == list(range(2, 8))
+    # Of two performers who are auditioned at one tempo, both have to pass.
+    queue = list(range(2, 8))
+    without_hopeless(queue, moves, {0: [yes, no], 1: [no, yes]}, [0, 0], 4)
+    assert queue == [4, 5, 6, 7]
 
 
 def test_of_few_patterns_more_is_tried_and_until_enough_pass_at_every_tempo():

@@ -72,6 +72,18 @@ def test_two_tunes_that_take_turns_are_danced_in_single_eights():
     assert {slot.beats for slot in cut(song_of(four, 129))} == {16}
 
 
+def test_a_part_of_two_eights_that_returns_at_once_is_danced_in_single_eights():
+    """Else one pattern would go on through all of its returns."""
+    starts = {0: "A", 32: "B", 48: "B", 64: "C", 96: "B", 112: "D", 144: "E"}
+    slots = cut(song_of(starts, 177))
+    assert {slot.beats for slot in slots if slot.label == "B"} == {8}
+    assert {slot.beats for slot in slots if slot.label != "B"} == {16}
+    assert len({slot.material for slot in slots if slot.label == "B"}) == 2
+    assert {slot.beats for slot in cut(song_of(starts, 177), alike=False)} == {16}
+    longer = {0: "A", 32: "B", 64: "B", 96: "C"}
+    assert {slot.beats for slot in cut(song_of(longer, 129))} == {16}
+
+
 def test_a_slow_song_has_single_eights():
     song = even_song(33, tempo=60.0)
     assert spans(cut(song)) == [(0, 8), (8, 16), (16, 24), (24, 32)]

@@ -75,7 +75,7 @@ def test_the_calmest_part_is_a_canon_or_in_unison():
 def test_short_stretches_and_gaps_are_danced_in_pairs():
     short = slots_of(*two("A", "A"), ("B", "B", 16), ("B", "B", 8), ("C", "C", 16))
     found = turns(short)
-    assert found.pairs == {0, 1, 2, 3, 4}
+    assert (found.pairs, found.solos) == ({0, 1, 2, 3}, {4})
     assert not found.late
 
 
@@ -92,3 +92,21 @@ def test_what_one_stretch_gains_by_lateness_the_next_one_loses():
     assert longer(late, 2) == {"Bo": 2, "Dee": 6}
     assert longer(late, 3) == {"Dee": -6}
     assert longer(late, 4) == {"Bo": -2}
+
+
+def test_the_fourth_part_in_turn_and_what_cannot_be_answered_is_a_solo():
+    song = slots_of(
+        *two("A", "A"), ("C", "C", 16), *two("B 1", "B"), *two("D", "D"), *two("B 2", "B")
+    )
+    given = {"lead": "Ann", "names": NAMES, "walked": frozenset()}
+    spots = [LINE] * len(song)
+    found = staggered(song, spots, ["A", "C", "D", "B"], **given)
+    assert found.solos == {3, 4, 7, 8}
+    assert found.pairs == {0, 1, 2}
+    assert found.kinds == {5: "answer"}
+    assert staggered(song, spots, ["A", "B", "C"], **given).solos == {2}
+    # of two nobody is alone, and it must last long enough to be seen
+    two_people = {**given, "names": NAMES[:2]}
+    assert staggered(song, spots, ["A", "C", "D", "B"], **two_people).pairs >= {3, 4, 7, 8}
+    short = slots_of(*two("A", "A"), ("B", "B", 8), *two("C", "C"))
+    assert staggered(short, spots, ["A", "C", "B"], **given).pairs >= {2}
