@@ -8,6 +8,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from sequencer.findings import Finding
+from sequencer.units import aloud
 
 _NUMBER = re.compile(r"[-−]?\d+(?:[.:+/]\d+)*")
 _HANDS = re.compile(r"\b(?:left|right|both) hands?\b")
@@ -50,7 +51,7 @@ def as_one(group: Sequence[Finding]) -> Finding:
 def alike_words(group: Sequence[Finding]) -> str:
     """Whom a group's message is about, and of which others the same is true, in words."""
     first = group[0]
-    places = list(dict.fromkeys(each.position or "" for each in group))
+    places = list(dict.fromkeys(aloud(each.position or "") for each in group))
     names = list(dict.fromkeys(each.who[0] for each in group))
     told = []
     if len(names) > 1:

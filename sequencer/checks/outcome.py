@@ -8,7 +8,7 @@ from sequencer.findings import Clearance, Danced, Finding, restored_row
 from sequencer.kept import recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
-from sequencer.units import counted
+from sequencer.units import aloud, counted
 
 _MOST_MOMENTS = 50_000
 
@@ -84,6 +84,10 @@ class BeatClock:
     def position(self, beat: float) -> str:
         """Bar.beat, to the nearest 1/16 of a beat."""
         return self._moment(beat)[1]
+
+    def aloud(self, beat: float) -> str:
+        """Bar.beat as it can be counted, for sentences."""
+        return aloud(self.position(beat))
 
     def _moment(self, beat: float) -> tuple[float, str]:
         def work() -> tuple[float, str, TempoMap]:

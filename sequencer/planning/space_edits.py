@@ -234,7 +234,7 @@ def _ways(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                 bent = {**via, **{who: [list(point)] for who, point in chosen.items()}}
                 yield SpaceEdit(
                     kind="way",
-                    words=f"walking to {one.formation} at {show.position(one.walk)}, send {stops} (via)",
+                    words=f"walking to {one.formation} at {show.aloud(one.walk)}, send {stops} (via)",
                     cost=bend * len(chosen),
                     changes=((("staging", int(one.path[1]), "via"), bent),),
                 )
@@ -388,7 +388,7 @@ def _shifts(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                         words=(
                             f"let {who} start {abs(by):g} {'beat' if abs(by) == 1 else 'beats'} {where} "
                             f"{block.title} at "
-                            f"{show.position(block.start)}"
+                            f"{show.aloud(block.start)}"
                         ),
                         cost=_A_BEAT * abs(by),
                         changes=parts[0],
@@ -415,7 +415,7 @@ def _planes(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                 if plane == now:
                     continue
                 values = {**_raw(show, block).get("with", {}), "plane": plane}
-                words = f"dance {step.pattern} at {show.position(block.start)} in the {plane} plane"
+                words = f"dance {step.pattern} at {show.aloud(block.start)} in the {plane} plane"
                 parts = _alone(show, block, {"with": values})
                 if parts is not None:
                     yield SpaceEdit(

@@ -295,9 +295,7 @@ def _finding(
     part: str,
 ) -> Finding:
     worst = float(found.distance[k])
-    often = (
-        "" if len(begin) == 1 else f"; {len(begin)} times up to {count.position(float(end[-1]))}"
-    )
+    often = "" if len(begin) == 1 else f"; {len(begin)} times up to {count.aloud(float(end[-1]))}"
     x, y = dancer.floor.at(float(begin[0])).place
     # Hand work does not widen the envelope or the place: an arm is no longer for it.
     moving = rule.measure in {"parts", "flames"}
@@ -318,7 +316,7 @@ def _finding(
         position=count.position(float(begin[0])),
         message=(
             f"{dancer.name}: {part} {gap} {thing}, closest at "
-            f"{count.position(float(found.at[k]))}; {rule.of(dancer):.2f} m is required{work}{often}"
+            f"{count.aloud(float(found.at[k]))}; {rule.of(dancer):.2f} m is required{work}{often}"
         ),
         remedies=remedies,
         source=requirements.source(rule.requirement),
