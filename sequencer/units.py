@@ -202,3 +202,11 @@ def aloud(position: str, before: str = "") -> str:
     if rest > Fraction(3, 4):
         return f"the end of {count}"
     return f"{count} and" if rest == Fraction(1, 2) else f"about {count} and"
+
+
+def length_words(metres: float) -> str:
+    """A length in the unit people would use: millimetres under 1 cm, centimetres under 1 m."""
+    size = abs(metres)
+    if size < 0.00995:
+        return f"{1000 * size:.0f} mm"
+    return f"{100 * size:.0f} cm" if size < 0.995 else f"{size:.2f} m"

@@ -98,14 +98,6 @@ class BeatClock:
         return recent("moments", (id(self.tempo), beat), work, most=_MOST_MOMENTS)[:2]
 
 
-def length_words(metres: float) -> str:
-    """A length in the unit people would use: millimetres under 1 cm, centimetres under 1 m."""
-    size = abs(metres)
-    if size < 0.00995:
-        return f"{1000 * size:.0f} mm"
-    return f"{100 * size:.0f} cm" if size < 0.995 else f"{size:.2f} m"
-
-
 def place_text(place: tuple[float, float]) -> str:
     """A place as the show file has it, to 10 cm and never with -0.0."""
     x, y = (f"{round(value, 1) + 0.0:.1f}" for value in place)

@@ -19,7 +19,7 @@ from sequencer.arrays import Floats
 from sequencer.checks.check import Check
 from sequencer.checks.dance.feasible import SOFT_WAYS, limits_of, soft_words
 from sequencer.checks.dance.flown_in_place import strained, touching
-from sequencer.checks.outcome import Outcome, length_words
+from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import Side
 from sequencer.kept import content_key, recent, whole_code
@@ -49,7 +49,7 @@ from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import TOUCH
-from sequencer.units import counted, rounded_down, rounded_up
+from sequencer.units import counted, length_words, rounded_down, rounded_up
 
 T = TypeVar("T")
 TRIED_BEATS = (1.0, 1.5, 2.0, 3.0, 4.0)  # [beats] of a link that are tried

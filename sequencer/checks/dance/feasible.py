@@ -32,7 +32,7 @@ from sequencer.checks.fault_kinds import (
     TWIST,
     WICK_SPEED,
 )
-from sequencer.checks.outcome import Outcome, length_words
+from sequencer.checks.outcome import Outcome
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.flown.flown_motion import FlownLimits
@@ -59,6 +59,7 @@ from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Step
 from sequencer.staging.results import OfPerformer, results_together
 from sequencer.staging.staged import Staged, written
+from sequencer.units import length_words
 
 _SOURCE = "docs/motion.md, section 6"
 _NOT_CHECKED = (

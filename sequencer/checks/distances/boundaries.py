@@ -8,7 +8,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.checks.fault_kinds import DISTANCE
-from sequencer.checks.outcome import BeatClock, Outcome, deviation_words, length_words
+from sequencer.checks.outcome import BeatClock, Outcome, deviation_words
 from sequencer.findings import Clearance, Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.certified import TOLERANCE
@@ -20,6 +20,7 @@ from sequencer.motion.performers.body_parts import FIRST_POINT, PARTS
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.props.prop import Prop
 from sequencer.timing.tempo import TempoMap
+from sequencer.units import length_words
 
 _TOGETHER = 32.0  # [beats] approaches no farther apart than this share one finding
 
