@@ -126,6 +126,20 @@ def test_a_cycle_far_too_long_is_told_as_all_that_do_and_may_be_left_out():
     assert second.steps[0].changes == ((("timeline", 0, "cycle"), None),)
 
 
+def test_a_cycle_far_too_long_between_blocks_that_touch_is_told_with_a_number():
+    """A quarter of its circle fits the block, so what keeps that taut says little of the whole circle."""
+    text = text_of(
+        SOLO,
+        "".join(f"  - {{{start}{PLAIN}{cycle}, beats: 8}}\n" for start, cycle in
+                (("from: 2.1, ", ""), ("", ", cycle: 30"), ("", ""))),
+    )  # fmt: skip
+    show = stage(text)
+    (cause, *_) = [each for each in causes(show, faults_of(show)) if each.code == "tether-slack"]
+    words = sought(FaultTrials(show=show), cause, most=1).mends[0].words
+    assert words.startswith("a cycle of 1.5 to 2.5 beats")
+    assert "(now 30)" in words
+
+
 def test_a_range_of_a_link_says_who_gives_the_beats():
     cast, timeline, code, _ = TRIED["link"]
     show = stage(text_of(cast, timeline))
