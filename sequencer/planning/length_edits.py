@@ -30,7 +30,7 @@ from sequencer.staging.staged import Block, Staged
 _ON_THE_WAY = (1, 2, 3, 4, 6, 9, 13, 18)  # [cm] by which a value is moved first
 _BLIND = (0.02, 0.05, 0.10, 0.15, 0.25)  # [m] by which a value is moved that nothing is known of
 _FARTHEST = 0.60  # [m] by which a value is moved
-_WIDEST = 3  # [cm] of a told range
+_WIDEST = 2  # [cm] of a told range
 _LENGTHS = (*PLACE_OFFSETS, *SIZE_PARAMETERS)
 _SIDES = ("left", "right")
 
