@@ -225,3 +225,18 @@ def test_of_what_only_the_worst_is_told_one_elsewhere_was_there_if_it_is_no_wors
     elsewhere, farther = let_go(60.0, 20.0), let_go(68.0, 4.0)
     assert only._new_or_worse([elsewhere], trials._plain) == ()
     assert only._new_or_worse([farther], trials._plain) == (farther,)
+
+
+def test_the_worst_of_a_block_stays_if_it_is_elsewhere_in_its_block():
+    """The same pass comes again in every cycle: a block that ends earlier keeps it."""
+    both = FaultTrials(
+        show=staged(show_from_document(parse_document(TWO, "s.yaml")), even_song(48))
+    )
+    first, second = both.before["tether-slack", ("Isa",)]
+    near = replace(first, code="flame-near-body", start=first.end - 0.05)
+    earlier = replace(near, start=first.end - 3.0, message="elsewhere")
+    only = FaultTrials(show=both.show, _before={("flame-near-body", ("Isa",)): [near]})
+    assert only._stays(near, earlier, both._plain)
+    other = replace(near, start=second.end - 1.0, end=second.end, message="elsewhere")
+    assert not only._stays(near, other, both._plain)
+    assert not only._stays(near, replace(earlier, who=("Ash",)), both._plain)
