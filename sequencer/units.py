@@ -178,7 +178,7 @@ def example(units: dict[str, float]) -> str:
 
 
 def aloud(position: str, before: str = "") -> str:
-    """A bar.beat as it can be counted aloud: to the half beat, which is the "and" after its count.
+    """A bar.beat as it can be counted aloud: to the half beat, which is the "and" of its count.
 
     Parameters
     ----------
@@ -190,8 +190,8 @@ def aloud(position: str, before: str = "") -> str:
     Returns
     -------
     said : str
-        `25.2`, `25.2 and`; `just after 25.2` within a quarter of a beat, `about 25.2 and` beside the "and", `the end of 25.2`
-        in the last quarter.
+        `25.2`, `the and of 25.2`; `just after 25.2` within a quarter of a beat, `near the and of 25.2` beside the "and", `the end
+        of 25.2` in the last quarter.
     """
     match = _POSITION.fullmatch(position)
     if match is None:
@@ -201,7 +201,7 @@ def aloud(position: str, before: str = "") -> str:
         return f"just after {count}" if rest else count
     if rest > Fraction(3, 4):
         return f"the end of {count}"
-    return f"{count} and" if rest == Fraction(1, 2) else f"about {count} and"
+    return f"the and of {count}" if rest == Fraction(1, 2) else f"near the and of {count}"
 
 
 def length_words(metres: float) -> str:

@@ -147,8 +147,8 @@ def test_rounding_to_one_side(value, decimals, down, up):
 @pytest.mark.parametrize(
     ("position", "said"),
     [
-        ("25.2", "25.2"), ("25.2+1/2", "25.2 and"), ("25.2+5/16", "about 25.2 and"),
-        ("25.2+1/4", "about 25.2 and"), ("25.2+3/4", "about 25.2 and"), ("25.2+3/16", "just after 25.2"),
+        ("25.2", "25.2"), ("25.2+1/2", "the and of 25.2"), ("25.2+5/16", "near the and of 25.2"),
+        ("25.2+1/4", "near the and of 25.2"), ("25.2+3/4", "near the and of 25.2"), ("25.2+3/16", "just after 25.2"),
         ("25.2+13/16", "the end of 25.2"), ("-1.4+.001", "just after -1.4"), ("whole show", "whole show"), ("", ""),
     ],
 )  # fmt: skip

@@ -53,9 +53,9 @@ def test_one_cause_is_one_entry_of_the_list_and_every_finding_keeps_its_mark():
     assert [each["position"] for each in document["findings"]] == ["3.1+1/2", "3.3", "5.1+1/2"]
     first, second = document["entries"]
     assert (first["position"], first["of"], first["remedies"]) == (
-        "3.1 and",
+        "the and of 3.1",
         [0, 2],
         ["ahead 10 cm"],
     )
-    assert "again at 5.1 and" in first["message"]
+    assert "again at the and of 5.1" in first["message"]
     assert (second["position"], second["of"]) == ("3.3", [1])
