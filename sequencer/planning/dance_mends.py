@@ -30,6 +30,7 @@ from sequencer.units import aloud
 
 OFFERED = 2  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
+_NEXT = 3  # values from the first that may do, before farther ones are tried
 _AFTER_A_MEND = 3  # trials of each kind once another kind has helped
 _FOLLOWED = 3  # changes that break a join, which are tried with a mend of that join
 _FOLLOWING = 12  # trials of each
@@ -270,8 +271,9 @@ def _hopeful(trials: FaultTrials, cause: Cause, ladder: Ladder, most: int) -> It
                 low = middle + 1
             else:
                 high = middle
-        seen = {id(rung) for rung in ladder.approach[: low + 1]}
-        rungs = [*ladder.approach[low : low + 1], *(own for own in rungs if id(own) not in seen)]
+        first = ladder.approach[low : low + _NEXT]
+        seen = {id(rung) for rung in (*ladder.approach[:low], *first)}
+        rungs = [*first, *(own for own in rungs if id(own) not in seen)]
     for rung in rungs[:most]:
         if not _stays(trials, cause, rung):
             yield rung

@@ -90,14 +90,15 @@ def _cleared(show: Staged, block: Block, names: Sequence[str]) -> tuple[Change, 
     return tuple(changes)
 
 
-def length_ladders(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder]:
-    """Other values of the places and sizes that the file gives a block, by parameter.
+def length_ladders(
+    show: Staged, block: Block, fault: Finding, among: Sequence[str]
+) -> Iterator[Ladder]:
+    """Other values of those of some places and sizes that the file gives a block, by parameter.
 
-    Places go first, as a size is part of the look. A parameter that no single value opens, with the others as they are, is
-    tried last: in a few wide steps.
+    A parameter that no single value opens, with the others as they are, is tried last: in a few wide steps.
     """
     for name in _own_lengths(show, block):
-        if name in SIZE_PARAMETERS or fault.code not in OF_PACE:
+        if name in among:
             yield _length_ladder(show, block, name, fault)
 
 
