@@ -135,8 +135,10 @@ def sought(
     mends: list[DanceMend] = []
     tried: list[str] = []
     broken: list[_Broken] = []
-    for ladder in _ladders(trials, cause):
-        if len(mends) >= most or trials.spent - start >= MOST_FOR_A_CAUSE:
+    ladders = iter(_ladders(trials, cause))
+    while len(mends) < most and trials.spent - start < MOST_FOR_A_CAUSE:
+        ladder = next(ladders, None)  # making one takes fits, so none is made that is not wanted
+        if ladder is None:
             break
         if (ladder.last or ladder.of_the_look) and mends:
             continue
