@@ -334,9 +334,9 @@ def _alike(now: Staged, each: Finding, then: Staged, other: Finding) -> bool:
         and SEVERITIES.index(each.severity) >= SEVERITIES.index(other.severity)
         and _sides(each) <= _sides(other)
     )  # fmt: skip
-    if each.code in WORST_ONLY:
+    if alike and each.code in WORST_ONLY:
         (new,), (old,) = each.figures, other.figures
-        return alike and new.beyond <= old.beyond + 0.01
+        return new.beyond <= old.beyond + 0.01
     return (
         alike and (each.code not in MENDED_CODES or _block_of(now, each) == _block_of(then, other))
         and _overlap(each, other)

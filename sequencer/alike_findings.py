@@ -7,10 +7,12 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from sequencer.findings import Finding
+from sequencer.findings import Figure, Finding
+from sequencer.units import aloud, length_words
 
 _NUMBER = re.compile(r"[-−]?\d+(?:[.:+/]\d+)*")
 _HANDS = re.compile(r"\b(?:left|right|both) hands?\b")
+_SAID = {"1/s": "times a second", "beats/min": "beats a minute"}  # units in words
 _UNIT = re.compile(r"# (?:mm|cm|m)\b")  # a few millimetres and a few centimetres are alike
 
 
@@ -50,14 +52,49 @@ def as_one(group: Sequence[Finding]) -> Finding:
 def alike_words(group: Sequence[Finding]) -> str:
     """Whom a group's message is about, and of which others the same is true, in words."""
     first = group[0]
-    places = list(dict.fromkeys(each.position or "" for each in group))
+    places = list(dict.fromkeys(aloud(each.position or "") for each in group))
     names = list(dict.fromkeys(each.who[0] for each in group))
     told = []
     if len(names) > 1:
         told.append(f"{first.who[0]}; much the same for {_listed(names[1:])}")
     if len(places) > 1:
         told.append(f"again at {_listed(places[1:])}")
-    return "; ".join(told) or f"{len(group)} times"
+    told = ["; ".join(told)] if told else [f"{len(group)} times"]
+    return "; ".join([*told, *_ranges(group)])
+
+
+def _ranges(group: Sequence[Finding]) -> list[str]:
+    """From what to what the figures of a group go, where they are not told alike."""
+    of = {figure.quantity: figure for figure in group[0].figures}
+    found = []
+    for quantity, first in of.items():
+        values = [
+            _told(figure)
+            for each in group
+            for figure in each.figures
+            if figure.quantity == quantity
+        ]
+        low, high = (_in_words(end, first.unit) for end in (min(values), max(values)))
+        if low != high:
+            named = f"{quantity} " if len(of) > 1 else ""
+            found.append(f"{named}{_from_to(low, high)}")
+    return found
+
+
+def _told(figure: Figure) -> float:
+    """The figure as messages tell it: a length that is one too many as such, everything else as it is."""
+    into = figure.unit == "m" and figure.beyond > 0 and (figure.limit == 0 or not figure.least)
+    return figure.beyond if into else figure.value
+
+
+def _in_words(value: float, unit: str) -> str:
+    return length_words(value) if unit == "m" else f"{value:.1f} {_SAID.get(unit, unit)}"
+
+
+def _from_to(low: str, high: str) -> str:
+    """Two figures as a range, whose unit is told once if it is the same."""
+    number, _, unit = low.partition(" ")
+    return f"{number} to {high}" if high.endswith(f" {unit}") else f"{low} to {high}"
 
 
 def _listed(words: Sequence[str]) -> str:

@@ -9,7 +9,9 @@ Source of the factors: international yard and pound agreement of 1959 (exact); N
 
 import math
 import re
+from fractions import Fraction
 
+_POSITION = re.compile(r"(-?\d+\.\d+)(?:\+(\d+/\d+|\.\d+))?")  # bar.beat, and a part of a beat
 _SPACES = " \u00a0\u2009\u202f"  # plain, no-break, thin, narrow no-break
 _DIGITS = rf"\d(?:[\d.,{_SPACES}]*[\d.,])?|[.,]\d+"
 _NUMBER = re.compile(rf"^\s*([-+]?)({_DIGITS})([eE][-+]?\d+)?\s*([^\d\s].*?)?\s*$")
@@ -173,3 +175,38 @@ def counted(count: float, one: str, many: str = "") -> str:
 def example(units: dict[str, float]) -> str:
     """An example value in the first unit of a table, for messages."""
     return f"'1.5 {next(iter(units))}'"
+
+
+def aloud(position: str, before: str = "") -> str:
+    """A bar.beat as it can be counted aloud: to the half beat, which is the "and" of its count.
+
+    Parameters
+    ----------
+    position : str
+        As positions are written (`25.2+1/2`); whatever else stays as it is.
+    before : str
+        What stands before the number, as in "just after bar 25.2".
+
+    Returns
+    -------
+    said : str
+        `25.2`, `the and of 25.2`; `just after 25.2` within a quarter of a beat, `near the and of 25.2` beside the "and", `the end
+        of 25.2` in the last quarter.
+    """
+    match = _POSITION.fullmatch(position)
+    if match is None:
+        return f"{before}{position}"
+    count, rest = f"{before}{match[1]}", Fraction(match[2] or 0)
+    if rest < Fraction(1, 4):
+        return f"just after {count}" if rest else count
+    if rest > Fraction(3, 4):
+        return f"the end of {count}"
+    return f"the and of {count}" if rest == Fraction(1, 2) else f"near the and of {count}"
+
+
+def length_words(metres: float) -> str:
+    """A length in the unit people would use: millimetres under 1 cm, centimetres under 1 m."""
+    size = abs(metres)
+    if size < 0.00995:
+        return f"{1000 * size:.0f} mm"
+    return f"{100 * size:.0f} cm" if size < 0.995 else f"{size:.2f} m"

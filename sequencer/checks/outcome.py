@@ -8,7 +8,7 @@ from sequencer.findings import Clearance, Danced, Finding, restored_row
 from sequencer.kept import recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
-from sequencer.units import counted
+from sequencer.units import aloud, counted
 
 _MOST_MOMENTS = 50_000
 
@@ -85,6 +85,10 @@ class BeatClock:
         """Bar.beat, to the nearest 1/16 of a beat."""
         return self._moment(beat)[1]
 
+    def aloud(self, beat: float) -> str:
+        """Bar.beat as it can be counted, for sentences."""
+        return aloud(self.position(beat))
+
     def _moment(self, beat: float) -> tuple[float, str]:
         def work() -> tuple[float, str, TempoMap]:
             seconds = float(self.tempo.seconds_from_beats(beat))
@@ -92,14 +96,6 @@ class BeatClock:
             return seconds, str(self.tempo.position_of(round(beat * 16) / 16)), self.tempo
 
         return recent("moments", (id(self.tempo), beat), work, most=_MOST_MOMENTS)[:2]
-
-
-def length_words(metres: float) -> str:
-    """A length in the unit people would use: millimetres under 1 cm, centimetres under 1 m."""
-    size = abs(metres)
-    if size < 0.00995:
-        return f"{1000 * size:.0f} mm"
-    return f"{100 * size:.0f} cm" if size < 0.995 else f"{size:.2f} m"
 
 
 def place_text(place: tuple[float, float]) -> str:

@@ -16,6 +16,8 @@ from sequencer.checks.fault_kinds import (
     WICK_SPEED,
 )
 from sequencer.findings import Finding
+from sequencer.motion.fitting.search import PLACE_OFFSETS
+from sequencer.motion.fitting.windows import SIZE_PARAMETERS
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.library import Pattern
 from sequencer.planning.as_written import length_like, plain, shown
@@ -52,12 +54,18 @@ def block_ladders(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder
 def _kinds(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder | None]:
     blind: list[Ladder] = []
 
-    def places() -> Iterator[Ladder]:
-        for ladder in length_ladders(show, block, fault):
+    def hopeful(ladders: Iterator[Ladder]) -> Iterator[Ladder]:
+        for ladder in ladders:
             if ladder.last:
                 blind.append(ladder)
             else:
                 yield ladder
+
+    def lengths() -> Iterator[Ladder | None]:
+        """Places, then the place left to the tool, then sizes: these are part of the look."""
+        yield from hopeful(length_ladders(show, block, fault, PLACE_OFFSETS))
+        yield left_out(show, block)
+        yield from hopeful(length_ladders(show, block, fault, SIZE_PARAMETERS))
 
     paces = cycle_ladders(show, block, fault)
     tether = _tethers(show, block.who, fault)
@@ -66,26 +74,25 @@ def _kinds(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder | None
         yield cycle_left_out(show, block)
         of = {each.quantity for each in fault.figures}
         if PROP_TURNS not in of:  # how fast a prop turns is a matter of the cycle alone
-            yield from places()
+            yield from hopeful(length_ladders(show, block, fault, SIZE_PARAMETERS))
             yield narrower(show, block)
             if of and of <= _OF_THE_TETHER:
                 yield tether
             yield left_out(show, block)
     elif fault.code == TANGLE:
-        yield from places()
-        yield left_out(show, block)
+        yield from lengths()
         yield _other_hands(block)
         yield from paces
         yield tether
     elif fault.code in OF_HEIGHT:
-        yield from places()
+        yield from hopeful(length_ladders(show, block, fault, PLACE_OFFSETS))
         yield raised(show, block, fault)
         yield left_out(show, block)
+        yield from hopeful(length_ladders(show, block, fault, SIZE_PARAMETERS))
         yield tether
         yield from paces
     else:
-        yield from places()
-        yield left_out(show, block)
+        yield from lengths()
         yield narrower(show, block)
         yield _other_hands(block)
         yield tether

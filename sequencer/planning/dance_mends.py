@@ -7,11 +7,14 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from sequencer.checks.fault_kinds import (
+    BEYOND_REACH,
     MENDED_CODES,
     OF_BURNS,
+    OF_HEIGHT,
     OF_JOINS,
     OF_WALKS,
     PROP_TURNS,
+    SLACK,
     TOO_FAST,
 )
 from sequencer.findings import Finding
@@ -23,9 +26,11 @@ from sequencer.planning.link_edits import passage_ladders
 from sequencer.planning.stage_edits import burn_path, stage_ladders, walk_path
 from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
 from sequencer.staging.staged import Block, Path, Staged
+from sequencer.units import aloud
 
 OFFERED = 2  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
+_NEXT = 3  # values from the first that may do, before farther ones are tried
 _AFTER_A_MEND = 3  # trials of each kind once another kind has helped
 _FOLLOWED = 3  # changes that break a join, which are tried with a mend of that join
 _FOLLOWING = 12  # trials of each
@@ -130,8 +135,10 @@ def sought(
     mends: list[DanceMend] = []
     tried: list[str] = []
     broken: list[_Broken] = []
-    for ladder in _ladders(trials, cause):
-        if len(mends) >= most or trials.spent - start >= MOST_FOR_A_CAUSE:
+    ladders = iter(_ladders(trials, cause))
+    while len(mends) < most and trials.spent - start < MOST_FOR_A_CAUSE:
+        ladder = next(ladders, None)  # making one takes fits, so none is made that is not wanted
+        if ladder is None:
             break
         if (ladder.last or ladder.of_the_look) and mends:
             continue
@@ -160,6 +167,11 @@ def _ladders(trials: FaultTrials, cause: Cause) -> Iterator[Ladder]:
         return
     blocks = place.blocks[:2]
     if not place.at_the_passage:
+        if (
+            fault.code in OF_HEIGHT
+        ):  # a slack tether is held up by much hand work, which reaches far
+            for block, root in _rooted(trials, place.who, blocks, (SLACK,)):
+                yield from _named(block, block_ladders(show, block, root))
         for block in blocks:
             yield from block_ladders(show, block, fault)
         if place.passage is not None:
@@ -174,12 +186,12 @@ def _ladders(trials: FaultTrials, cause: Cause) -> Iterator[Ladder]:
 
 
 def _at_a_passage(trials: FaultTrials, place: FaultPlace, fault: Finding) -> Iterator[Ladder]:
-    """Changes of a passage and of the blocks beside it, what is too fast there first."""
+    """Changes of a passage and of the blocks beside it, what is too fast or too far itself first."""
     show, passage = trials.show, place.passage
-    fast = list(_too_fast_beside(trials, place))
-    for block, root in fast:
+    roots = list(_roots_beside(trials, place))
+    for block, root in roots:
         yield from _named(block, block_ladders(show, block, root))
-    turns = any(each.quantity == PROP_TURNS for _, root in fast for each in root.figures)
+    turns = any(each.quantity == PROP_TURNS for _, root in roots for each in root.figures)
     if passage is not None and not turns:  # a link turns as fast as the block that it leads to
         yield from passage_ladders(show, passage)
     for block in place.blocks[:2]:
@@ -196,16 +208,23 @@ def _named(block: Block, ladders: Iterable[Ladder]) -> Iterator[Ladder]:
     return (replace(ladder, of=block.title) for ladder in ladders)
 
 
-def _too_fast_beside(trials: FaultTrials, place: FaultPlace) -> Iterator[tuple[Block, Finding]]:
-    """Blocks beside a passage that are too fast themselves, and how."""
+def _roots_beside(trials: FaultTrials, place: FaultPlace) -> Iterator[tuple[Block, Finding]]:
+    """Blocks beside a passage that are too fast or out of reach themselves, and how."""
     passage = place.passage
-    if passage is None or not place.at_the_passage:
-        return
-    beside = [block for block in (passage.before, passage.after) if block is not None]
-    for fault in trials.before.get((TOO_FAST, (place.who,)), ()):
+    if passage is not None and place.at_the_passage:
+        beside = [block for block in (passage.before, passage.after) if block is not None]
+        yield from _rooted(trials, place.who, beside, (TOO_FAST, BEYOND_REACH))
+
+
+def _rooted(
+    trials: FaultTrials, who: str, blocks: Sequence[Block], codes: Sequence[str]
+) -> Iterator[tuple[Block, Finding]]:
+    """Those of some blocks that have faults of some kinds of their own, and these."""
+    among = {(block.path, block.start) for block in blocks}
+    for fault in (each for code in codes for each in trials.before.get((code, (who,)), ())):
         own = place_of(trials.show, fault)
-        for block in () if own is None else own.blocks:
-            if (block.path, block.start) in {(each.path, each.start) for each in beside}:
+        for block in () if own is None or own.at_the_passage else own.blocks:
+            if (block.path, block.start) in among:
                 yield block, fault
 
 
@@ -254,8 +273,9 @@ def _hopeful(trials: FaultTrials, cause: Cause, ladder: Ladder, most: int) -> It
                 low = middle + 1
             else:
                 high = middle
-        seen = {id(rung) for rung in ladder.approach[: low + 1]}
-        rungs = [*ladder.approach[low : low + 1], *(own for own in rungs if id(own) not in seen)]
+        first = ladder.approach[low : low + _NEXT]
+        seen = {id(rung) for rung in (*ladder.approach[:low], *first)}
+        rungs = [*first, *(own for own in rungs if id(own) not in seen)]
     for rung in rungs[:most]:
         if not _stays(trials, cause, rung):
             yield rung
@@ -341,7 +361,7 @@ def _followed(trials: FaultTrials, cause: Cause, broken: Sequence[_Broken]) -> l
                 left -= 1
                 second = trials.confirmed(cause.faults, rung, more)
                 if second is not None and second.clear:
-                    words = f"{rung.words}, and at {harm.position} {more.words}"
+                    words = f"{rung.words}, and at {aloud(harm.position or '')} {more.words}"
                     return [
                         DanceMend(
                             words=words, steps=(rung, more), after=second.after, of_the_look=each.of_the_look

@@ -76,7 +76,7 @@ def _edit(show: Staged, joint: Joint, remedy: Remedy) -> Edit | None:
     if not changes:
         return None
     return Edit(
-        words=f"{joint.who}, {show.position(joint.beat)}: {remedy.words}",
+        words=f"{joint.who}, {show.aloud(joint.beat)}: {remedy.words}",
         beats_lost=remedy.beats_lost,
         changes=tuple(changes),
         insertions=tuple(insertions),

@@ -20,7 +20,6 @@ class Ladder:
     most: int = 8  # rungs that are tried
     step: float = 0.0  # of the rungs' values: those no farther apart make a range; none if 0
     widest: int = 2  # steps of a told range
-    stride: int = 1  # steps from one value of a told range that is tried to the next
     approach: Sequence[
         DanceEdit
     ] = ()  # rungs on the way to where it fits by itself, the nearest to the value as it stands first
@@ -44,9 +43,8 @@ class Ladder:
             yield own
 
     def along(self, rung: DanceEdit, *, up: bool) -> list[DanceEdit]:
-        """The rungs beyond one that are tried for a range: as many as a told range may have, with what lies between them."""
-        steps = [own for own, _ in zip(self.beyond(rung, up=up), range(self.widest), strict=False)]
-        return steps[self.stride - 1 :: self.stride]
+        """The rungs beyond one that are tried for a range: every one that it would tell."""
+        return [own for own, _ in zip(self.beyond(rung, up=up), range(self.widest), strict=False)]
 
     def told(self, low: DanceEdit, high: DanceEdit) -> str:
         """A range of rungs and what it costs."""

@@ -31,7 +31,7 @@ from sequencer.staging.staged import Block, Staged
 _ON_THE_WAY = (1, 2, 3, 4, 6, 9, 13, 18)  # [cm] by which a value is moved first
 _BLIND = (0.02, 0.05, 0.10, 0.15, 0.25)  # [m] by which a value is moved that nothing is known of
 _FARTHEST = 0.60  # [m] by which a value is moved
-_WIDEST, _STRIDE = 4, 4  # steps of a told range, and from one value of it that is tried to the next
+_WIDEST = 2  # [cm] of a told range
 _LENGTHS = (*PLACE_OFFSETS, *SIZE_PARAMETERS)
 _SIDES = ("left", "right")
 
@@ -91,14 +91,15 @@ def _cleared(show: Staged, block: Block, names: Sequence[str]) -> tuple[Change, 
     return tuple(changes)
 
 
-def length_ladders(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder]:
-    """Other values of the places and sizes that the file gives a block, by parameter.
+def length_ladders(
+    show: Staged, block: Block, fault: Finding, among: Sequence[str]
+) -> Iterator[Ladder]:
+    """Other values of those of some places and sizes that the file gives a block, by parameter.
 
-    Places go first, as a size is part of the look. A parameter that no single value opens, with the others as they are, is
-    tried last: in a few wide steps.
+    A parameter that no single value opens, with the others as they are, is tried last: in a few wide steps.
     """
     for name in _own_lengths(show, block):
-        if name in SIZE_PARAMETERS or fault.code not in OF_PACE:
+        if name in among:
             yield _length_ladder(show, block, name, fault)
 
 
@@ -144,7 +145,7 @@ def _length_ladder(show: Staged, block: Block, name: str, fault: Finding) -> Lad
         return Ladder(name=name, rungs=rungs, most=len(rungs), last=fault.code not in OF_PACE)
     steps = sorted(rungs, key=lambda rung: abs(rung.value - now))
     return Ladder(
-        name=name, rungs=rungs, most=18, now=now, step=CENTIMETRE, widest=_WIDEST, stride=_STRIDE,
+        name=name, rungs=rungs, most=18, now=now, step=CENTIMETRE, widest=_WIDEST,
         range_words=words, approach=[rung for rung in steps if not window.holds(rung.value)],
     )  # fmt: skip
 

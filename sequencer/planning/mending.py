@@ -23,6 +23,7 @@ from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
+from sequencer.units import aloud
 
 MOST_DANCED = 200
 MOST_MOVES = 60
@@ -155,7 +156,7 @@ def _first_mend(
     for cause in waiting:
         stop_if_unwanted()
         fault = cause.faults[0]
-        where = f"{named(cause.faults)}, {fault.position}"
+        where = f"{named(cause.faults)}, {aloud(fault.position or '')}"
         answer = sought(trials, cause, most=1, look=True, ranged=False)
         if answer.mends and not answer.mends[0].of_the_look:
             mend = answer.mends[0]
@@ -229,7 +230,7 @@ def mended_spacing(
     draft, done = _repeated(_draft(text, file, song), _space_mended, most, tell)
     names = [dancer.name for dancer in draft.show.dancers]
     left = tuple(
-        f"{names[one.first]} and {names[one.second]}, {draft.show.position(one.start)}: too close"
+        f"{names[one.first]} and {names[one.second]}, {draft.show.aloud(one.start)}: too close"
         for one in too_close(draft.show)
     )
     return Mended(text=draft.text, done=done, left=left)

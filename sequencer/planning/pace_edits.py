@@ -37,8 +37,9 @@ def cycle_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
     """Another number of beats for the cycle: more where it is too fast, fewer where the tether goes slack."""
     halves = [0.5 * k for k in range(1, 33)]
     odd = [0.25 * k for k in range(1, 16, 2)]
+    usual = _usual(show, block)
     if fault.code in OF_PACE:  # the tool's own choice for this tempo, which may be no half beat
-        odd.append(_usual(show, block))
+        odd.append(usual)
     found = []
     for grid, name, step in (
         (halves, "the cycle", 0.5), (odd, "the cycle in quarter beats", 0.0),
@@ -56,6 +57,7 @@ def cycle_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
             Ladder(
                 name=name, rungs=rungs, most=8 if step else 4, step=step, range_words=_cycle_words(block.cycle),
                 last=step == 0.0,
+                approach=[rung for rung in rungs if step and fault.code == SLACK and rung.value > usual],
             )
         )  # fmt: skip
     return found

@@ -19,9 +19,10 @@ from sequencer.errors import InputError
 from sequencer.findings import Severity
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest_at
+from sequencer.planning import danced_edits, floor_edits
 from sequencer.planning.restaging import restaged, restaged_dancers
 from sequencer.planning.shapes import has_shape
-from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
+from sequencer.planning.space_edits import SpaceEdit
 from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 
@@ -159,6 +160,40 @@ def _of_tier(
 
 def _numbered(k: int, edits: Iterator[SpaceEdit]) -> Iterator[tuple[int, SpaceEdit]]:
     return ((k, edit) for edit in edits)
+
+
+def edits_by_kind(
+    show: Staged, conflict: Conflict, *, span: tuple[float, float], required: float
+) -> tuple[Iterator[SpaceEdit], ...]:
+    """The edits of each kind, smallest first, the kinds in a captain's order; each is made when it is asked for.
+
+    Parameters
+    ----------
+    show : Staged
+    conflict : Conflict
+    span : (float, float)
+        Beats of the whole show.
+    required : float
+        Distance that performers must keep [m].
+    """
+    kinds = (
+        floor_edits.widened(show, conflict),
+        floor_edits.places(show, conflict, span, required),
+        floor_edits.ways(show, conflict),
+        floor_edits.turned(show, conflict),
+        floor_edits.facings(show, conflict),
+        danced_edits.canons(show, conflict),
+        danced_edits.shifts(show, conflict),
+        danced_edits.tethers(show, conflict),
+        danced_edits.planes(show, conflict),
+        floor_edits.places(show, conflict, span, required, shaped=False),
+    )
+    return tuple(_sorted(kind) for kind in kinds)
+
+
+def _sorted(kind: Iterator[SpaceEdit]) -> Iterator[SpaceEdit]:
+    """The edits of a kind by cost, made when the first is asked for."""
+    yield from sorted(kind, key=lambda edit: edit.cost)
 
 
 def has_form(show: Staged, conflict: Conflict) -> bool:

@@ -191,7 +191,9 @@ class FaultTrials:
         for check in _in_order((code,)):
             found = list(faults_in(check, after))
             if any(
-                each.code == code and self._stays(fault, each) for each in found for fault in faults
+                each.code == code and self._stays(fault, each, after)
+                for each in found
+                for fault in faults
             ):
                 return Trial(after=after, cleared=False)
             harm = self._new_or_worse(found, after)
@@ -199,9 +201,12 @@ class FaultTrials:
                 return Trial(after=after, cleared=True, harm=harm)
         return Trial(after=after, cleared=True)
 
-    def _stays(self, fault: Finding, each: Finding) -> bool:
-        """Whether a fault of a changed show is the one to be cleared, still there."""
-        if (each.code, each.who) != (fault.code, fault.who) or not _beside(fault, each):
+    def _stays(self, fault: Finding, each: Finding, after: Staged) -> bool:
+        """Whether a fault of a changed show is the one to be cleared, still there: at its time or, of the worst, in its block."""
+        if (each.code, each.who) != (fault.code, fault.who):
+            return False
+        there = each.code in WORST_ONLY and bool(home_of(after, each) & self._home(fault))
+        if not there and not _beside(fault, each):
             return False
         return not any(  # it may be a neighbour that was there before
             other != fault and (other.message, other.start) == (each.message, each.start)

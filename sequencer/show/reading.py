@@ -27,6 +27,7 @@ _MENDS = {
     "string_type": "write text",
     "int_parsing": "write a whole number",
     "int_type": "write a whole number",
+    "int_from_float": "write a whole number",
     "float_parsing": "write a number",
     "float_type": "write a number",
     "bool_parsing": "write true or false",
@@ -38,6 +39,24 @@ _MENDS = {
     "model_attributes_type": "write keys with values, one per line",
     "too_short": "add what is missing",
     "too_long": "shorten it",
+}
+_A_LIST, _KEYS = "is not a list", "is not a set of keys with values"
+# What is said of a value of the wrong kind, in place of the validator's words.
+_NOT = {
+    "string_type": "is not text",
+    "int_parsing": "is not a whole number",
+    "int_type": "is not a whole number",
+    "int_from_float": "is not a whole number",
+    "float_parsing": "is not a number",
+    "float_type": "is not a number",
+    "finite_number": "is not a number that can be counted with",
+    "bool_parsing": "is neither true nor false",
+    "bool_type": "is neither true nor false",
+    "tuple_type": _A_LIST,
+    "list_type": _A_LIST,
+    "dict_type": _KEYS,
+    "model_type": _KEYS,
+    "model_attributes_type": _KEYS,
 }
 
 
@@ -167,6 +186,13 @@ def _located(document: Document, fault: Any) -> InputError:
             f"unknown key {key!r}",
             nearest(key, known),
         )
+    if kind == "missing" and isinstance(fault["loc"][-1], int):
+        return InputError(
+            "bad-value", document.place(*path[:-1]),
+            f"{next((str(part) for part in reversed(path) if isinstance(part, str)), 'this list')} has too few values: "
+            f"{fault['loc'][-1]}",
+            _mend(field),
+        )  # fmt: skip
     if kind == "missing":
         return InputError(
             "missing-key", document.place(*path[:-1]), f"the key {str(path[-1])!r} is missing",
@@ -187,7 +213,7 @@ def _located(document: Document, fault: Any) -> InputError:
     return InputError(
         "bad-value",
         document.place(*path),
-        f"{shown} must be {_lower(text)}",
+        f"{shown} {_NOT[kind]}" if kind in _NOT else f"{shown} must be {_lower(text)}",
         _MENDS.get(kind) or _mend(field),
     )
 

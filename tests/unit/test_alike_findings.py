@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from sequencer.alike_findings import as_one, by_cause
-from sequencer.findings import Finding
+from sequencer.findings import Figure, Finding
 
 ELI = Finding(
     code="self-hit", severity="stop", who=("Eli",), start=20.0, end=24.0, position="17.1",
@@ -46,3 +46,43 @@ def test_other_causes_stay_apart():
     groups = by_cause([ELI, *others])
     assert [len(group) for group in groups] == [1] * 9
     assert [as_one(group) for group in groups] == [ELI, *others]
+
+
+def into(metres):
+    return Figure(quantity="gap to body", value=-metres, limit=0.0, unit="m", least=True)
+
+
+def test_where_figures_differ_the_range_is_told():
+    eli, ash = replace(ELI, figures=(into(0.02),)), replace(ASH, figures=(into(0.009),))
+    assert as_one([eli, ash]).message.endswith("(Eli; much the same for Ash; 9 mm to 2 cm)")
+    assert as_one([eli, replace(ash, figures=(into(0.11),))]).message.endswith("; 2 to 11 cm)")
+    assert as_one([eli, replace(ash, figures=(into(0.0201),))]).message.endswith("for Ash)")
+    bare = replace(ash, figures=())
+    assert as_one([eli, bare]).message.endswith("for Ash)")
+
+
+def test_of_several_figures_each_range_is_named():
+    def fast(turns, pull):
+        return replace(
+            ELI,
+            figures=(
+                Figure(quantity="turns", value=turns, limit=2.5, unit="1/s"),
+                Figure(quantity="pull", value=pull, limit=60.0, unit="N"),
+            ),
+        )
+
+    again = replace(fast(6.7, 84.5), position="41.1")
+    assert as_one([fast(4.9, 84.5), again]).message.endswith(
+        "(again at 41.1; turns 4.9 to 6.7 times a second)"
+    )
+
+
+def test_a_reach_tells_how_far_it_is_too_far_and_a_distance_how_far_it_is():
+    def one(quantity, value, limit, *, least):
+        figure = Figure(quantity=quantity, value=value, limit=limit, unit="m", least=least)
+        return replace(ELI, figures=(figure,))
+
+    reach = [one("hand from shoulder", value, 0.66, least=False) for value in (0.70, 0.77)]
+    assert as_one(reach).message.endswith("(2 times; 4 to 11 cm)")
+    apart = [one("distance", value, 0.3, least=True) for value in (0.24, 0.05)]
+    assert as_one(apart).message.endswith("(2 times; 5 to 24 cm)")

@@ -142,3 +142,20 @@ def test_rounding_to_one_side(value, decimals, down, up):
     assert units.rounded_down(value, decimals) == down
     assert units.rounded_up(value, decimals) == up
     assert f"{units.rounded_up(-0.0, decimals):g}" == "0"  # never -0
+
+
+@pytest.mark.parametrize(
+    ("position", "said"),
+    [
+        ("25.2", "25.2"), ("25.2+1/2", "the and of 25.2"), ("25.2+5/16", "near the and of 25.2"),
+        ("25.2+1/4", "near the and of 25.2"), ("25.2+3/4", "near the and of 25.2"), ("25.2+3/16", "just after 25.2"),
+        ("25.2+13/16", "the end of 25.2"), ("-1.4+.001", "just after -1.4"), ("whole show", "whole show"), ("", ""),
+    ],
+)  # fmt: skip
+def test_a_position_is_told_as_it_can_be_counted(position, said):
+    assert units.aloud(position) == said
+
+
+def test_what_stands_before_a_position_stands_before_its_number():
+    assert units.aloud("25.2+1/16", "bar ") == "just after bar 25.2"
+    assert units.aloud("25.2", "bar ") == "bar 25.2"

@@ -19,6 +19,16 @@ export interface Finding {
   source: string;
 }
 
+/** Findings of one cause, as the list tells them. */
+export interface Entry {
+  severity: Finding["severity"];
+  start: number | null;
+  position: string | null; // as it can be counted aloud
+  message: string;
+  remedies: string[];
+  of: number[]; // places of the findings among all
+}
+
 export interface Clearance {
   between: [string, string];
   distance: number;
@@ -106,6 +116,7 @@ export interface Document {
   stations: [number, string][];
   burn: { seconds: number; measured: boolean } | null;
   findings: Finding[];
+  entries: Entry[];
   clearances: Clearance[];
   part?: [number, number] | null; // [s] the part that is shown; missing or null for a whole show
   apart: number | null; // [m] required between two performers

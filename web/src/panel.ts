@@ -8,7 +8,7 @@ import type { Part } from "./schedule";
 import { clockText, planeWords, shortClock, stationWords } from "./words";
 
 const metres = (value: number) => `${value < 0 ? "−" : ""}${Math.abs(value).toFixed(2)} m`;
-const MOST = 200; // findings in the list
+const MOST = 200; // entries in the list
 
 export class Panel {
   private part: Part | null = null;
@@ -20,7 +20,7 @@ export class Panel {
   private pairs: { first: number; second: number; element: HTMLElement }[] = [];
   private handsAt = 0;
   private readonly centres: Record<Side, Vec> = { left: [0, 0, 0], right: [0, 0, 0] };
-  private readonly items: { finding: Finding; element: HTMLElement }[] = [];
+  private readonly items: { findings: Finding[]; element: HTMLElement }[] = [];
   private readonly words: Partial<Record<Side, HTMLElement>> = {};
 
   constructor(private readonly page: Page) {
@@ -29,21 +29,21 @@ export class Panel {
     say($("title"), doc.title);
     say($("edition"), [doc.version && doc.kind === "show" ? `version ${doc.version}` : "", doc.date].filter(Boolean).join(" · "));
     const box = $("findings");
-    for (const finding of doc.findings.slice(0, MOST)) {
-      const item = make("li", "", finding.severity);
+    for (const entry of doc.entries.slice(0, MOST)) {
+      const item = make("li", "", entry.severity);
       const button = make("button");
       button.setAttribute("type", "button");
-      button.append(make("b", finding.severity), document.createTextNode(`${finding.position ?? "whole show"} · ${finding.message}`));
-      if (finding.remedies[0]) button.append(make("small", `mend: ${finding.remedies[0]}`));
-      button.addEventListener("click", () => finding.start !== null && page.seek(finding.start));
+      button.append(make("b", entry.severity), document.createTextNode(`${entry.position ?? "whole show"} · ${entry.message}`));
+      if (entry.remedies[0]) button.append(make("small", `mend: ${entry.remedies[0]}`));
+      button.addEventListener("click", () => entry.start !== null && page.seek(entry.start));
       item.append(button);
       box.append(item);
-      this.items.push({ finding, element: button });
+      this.items.push({ findings: entry.of.map((k) => doc.findings[k]), element: button });
     }
-    const extra = doc.findings.length - MOST;
+    const extra = doc.entries.length - MOST;
     if (extra > 0) box.append(make("li", `and ${extra} more: run sequencer check for the full list`));
-    const stops = doc.findings.filter((f) => f.severity === "stop").length;
-    say($("findings-title"), doc.findings.length ? `Findings: ${doc.findings.length}, ${stops} to mend before you dance it` : "Findings: none");
+    const stops = doc.entries.filter((each) => each.severity === "stop").length;
+    say($("findings-title"), doc.entries.length ? `Findings: ${doc.entries.length}, ${stops} to mend before you dance it` : "Findings: none");
     $("findings-box").hidden = $("next-box").hidden = doc.kind === "pattern";
     list($("about"), [
       `Hands and heads are drawn within ${(doc.error.measured * 1000).toFixed(1)} mm of the motion laws (2 mm guaranteed), checked 24 times a beat.`,
@@ -227,6 +227,6 @@ export class Panel {
       }
       return line;
     }));
-    for (const { finding, element } of this.items) element.classList.toggle("active", active.includes(finding));
+    for (const { findings, element } of this.items) element.classList.toggle("active", findings.some((each) => active.includes(each)));
   }
 }

@@ -32,7 +32,7 @@ from sequencer.checks.fault_kinds import (
     TWIST,
     WICK_SPEED,
 )
-from sequencer.checks.outcome import Outcome, length_words
+from sequencer.checks.outcome import Outcome
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.flown.flown_motion import FlownLimits
@@ -59,12 +59,13 @@ from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Step
 from sequencer.staging.results import OfPerformer, results_together
 from sequencer.staging.staged import Staged, written
+from sequencer.units import length_words
 
 _SOURCE = "docs/motion.md, section 6"
 _NOT_CHECKED = (
     "Clearance from the performer's own body covers trunk, head and legs, not arms, hair or clothing.",
     "Slack is checked in blocks only; on links and at rest the hand must steady the prop.",
-    "Slack and forces leave out the acceleration of walking.",
+    "Slack and forces leave out the acceleration of walking; pull and the speed of wicks on links are sampled, not proven.",
 )
 # [m/s] a wick slower than this stays for 0.2 s within 10 cm of what it passes, in which a flame of 100 kW/m²
 # (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
@@ -79,7 +80,7 @@ SOFT_WAYS = (
 )
 RIGID = (
     "Whether a hand can turn a rigid prop this way without changing grip was not checked.",
-    "The twist that turns a flat prop about its own axis was not checked.",
+    "The twist that turns a flat prop about its own axis was not checked, nor any twist of the hand on links.",
 )
 # A prop nearly stops where it turns slower than this, and than this share of its fastest: design choices.
 NEARLY_STILL, STILL_SHARE = 0.35 * pi, 0.5  # [rad/beat], [1]

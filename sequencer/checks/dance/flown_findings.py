@@ -8,7 +8,7 @@ from typing import NamedTuple, TypeVar
 from sequencer.checks.dance.feasible import SOFT_WAYS, soft_words
 from sequencer.checks.dance.flown_blocks import FlownBlock, ShowHand, taut_from
 from sequencer.checks.dance.flown_gaps import FailedGap, FlownGap
-from sequencer.checks.outcome import length_words
+from sequencer.units import length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import Side
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits

@@ -9,7 +9,6 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from math import ceil, floor
 
-from sequencer.checks.outcome import length_words
 from sequencer.findings import Finding
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.kept import recent_each, whole_code
@@ -22,6 +21,7 @@ from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.staging.flown_show import flown_show, strains
 from sequencer.staging.staged import Staged
+from sequencer.units import length_words
 
 _SOURCE = "docs/motion.md, section 7"
 _MOST_KEPT = 20_000  # slices

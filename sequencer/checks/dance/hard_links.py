@@ -1,4 +1,4 @@
-"""Links that ask for more than the show's limits: by the second, proven by each link's bounds.
+"""Links that ask for more than the show's limits: by the second, proven by each link's bounds; pull and wicks by samples.
 
 A link that the file writes is a stop; one that fills a gap, or bridges two blocks that cannot be blended, is told as well.
 The turning acceleration alone has a limit by the beat, which the tool sets.
@@ -8,12 +8,16 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from math import pi
 
+import numpy as np
+
+from sequencer.arrays import Floats
 from sequencer.checks.dance.proven import Hand, spare_reach
-from sequencer.checks.fault_kinds import REACH
+from sequencer.checks.fault_kinds import PROP_TURNS, PULL, REACH, WICK_SPEED
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.least_values import Least
+from sequencer.motion.props.peaks import Sought, pulling, wick_speed
 from sequencer.motion.trajectories.link_law import LinkLaw
 from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits
 from sequencer.motion.trajectories.link_words import out_of_reach, pace_breach
@@ -23,6 +27,7 @@ from sequencer.timing.position import TOUCH
 from sequencer.units import counted
 
 _MET = 1 + 1e-9  # of a limit: a value that equals it keeps it
+_LOOKS = 513  # samples of a link whose bound is too wide
 _SOURCE = "docs/motion.md, section 5; this show's limits"
 
 
@@ -71,6 +76,14 @@ def _too_far(body: Body, left: Least) -> _Why | None:
     return out_of_reach(far, arm), Figure(quantity=REACH, value=far, limit=arm, unit="m")
 
 
+def _largest(sought: Sought, law: LinkLaw, most: float) -> float:
+    """The largest value over a link: its bound, if that keeps the limit, or else as sampled."""
+    if sought.coarse <= most:
+        return sought.coarse
+    beats: Floats = np.linspace(0.0, float(law.beats), _LOOKS, dtype=np.float64)
+    return float(np.max(sought.value(beats)))
+
+
 @dataclass(frozen=True, slots=True)
 class _Way:
     """One hand's way from one span to another: a link that is written or fills a gap, or a bridge between two blocks."""
@@ -93,9 +106,30 @@ class _Way:
         )
         breach = pace_breach(most, law, beats_per_second=pace)
         if breach is None:
-            return None
+            return self._strained(law)
         quantity, value, limit, unit, words = breach
         return words, Figure(quantity=quantity, value=value, limit=limit, unit=unit)
+
+    def _strained(self, law: LinkLaw) -> _Why | None:
+        """The limit of wick speed or of pull that the way breaks; None if none.
+
+        By the law's bounds, or where these are too wide by many samples: a pull over its limit for less than a sample is
+        missed.
+        """
+        limits, tempo = self.show.show.limits, self.show.tempo
+        # The force is the size of λ²·M + W with the tempo λ: convex in λ², so largest at an end.
+        tempos = {tempo.fastest(self.start, self.end), tempo.slowest(self.start, self.end)}
+        for quantity, what, of, most, unit in (
+            (WICK_SPEED, "a wick would move too fast", wick_speed, limits.head_speed, "m/s"),
+            (PULL, "the prop would pull too hard", pulling, limits.pull, "N"),
+        ):
+            value = max(
+                _largest(of(law, self.dancer.props[self.side], each), law, most) for each in tempos
+            )
+            if value > most * _MET:
+                figure = Figure(quantity=quantity, value=value, limit=most, unit=unit)
+                return f"{what} ({value:.3g} {unit}, limit {most:g})", figure
+        return None
 
     @property
     def written(self) -> bool:
@@ -107,7 +141,9 @@ class _Way:
         """The finding that the way breaks a limit."""
         reach = figure.quantity == REACH
         beats = counted(round(self.end - self.start, 3), "beat")
-        severity: Severity = "stop" if reach or self.written else "warn"
+        # what is only a warning in a pattern is none worse in a link
+        hard = reach or (self.written and figure.quantity not in (WICK_SPEED, PULL))
+        severity: Severity = "stop" if hard else "warn"
         first = ("if a block next to it is out of reach, mend that first",) if reach else ()
         return Finding(
             code="link-too-hard",
@@ -117,10 +153,25 @@ class _Way:
             end=self.show.seconds(self.end),
             position=self.show.position(self.start),
             message=f"from {self.before.label} to {self.after.label}, {self.side} hand, in {beats}: {why}",
-            remedies=(*first, *self._ways_out()),
+            remedies=(*first, *self._too_fast_beside(figure), *self._ways_out()),
             source=_SOURCE,
             figures=(figure,),
             hands=(self.side,),
+        )
+
+    def _too_fast_beside(self, figure: Figure) -> tuple[str, ...]:
+        """That a pattern beside it must turn slower: a link turns as fast as what it leads from and to."""
+        if figure.quantity != PROP_TURNS:
+            return ()
+        pace, most = self.show.tempo.fastest(self.start, self.end), figure.limit * 2 * pi
+        fast = [
+            span.label
+            for span in (self.before, self.after)
+            if span.kind == "block" and span.law.bounds().turn_rate * pace > most * _MET
+        ]
+        return tuple(
+            f"give the cycle of {label} more beats: it turns too fast itself"
+            for label in dict.fromkeys(fast)
         )
 
     def _ways_out(self) -> tuple[str, ...]:
@@ -129,7 +180,7 @@ class _Way:
             shifted = self.after if self.after.kind == "block" else self.before
             of = f"change the shift of {shifted.label}"
             return (
-                "give the link more beats",
+                "give the link another number of beats",
                 of if shifted.kind == "block" else "write another pattern beside it",
             )
         if self.before.kind == self.after.kind == "block":

@@ -8,7 +8,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.checks.fault_kinds import DISTANCE
-from sequencer.checks.outcome import BeatClock, Outcome, deviation_words, length_words
+from sequencer.checks.outcome import BeatClock, Outcome, deviation_words
 from sequencer.findings import Clearance, Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.certified import TOLERANCE
@@ -20,6 +20,7 @@ from sequencer.motion.performers.body_parts import FIRST_POINT, PARTS
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.props.prop import Prop
 from sequencer.timing.tempo import TempoMap
+from sequencer.units import length_words
 
 _TOGETHER = 32.0  # [beats] approaches no farther apart than this share one finding
 
@@ -295,9 +296,7 @@ def _finding(
     part: str,
 ) -> Finding:
     worst = float(found.distance[k])
-    often = (
-        "" if len(begin) == 1 else f"; {len(begin)} times up to {count.position(float(end[-1]))}"
-    )
+    often = "" if len(begin) == 1 else f"; {len(begin)} times up to {count.aloud(float(end[-1]))}"
     x, y = dancer.floor.at(float(begin[0])).place
     # Hand work does not widen the envelope or the place: an arm is no longer for it.
     moving = rule.measure in {"parts", "flames"}
@@ -318,7 +317,7 @@ def _finding(
         position=count.position(float(begin[0])),
         message=(
             f"{dancer.name}: {part} {gap} {thing}, closest at "
-            f"{count.position(float(found.at[k]))}; {rule.of(dancer):.2f} m is required{work}{often}"
+            f"{count.aloud(float(found.at[k]))}; {rule.of(dancer):.2f} m is required{work}{often}"
         ),
         remedies=remedies,
         source=requirements.source(rule.requirement),

@@ -269,8 +269,8 @@ def _finding(one: ConflictGroup, count: BeatClock, requirements: Requirements) -
             f"as danced, {one.first} and {one.second} come closer "
             f"than {requirements.performers:.2f} m in {one.conflicts} of {one.runs} runs "
             f"({100 * one.share:.0f} %; {100 * low:.0f} to {100 * high:.0f} % with "
-            f"{100 * _CONFIDENCE:.0f} % confidence), between {count.position(one.start)} and "
-            f"{count.position(one.end)}"
+            f"{100 * _CONFIDENCE:.0f} % confidence), between {count.aloud(one.start)} and "
+            f"{count.aloud(one.end)}"
         ),
         remedies=(
             "give them more room, or raise the distance between performers in the rules",

@@ -126,7 +126,7 @@ def _finding(
         else f"reaches {-conflict.distance:.2f} m into"
     )
     often = len(conflict.spans)
-    times = "" if often == 1 else f"; {often} times up to {count.position(conflict.end)}"
+    times = "" if often == 1 else f"; {often} times up to {count.aloud(conflict.end)}"
     return Finding(
         code="too-close",
         severity="stop",
@@ -136,7 +136,7 @@ def _finding(
         position=count.position(conflict.start),
         message=(
             f"{first}'s {conflict.parts[0]} {gap} {second}'s {conflict.parts[1]} at "
-            f"{count.position(conflict.at)}; {requirements.performers:.2f} m is required{deviation_words(conflict.at, *pair)}{times}"
+            f"{count.aloud(conflict.at)}; {requirements.performers:.2f} m is required{deviation_words(conflict.at, *pair)}{times}"
         ),
         source=requirements.source("performers"),
         where=conflict.where,

@@ -59,4 +59,4 @@ def _beat(show: Staged, seconds: float) -> float:
 
 
 def _beat_words(show: Staged, beat: int) -> str:
-    return f"{show.position(beat)} ({moment_words(show.seconds(beat))})"
+    return f"{show.aloud(beat)} ({moment_words(show.seconds(beat))})"

@@ -11,6 +11,7 @@ from typing import Any
 import numpy as np
 
 from sequencer import kept
+from sequencer.alike_findings import as_one, by_cause
 from sequencer.findings import Finding, Report
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.wheelchair import HALF_BREADTH, SEAT, WHEEL
@@ -35,6 +36,7 @@ from sequencer.staging.flown_show import is_flown
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap
+from sequencer.units import aloud
 
 FORMAT = 1
 ROOM_MARGIN = 8.0  # [beats] of motion stored before and after the track, for count-in and trails
@@ -104,6 +106,7 @@ def show_document(staged: Staged, report: Report) -> Document:
         "stations": [],
         "burn": None if burn is None else {"seconds": burn.time, "measured": burn.measured},
         "findings": [finding_document(finding) for finding in report.findings],
+        "entries": _entries(report.findings),
         "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
         "apart": _apart(report, order),
         "not_checked": list(report.not_checked),
@@ -256,6 +259,25 @@ def finding_document(finding: Finding) -> Document:
     """A finding with all its fields."""
     whole = asdict(finding)
     return {key: whole[key] for key in whole if key != "where"}
+
+
+def _entries(findings: Sequence[Finding]) -> list[Document]:
+    """Findings as a list tells them: those of one cause once, where the first of them stands."""
+    place = {id(finding): k for k, finding in enumerate(findings)}
+    out = []
+    for group in by_cause(findings):
+        one = as_one(group)
+        out.append(
+            {
+                "severity": one.severity,
+                "start": one.start,
+                "position": None if one.position is None else aloud(one.position),
+                "message": one.message,
+                "remedies": list(one.remedies),
+                "of": [place[id(finding)] for finding in group],
+            }
+        )
+    return out
 
 
 def _rounded(value: float) -> float:

@@ -95,6 +95,7 @@ def pattern_document(one: OnePattern) -> Document:
         "stations": _stations(one, end),
         "burn": None,
         "findings": [],
+        "entries": [],
         "clearances": [],
         "apart": None,
         "not_checked": _not_checked(one),

@@ -18,7 +18,7 @@ from sequencer.findings import SEVERITIES, Clearance, Finding, Report
 from sequencer.outputs.report.as_danced import danced_lines
 from sequencer.outputs.report.terminal import columns, fitted
 from sequencer.timing.position import clock_text, moment_words
-from sequencer.units import counted
+from sequencer.units import aloud, counted
 
 _SIGNS = {"stop": "STOP", "warn": "WARN", "note": "note"}
 _PASSES = 10  # clearances shown in the table; JSON holds all
@@ -142,7 +142,7 @@ def _finding_lines(finding: Finding, width: int) -> list[str]:
     if finding.start is not None:
         when = moment_words(finding.start)
         if finding.position and finding.start >= 0.0:
-            when += f" (bar {finding.position})"
+            when += f" ({aloud(finding.position, 'bar ')})"
     head = f"{_SIGNS[finding.severity]:<5} {when:<18} {finding.code}"
     who = ", ".join(finding.who)
     lines = textwrap.wrap(f"{head}  {who}".rstrip(), width, subsequent_indent=" " * 6)
@@ -170,7 +170,7 @@ def _clearance_lines(clearances: tuple[Clearance, ...], width: int) -> list[str]
     lines = ["Closest passes" + (" (the tightest of all)" if len(measured) > _PASSES else "")]
     shown = measured[:_PASSES]
     names = [" – ".join(c.between) for c in shown]
-    times = [clock_text(c.at) + (f" ({c.position})" if c.position else "") for c in shown]
+    times = [clock_text(c.at) + (f" ({aloud(c.position)})" if c.position else "") for c in shown]
     time = max((len(when) for when in times), default=4)
     room = min(max((columns(name) for name in names), default=8), width - 33 - time)
     lines.append(f"  {'when':<{time}} {fitted('between', room)}  {'closest':>9} {'required':>10}")

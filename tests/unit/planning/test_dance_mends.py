@@ -126,6 +126,20 @@ def test_a_cycle_far_too_long_is_told_as_all_that_do_and_may_be_left_out():
     assert second.steps[0].changes == ((("timeline", 0, "cycle"), None),)
 
 
+def test_a_cycle_far_too_long_between_blocks_that_touch_is_told_with_a_number():
+    """A quarter of its circle fits the block, so what keeps that taut says little of the whole circle."""
+    text = text_of(
+        SOLO,
+        "".join(f"  - {{{start}{PLAIN}{cycle}, beats: 8}}\n" for start, cycle in
+                (("from: 2.1, ", ""), ("", ", cycle: 30"), ("", ""))),
+    )  # fmt: skip
+    show = stage(text)
+    (cause, *_) = [each for each in causes(show, faults_of(show)) if each.code == "tether-slack"]
+    words = sought(FaultTrials(show=show), cause, most=1).mends[0].words
+    assert words.startswith("a cycle of 1.5 to 2.5 beats")
+    assert "(now 30)" in words
+
+
 def test_a_range_of_a_link_says_who_gives_the_beats():
     cast, timeline, code, _ = TRIED["link"]
     show = stage(text_of(cast, timeline))
@@ -197,14 +211,14 @@ def test_the_least_change_next_to_one_that_is_clear_is_taken(monkeypatch):
     assert mend.steps[0].value == 5
 
 
-def test_a_range_is_tried_in_strides_and_holds_what_lies_between(monkeypatch):
+def test_a_range_holds_only_what_was_tried_and_no_more_than_is_told(monkeypatch):
     cause = SimpleNamespace(faults=(), place=FaultPlace(who="Isa"))
     ladder = Ladder(
-        name="x", rungs=rungs(9, 8, 7, 6, 5, 4, 3), step=1.0, widest=4, stride=2,
+        name="x", rungs=rungs(9, 8, 7, 6, 5, 4, 3), step=1.0, widest=3,
         range_words=lambda low, high: f"{low.value} to {high.value}",
     )  # fmt: skip
     monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
-    for clear, told in (({9, 7, 5, 3}, "5 to 9"), ({9, 7}, "7 to 9"), ({9, 8, 6}, "9")):
+    for clear, told in ((set(range(3, 10)), "6 to 9"), ({9, 8, 6}, "8 to 9"), ({9, 7, 6}, "9")):
         (mend,) = sought(stand_in(clear, clear), cause).mends
         assert mend.words == told
         assert [own.value for own in mend.span] == (
@@ -212,8 +226,11 @@ def test_a_range_is_tried_in_strides_and_holds_what_lies_between(monkeypatch):
         )
 
 
-def test_the_way_to_where_it_fits_is_cut_in_halves_and_what_is_hopeless_never_staged(monkeypatch):
-    """Of 50 values on the way 31 are hopeless at a first look: a few looks find the first that may do."""
+@pytest.mark.parametrize("clear", [50, 51, 52, 63, 69, 75, 76, 88, 99, 100])
+def test_the_way_to_where_it_fits_is_cut_in_halves_and_what_is_hopeless_never_staged(
+    monkeypatch, clear
+):
+    """Of 50 values on the way some are hopeless at a first look: a few looks find the first that may do."""
     place = FaultPlace(who="Isa", blocks=("a block",))
     cause = SimpleNamespace(faults=("a fault",), place=place)
     way = rungs(*range(100, 50, -1))
@@ -221,7 +238,7 @@ def test_the_way_to_where_it_fits_is_cut_in_halves_and_what_is_hopeless_never_st
         name="x", rungs=[*way, *rungs(50, 49)], most=3, step=1.0, now=101.0, approach=way
     )
     looked, tried = [], []
-    trials = stand_in(set(range(70)), set(range(70)))
+    trials = stand_in(set(range(clear + 1)), set(range(clear + 1)))
     seen, made = trials.hopeless, trials.of
     trials.hopeless = lambda fault, block, step: (
         looked.append(step.value) or seen(fault, block, step)
@@ -229,8 +246,8 @@ def test_the_way_to_where_it_fits_is_cut_in_halves_and_what_is_hopeless_never_st
     trials.of = lambda faults, *steps: tried.append(steps[-1].value) or made(faults, *steps)
     monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
     (mend,) = sought(trials, cause, ranged=False).mends
-    assert mend.steps[0].value == 69
-    assert tried == [69]
+    assert mend.steps[0].value == clear
+    assert tried == [clear]
     assert len(set(looked)) <= 8
     trials.hopeless = lambda _fault, _block, _step: True
     tried.clear()

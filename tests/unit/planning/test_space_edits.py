@@ -11,7 +11,10 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.planning import space_edits as edits
+from sequencer.planning import danced_edits as danced
+from sequencer.planning import floor_edits as floor
+from sequencer.planning import space_mends
+from sequencer.planning.space_edits import SpaceEdit
 from sequencer.staging.staged import Block
 from tests.unit.planning.test_space_mends import REACH, SPIN, spots, stage, text_of
 
@@ -38,7 +41,7 @@ def placed():
 
 
 def test_spots_are_spread_from_their_middle(placed):
-    found = list(edits._widened(placed, conflict()))
+    found = list(floor.widened(placed, conflict()))
     factors = [1.05, 1.1, 1.15, 1.2, 1.3, 1.4, 1.5, 1.75, 2.0]
     for factor, edit in zip(factors, found, strict=True):
         (ash, (x, y)), (birch, (u, v)) = edit.changes
@@ -52,7 +55,7 @@ def test_spots_are_spread_from_their_middle(placed):
 
 
 def test_a_shape_is_spread_by_its_spacing_and_rounded_up():
-    found = list(edits._widened(stage(LINE), conflict()))
+    found = list(floor.widened(stage(LINE), conflict()))
     assert [edit.changes[0][1] for edit in found] == [
         2.15, 2.25, 2.35, 2.45, 2.65, 2.85, 3.05, 3.55, 4.05,
     ]  # fmt: skip
@@ -62,7 +65,7 @@ def test_a_shape_is_spread_by_its_spacing_and_rounded_up():
 
 
 def test_a_shape_is_turned_about_its_centre():
-    found = list(edits._turned(stage(LINE), conflict()))
+    found = list(floor.turned(stage(LINE), conflict()))
     assert [edit.changes[0] for edit in found] == [
         (("formations", "close", "turn"), angle) for angle in (15, -15, 30, -30, 45, -45, 90)
     ]
@@ -71,12 +74,12 @@ def test_a_shape_is_turned_about_its_centre():
         assert edit.cost == pytest.approx(2 * 2 * 1.005 * math.sin(half))
     assert found[1].words == "turn close 15° clockwise seen from above"
     assert found[0].words == "turn close 15° anticlockwise seen from above"
-    assert list(edits._turned(stage(text_of(spots(0.9), SPIN)), conflict())) == []
+    assert list(floor.turned(stage(text_of(spots(0.9), SPIN)), conflict())) == []
 
 
 def test_a_facing_is_turned_within_half_a_turn():
     turned = stage(text_of("spots: {Ash: {at: [-1, 4], facing: 160}, Birch: {at: [1, 4]}}", SPIN))
-    found = list(edits._facings(turned, conflict()))
+    found = list(floor.facings(turned, conflict()))
     where = [("formations", "close", "spots", who, "facing") for who in ("Ash", "Birch")]
     assert [edit.changes for edit in found] == [
         ((where[0], value),) for value in (175, 145, -170, 130, -155, 115)
@@ -86,22 +89,22 @@ def test_a_facing_is_turned_within_half_a_turn():
     )
     assert found[0].words == "turn Ash 15° anticlockwise (seen from above) in close"
     assert found[1].words == "turn Ash 15° clockwise (seen from above) in close"
-    assert list(edits._facings(stage(LINE), conflict())) == []
+    assert list(floor.facings(stage(LINE), conflict())) == []
 
 
 def test_a_canon_stays_a_canon():
     """From one beat: half a beat, one and a half, two and three; none at all would be no canon."""
-    found = list(edits._canons(stage(CANON), conflict()))
+    found = list(danced.canons(stage(CANON), conflict()))
     assert [(edit.changes[0][1], edit.cost) for edit in found] == [
         (1.5, 0.25), (0.5, 0.25), (2, 0.5), (3, 1.0),
     ]  # fmt: skip
     assert found[0].changes[0][0] == ("timeline", 0, "canon")
     assert found[2].words == "set the canon of extension to 2 beats instead of 1"
-    assert list(edits._canons(stage(text_of(spots(0.9), SPIN)), conflict())) == []
+    assert list(danced.canons(stage(text_of(spots(0.9), SPIN)), conflict())) == []
 
 
 def test_one_of_two_who_share_an_entry_is_shifted_in_a_copy(placed):
-    found = list(edits._shifts(placed, conflict()))
+    found = list(danced.shifts(placed, conflict()))
     assert [edit.insertions[0][2]["who"] for edit in found] == ["Ash"] * 6 + ["Birch"] * 6
     by = [0.5, -0.5, 1, -1, 2, -2]
     assert [edit.insertions[0][2]["shift"] for edit in found] == by * 2
@@ -121,18 +124,18 @@ def test_an_entry_of_one_alone_is_shifted_itself():
     alone = stage(
         text_of(spots(0.9), f"who: Ash, shift: 1, {SPIN}}}\n  - {{who: Birch, shift: 1, {SPIN}")
     )
-    found = list(edits._shifts(alone, conflict()))
+    found = list(danced.shifts(alone, conflict()))
     assert [edit.changes for edit in found] == [
         ((("timeline", k, "shift"), value),) for k in (0, 1) for value in (1.5, 0.5, 2, 0, 3, -1)
     ]
     assert all(edit.insertions == () for edit in found)
-    assert list(edits._shifts(alone, conflict(0.0, 8.0))) == []
-    assert list(edits._shifts(alone, conflict(32.0, 40.0))) == []
+    assert list(danced.shifts(alone, conflict(0.0, 8.0))) == []
+    assert list(danced.shifts(alone, conflict(32.0, 40.0))) == []
 
 
 def test_a_mirrored_one_stays_mirrored_in_a_copy():
     both = stage(text_of(spots(0.9), f"mirror: [Ash, Birch], {SPIN}"))
-    edit = next(edits._shifts(both, conflict()))
+    edit = next(danced.shifts(both, conflict()))
     assert edit.changes == (
         (("timeline", 0, "who"), ["Birch"]),
         (("timeline", 0, "mirror"), ["Birch"]),
@@ -141,7 +144,7 @@ def test_a_mirrored_one_stays_mirrored_in_a_copy():
 
 
 def test_a_tether_is_shortened_to_thirty_centimetres_at_least(placed):
-    found = list(edits._tethers(placed, conflict()))
+    found = list(danced.tethers(placed, conflict()))
     assert [edit.changes[0][1]["tether"] for edit in found] == [0.4, 0.35, 0.3] * 2
     assert [edit.cost for edit in found] == pytest.approx([0.2, 0.4, 0.6] * 2)
     assert [edit.changes[0][0] for edit in found[2:4]] == [("cast", 0, "prop"), ("cast", 1, "prop")]
@@ -149,7 +152,7 @@ def test_a_tether_is_shortened_to_thirty_centimetres_at_least(placed):
 
 
 def test_another_plane_for_one_costs_less_than_for_all(placed):
-    found = list(edits._planes(placed, conflict()))
+    found = list(danced.planes(placed, conflict()))
     assert {edit.cost for edit in found if edit.words.startswith("let everyone")} == {2.25}
     assert {edit.cost for edit in found if not edit.words.startswith("let everyone")} == {1.5}
     planes = [edit.changes[0][1]["plane"] for edit in found if edit.words.startswith("let every")]
@@ -162,7 +165,7 @@ def test_another_plane_for_one_costs_less_than_for_all(placed):
 
 def test_a_walk_is_bent_by_a_point_half_way_to_its_left_and_right():
     """Ash walks 6 m along x; Birch 2 m along y: their lefts are +y and −x."""
-    found = list(edits._ways(stage(WALK), conflict(12.0, 28.0)))
+    found = list(floor.ways(stage(WALK), conflict(12.0, 28.0)))
     assert len(found) == 6 * 8
     first = [dict(edit.changes[0][1]) for edit in found[:8]]
     ash, birch = ([[0.0, 4.5]], [[0.0, 3.5]]), ([[2.5, 5.0]], [[3.5, 5.0]])
@@ -171,8 +174,8 @@ def test_a_walk_is_bent_by_a_point_half_way_to_its_left_and_right():
     assert [edit.cost for edit in found[:8]] == [0.5] * 4 + [1.0] * 4
     assert found[0].changes[0][0] == ("staging", 1, "via")
     assert found[0].words == "walking to there at 4.1, send Ash by [0, 4.5] (via)"
-    assert list(edits._ways(stage(WALK), conflict(28.0, 32.0))) == []
-    assert list(edits._ways(stage(WALK), conflict(0.0, 12.0))) == []
+    assert list(floor.ways(stage(WALK), conflict(28.0, 32.0))) == []
+    assert list(floor.ways(stage(WALK), conflict(0.0, 12.0))) == []
 
 
 @pytest.mark.parametrize("angle", np.linspace(0, 330, 12))
@@ -182,7 +185,7 @@ def test_half_way_lies_aside_at_a_right_angle(angle):
     ahead = 3.0 * complex(math.cos(math.radians(angle)), math.sin(math.radians(angle)))
     expected = here + ahead / 2 + 0.7 * 1j * ahead / 3.0
     there = here + ahead
-    found = edits._half_way((here.real, here.imag, 0.0), (there.real, there.imag, 0.0), 0.7)
+    found = floor._half_way((here.real, here.imag, 0.0), (there.real, there.imag, 0.0), 0.7)
     assert_allclose(found, (expected.real, expected.imag), atol=0.0251)
     assert_allclose(np.array(found) / 0.05, np.round(np.array(found) / 0.05), atol=1e-6)
 
@@ -190,7 +193,7 @@ def test_half_way_lies_aside_at_a_right_angle(angle):
 def test_formations_between_are_those_held_walked_to_or_left():
     show = stage(WALK)
     names = {
-        (low, high): [one.formation for one in edits._formations_between(show, low, high)]
+        (low, high): [one.formation for one in floor._formations_between(show, low, high)]
         for low, high in ((0, 12), (0, 13), (12, 28), (28, 32), (29, 32))
     }
     assert names[0, 12] == ["close"]
@@ -200,15 +203,15 @@ def test_formations_between_are_those_held_walked_to_or_left():
 
 
 def test_blocks_that_only_touch_a_conflict_are_not_danced_in_it(placed):
-    def danced(start, end) -> list[Block]:
-        return edits._danced(placed, conflict(start, end), "Ash")
+    def within(start, end) -> list[Block]:
+        return danced._danced(placed, conflict(start, end), "Ash")
 
-    assert len(danced(8.0, 9.0)) == len(danced(31.0, 40.0)) == len(danced(7.0, 8.1)) == 1
-    assert danced(4.0, 8.0) == danced(32.0, 40.0) == []
+    assert len(within(8.0, 9.0)) == len(within(31.0, 40.0)) == len(within(7.0, 8.1)) == 1
+    assert within(4.0, 8.0) == within(32.0, 40.0) == []
 
 
 def test_the_order_is_that_of_the_cost(placed):
-    for kind in edits.edits_by_kind(placed, conflict(), span=(0.0, 48.0), required=0.3):
+    for kind in space_mends.edits_by_kind(placed, conflict(), span=(0.0, 48.0), required=0.3):
         costs = [edit.cost for edit in kind]
         assert costs == sorted(costs)
 
@@ -216,14 +219,14 @@ def test_the_order_is_that_of_the_cost(placed):
 @pytest.mark.parametrize("kind", ["shift", "canon", "tether", "plane"])
 def test_what_is_danced_changes_with_those_kinds_alone(kind):
     def edit(name):
-        return edits.SpaceEdit(kind=name, words="", cost=0.0, changes=())
+        return SpaceEdit(kind=name, words="", cost=0.0, changes=())
 
     assert edit(kind).of_trajectories
     assert not any(edit(k).of_trajectories for k in ("place", "way", "widen", "turn", "facing"))
 
 
 def test_a_path_is_bent_by_half_metres_up_to_three():
-    found = list(edits._ways(stage(WALK), conflict(12.0, 28.0)))
+    found = list(floor.ways(stage(WALK), conflict(12.0, 28.0)))
     alone = [edit.cost for edit in found if len(edit.changes[0][1]) == 1]
     assert sorted(set(alone)) == [0.5, 1.0, 1.5, 2.0, 2.5, 3.0]
     assert len(alone) == 6 * 4
@@ -232,5 +235,5 @@ def test_a_path_is_bent_by_half_metres_up_to_three():
 @pytest.mark.parametrize(("far", "walks"), [(0.4, False), (0.6, True), (1.4, True)])
 def test_only_who_walks_more_than_half_a_metre_can_be_sent_round(far, walks):
     text = WALK.replace("Birch: {at: [3, 6]}", f"Birch: {{at: [3, {4 + far}]}}")
-    found = list(edits._ways(stage(text), conflict(12.0, 28.0)))
+    found = list(floor.ways(stage(text), conflict(12.0, 28.0)))
     assert any("Birch" in edit.changes[0][1] for edit in found) == walks

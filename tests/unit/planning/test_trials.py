@@ -208,3 +208,35 @@ def test_a_first_look_is_made_once_and_counts_only_where_it_settles(trials, monk
     assert trials.spent == spent + 1
     flown = FaultTrials(show=trials.show, fly=True)
     assert not flown.hopeless(slack, block, cycle(4)), "what is slack as drawn may fly"
+
+
+def test_of_what_only_the_worst_is_told_one_elsewhere_was_there_if_it_is_no_worse(trials):
+    """Another block is the worst once the worst is mended; it may be anywhere, but not worse."""
+
+    def let_go(beyond, start):
+        return Finding(
+            code="let-go-audience", severity="warn", who=("Isa",), start=start, end=None, position="1.1",
+            message=f"{beyond}", figures=(figure("distance", -beyond, 1.0, least=True),),
+        )  # fmt: skip
+
+    only = FaultTrials(
+        show=trials.show, _before={("let-go-audience", ("Isa",)): [let_go(67.0, 4.0)]}
+    )
+    elsewhere, farther = let_go(60.0, 20.0), let_go(68.0, 4.0)
+    assert only._new_or_worse([elsewhere], trials._plain) == ()
+    assert only._new_or_worse([farther], trials._plain) == (farther,)
+
+
+def test_the_worst_of_a_block_stays_if_it_is_elsewhere_in_its_block():
+    """The same pass comes again in every cycle: a block that ends earlier keeps it."""
+    both = FaultTrials(
+        show=staged(show_from_document(parse_document(TWO, "s.yaml")), even_song(48))
+    )
+    first, second = both.before["tether-slack", ("Isa",)]
+    near = replace(first, code="flame-near-body", start=first.end - 0.05)
+    earlier = replace(near, start=first.end - 3.0, message="elsewhere")
+    only = FaultTrials(show=both.show, _before={("flame-near-body", ("Isa",)): [near]})
+    assert only._stays(near, earlier, both._plain)
+    other = replace(near, start=second.end - 1.0, end=second.end, message="elsewhere")
+    assert not only._stays(near, other, both._plain)
+    assert not only._stays(near, replace(earlier, who=("Ash",)), both._plain)

@@ -142,3 +142,20 @@ def test_a_missing_file_a_folder_and_no_text(tmp_path: Path):
     ]:
         with pytest.raises(InputError, match=says):
             read_show(tmp_path / path)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "says"),
+    [
+        ("lobes: 3}", "lobes: 3}, shift: soon", "shift 'soon' is not a number"),
+        ("stature: 1.7 m", "stature: 1.7 m\n    birth_year: young", "birth_year 'young' is not a whole number"),
+        ("[{pattern: two-beat weave, beats: 8}]", "weave", "'weave' is not a list"),
+        ("from: 17.10", "from: 17.10, link: perhaps", "link 'perhaps' is neither true nor false"),
+        ("[[-6, -6], [6, -6]]", "[[-6], [6, -6]]", "line has too few values: 1"),
+    ],
+)  # fmt: skip
+def test_a_value_of_the_wrong_kind_is_told_in_plain_words(old, new, says):
+    assert old in GOOD
+    said = str(fault(GOOD.replace(old, new, 1)))
+    assert says in said
+    assert "valid" not in said

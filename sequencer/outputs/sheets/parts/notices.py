@@ -43,6 +43,7 @@ from sequencer.outputs.sheets.parts.furniture import first_caution
 from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.on_stop import AT_ONCE, own_on_stop
 from sequencer.show.evening import Role
+from sequencer.units import aloud
 
 MOST_MOMENTS = 12  # listed for similar notes
 NOTES_A_ROW = 6
@@ -254,7 +255,9 @@ def _mend(finding: Finding) -> str:
 def _when(finding: Finding) -> str:
     if finding.start is None:
         return "whole show"
-    return clock_fine(finding.start) + (f" bar{NB}{finding.position}" if finding.position else "")
+    return clock_fine(finding.start) + (
+        f" {aloud(finding.position, f'bar{NB}')}" if finding.position else ""
+    )
 
 
 class SeverityMark(Flowable):  # type: ignore[misc]

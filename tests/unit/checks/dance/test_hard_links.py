@@ -25,7 +25,9 @@ def test_a_link_within_the_limits_is_not_told_and_one_over_them_is():
     assert one.message.startswith("from extension to two-beat-weave, right hand, in 2 beats: ")
     assert "the hand would have to move too fast (" in one.message
     assert " m/s, limit 1)" in one.message
-    assert one.remedies == ("give the link more beats", "change the shift of two-beat-weave")
+    assert one.remedies == (
+        "give the link another number of beats", "change the shift of two-beat-weave",
+    )  # fmt: skip
     assert one.position == "5.1"
     # The figure told is the largest of the link's proven bounds, at the song's 120 beats a minute.
     (law,) = (s.law for s in show.dancers[0].trajectories["right"].spans if s.start == 16.0)
@@ -49,7 +51,7 @@ def test_where_no_link_is_written_none_is_to_be_given_more_beats(entries, before
     assert own
     for one in own:
         assert one.severity == "warn"
-        assert "give the link more beats" not in one.remedies
+        assert "give the link another number of beats" not in one.remedies
         for said, wanted in zip(one.remedies, ways, strict=False):
             assert said.startswith(wanted)
 
@@ -93,3 +95,56 @@ def test_every_link_over_a_limit_by_its_bounds_is_told():
                 start = show.seconds(span.start)
                 told = any(f.start == start and f"{side} hand" in f.message for f in found)
                 assert told or not over
+
+
+LINKED = (EXTENSION, "{link: true, beats: 2}", WEAVE)
+
+
+def of_the_link(limits):
+    show, found = hard(*LINKED, limits=limits)
+    (one,) = [f for f in found if f.position == "5.1" and f.hands == ("right",)]
+    (span,) = (s for s in show.dancers[0].trajectories["right"].spans if s.start == 16.0)
+    return show.dancers[0].props["right"], span, one
+
+
+def heads(span, length, beats):
+    """Places of the head by the second at 120 beats a minute [m], from the states alone."""
+    state = span.at(beats)
+    return state.hand + length * state.tether
+
+
+def test_a_wick_too_fast_on_a_link_is_told_as_a_warning_with_its_speed():
+    prop, span, one = of_the_link("limits: {head_speed: 3}\n")
+    assert one.severity == "warn"
+    assert "a wick would move too fast (" in one.message
+    beats = np.linspace(span.start, span.end, 4001)
+    places = heads(span, prop.length, beats)
+    speeds = np.linalg.norm(np.diff(places, axis=0), axis=1) / (np.diff(beats) / 2)
+    (figure,) = one.figures
+    assert (figure.quantity, figure.limit, figure.unit) == ("wick speed", 3.0, "m/s")
+    assert figure.value == pytest.approx(speeds.max(), rel=2e-3)
+
+
+def test_a_prop_that_pulls_too_hard_on_a_link_is_told_with_its_force():
+    prop, span, one = of_the_link("limits: {pull: 1}\n")
+    assert one.severity == "warn"
+    assert "the prop would pull too hard (" in one.message
+    beats = np.linspace(span.start, span.end, 4001)
+    step = (beats[1] - beats[0]) / 2  # [s]
+    places = heads(span, abs(prop.centre_of_mass), beats)
+    felt = np.diff(places, n=2, axis=0) / step**2 + np.array([0.0, 0.0, 9.80665])
+    (figure,) = one.figures
+    assert (figure.quantity, figure.unit) == ("pull", "N")
+    assert figure.value == pytest.approx(prop.mass * np.linalg.norm(felt, axis=1).max(), rel=5e-3)
+
+
+def test_a_link_that_keeps_both_is_not_told():
+    assert not [f for f in hard(*LINKED)[1] if f.position == "5.1"]
+
+
+def test_a_pattern_that_turns_too_fast_itself_is_to_be_slowed_first():
+    _, _, one = of_the_link("limits: {turns: 0.5}\n")
+    assert one.remedies[0].startswith("give the cycle of ")
+    assert one.remedies[0].endswith(" more beats: it turns too fast itself")
+    assert one.severity == "stop"
+    assert one.figures[0].quantity == "turns"

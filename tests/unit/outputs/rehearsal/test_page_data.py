@@ -2,7 +2,7 @@
 
 import math
 
-from sequencer.findings import Report
+from sequencer.findings import Finding, Report
 from sequencer.outputs.rehearsal.page_data import show_document
 from tests.sites import site
 
@@ -36,3 +36,26 @@ def test_a_show_without_them_draws_none():
     )
 
     assert set(bare) == {""}
+
+
+def test_one_cause_is_one_entry_of_the_list_and_every_finding_keeps_its_mark():
+    def found(who, start, position, message="Isa: 3 cm out of reach"):
+        return Finding(
+            code="hand-out-of-reach", severity="stop", who=who, start=start, end=start, position=position,
+            message=message, remedies=("ahead 10 cm",),
+        )  # fmt: skip
+
+    findings = (
+        found(("Isa",), 4.0, "3.1+1/2"), found(("Isa", "Ash"), 5.0, "3.3", "too close"),
+        found(("Isa",), 8.0, "5.1+1/2"),
+    )  # fmt: skip
+    document = show_document(site(), Report(show="s", findings=findings))
+    assert [each["position"] for each in document["findings"]] == ["3.1+1/2", "3.3", "5.1+1/2"]
+    first, second = document["entries"]
+    assert (first["position"], first["of"], first["remedies"]) == (
+        "the and of 3.1",
+        [0, 2],
+        ["ahead 10 cm"],
+    )
+    assert "again at the and of 5.1" in first["message"]
+    assert (second["position"], second["of"]) == ("3.3", [1])
