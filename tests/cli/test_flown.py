@@ -84,7 +84,8 @@ def test_progress_says_what_is_flown(show, monkeypatch):
     )
     check(show, "--flown")
     assert [what for what in dict(heard) if "fl" in what] == [
-        "flying the patterns", "flying the links", "seeking what would fly",
+        "flying the patterns", "flying the links", "seeking what would fly for from rest into static-spin",
+        "seeking what would fly for static-spin to rest",
     ]  # fmt: skip
     assert all(0.0 <= share <= 1.0 for _, share in heard)
 

@@ -103,21 +103,16 @@ class FlownLink(FlownMotion):
         First-order residual of the optimum: the share of the value that a further step promises.
     beside_gap : float
         Least distance of the prop from the other hand's in the whole link [m], at the looks; inf if that was not looked at.
-    told : tuple of str, optional
-        What `broken` says, if it is kept; else it is worked out.
     """
 
     beats: float
     drawn: LinkLaw
     residual: float
     beside_gap: float = inf
-    told: tuple[str, ...] | None = None
 
     @cached_property
     def broken(self) -> tuple[str, ...]:
         """Names of the limits that are not held: pull, speed, acceleration, reach and the other prop; empty if it flies."""
-        if self.told is not None:
-            return self.told
         return (*self.overstepped(), *(() if self.beside_gap >= LEAST_BESIDE else ("other prop",)))
 
 
@@ -308,15 +303,18 @@ def _record_of(link: FlownLink) -> list[Any]:
 
 def _link_from(record: Sequence[Any], beats: float, flying: Flying) -> FlownLink:
     start, step, coefficients, drawn, residual, gap, broken = record
-    return FlownLink(
+    link = FlownLink(
         flying=flying,
         head=EvenSpline(start=start, step=step, coefficients=np.array(coefficients)),
         beats=beats,
         drawn=restored_law(drawn),
         residual=residual,
         beside_gap=gap,
-        told=tuple(broken),
     )
+    vars(link)["broken"] = tuple(
+        broken
+    )  # kept, for it takes longer to work out than to restore all else
+    return link
 
 
 def _rank(link: FlownLink, bridge: _Bridge) -> tuple[int, float, float]:
