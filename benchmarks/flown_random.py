@@ -11,7 +11,7 @@
                 10 ms, so that it must be found as one; of those told too close as drawn by the margin of hand work alone, how
                 many are clear as flown. Sampled is at 1 kHz, and at 20 kHz wherever that is within 4 cm of the least: nothing
                 moves at 40 m/s, so no sample elsewhere can be lower.
-    --minutes M stop after so many minutes of processor time; what was run is told.
+    --minutes M stop after so many minutes of processor time; what was run is told, after Ctrl-C too.
 
 Shows are drawn by `--seed` and the number of each: the same ones every time. Searches are kept (`XDG_CACHE_HOME`).
 """
@@ -283,7 +283,11 @@ def _run(kind: Any, count: int, seed: int, minutes: float) -> Iterator[dict[str,
     for number in range(count):
         if time.process_time() - began > 60.0 * minutes:
             return
-        yield kind(number, seed)
+        try:
+            row = kind(number, seed)
+        except KeyboardInterrupt:  # what was run is told
+            return
+        yield row
         if number % 10 == 9:
             print(f"{kind.__name__}: {number + 1}", file=sys.stderr, flush=True)
 
