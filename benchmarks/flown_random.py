@@ -11,6 +11,7 @@
                 10 ms, so that it must be found as one; of those told too close as drawn by the margin of hand work alone, how
                 many are clear as flown. Sampled is at 1 kHz, and at 20 kHz wherever that is within 4 cm of the least: nothing
                 moves at 40 m/s, so no sample elsewhere can be lower.
+    --rows FILE append the figures of each show and pair, as JSON lines, as they come.
     --minutes M stop after so many minutes of processor time; what was run is told, after Ctrl-C too.
 
 Shows are drawn by `--seed` and the number of each: the same ones every time. Searches are kept (`XDG_CACHE_HOME`).
@@ -278,7 +279,9 @@ def _told(show: Staged, own: Staged) -> dict[str, bool]:
     return {"by_margin_alone": alone, "clear_as_flown": alone and flown >= rule}
 
 
-def _run(kind: Any, count: int, seed: int, minutes: float) -> Iterator[dict[str, Any]]:
+def _run(
+    kind: Any, count: int, seed: int, minutes: float, rows: Path | None
+) -> Iterator[dict[str, Any]]:
     began = time.process_time()
     for number in range(count):
         if time.process_time() - began > 60.0 * minutes:
@@ -287,16 +290,21 @@ def _run(kind: Any, count: int, seed: int, minutes: float) -> Iterator[dict[str,
             row = kind(number, seed)
         except KeyboardInterrupt:  # what was run is told
             return
+        if rows is not None:
+            with rows.open("a", encoding="utf-8") as file:
+                file.write(json.dumps({"kind": kind.__name__, "number": number} | row) + "\n")
         yield row
         if number % 10 == 9:
             print(f"{kind.__name__}: {number + 1}", file=sys.stderr, flush=True)
 
 
-def figures(shows: int, pairs: int, seed: int, minutes: float) -> dict[str, Any]:
+def figures(
+    shows: int, pairs: int, seed: int, minutes: float, file: Path | None = None
+) -> dict[str, Any]:
     """All figures, with how many were run."""
     found: dict[str, Any] = {}
     if shows:
-        rows = list(_run(of_show, shows, seed, minutes))
+        rows = list(_run(of_show, shows, seed, minutes, file))
         total = {key: sum(row[key] for row in rows) for key in ("courses", "within_a_tenth", "told", "untold", "windows", "over_1_mm", "stand_ins")}  # fmt: skip
         found["shows"] = {
             "run": len(rows), "asked": shows, **total,
@@ -307,7 +315,7 @@ def figures(shows: int, pairs: int, seed: int, minutes: float) -> dict[str, Any]
             "largest_forward_mm": max(row["forward_mm"] for row in rows),
         }  # fmt: skip
     if pairs:
-        rows = list(_run(of_pair, pairs, seed, minutes))
+        rows = list(_run(of_pair, pairs, seed, minutes, file))
         found["pairs"] = {
             "run": len(rows), "asked": pairs,
             **{key: sum(row[key] for row in rows) for key in ("broken", "loose", "needle_missed", "by_margin_alone", "clear_as_flown")},
@@ -325,10 +333,11 @@ def main() -> None:
     parser.add_argument("--pairs", type=int, default=100)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--minutes", type=float, default=10.0)
+    parser.add_argument("--rows", type=Path)
     parser.add_argument("--json", action="store_true")
     given = parser.parse_args()
     began = time.process_time()
-    found = figures(given.shows, given.pairs, given.seed, given.minutes)
+    found = figures(given.shows, given.pairs, given.seed, given.minutes, given.rows)
     found["processor_s"] = round(time.process_time() - began, 1)
     if given.json:
         print(json.dumps(found))
