@@ -2,7 +2,8 @@
 
     --shows N   shows of two or three performers (20): blocks of a small vocabulary with links between them, walks and turns.
                 Of every flown course: how far the published hand is off the hand that the law of motion gives the published
-                head in the stage frame, at knots and three places between; least pull, and largest acceleration of the hand,
+                head (both splines) in the stage frame, at knots and three places between, and how far the two are from being
+                a tether apart; least pull, and largest acceleration of the hand,
                 at knots and half way; the head integrated forward over four beats with the hand of the law, nobody steering.
                 A limit that is missed by up to a tenth is within what the check lets pass; by more, it
                 counts as told where the check names that hand and course.
@@ -42,7 +43,6 @@ from sequencer.motion.clearance.approach import Approaches, approaches
 from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.flown.tether import drag_of
-from sequencer.motion.performers.body_parts import FIRST_POINT
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.trajectories.flown_hand import FlownHand, smoothed_tempo
 from sequencer.show.document import parse_document
@@ -125,35 +125,48 @@ class _Lawful(_Moved):
     def __init__(self, dancer: Dancer, side: str, hand: FlownHand, show: Staged) -> None:
         super().__init__(dancer, side, hand, show.tempo)
         seconds = np.concatenate([[0.0], np.cumsum(np.diff(self.beats) * (self.beat[1:] + self.beat[:-1]) / 2)])  # fmt: skip
-        points = dancer.stage_points(self.beats)[0][FIRST_POINT[side] + 2]
+        points = on_stage(dancer, self.beats, hand.head.at(self.beats))
+        self.head[0] = points
         path = make_interp_spline(seconds, points, k=5)
         rate, bent = (path.derivative(order)(seconds) for order in (1, 2))
         pulled = bent + self.drag * np.linalg.norm(rate, axis=1)[:, None] * rate
         pulled[:, 2] += GRAVITY
+        self.head[1] = rate
         lawful = points + self.length * pulled / np.linalg.norm(pulled, axis=1)[:, None]
         held = make_interp_spline(seconds, lawful, k=5)
         self.hand = np.stack([held.derivative(order)(seconds) for order in range(3)])
 
 
 def residual(dancer: Dancer, side: str, hand: FlownHand, show: Staged) -> Floats:
-    """Distance of the published hand from that of the law at `PLACES` to a knot [m], with the beats; rows are instants."""
+    """At `PLACES` to a knot: beat, distance of the published hand from that of the law [m], and of both from a tether's length [m]."""
     first, last = hand.head.start, hand.head.end
     count = round((last - first) * 96 * PLACES)
     beats = np.linspace(first, last, count + 1)
     rate = smoothed_tempo(beats, show.tempo.beats_per_second)
     pace, change = rate.at(beats)[:, :1], rate.at(beats, 1)[:, :1]
-    points = dancer.stage_points(beats)[0]
-    where = FIRST_POINT[side]
+    head, own = (on_stage(dancer, beats, each.at(beats)) for each in (hand.head, hand.hand))
     # derivatives by beats of the published head in the stage frame, by a spline through every instant
-    path = make_interp_spline(beats, points[where + 2], k=5)
+    path = make_interp_spline(beats, head, k=5)
     by_beat, bent = (path.derivative(order)(beats) for order in (1, 2))
     rates = pace * by_beat
     drag = drag_of(dancer.props[side])
     lawful = pace**2 * bent + pace * change * by_beat
     lawful = lawful + drag * np.linalg.norm(rates, axis=1)[:, None] * rates
     lawful[:, 2] += GRAVITY
-    own = points[where + 2] + hand.length * lawful / np.linalg.norm(lawful, axis=1)[:, None]
-    return np.stack([beats, np.linalg.norm(own - points[where + 1], axis=1)], axis=1)
+    needed = head + hand.length * lawful / np.linalg.norm(lawful, axis=1)[:, None]
+    apart = np.abs(np.linalg.norm(own - head, axis=1) - hand.length)
+    return np.stack([beats, np.linalg.norm(own - needed, axis=1), apart], axis=1)
+
+
+def on_stage(dancer: Dancer, beats: Floats, points: Floats) -> Floats:
+    """Points of the body's frame on the stage: at facing 0 the performer's right is −X, and ahead is −Y."""
+    stand = dancer.floor.at(beats)
+    turn = stand.facing + np.pi
+    cos, sin = np.cos(turn), np.sin(turn)
+    x, y = points[:, 0], points[:, 1]
+    out = np.stack((cos * x - sin * y, sin * x + cos * y, points[:, 2]), axis=1)
+    out[:, :2] += stand.place
+    return out
 
 
 def of_show(number: int, seed: int) -> dict[str, Any]:
@@ -174,7 +187,7 @@ def of_show(number: int, seed: int) -> dict[str, Any]:
         "over_1_mm": 0,
         "stand_ins": 0,
     }
-    law_mm, least, most, forward = [0.0], [np.inf], [0.0], [0.0]
+    law_mm, least, most, forward, length = [0.0], [np.inf], [0.0], [0.0], [0.0]
     for dancer in own.dancers:
         for side, hand in dancer.trajectories.items():
             if not isinstance(hand, FlownHand):
@@ -191,6 +204,7 @@ def of_show(number: int, seed: int) -> dict[str, Any]:
                     continue
                 out["courses"] += 1
                 law_mm.append(1000.0 * float(off[inside, 1].max()))
+                length.append(1000.0 * float(off[inside, 2].max()))
                 pull = hand.least_pull(course)
                 push = hand.hand_acceleration(course, own.tempo.beats_per_second)
                 least.append(pull)
@@ -206,7 +220,7 @@ def of_show(number: int, seed: int) -> dict[str, Any]:
             out["over_1_mm"] += int(np.sum(strayed > ONE_MM))
             forward += strayed.tolist()
     return out | {
-        "law_mm": max(law_mm), "least_pull": min(least), "hand_acceleration": max(most),
+        "law_mm": max(law_mm), "length_mm": max(length), "least_pull": min(least), "hand_acceleration": max(most),
         "forward_mm": 1000.0 * max(forward),
     }  # fmt: skip
 
@@ -309,6 +323,7 @@ def figures(
         found["shows"] = {
             "run": len(rows), "asked": shows, **total,
             "largest_law_mm": max(row["law_mm"] for row in rows),
+            "largest_length_mm": max(row["length_mm"] for row in rows),
             "over_2_mm": sum(row["law_mm"] > 1000 * TWO_MM for row in rows),
             "least_pull": min(row["least_pull"] for row in rows),
             "hand_acceleration": max(row["hand_acceleration"] for row in rows),
