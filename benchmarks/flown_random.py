@@ -7,6 +7,7 @@
                 at knots and half way; the head integrated forward over four beats with the hand of the law, nobody steering.
                 A limit that is missed by up to a tenth is within what the check lets pass; by more, it
                 counts as told where the check names that hand and course.
+    --demo      the same of the clean demo shows
     --pairs N   shows of two performers, 12 beats (100): the proven distance against sampling at 20 kHz. It is broken if
                 sampling is more than the tolerance (5 mm) below. Required is what makes the deepest approach a needle of 2 to
                 10 ms, so that it must be found as one; of those told too close as drawn by the margin of hand work alone, how
@@ -33,7 +34,7 @@ os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
 import numpy as np
-from flown_routines import _Moved, windows
+from flown_routines import FOLDER, _Moved, windows
 from scipy.interpolate import make_interp_spline
 
 from sequencer.arrays import Floats
@@ -51,8 +52,10 @@ from sequencer.staging.flown_eases import STRAINED
 from sequencer.staging.flown_show import flown_show, strains
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
+from sequencer.tasks.shows import stage_show
 from tests.songs import even_song
 
+DEMOS = ("night_ferry", "salt_wind", "lantern_round")
 NAMES = ("Ash", "Birch", "Cedar")
 STEPS = (
     ("static-spin", 1), ("extension", 2), ("two-beat-weave", 2), ("three-beat-weave", 3),
@@ -172,7 +175,16 @@ def on_stage(dancer: Dancer, beats: Floats, points: Floats) -> Floats:
 def of_show(number: int, seed: int) -> dict[str, Any]:
     """The figures of one random show."""
     draw = np.random.default_rng([seed, number])
-    show = drawn_show(draw, int(draw.integers(2, 4)), 14)
+    return motion_figures(drawn_show(draw, int(draw.integers(2, 4)), 14))
+
+
+def of_demo(number: int, _seed: int) -> dict[str, Any]:
+    """The figures of one demo show."""
+    return {"show": DEMOS[number]} | motion_figures(stage_show(FOLDER / f"{DEMOS[number]}.yaml"))
+
+
+def motion_figures(show: Staged) -> dict[str, Any]:
+    """The figures of a show."""
     flown = flown_show(show)
     own = flown.staged
     limit = show.show.limits.hand_acceleration
@@ -345,6 +357,7 @@ def main() -> None:
         description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
     )
     parser.add_argument("--shows", type=int, default=20)
+    parser.add_argument("--demo", action="store_true")
     parser.add_argument("--pairs", type=int, default=100)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--minutes", type=float, default=10.0)
@@ -352,7 +365,9 @@ def main() -> None:
     parser.add_argument("--json", action="store_true")
     given = parser.parse_args()
     began = time.process_time()
+    demo = list(_run(of_demo, len(DEMOS) * given.demo, 0, given.minutes, given.rows))
     found = figures(given.shows, given.pairs, given.seed, given.minutes, given.rows)
+    found |= {row.pop("show"): row for row in demo}
     found["processor_s"] = round(time.process_time() - began, 1)
     if given.json:
         print(json.dumps(found))
