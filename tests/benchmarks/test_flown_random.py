@@ -73,3 +73,10 @@ def test_a_random_show_is_the_same_each_time(benchmark):
     assert texts[0] == texts[1]
     assert texts[0].count("pattern:") >= 2
     assert "link: true" in texts[0]
+
+
+def test_only_what_margins_alone_make_too_close_is_counted(benchmark):
+    """Rules go from 20 cm to 1 m by 5 cm: between drawn and plain there are four, of which two are clear as flown."""
+    row = {"plain_m": 0.61, "drawn_m": 0.41, "flown_m": 0.52}
+    found = benchmark.by_margin([row, {"plain_m": 0.9, "drawn_m": 0.9, "flown_m": 0.1}])
+    assert found == {"by_margin_alone": 4, "clear_as_flown": 2}
