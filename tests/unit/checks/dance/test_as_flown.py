@@ -287,3 +287,16 @@ def test_hands_are_named_by_person_only_where_they_differ(sides, words):
 )  # fmt: skip
 def test_what_would_do_is_said_in_one_breath(would, words):
     assert would_words(would) == words
+
+
+def test_what_is_kept_of_a_performer_is_not_told_of_another_dance(made_up):
+    """A longer block after which no link flies any more, and one that cannot be flown itself."""
+    made_up()
+    assert findings(stage(SPIN)) == ()
+    made_up(flown=lambda _: link(flies=False))
+    told = findings(stage(SPIN.replace("beats: 8", "beats: 10")))
+    assert {each.code for each in told} == {"link-cannot-be-flown"}
+    made_up(TOO_HARD, would=WouldFly(84.0, None, None, None))
+    told = findings(stage(SPIN.replace("beats: 8", "beats: 12")))
+    assert {each.code for each in told} == {"cannot-be-flown"}
+    assert findings(stage(SPIN)) == ()
