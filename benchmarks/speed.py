@@ -12,6 +12,8 @@ song's analysis known, as a performer who has asked before does, and whatever el
     check group changed  the same with one block changed
     check solo      `check` of the solo demo, which has not changed
     edit group      one block of the demo group changed, in a running process, to all findings
+    edit group flown  the same as flown: the whole check of the show as flown, its links and strained stretches sought anew
+    edit solo, edit solo flown  both of the solo demo
     edit 8          the same of eight performers and four minutes
     spot 8          one spot moved, to the distances
     mend 5          `check --mend` of five performers who come too close in every formation
@@ -161,15 +163,15 @@ def _spent(command: list[str]) -> float:
     return after.ru_utime - before.ru_utime + after.ru_stime - before.ru_stime
 
 
-def edits(path: Path, runs: int, *, spots: bool = False) -> Iterator[float]:
-    """Processor seconds from a change to what is found: of a block's shift, or of a spot's place."""
+def edits(path: Path, runs: int, *, spots: bool = False, flown: bool = False) -> Iterator[float]:
+    """Processor seconds from a change to what is found, as drawn or as flown: of a block's shift, or of a spot's place."""
     from sequencer import tasks
     from sequencer.checks.distances import keeping_clear
     from sequencer.planning.offers import checked_with_mends
     from sequencer.planning.restaging import restaged
 
     show = tasks.stage_show(path)
-    checked_with_mends(show)
+    checked_with_mends(show, flown=flown)
     read = show.read
     if read is None:
         raise RuntimeError("a show from a file remembers it")
@@ -191,7 +193,7 @@ def edits(path: Path, runs: int, *, spots: bool = False) -> Iterator[float]:
         if spots:
             keeping_clear.CHECK.outcome(after)
         else:
-            checked_with_mends(after)
+            checked_with_mends(after, flown=flown)
         yield time.process_time() - start
 
 
@@ -231,6 +233,9 @@ def figures(folder: Path, runs: int, only: list[str]) -> dict[str, float]:
     }
     series: dict[str, Callable[[], Iterator[float]]] = {
         "edit group": lambda: edits(group, runs),
+        "edit group flown": lambda: edits(group, runs, flown=True),
+        "edit solo": lambda: edits(solo, runs),
+        "edit solo flown": lambda: edits(solo, runs, flown=True),
         "edit 8": lambda: edits(eight, runs),
         "spot 8": lambda: edits(eight, runs, spots=True),
     }

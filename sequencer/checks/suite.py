@@ -12,7 +12,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import blank_codes, checks, conditions_by_code, fuel_codes
 from sequencer.facts.cautions import Condition, page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
-from sequencer.progress import Progress
+from sequencer.progress import Progress, within
 from sequencer.safety.circumstances import cautions_of
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import ShowPart, Staged
@@ -33,6 +33,10 @@ _REST = (
 _AS_FLOWN = ("distances", "let-go")  # checks of the motion itself
 _INSTANT = 1e-6  # [s]
 _BEFORE = 0.2  # of the progress: song analysis and staging
+_FLIGHT, _CHECKS = (
+    0.55,
+    0.7,
+)  # the same of a show as flown: once it is flown, and once all other checks are done
 
 
 def checked(
@@ -78,21 +82,25 @@ def examined(
         return _of_part(show, show.part, progress), None
     say = progress or (lambda _subject, _share: None)
     outcome, shown, done = Outcome(), "", _BEFORE
+    checking: Progress = say
     if flown:
-        flown_show(show, say)
+        flown_show(show, within(say, _BEFORE, _FLIGHT))
+        checking = within(say, _FLIGHT, _CHECKS) or say
     for check in checks():
         if check.on_request:
             continue
         if check.words != shown:
             shown = check.words
-            say(shown, round(done, 3))
+            checking(shown, round(done, 3))
         if flown and check.name in _AS_FLOWN:
             outcome += check.outcome_of(flown_show(show).staged)
         else:
             outcome += check.outcome(show)
         done += check.share
     if flown:
-        outcome = _without(outcome, as_flown.CHECK.replaces) + _flown(say).outcome(show)
+        outcome = _without(outcome, as_flown.CHECK.replaces) + _flown(
+            show, within(say, _CHECKS, 1.0)
+        )
     if trials is not None:
         outcome += _danced(trials, say).outcome(show)
     return outcome, outcome.danced
@@ -173,9 +181,10 @@ def _without(outcome: Outcome, codes: Collection[str]) -> Outcome:
     )
 
 
-def _flown(say: Progress) -> Check:
-    """The check that flies the show, with the progress of this run."""
-    return replace(as_flown.CHECK, run=partial(as_flown.as_flown, progress=say))
+def _flown(show: Staged, progress: Progress | None) -> Outcome:
+    """What the check that flies the show finds, with the progress of this run."""
+    run = partial(as_flown.as_flown, progress=progress)
+    return replace(as_flown.CHECK, run=run).outcome(show)
 
 
 def _danced(trials: Trials, say: Progress) -> Check:

@@ -31,7 +31,7 @@ _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
     "--split", is_flag=True, help="Put the song on the left channel and the counts on the right."
 )
 @click.option("--flown", is_flag=True,
-              help="Dance the page as poi can be flown, not as drawn; seconds to minutes the first time.")  # fmt: skip
+              help="Check and dance the page as poi can be flown, the drawing on demand; seconds to minutes the first time.")  # fmt: skip
 @click.option("--from", "start", metavar="MOMENT",
               help="Only what is danced from this moment on: bar.beat, m:ss or a section, such as 'refrain 2'.")  # fmt: skip
 @click.option("--until", metavar="MOMENT", help="Only what is danced before this moment.")

@@ -92,8 +92,13 @@ class Posture:
 
     def mirrored(self) -> "Posture":
         """The posture with left and right swapped."""
+        # taken from zero, so that an upright one stays the same to the last digit: it is known by that
         return Posture(
-            turn=-self.turn, lean=self.lean, side=-self.side, nod=self.nod, tilt=-self.tilt
+            turn=0.0 - self.turn,
+            lean=self.lean,
+            side=0.0 - self.side,
+            nod=self.nod,
+            tilt=0.0 - self.tilt,
         )
 
 

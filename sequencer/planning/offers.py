@@ -12,6 +12,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends, causes, sought
+from sequencer.planning.flown_mends import words_as_flown
 from sequencer.planning.length_edits import ways_by_itself
 from sequencer.planning.space_mends import words_for
 from sequencer.planning.trials import FaultTrials
@@ -50,11 +51,13 @@ def checked_with_mends(
     outcome, danced = examined(
         show, flown=flown, trials=trials, progress=within(progress, 0.0, _CHECKED)
     )
-    outcome = with_mends(show, outcome, progress=within(progress, _CHECKED, 1.0))
+    outcome = with_mends(show, outcome, flown=flown, progress=within(progress, _CHECKED, 1.0))
     return reported(show, outcome, danced)
 
 
-def with_mends(show: Staged, outcome: Outcome, *, progress: Progress | None = None) -> Outcome:
+def with_mends(
+    show: Staged, outcome: Outcome, *, flown: bool = False, progress: Progress | None = None
+) -> Outcome:
     """The outcome, with mends in every finding that has any, best first.
 
     Parameters
@@ -62,11 +65,13 @@ def with_mends(show: Staged, outcome: Outcome, *, progress: Progress | None = No
     show : Staged
     outcome : Outcome
         Outcome of the checks.
+    flown : bool
+        Whether its distances are those of the show as flown: then mends of these are tried on it as flown.
     progress : callable, optional
     """
     close = {}
     if any(isinstance(each.subject, Conflict) for each in outcome.mendable):
-        close = words_for(show)
+        close = words_as_flown(show, progress) if flown else words_for(show)
     words: dict[Finding, tuple[str, ...]] = {}
     for each in outcome.mendable:
         if isinstance(each.subject, Conflict):

@@ -268,6 +268,39 @@ def _harms(before: Baseline, after: Staged, *, trajectories: bool) -> Iterator[s
             yield f"{who} comes closer to {thing}"
 
 
+def floor_harm(before: Baseline, after: Staged) -> tuple[str, ...]:
+    """New faults of walks, and of where people stand, in words; distances of performers are not looked at.
+
+    Parameters
+    ----------
+    before : Baseline
+    after : Staged
+        The changed show.
+    """
+    floor, near = _floor_faults(after)
+    new = [*_in_words(_walk_faults(after) - before.floor), *_in_words(floor - before.floor)]
+    for (who, thing), distance in near.items():
+        if distance < before.near.get((who, thing), distance) - _CLOSER:
+            new.append(f"{who} comes closer to {thing}")
+    return tuple(dict.fromkeys(new))
+
+
+def unlike(before: Sequence[Conflict], now: Sequence[Conflict]) -> Iterator[Conflict]:
+    """Conflicts that were not there before, or that are closer now.
+
+    Parameters
+    ----------
+    before, now : sequence of Conflict
+        Of a show, and of it with a change.
+    """
+    for one in now:
+        if any(
+            not _known(before, one.first, one.second, low, high, one.distance)
+            for low, high in one.spans
+        ):
+            yield one
+
+
 def _in_words(new: Faults) -> Iterator[str]:
     for code, whose, *_ in new:
         yield f"{', '.join(whose)}: {code}".removeprefix(": ")

@@ -448,13 +448,14 @@ def _staged_and_checked(
     progress: Progress | None,
     *,
     without_track: bool = False,
+    flown: bool = False,
 ) -> "tuple[Staged, Report]":
-    """A show file staged, and its report."""
-    asked = AskedReport(Path(path))
+    """A show file staged, and its report, as flown if that is asked."""
+    asked = AskedReport(Path(path), flown=flown)
     heard = within(progress, 0.0, _HEARD)
     with kept.shelf(os.fspath(path)):
         show = stage_show(asked.read or path, without_track=without_track, progress=heard)
-        return show, _checked(show, asked, progress)
+        return show, _checked(show, asked, progress, flown=flown)
 
 
 def write_rehearsal(
@@ -491,7 +492,8 @@ def write_rehearsal(
     who : sequence of str
         Performers whose changes are counted; everybody if empty.
     flown : bool
-        Whether the page dances the show as it can be flown with a passive prop, not as drawn.
+        Whether the page dances the show as it can be flown with a passive prop, and tells what was found of that; the
+        drawing can be asked for on it.
     part : PartOfShow, optional
         Only this part; it is not flown.
     progress : callable, optional
@@ -515,7 +517,7 @@ def write_rehearsal(
         begun = _CHECKED
         checking = within(progress, 0.0, begun)
         if part is None:
-            show, report = _staged_and_checked(path, checking, without_track=True)
+            show, report = _staged_and_checked(path, checking, without_track=True, flown=flown)
         else:
             show, report = part_of_show(path, part, without_track=True, progress=checking)
     else:

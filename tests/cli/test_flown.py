@@ -11,6 +11,8 @@ from sequencer.checks import suite
 from sequencer.checks.dance import as_flown, flown_gaps
 from sequencer.cli import main
 from sequencer.cli.progress_line import ProgressLine
+from sequencer.outputs.exports import folder
+from sequencer.staging import flown_show
 from tests.nothing_kept import nothing_kept
 
 SHOW = """\
@@ -84,7 +86,8 @@ def test_progress_says_what_is_flown(show, monkeypatch):
     )
     check(show, "--flown")
     assert [what for what in dict(heard) if "fl" in what] == [
-        "flying the patterns", "flying the links", "seeking what would fly",
+        "flying the patterns", "flying the links", "seeking what would fly for from rest into static-spin",
+        "seeking what would fly for static-spin to rest",
     ]  # fmt: skip
     assert all(0.0 <= share <= 1.0 for _, share in heard)
 
@@ -98,3 +101,18 @@ def test_an_interrupted_call_says_that_nothing_is_lost(show, monkeypatch):
     assert result.exit_code != 0
     assert "what was flown is saved; give the same command again to resume" in result.stderr
     assert "Traceback" not in result.output
+
+
+def test_a_page_as_flown_tells_what_was_found_of_that_and_can_be_asked_for_the_drawing(
+    show, tmp_path, monkeypatch
+):
+    for module in (folder, flown_show):
+        monkeypatch.setattr(module, "flown_show", lambda show, *_: SimpleNamespace(staged=show))
+    asked = ["rehearse", str(show), "--only", "page", "--audio", "none", "--out", str(tmp_path)]
+    pages = {}
+    for name, more in (("rehearsal", []), ("rehearsal-as-flown", ["--flown"])):
+        CliRunner().invoke(main, [*asked, *more])
+        pages[name] = (tmp_path / "flown" / f"{name}.html").read_text(encoding="utf-8")
+    flown = pages["rehearsal-as-flown"]
+    for word in ('"link-cannot-be-flown"', '"drawnDeviation"'):
+        assert (word in flown, word in pages["rehearsal"]) == (True, False)

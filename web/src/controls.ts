@@ -19,7 +19,7 @@ const KEYS: [string, string][] = [
   ["M", "mirror the view"],
   ["N, P", "follow the next or previous performer; O shows only that one"],
   ["D, R", "show planes, change trail length"],
-  ["F", "dance a pattern as drawn, or as a passive prop really flies"],
+  ["F", "dance as drawn, or as a passive prop really flies"],
   ["T", "large type"],
   ["G", "save a picture"],
   ["?", "this list of keys"],

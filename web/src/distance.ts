@@ -10,6 +10,7 @@ export interface Near { first: number; second: number; distance: number }
 const ELBOW = 0.08; // [m] least room of an elbow, as the checks have it
 
 export class Distances {
+  drawn = false; // as drawn, where it could be as flown
   private readonly rods: Rod[][];
 
   constructor(private readonly doc: Document) {
@@ -55,7 +56,8 @@ export class Distances {
       for (const side of SIDES) {
         const prop = entry.props[side];
         if (!prop) continue;
-        const more = deviation(entry.deviation[side] ?? [], beat), { ball, behind, shaft, radius, rear } = prop.room;
+        const margins = (this.drawn && entry.drawnDeviation) || entry.deviation;
+        const more = deviation(margins[side] ?? [], beat), { ball, behind, shaft, radius, rear } = prop.room;
         const [arm, rod, far, near] = rods.slice(k, k + 4);
         k += 4;
         shoulder(pose, side, body, arm.a);

@@ -77,11 +77,12 @@ export interface CastEntry {
   carriage?: Held[]; // absent for somebody who stays upright
   props: Partial<Record<Side, Prop>>;
   tracks: Heads;
-  drawn?: Heads; // of a pattern whose tracks are as flown: as drawn
+  drawn?: Heads; // of somebody whose tracks are as flown: as drawn
   spans: Partial<Record<Side, [number, number, string][]>>;
   lit: [number, number][];
   reach: number; // [m] from the body's axis, flame and hand deviation included
   deviation: Partial<Record<Side, [number, number, number][]>>; // from and to beat, and how much [m]
+  drawnDeviation?: CastEntry["deviation"]; // the same of the drawing
 }
 
 export interface Place {

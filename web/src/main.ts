@@ -211,9 +211,10 @@ class Page {
     this.touch();
   }
 
-  /** Dance a pattern as drawn, or as it is flown. */
+  /** Dance as drawn, or as it is flown. */
   danceDrawn(on: boolean): boolean {
     for (const mover of this.movers) mover.drawn = on;
+    this.distances.drawn = on;
     this.panel.again();
     return on;
   }

@@ -51,15 +51,13 @@ def as_flown(show: Staged, *, progress: Progress | None = None) -> Outcome:
     failed = failed_gaps(gaps, within(progress, _PATTERNS, share))
     asked = within(progress, share, 1.0)
     stuck = grouped((each for each in patterns.flown if not each.flies), block_cause)
-    causes: list[Callable[[], Finding]] = [
+    causes: list[Callable[[Progress | None], Finding]] = [
         *(partial(unflyable, show, group) for group in stuck),
         *(partial(unlinked, show, group) for group in grouped(failed, gap_cause)),
     ]
     for k, cause in enumerate(causes):
-        if asked is not None:
-            asked("seeking what would fly", k / len(causes))
         stop_if_unwanted()
-        findings.append(cause())
+        findings.append(cause(within(asked, k / len(causes), (k + 1) / len(causes))))
     findings += [*strained(show), *touching(show)]
     more = sorted(patterns.left | ({_UNFLOWN} if unflown else set()))
     return Outcome(findings=tuple(findings), not_checked=(*_NOT_CHECKED, *more))

@@ -8,7 +8,6 @@ from typing import NamedTuple, TypeVar
 from sequencer.checks.dance.feasible import SOFT_WAYS, soft_words
 from sequencer.checks.dance.flown_blocks import FlownBlock, ShowHand, taut_from
 from sequencer.checks.dance.flown_gaps import FailedGap, FlownGap
-from sequencer.units import length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import Side
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
@@ -17,8 +16,9 @@ from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.periods import LOST
 from sequencer.motion.performers.flown_figures import UNSETTLED, FlownFigures
 from sequencer.motion.trajectories.flown_links import FlownLink
+from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.staging.staged import Staged
-from sequencer.units import counted, rounded_down, rounded_up
+from sequencer.units import counted, length_words, rounded_down, rounded_up
 
 T = TypeVar("T")
 TRIED_BEATS = (1.0, 1.5, 2.0, 3.0, 4.0)  # [beats] of a link that are tried
@@ -94,7 +94,9 @@ def too_slow_findings(show: Staged, blocks: Sequence[FlownBlock]) -> Iterator[Fi
         yield _finding(show, "too-slow-to-fly", "warn", _places_of(group), label, said, ways)
 
 
-def unflyable(show: Staged, group: Sequence[FlownBlock]) -> Finding:
+def unflyable(
+    show: Staged, group: Sequence[FlownBlock], progress: Progress | None = None
+) -> Finding:
     """That a pattern cannot be flown at its tempo, and what would do.
 
     Parameters
@@ -102,6 +104,7 @@ def unflyable(show: Staged, group: Sequence[FlownBlock]) -> Finding:
     show : Staged
     group : sequence of FlownBlock
         Of one cause.
+    progress : callable, optional
     """
     label, tempo = group[0].span.label, group[0].flying.tempo
     places = _places_of(group)
@@ -110,7 +113,7 @@ def unflyable(show: Staged, group: Sequence[FlownBlock]) -> Finding:
     if any(each.unsettled for _, each in flown):
         said = _unsettled_words(f"at {tempo:.0f} beats a minute")
         return _finding(show, "flight-not-found", "note", places, label, said, ())
-    would = _would_fly_for(group, worst)
+    would = _would_fly_for(group, worst, progress)
     if would.slower and would.faster and would.faster - would.slower <= 2.0 * _NEAR * tempo:
         said = (
             f"no way to fly it at {tempo:.0f} beats a minute was found, but at {would.slower:.0f} and at "
@@ -123,9 +126,17 @@ def unflyable(show: Staged, group: Sequence[FlownBlock]) -> Finding:
     return _finding(show, "cannot-be-flown", "warn", places, label, said, ways)
 
 
-def _would_fly_for(group: Sequence[FlownBlock], worst: FlownBlock) -> WouldFly:
+def _would_fly_for(
+    group: Sequence[FlownBlock], worst: FlownBlock, progress: Progress | None
+) -> WouldFly:
     """The tempi and tethers at which every hand of a group flies, sought from the worst."""
-    found = would_fly(worst.hand.law_of(worst.span), worst.flying)
+
+    def told(share: float) -> None:
+        stop_if_unwanted()
+        if progress is not None:
+            progress(f"seeking what would fly instead of {worst.span.label}", share)
+
+    found = would_fly(worst.hand.law_of(worst.span), worst.flying, told)
     others = [each for each in group if each is not worst]
     return WouldFly(
         *(
@@ -205,7 +216,7 @@ def _ways(would: WouldFly, tempo: float) -> tuple[str, ...]:
     return tuple(ways)
 
 
-def unlinked(show: Staged, group: Sequence[FailedGap]) -> Finding:
+def unlinked(show: Staged, group: Sequence[FailedGap], progress: Progress | None = None) -> Finding:
     """That a link cannot be flown in its beats, and in how many it can.
 
     Parameters
@@ -213,6 +224,7 @@ def unlinked(show: Staged, group: Sequence[FailedGap]) -> Finding:
     show : Staged
     group : sequence of FailedGap
         Of one cause.
+    progress : callable, optional
     """
     gap = group[0].gap
     places = [_Place(each.gap.hand, each.gap.start, each.gap.end) for each in group]
@@ -222,15 +234,20 @@ def unlinked(show: Staged, group: Sequence[FailedGap]) -> Finding:
         return _finding(show, "flight-not-found", "note", places, gap.label, said, ())
     worst = max(group, key=lambda each: sum(each.link.missed().values()))
     limits = _limit_words(_Limits.of(worst.link), worst.gap.flying.limits)
-    enough = next(
-        (n for n in _tried(gap) if all(not each.gap.flown(n).broken for each in group)), None
-    )
+    tried, enough = _tried(gap), None
+    for k, beats_tried in enumerate(tried):
+        stop_if_unwanted()
+        if progress is not None:
+            progress(f"seeking what would fly for {gap.label}", k / len(tried))
+        if all(not each.gap.flown(beats_tried).broken for each in group):
+            enough = beats_tried
+            break
     if gap.linked:
         said = f"cannot be flown in {beats} ({limits})"
     else:
         said = f"cannot be flown without a link, half a beat of each for the change ({limits})"
     if enough is None:
-        *some, last = (f"{n:g}" for n in sorted(_tried(gap)))
+        *some, last = (f"{n:g}" for n in sorted(tried))
         said += f"; nor in {', '.join(some)} or {last} beats"
         rest = "rest" in (gap.before.kind, gap.after.kind)
         ways: tuple[str, ...] = (

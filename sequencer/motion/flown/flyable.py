@@ -17,6 +17,7 @@ _STRIDE = 1.12
 _FARTHEST = 1.6
 _TEMPO_STEP = 1.0  # [beats/min]
 _TETHER_STEP = 0.01  # [m]
+_USUALLY = 6.0  # flights on one side
 
 LawOf = Callable[[float], Law]  # tether [m] → the pattern's law
 
@@ -30,7 +31,9 @@ class WouldFly(NamedTuple):
     longer: float | None  # [m] at least this
 
 
-def would_fly(law_of: LawOf, flying: Flying) -> WouldFly:
+def would_fly(
+    law_of: LawOf, flying: Flying, told: Callable[[float], None] | None = None
+) -> WouldFly:
     """The nearest tempi and tethers at which a law flies.
 
     Parameters
@@ -39,6 +42,8 @@ def would_fly(law_of: LawOf, flying: Flying) -> WouldFly:
         The law for a tether [m].
     flying : Flying
         At a tempo and with a tether at which it does not.
+    told : callable, optional
+        Called before each flight, with the share that is done [1].
 
     Raises
     ------
@@ -55,31 +60,45 @@ def would_fly(law_of: LawOf, flying: Flying) -> WouldFly:
             law_of(tether), replace(flying, prop=replace(flying.prop, length=tether))
         )
 
+    def nearest(
+        k: int, flown: Callable[[float], FlownPeriod], now: float, stride: float, step: float
+    ) -> float | None:
+        tried = 0
+
+        def flies(value: float) -> bool:
+            nonlocal tried
+            if told is not None:
+                told((k + min(tried / _USUALLY, 0.9)) / len(WouldFly._fields))
+            tried += 1
+            return not flown(value).broken
+
+        return _nearest(flies, now, stride, step)
+
     return WouldFly(
-        _nearest(at_tempo, flying.tempo, 1.0 / _STRIDE, _TEMPO_STEP),
-        _nearest(at_tempo, flying.tempo, _STRIDE, _TEMPO_STEP),
-        _nearest(with_tether, length, 1.0 / _STRIDE, _TETHER_STEP),
-        _nearest(with_tether, length, _STRIDE, _TETHER_STEP),
+        nearest(0, at_tempo, flying.tempo, 1.0 / _STRIDE, _TEMPO_STEP),
+        nearest(1, at_tempo, flying.tempo, _STRIDE, _TEMPO_STEP),
+        nearest(2, with_tether, length, 1.0 / _STRIDE, _TETHER_STEP),
+        nearest(3, with_tether, length, _STRIDE, _TETHER_STEP),
     )
 
 
 def _nearest(
-    flown: Callable[[float], FlownPeriod], now: float, stride: float, step: float
+    flies: Callable[[float], bool], now: float, stride: float, step: float
 ) -> float | None:
     """The value nearest to the present one, on one side of it, that flies; a multiple of the step."""
     failed, value = now, now
     while 1.0 / _FARTHEST < value / now < _FARTHEST:
         value *= stride
         tried = round(value / step) * step
-        if not flown(tried).broken:
+        if flies(tried):
             break
         failed = tried
     else:
         return None
     while abs(tried - failed) > 1.5 * step:
         middle = round((tried + failed) / 2.0 / step) * step
-        if flown(middle).broken:
-            failed = middle
-        else:
+        if flies(middle):
             tried = middle
+        else:
+            failed = middle
     return float(round(tried, 6))

@@ -322,7 +322,10 @@ def _period_from(law: Law, flying: Flying, plain: _Plain, record: list[Any]) -> 
     head = EvenSpline(
         start=-plain.shift, step=law.period / len(own), coefficients=closed(own), periodic=True
     )
-    return FlownPeriod(
-        law=law, flying=flying, head=head, alike=alike, residual=residual, moved=moved,
-        told=tuple(broken),
-    )  # fmt: skip
+    period = FlownPeriod(
+        law=law, flying=flying, head=head, alike=alike, residual=residual, moved=moved
+    )
+    vars(period)["broken"] = tuple(
+        broken
+    )  # kept, for it takes longer to work out than to restore all else
+    return period

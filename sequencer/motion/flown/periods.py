@@ -34,15 +34,12 @@ class FlownPeriod(FlownMotion):
         From where the pattern is drawn to where it is danced, so that the hand has room.
     residual : float
         First-order residual of the optimum: the share of the value that a further step promises.
-    told : tuple of str, optional
-        What `broken` says, if it is kept; else it is worked out.
     """
 
     law: Law
     alike: int
     residual: float
     moved: Floats = field(default_factory=lambda: np.zeros(3))
-    told: tuple[str, ...] | None = None
 
     @cached_property
     def _off(self) -> tuple[Floats, Floats, Floats]:
@@ -77,8 +74,6 @@ class FlownPeriod(FlownMotion):
     @cached_property
     def broken(self) -> tuple[str, ...]:
         """Names of the limits that are not held: pull, speed, acceleration, reach and pattern; empty if it flies."""
-        if self.told is not None:
-            return self.told
         lost = () if self.tether_off <= LOST else ("pattern",)
         return (*self.overstepped(min(-OUT_OF_REACH, self._drawn_reach)), *lost)
 

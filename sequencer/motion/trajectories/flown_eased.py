@@ -38,6 +38,7 @@ EASED_KNOTS = (
     12,
     24,
 )  # a beat, as many as a period has; and twice as many where those do not hold the limits
+_FAR_OVER = 1.0  # share of a limit by which it is missed so far that more knots would not help
 AROUND_STRETCH = 1.0  # [beats] beyond the stretch, by which the states at its ends are known
 _FINER = 96  # knots of a beat, for those
 _TEMPO_AROUND = 8.0  # [beats] after which another smoothing of the tempo has died away
@@ -164,8 +165,11 @@ def _sought(stretch: StrainedStretch) -> Floats | None:
     for knots in EASED_KNOTS:
         problem, start, step = _problem(stretch, knots)
         found = held_to_limits(problem, start, partial(_found_for, stretch, step))
-        if not found.missed():
+        missed = found.missed()
+        if not missed:
             return found.unknown
+        if max(missed.values()) > _FAR_OVER:
+            break
     return None
 
 

@@ -173,6 +173,10 @@ class FlownHand:
         beats : ndarray, shape (n,) [show beats]
         hand, tether : int
             0 to 3.
+
+        Notes
+        -----
+        Source: `at`, of which it is a part. Exact to rounding.
         """
         held_by, ends = together((self.hand, self.head), beats, range(max(hand, tether)))
         apart = [end - own for end, own in zip(ends, held_by, strict=True)][:tether]

@@ -30,6 +30,7 @@ from sequencer.motion.flown.tether import UP, Flight, drag_of, flight
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.hand_paths import Piecewise
 from sequencer.motion.trajectories.link_law import LinkLaw, law_record, restored_law
 from sequencer.motion.trajectories.link_search import EveryWay, every_way
 
@@ -103,21 +104,16 @@ class FlownLink(FlownMotion):
         First-order residual of the optimum: the share of the value that a further step promises.
     beside_gap : float
         Least distance of the prop from the other hand's in the whole link [m], at the looks; inf if that was not looked at.
-    told : tuple of str, optional
-        What `broken` says, if it is kept; else it is worked out.
     """
 
     beats: float
     drawn: LinkLaw
     residual: float
     beside_gap: float = inf
-    told: tuple[str, ...] | None = None
 
     @cached_property
     def broken(self) -> tuple[str, ...]:
         """Names of the limits that are not held: pull, speed, acceleration, reach and the other prop; empty if it flies."""
-        if self.told is not None:
-            return self.told
         return (*self.overstepped(), *(() if self.beside_gap >= LEAST_BESIDE else ("other prop",)))
 
 
@@ -189,14 +185,19 @@ def flown_link(
         raise ValueError(f"a {flying.prop.kind} is turned by the hand: it flies as drawn")
     if not (beats > 0 and np.isfinite(beats)):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
+    if flying.side == "left":  # mirror images share what is found
+        own = replace(flying, side="right", posture=flying.posture.mirrored())
+        near = None if beside is None else _mirrored_beside(beside)
+        found = flown_link(_mirrored_state(before), _mirrored_state(after), beats, own, near)
+        return _mirrored_link(found, flying)
     starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, BRIDGE_STEP).tolist()
     ends = [
         end
         for end in np.arange(beats, 0.0, -BRIDGE_STEP).tolist()
         if any(_fits(start, end, beats) for start in starts)
     ]
-    firsts = {start: before(start) for start in starts}
-    lasts = {end: after(end - beats) for end in ends}
+    firsts = {start: _unsigned(before(start)) for start in starts}
+    lasts = {end: _unsigned(after(end - beats)) for end in ends}
     other = None if beside is None else _other(beside, beats, flying)
     seen = [] if other is None else [other.capsules, other.going_on, other.beginning]
     return kept(
@@ -206,6 +207,53 @@ def flown_link(
         record=_record_of,
         restore=lambda record: _link_from(record, beats, flying),
     )
+
+
+def _unsigned(state: HeadState) -> HeadState:
+    """The same with no zero below zero: in a mirror image it would be known by another key."""
+    return HeadState(state.path + 0.0, state.plane + 0.0)
+
+
+_POLAR = np.array([-1.0, 1.0, 1.0])  # a place or a direction, mirrored in x = 0
+
+
+def _mirrored_state(state: StateAt) -> StateAt:
+    """The state mirrored in x = 0; its plane is an axial vector."""
+
+    def mirrored(beat: float) -> HeadState:
+        seen = state(beat)
+        return HeadState(seen.path * _POLAR, seen.plane * -_POLAR)
+
+    return mirrored
+
+
+def _mirrored_beside(beside: Beside) -> Beside:
+    def mirrored(places: PlacesAt) -> PlacesAt:
+        def at(beats: Floats) -> tuple[Floats, Floats]:
+            head, hand = places(beats)
+            return head * _POLAR, hand * _POLAR
+
+        return at
+
+    return Beside(beside.prop, mirrored(beside.at), mirrored(beside.before), mirrored(beside.after))
+
+
+def _mirrored_link(link: FlownLink, flying: Flying) -> FlownLink:
+    """A link mirrored in x = 0, for who flies the mirror image; it breaks the same limits."""
+    head, drawn = link.head, link.drawn
+    hand = Piecewise(drawn.hand.knots, drawn.hand.pieces * _POLAR)
+    # a mirrored frame leads the tether where it belongs; the plane about it tilts the other way, and points to the other side
+    first, last = drawn.tilt
+    out = replace(
+        link,
+        flying=flying,
+        head=replace(head, coefficients=head.coefficients * _POLAR),
+        drawn=replace(
+            drawn, hand=hand, frame=drawn.frame * _POLAR, tilt=(np.pi - first, np.pi - last)
+        ),
+    )
+    vars(out)["broken"] = link.broken
+    return out
 
 
 class _Other(NamedTuple):
@@ -308,15 +356,18 @@ def _record_of(link: FlownLink) -> list[Any]:
 
 def _link_from(record: Sequence[Any], beats: float, flying: Flying) -> FlownLink:
     start, step, coefficients, drawn, residual, gap, broken = record
-    return FlownLink(
+    link = FlownLink(
         flying=flying,
         head=EvenSpline(start=start, step=step, coefficients=np.array(coefficients)),
         beats=beats,
         drawn=restored_law(drawn),
         residual=residual,
         beside_gap=gap,
-        told=tuple(broken),
     )
+    vars(link)["broken"] = tuple(
+        broken
+    )  # kept, for it takes longer to work out than to restore all else
+    return link
 
 
 def _rank(link: FlownLink, bridge: _Bridge) -> tuple[int, float, float]:

@@ -92,8 +92,11 @@ def write_exports(
             raise ValueError("the page shows what a check found, and needs its report")
         say("drawing the page", 0.1)
         path = folder / ("rehearsal-as-flown.html" if options.flown else "rehearsal.html")
-        danced = flown_show(staged).staged if options.flown else staged
-        write_page(path, danced, report, _carried(song, path, options.audio))
+        sound = _carried(song, path, options.audio)
+        if options.flown:
+            write_page(path, flown_show(staged).staged, report, sound, staged)
+        else:
+            write_page(path, staged, report, sound)
         written.append(path)
     for k, speed in enumerate(options.speeds if "counts" in options.parts else ()):
         samples, rate = (None, DEFAULT_RATE) if song is None else song.read()

@@ -46,8 +46,16 @@ _RING = 48  # sides of a ring on the ground
 Document = dict[str, Any]
 
 
-def show_document(staged: Staged, report: Report) -> Document:
+def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -> Document:
     """The document of a show.
+
+    Parameters
+    ----------
+    staged : Staged
+        As it is danced.
+    report : Report
+    drawn : Staged, optional
+        Of a show as flown: as drawn, for whoever asks for that on the page.
 
     Raises
     ------
@@ -57,7 +65,12 @@ def show_document(staged: Staged, report: Report) -> Document:
     show, song, tempo = staged.show, staged.song, staged.tempo
     start = float(np.floor(tempo.beats_from_seconds(0.0))) - ROOM_MARGIN
     end = float(np.ceil(tempo.beats_from_seconds(song.duration))) + ROOM_MARGIN
-    cast, keys, error = cast_document(staged.dancers, start, end)
+    besides = () if drawn is None else drawn.dancers
+    cast, keys, error = cast_document((*staged.dancers, *besides), start, end)
+    for own, other in zip(cast, cast[len(staged.dancers) :], strict=False):
+        own |= {"drawn": other["tracks"], "drawnDeviation": other["deviation"]}
+        own["reach"] = max(own["reach"], other["reach"])
+    cast = cast[: len(staged.dancers)]
     order = {dancer.name: index for index, dancer in enumerate(staged.dancers)}
     burn = show.fire.burn if show.fire is not None else None
     for index, dancer in enumerate(staged.dancers):

@@ -23,18 +23,22 @@ from sequencer.staging.staged import Staged
 _ASSETS = files("sequencer.outputs.rehearsal") / "assets"
 
 
-def rehearsal_page(staged: Staged, report: Report, sound: Sound) -> str:
-    """The rehearsal page of a show.
+def rehearsal_page(
+    staged: Staged, report: Report, sound: Sound, drawn: Staged | None = None
+) -> str:
+    """The rehearsal page of a show; with `drawn`, of one as flown that can be asked how it is drawn.
 
     Raises
     ------
     ValueError
         If a position could not be drawn within 2 mm.
     """
-    return page_from_document(show_document(staged, report), sound)
+    return page_from_document(show_document(staged, report, drawn), sound)
 
 
-def write_page(path: Path, staged: Staged, report: Report, sound: Sound) -> None:
+def write_page(
+    path: Path, staged: Staged, report: Report, sound: Sound, drawn: Staged | None = None
+) -> None:
     """Write the rehearsal page of a show.
 
     Raises
@@ -44,7 +48,7 @@ def write_page(path: Path, staged: Staged, report: Report, sound: Sound) -> None
     ValueError
         If a position could not be drawn within 2 mm.
     """
-    write_text(path, rehearsal_page(staged, report, sound))
+    write_text(path, rehearsal_page(staged, report, sound, drawn))
 
 
 def page_from_document(document: Document, sound: Sound) -> str:

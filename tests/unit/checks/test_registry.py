@@ -240,7 +240,7 @@ def test_the_check_that_flies_the_show_takes_the_place_of_what_it_says_better(mo
     assert [each.code for each in suite.examined(show)[0].findings] == ["flown-not-drawn"]
     outcome, _ = suite.examined(show, flown=True, progress=lambda *told: heard.append(told))
     assert [each.code for each in outcome.findings] == ["reads-soft"]
-    assert heard[-1] == ("flying the patterns", 0.5)
+    assert heard[-1] == ("flying the patterns", pytest.approx(0.85))
 
 
 def test_a_copy_of_a_checked_show_starts_without_its_results(show):

@@ -46,7 +46,9 @@ def made_up(monkeypatch):
         monkeypatch.setattr(FlyingHand, "figures", lambda _hand, _span: figures)
         monkeypatch.setattr(flown_gaps, "_state_of", standing)
         monkeypatch.setattr(flown_gaps, "flown_link", lambda _b, _a, beats, _flying: flown(beats))
-        monkeypatch.setattr(flown_findings, "would_fly", lambda *_: would)
+        monkeypatch.setattr(
+            flown_findings, "would_fly", lambda _law, _flying, told: told(0.5) or would
+        )
         monkeypatch.setattr(flown_findings, "_flies", lambda *_: True)
         monkeypatch.setattr(module, "strained", lambda _show: ())
         monkeypatch.setattr(module, "touching", lambda _show: ())
@@ -259,7 +261,7 @@ def test_progress_goes_from_nothing_to_all(made_up):
     as_flown(stage(SPIN), progress=lambda *each: told.append(each))
     subjects = list(dict.fromkeys(subject for subject, _ in told))
     shares = [share for _, share in told]
-    assert subjects == ["flying the patterns", "seeking what would fly"]
+    assert subjects == ["flying the patterns", "seeking what would fly instead of static-spin"]
     assert shares == sorted(shares)
     assert 0.0 <= shares[0] < shares[-1] < 1.0
 
@@ -285,3 +287,16 @@ def test_hands_are_named_by_person_only_where_they_differ(sides, words):
 )  # fmt: skip
 def test_what_would_do_is_said_in_one_breath(would, words):
     assert would_words(would) == words
+
+
+def test_what_is_kept_of_a_performer_is_not_told_of_another_dance(made_up):
+    """A longer block after which no link flies any more, and one that cannot be flown itself."""
+    made_up()
+    assert findings(stage(SPIN)) == ()
+    made_up(flown=lambda _: link(flies=False))
+    told = findings(stage(SPIN.replace("beats: 8", "beats: 10")))
+    assert {each.code for each in told} == {"link-cannot-be-flown"}
+    made_up(TOO_HARD, would=WouldFly(84.0, None, None, None))
+    told = findings(stage(SPIN.replace("beats: 8", "beats: 12")))
+    assert {each.code for each in told} == {"cannot-be-flown"}
+    assert findings(stage(SPIN)) == ()

@@ -13,13 +13,13 @@ def test_a_tempo_that_is_named_has_been_flown():
     """The nearest multiple of the step that flies, itself tried, with one that does not fly a step before it."""
     tried = {}
 
-    def flown(tempo):
-        tried[tempo] = () if tempo >= 106.0 else ("pull",)
-        return SimpleNamespace(broken=tried[tempo])
+    def flies(tempo):
+        tried[tempo] = tempo >= 106.0
+        return tried[tempo]
 
-    assert flyable._nearest(flown, 100.0, 1.12, 4.0) == 108.0
-    assert tried[108.0] == ()
-    assert tried[104.0] == ("pull",)
+    assert flyable._nearest(flies, 100.0, 1.12, 4.0) == 108.0
+    assert tried[108.0]
+    assert not tried[104.0]
 
 
 @pytest.fixture
@@ -49,3 +49,11 @@ def test_one_that_is_too_slow_is_sought_upwards(limited):
     found = would_fly(lambda tether: {"tether": tether}, flying(tempo=55.0))
     assert found.faster == 70.0
     assert found.slower is None
+
+
+def test_it_is_told_before_each_flight_how_far_the_search_has_come(limited):
+    shares = []
+    flyable.would_fly(lambda tether: {"tether": tether}, flying(), shares.append)
+    assert len(shares) == len(limited)
+    assert shares == sorted(shares)
+    assert 0.0 <= shares[0] < shares[-1] < 1.0

@@ -195,3 +195,12 @@ def test_the_path_is_in_seconds():
     assert fast.head_speed == pytest.approx(2 * period.head_speed)
     beats = np.linspace(0, 1, 9)
     assert_allclose(fast.flight(beats).head_rate, 2 * period.flight(beats).head_rate)
+
+
+def test_places_alone_are_those_of_the_flight():
+    period = period_of("extension")
+    beats = np.linspace(-0.7, 2.3, 97)
+    seen = period.flight(beats)
+    head, hand = period.places(beats)
+    assert np.array_equal(head, seen.head)
+    assert_allclose(hand, seen.hand, rtol=0.0, atol=1e-15)

@@ -104,3 +104,14 @@ def test_what_is_too_slow_by_a_share_of_the_taut_tempo_is_not_worth_it(share):
         assert hand(60.0 / tempo).worth_flying(block(), share) == worth
     stall = law_for("stall", {}, side="right", body=BODY, tether=POI.length)
     assert not hand().worth_flying(block(stall), share)
+
+
+def test_who_flies_what_is_that_of_the_beats_asked_for_each_time():
+    """Twice as fast from beat 20 on; asked again, each passage has its own tempo still."""
+    times = np.concatenate([np.arange(20) * 0.6, 12.0 + np.arange(20) * 0.3])
+    own = hand(seconds=times)
+    for _ in range(2):
+        assert own.flying(2.0, 10.0).tempo == 100.0
+        assert own.flying(24.0, 30.0).tempo == 200.0
+        assert own.flying(2.0, 30.0).tempo == 200.0
+    assert own.flying(2.0, 10.0).prop.flame_reach == 0.0

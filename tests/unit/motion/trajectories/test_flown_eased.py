@@ -1,6 +1,7 @@
 """A stretch sought again in its place: rates by the chain rule, limits by differences in the stage frame, ends as they were."""
 
 from functools import cache
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -11,6 +12,7 @@ from scipy.interpolate import make_interp_spline
 from sequencer.motion.flown.body_space import NOWHERE, Room
 from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories import flown_eased as module
 from sequencer.motion.trajectories.flown_eased import StrainedStretch, by_time, eased
 from sequencer.motion.trajectories.flown_hand import Course, Ground
 from tests.unit.motion.trajectories.forward import GRAVITY
@@ -147,3 +149,16 @@ def test_bodies_and_what_moves_are_kept_clear_of_where_they_are_in_the_body_fram
         near = np.concatenate([ball[:6], [ball[6] + PROP.wick_radius]])
         more = {"mates": lambda beats: np.broadcast_to(near, (len(beats), 1, 7))}
     assert gap(eased(stretch(**more))) > -2e-3
+
+
+@pytest.mark.parametrize(("missed", "tried"), [(0.2, [12, 24]), (1.5, [12])])
+def test_more_knots_are_tried_only_where_a_limit_is_missed_by_little(monkeypatch, missed, tried):
+    asked = []
+    monkeypatch.setattr(
+        module, "_problem", lambda _stretch, knots: asked.append(knots) or (0, 0, 0)
+    )
+    monkeypatch.setattr(
+        module, "held_to_limits", lambda *_: SimpleNamespace(missed=lambda: {"pull": missed})
+    )
+    assert module._sought(None) is None
+    assert asked == tried

@@ -393,3 +393,17 @@ def test_pushes_are_second_derivatives_at_knots_and_half_way():
     assert_allclose(hand.pushes(quickening, 96, 192), hand.pushes(quickening)[192:385], rtol=1e-15)
     (course,) = hand.courses
     assert hand.hand_acceleration(course, quickening) == hand.pushes(quickening).max()
+
+
+@pytest.mark.parametrize(("hand", "tether"), [(3, 3), (2, 2), (1, 0), (0, 1), (1, 3)])
+def test_a_line_is_a_part_of_the_state(hand, tether):
+    made = flown(Ground(to_stage, to_body, standing().beats_a_second))
+    beats = np.linspace(1.0, 11.0, 301)
+    seen = made.at(beats)
+    own = (seen.hand, seen.hand_rate, seen.hand_acceleration)[:hand]
+    way = (seen.tether, seen.tether_rate, seen.tether_acceleration)[:tether]
+    line = made.line(beats, hand, tether)
+    assert len(line) == hand + tether
+    for part, expected in zip(line, (*own, *way), strict=True):
+        assert np.abs(expected).max() > 0.1
+        assert_allclose(part, expected, rtol=1e-12, atol=1e-12 * np.abs(expected).max())

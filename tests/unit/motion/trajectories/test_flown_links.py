@@ -311,3 +311,46 @@ def test_what_is_danced_beside_a_bridge_counts_as_well():
         assert flown_links._gap(free, other) == -0.2
         gaps[name][[place, 48]] = 9.0, -0.2  # while the bridge is danced
         assert flown_links._gap(free, other) > 8.0
+
+
+@pytest.mark.parametrize("which", ENDS)
+def test_the_other_hand_flies_the_mirror_image_without_a_search(which, monkeypatch):
+    """Source: body, gravity and limits have that symmetry; places are mirrored in x = 0, planes are axial."""
+    link(which)
+    monkeypatch.delattr(flown_links, "_searched")
+
+    def mirrored(state):
+        return lambda beat: HeadState(state(beat).path * MIRROR, state(beat).plane * -MIRROR)
+
+    other = flown_link(*map(mirrored, ENDS[which]), 1.0, replace(FLYING, side="left"))
+    beats = np.linspace(0.0, 1.0, 41)
+    own, seen = link(which), other.flight(beats)
+    for name in ("head", "hand", "force", "hand_acceleration"):
+        assert_allclose(getattr(seen, name), getattr(own.flight(beats), name) * MIRROR, atol=1e-9)
+    drawn, there = own.drawn.at(beats), other.drawn.at(beats)
+    for name in ("hand", "hand_rate", "tether", "tether_rate", "tether_acceleration"):
+        assert_allclose(getattr(there, name), getattr(drawn, name) * MIRROR, atol=1e-9)
+    assert_allclose(there.plane, drawn.plane * -MIRROR, atol=1e-9)
+    assert (other.broken, other.flying.side) == (own.broken, "left")
+
+
+def test_a_left_hand_keeps_clear_of_what_is_beside_it():
+    """The mirror image of the prop beside is kept clear of by the mirror image of the hand."""
+    middle = link("between").flight(np.array([0.5])).head[0]
+
+    def there(beats):
+        head = np.broadcast_to(middle + np.array([0.0, 0.0, 0.07]), (len(beats), 3))
+        return head, head + np.array([0.0, 0.0, POI.length])
+
+    def flipped(places):
+        return lambda beats: tuple(own * MIRROR for own in places(beats))
+
+    def mirrored(state):
+        return lambda beat: HeadState(state(beat).path * MIRROR, state(beat).plane * -MIRROR)
+
+    own = Beside(POI, there, *danced("between"))
+    mates = Beside(POI, *map(flipped, (own.at, own.before, own.after)))
+    right = flown_link(*ENDS["between"], 1.0, FLYING, own)
+    left = flown_link(*map(mirrored, ENDS["between"]), 1.0, replace(FLYING, side="left"), mates)
+    assert left.beside_gap == right.beside_gap
+    assert_allclose(left.head.coefficients, right.head.coefficients * MIRROR, atol=1e-12)

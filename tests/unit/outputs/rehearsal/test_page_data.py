@@ -5,6 +5,7 @@ import math
 from sequencer.findings import Finding, Report
 from sequencer.outputs.rehearsal.page_data import show_document
 from tests.sites import site
+from tests.unit.staging.test_flown_show import flown
 
 
 def lines(*pairs):
@@ -59,3 +60,19 @@ def test_one_cause_is_one_entry_of_the_list_and_every_finding_keeps_its_mark():
     )
     assert "again at the and of 5.1" in first["message"]
     assert (second["position"], second["of"]) == ("3.3", [1])
+
+
+def test_a_show_as_flown_can_be_asked_how_it_is_drawn():
+    show, report = flown(), Report(show="s")
+    drawn = show_document(show.drawn, report)
+    both = show_document(show.staged, report, show.drawn)
+    alone = show_document(show.staged, report)
+    for own, other, plain in zip(both["cast"], drawn["cast"], alone["cast"], strict=True):
+        assert own["drawn"].keys() == other["tracks"].keys()
+        assert own["drawnDeviation"] == other["deviation"]
+        assert own["tracks"]["right"] == plain["tracks"]["right"]
+        assert own["reach"] == max(plain["reach"], other["reach"])
+        assert "drawn" not in plain
+    assert [entry["name"] for entry in both["cast"]] == ["Ash", "Birch"]
+    assert len(both["keys"]) > len(alone["keys"])
+    assert both["title"] == "Two – as flown"

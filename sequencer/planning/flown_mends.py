@@ -1,0 +1,117 @@
+"""Mends for two performers who come too close as flown, each tried on the whole show as flown before it is offered.
+
+Only changes of where people stand and walk are tried: with what is danced, everything would have to be flown anew for each
+trial. A first look moves the flown performers as they are; what is offered has been staged, flown and searched.
+"""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from sequencer.checks.distances.rule_distances import required_distances
+from sequencer.checks.distances.spacing import Conflict
+from sequencer.checks.outcome import BeatClock
+from sequencer.errors import InputError
+from sequencer.motion.clearance.nearest import closest_at
+from sequencer.planning.restaging import restaged, restaged_dancers
+from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
+from sequencer.planning.space_mends import (
+    MENDED,
+    Baseline,
+    baseline,
+    floor_harm,
+    too_close,
+    unlike,
+)
+from sequencer.progress import Progress, stop_if_unwanted
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.staged import Staged
+
+_MOST_LOOKS = 24  # approaches of a conflict at whose middle a moved pair is looked at first
+_MOST_FLOWN = 6  # changes of one kind that are staged and flown for a conflict
+_NOTHING = (
+    "no single change of place, path or formation was found that keeps them apart as flown without harm elsewhere: give them "
+    "more room, or change who is there when"
+)
+
+_Words = dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]
+
+
+def words_as_flown(show: Staged, progress: Progress | None = None) -> _Words:
+    """Mends of each conflict of a show as flown in words, by the two performers and its start (bar.beat).
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn, staged from a file.
+    progress : callable, optional
+    """
+    bad = too_close(flown_show(show).staged)
+    before = baseline(show)
+    words: _Words = {}
+    for k, conflict in enumerate(bad):
+        if progress is not None:
+            progress("seeking mends as flown", k / len(bad))
+        who = (show.dancers[conflict.first].name, show.dancers[conflict.second].name)
+        key = (who, BeatClock(show.tempo).position(conflict.start))
+        if k >= MENDED:
+            words[key] = ("mend the closer conflicts first, then check again",)
+            continue
+        found = tuple(edit.words for edit in mends_as_flown(before, bad, conflict))
+        words[key] = found or (_NOTHING,)
+    return words
+
+
+def mends_as_flown(
+    before: Baseline, bad: tuple[Conflict, ...], conflict: Conflict
+) -> Iterator[SpaceEdit]:
+    """The smallest change of each kind that mends a conflict of a show as flown.
+
+    Parameters
+    ----------
+    before : Baseline
+        Of the show as drawn.
+    bad : tuple of Conflict
+        All conflicts of it as flown.
+    conflict : Conflict
+        One of them.
+    """
+    show = before.show
+    required = required_distances(show).performers
+    seen = flown_show(show).staged
+    for edits in edits_by_kind(seen, conflict, span=before.span, required=required):
+        flown = 0
+        for edit in edits:
+            if edit.of_trajectories or flown == _MOST_FLOWN:
+                break
+            stop_if_unwanted()
+            try:
+                if _seen_close(show, conflict, edit, required):
+                    continue
+                after = restaged(show, edit.changes, edit.insertions)
+            except (InputError, ValueError):
+                continue  # the change does not fit the rest of the show
+            flown += 1
+            if floor_harm(before, after):
+                continue
+            now = too_close(flown_show(after).staged)
+            if not any(_beside(conflict, one) for one in now) and not any(unlike(bad, now)):
+                yield edit
+                break
+
+
+def _beside(conflict: Conflict, now: Conflict) -> bool:
+    """Whether a conflict of the changed show is the one to be mended, still there."""
+    same = (now.first, now.second) == (conflict.first, conflict.second)
+    return same and now.start < conflict.end and now.end > conflict.start
+
+
+def _seen_close(show: Staged, conflict: Conflict, edit: SpaceEdit, required: float) -> bool:
+    """Whether the pair, as flown now and moved, is too close at one of some beats; if not, nothing is proven."""
+    pair = (conflict.first, conflict.second)
+    moved = restaged_dancers(show, pair, edit.changes, edit.insertions)
+    if moved is None:
+        return False
+    own = flown_show(show).staged.dancers
+    first, second = (replace(own[k], floor=each.floor) for k, each in zip(pair, moved, strict=True))
+    looks = [conflict.at, *((low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS])]
+    return any(closest_at(first, second, beat).distance[0] < required for beat in looks)

@@ -1,0 +1,109 @@
+"""Mends of two who come too close as flown: tried as flown, and the smallest of their kind that keep them apart so."""
+
+from dataclasses import replace
+
+import pytest
+
+from sequencer.checks.distances.rule_distances import required_distances
+from sequencer.planning import flown_mends
+from sequencer.planning.flown_mends import mends_as_flown, words_as_flown
+from sequencer.planning.offers import checked_with_mends
+from sequencer.planning.restaging import restaged
+from sequencer.planning.space_mends import baseline, floor_harm, too_close, unlike
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SHOW = """\
+title: Two
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 14 m, depth: 9 m}
+  audience: [{line: [[-7, -9], [7, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, right: &poi {tether: 0.45}}
+  - {name: Birch, stature: 1.7, right: *poi}
+formations:
+  close: {spots: {Ash: {at: [-1, 4]}, Birch: {at: [0.3, 4]}}}
+staging:
+  - {formation: close, from: 1.1}
+timeline:
+  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8}
+"""
+
+
+@pytest.fixture(scope="module")
+def show():
+    return staged(show_from_document(parse_document(SHOW, "s.yaml")), even_song(24))
+
+
+def test_what_is_offered_keeps_them_apart_as_flown(show):
+    """Each is made, flown and searched here once more."""
+    bad = too_close(flown_show(show).staged)
+    assert bad
+    found = list(mends_as_flown(baseline(show), bad, bad[0]))
+    assert found
+    for edit in found:
+        after = flown_show(restaged(show, edit.changes, edit.insertions)).staged
+        assert not too_close(after)
+
+
+def test_a_check_as_flown_offers_them(show):
+    report = checked_with_mends(show, flown=True)
+    told = {
+        (each.who, each.position): each.remedies
+        for each in report.findings
+        if each.code == "too-close"
+    }
+    assert told
+    assert told == {key: words for key, words in words_as_flown(show).items() if key in told}
+    assert all("move" in " ".join(words) for words in told.values())
+
+
+def test_a_first_look_leaves_out_only_what_is_too_close(show):
+    """A centimetre further Birch is still seen to be close, two metres further not."""
+    (conflict, *_) = too_close(flown_show(show).staged)
+    required = required_distances(show).performers
+    (edit, *_) = mends_as_flown(baseline(show), (conflict,), conflict)
+    path = ("formations", "close", "spots", "Birch", "at")
+    for x, close in ((0.31, True), (2.5, False)):
+        moved = replace(edit, changes=((path, [x, 4]),), insertions=())
+        assert flown_mends._seen_close(show, conflict, moved, required) is close
+
+
+def test_where_nothing_helps_that_is_said(show, monkeypatch):
+    monkeypatch.setattr(flown_mends, "mends_as_flown", lambda *_: iter(()))
+    assert {words for (words,) in words_as_flown(show).values()} == {flown_mends._NOTHING}
+
+
+def test_progress_comes_from_none_to_all(show):
+    heard = []
+    words_as_flown(show, lambda *told: heard.append(told))
+    assert heard[0] == ("seeking mends as flown", 0.0)
+    assert all(share < 1.0 for _, share in heard)
+
+
+def test_what_does_harm_on_the_floor_is_not_offered(show, monkeypatch):
+    before, bad = baseline(show), too_close(flown_show(show).staged)
+    path = ("formations", "close", "spots", "Birch", "at")
+    assert floor_harm(before, show) == ()
+    assert any("off-stage" in each for each in floor_harm(before, restaged(show, [(path, [8, 4])])))
+    monkeypatch.setattr(flown_mends, "floor_harm", lambda *_: ("Birch: off-stage",))
+    assert list(mends_as_flown(before, bad, bad[0])) == []
+
+
+def test_a_conflict_is_new_where_it_was_not_there_or_is_closer(show):
+    bad = too_close(flown_show(show).staged)
+    closer = replace(bad[0], distance=bad[0].distance - 0.02)
+    later = replace(bad[0], start=90.0, end=91.0, spans=((90.0, 91.0),))
+    assert list(unlike(bad, bad)) == []
+    assert list(unlike(bad, (closer, later))) == [closer, later]
+
+
+def test_what_still_comes_too_close_as_flown_is_not_offered(show, monkeypatch):
+    """Whatever is changed, the search of the flown show finds the same."""
+    before, bad = baseline(show), too_close(flown_show(show).staged)
+    monkeypatch.setattr(flown_mends, "too_close", lambda _show: bad)
+    assert list(mends_as_flown(before, bad, bad[0])) == []
