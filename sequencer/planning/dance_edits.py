@@ -16,7 +16,7 @@ from sequencer.checks.fault_kinds import (
     WICK_SPEED,
 )
 from sequencer.findings import Finding
-from sequencer.motion.fitting.search import PLACE_OFFSETS
+from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS
 from sequencer.motion.fitting.windows import SIZE_PARAMETERS
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.library import Pattern

@@ -13,11 +13,12 @@ from sequencer.checks.outcome import BeatClock
 from sequencer.errors import InputError
 from sequencer.motion.clearance.nearest import closest_at
 from sequencer.planning.restaging import restaged, restaged_dancers
-from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
+from sequencer.planning.space_edits import SpaceEdit
 from sequencer.planning.space_mends import (
     MENDED,
     Baseline,
     baseline,
+    edits_by_kind,
     floor_harm,
     too_close,
     unlike,
