@@ -1,8 +1,10 @@
 """What the rehearsal page draws on the ground."""
 
 import math
+from dataclasses import replace
 
 from sequencer.findings import Finding, Report
+from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.outputs.rehearsal.page_data import show_document
 from tests.sites import site
 from tests.unit.staging.test_flown_show import flown
@@ -73,6 +75,10 @@ def test_a_show_as_flown_can_be_asked_how_it_is_drawn():
         assert own["tracks"]["right"] == plain["tracks"]["right"]
         assert own["reach"] == max(plain["reach"], other["reach"])
         assert "drawn" not in plain
+    wide = replace(show.drawn.dancers[0], deviation={"right": (HandDeviation(0.0, 9.0, 5.0),)})
+    wider = replace(show.drawn, dancers=(wide, show.drawn.dancers[1]))
+    asked = show_document(show.staged, report, wider)["cast"]
+    assert asked[0]["reach"] > asked[1]["reach"] + 4.0  # of the drawing's margin too
     assert [entry["name"] for entry in both["cast"]] == ["Ash", "Birch"]
     assert len(both["keys"]) > len(alone["keys"])
     assert both["title"] == "Two – as flown"
