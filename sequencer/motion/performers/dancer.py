@@ -118,6 +118,12 @@ class Dancer:
         held = (arm + prop.farthest + prop.hot_radius for prop in self.props.values())
         return max(self.body.girth, *held, 0.0)
 
+    @cached_property
+    def _grip_reach(self) -> float:
+        """Bound on a grip's horizontal distance from the body's axis, the shoulder moved as far as it can be [m]."""
+        give = float(np.hypot(*np.abs(self.body.shoulder_give).max(axis=0)[:2]))
+        return self.carriage.shoulder_reach + give + self.body.arm_length
+
     @property
     def overhead(self) -> float:
         """Height of arm, prop, wick and flame stretched straight up [m]; 0 with empty hands."""
@@ -473,9 +479,9 @@ class Dancer:
             far = hand[0] + prop.farthest + prop.hot_radius
             own_reach = np.maximum(arm + elbow, far)
             drawn = np.maximum(drawn, own_reach)
-            # A hand off its drawn path is still held by its arm.
+            # A hand off its drawn path is still held by its arm, from a shoulder that may have moved.
             held = max(prop.farthest + prop.hot_radius, self.body.limb_radius)
-            stretched = self.carriage.shoulder_reach + self.body.arm_length + held
+            stretched = self._grip_reach + held
             off = np.minimum(own_reach + more[SIDES.index(side)], stretched)
             reach = np.maximum(reach, np.maximum(own_reach, off))
         return Pieces(

@@ -88,7 +88,12 @@ def test_hand_work_stretches_no_arm():
         reaches.append(more.pieces(0.0, 8.0).reach)
         assert np.all(reaches[-1] >= plain.reach)
     assert reaches[0] == pytest.approx(plain.reach + 0.05)
-    assert reaches[2].max() == pytest.approx(ada.reach)
+    # From the corner of the shoulder's box that is farthest out, the arm straight on: never farther than the bound.
+    (inward, back, _), (_, forward, _) = ada.body.shoulder_give
+    corners = np.hypot(ada.body.half_shoulder + np.array([inward, 0, 0]), [forward, forward, back])
+    farthest = corners.max() + ada.body.arm_length + poi.farthest + poi.hot_radius
+    assert reaches[2].max() >= farthest > ada.reach
+    assert reaches[2].max() == pytest.approx(ada.reach + np.hypot(inward, forward))
     # An arm drawn longer than it is, which another check stops, is not cut short.
     long = replace(more, body=Body(stature=1.0))
     assert np.all(long.pieces(0.0, 8.0).reach >= long.pieces(0.0, 8.0).drawn)
