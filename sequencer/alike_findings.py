@@ -13,6 +13,10 @@ from sequencer.units import aloud, length_words
 _NUMBER = re.compile(r"[-−]?\d+(?:[.:+/]\d+)*")
 _HANDS = re.compile(r"\b(?:left|right|both) hands?\b")
 _SAID = {"1/s": "times a second", "beats/min": "beats a minute"}  # units in words
+_ALOUD = re.compile(
+    r"\b(?:just after|just before|about the and of|near the and of|the and of|the end of) (?=#)"
+)
+_AS_EXCESS = {"hand from shoulder"}  # messages tell by how much it is too far
 _UNIT = re.compile(r"# (?:mm|cm|m)\b")  # a few millimetres and a few centimetres are alike
 
 
@@ -74,6 +78,8 @@ def _ranges(group: Sequence[Finding]) -> list[str]:
             for figure in each.figures
             if figure.quantity == quantity
         ]
+        if first.unit == "m" and max(values) < 0:  # each message says how far into
+            values = [-value for value in values]
         low, high = (_in_words(end, first.unit) for end in (min(values), max(values)))
         if low != high:
             named = f"{quantity} " if len(of) > 1 else ""
@@ -82,13 +88,15 @@ def _ranges(group: Sequence[Finding]) -> list[str]:
 
 
 def _told(figure: Figure) -> float:
-    """The figure as messages tell it: a length that is one too many as such, everything else as it is."""
-    into = figure.unit == "m" and figure.beyond > 0 and (figure.limit == 0 or not figure.least)
-    return figure.beyond if into else figure.value
+    """The figure as messages tell it: a reach, and what may not be under nothing, by how much it is beyond; else as it is."""
+    into = figure.quantity in _AS_EXCESS or (figure.least and figure.limit == 0)
+    return max(figure.beyond, 0.0) if figure.unit == "m" and into else figure.value
 
 
 def _in_words(value: float, unit: str) -> str:
-    return length_words(value) if unit == "m" else f"{value:.1f} {_SAID.get(unit, unit)}"
+    if unit == "m":
+        return length_words(value) + (" into" if value < 0 else "")
+    return f"{value:.1f} {_SAID.get(unit, unit)}"
 
 
 def _from_to(low: str, high: str) -> str:
@@ -110,7 +118,7 @@ def _key(finding: Finding) -> tuple[str, ...]:
 
 
 def _plain(text: str, finding: Finding) -> str:
-    """A text without names, numbers and hands."""
+    """A text without names, numbers, hands, and where between two counts something is."""
     for name in finding.who:
         text = re.sub(rf"\b{re.escape(name)}\b", "…", text)
-    return _UNIT.sub("#", _NUMBER.sub("#", _HANDS.sub("hand", text)))
+    return _UNIT.sub("#", _ALOUD.sub("", _NUMBER.sub("#", _HANDS.sub("hand", text))))

@@ -9,7 +9,15 @@ from dataclasses import replace
 from functools import cache, partial
 
 from sequencer.checks.check import Check
-from sequencer.checks.dance import accents_hit, as_flown, feasible, joins, listen_again, travel
+from sequencer.checks.dance import (
+    accents_hit,
+    as_flown,
+    feasible,
+    joins,
+    listen_again,
+    travel,
+    wishes_kept,
+)
 from sequencer.checks.distances import drift, keeping_clear
 from sequencer.checks.fire import (
     audience_room,
@@ -41,6 +49,7 @@ CHECK_PLUGINS = "sequencer.checks"
 BUILT_IN: tuple[Check, ...] = (
     joins.CHECK,
     accents_hit.CHECK,
+    wishes_kept.CHECK,
     feasible.CHECK,
     keeping_clear.CHECK,
     travel.CHECK,

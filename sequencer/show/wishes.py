@@ -1,7 +1,7 @@
 """What a performer can dance, and what a routine that is drafted should hold.
 
-Both are only read by `sequencer draft`; names of patterns are looked up when the show is staged
-(`staging.wish_faults`), since a pattern file may bring some.
+`sequencer draft` goes by both; nothing that is danced does. Names of patterns are looked up when the show is staged
+(`staging.wish_faults`), since a pattern file may bring some; `check` notes wishes that no draft can meet.
 """
 
 from collections.abc import Iterator, Mapping, Sequence

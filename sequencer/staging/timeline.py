@@ -25,7 +25,7 @@ from sequencer.staging.show_part import near_part, show_part
 from sequencer.staging.staged import Block, Lit, Staged, by_name
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
-from sequencer.staging.wish_faults import refuse_wishes
+from sequencer.staging.wish_faults import refuse_unknown_moves
 from sequencer.timing.position import TOUCH, Moment
 from sequencer.timing.song import Song
 
@@ -180,7 +180,7 @@ def _danced(
         book = before.book
     else:
         book = book_from_document(read.document)
-    refuse_wishes(read, book, song)
+    refuse_unknown_moves(read, book)
     cycles = _cycle_beats(read, book, song.tempo)
     found = expanded(
         read,

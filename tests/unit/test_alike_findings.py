@@ -86,3 +86,24 @@ def test_a_reach_tells_how_far_it_is_too_far_and_a_distance_how_far_it_is():
     assert as_one(reach).message.endswith("(2 times; 4 to 11 cm)")
     apart = [one("distance", value, 0.3, least=True) for value in (0.24, 0.05)]
     assert as_one(apart).message.endswith("(2 times; 5 to 24 cm)")
+
+
+def test_what_messages_tell_whole_is_told_whole_and_what_lies_inside_by_how_far():
+    def one(quantity, value, limit, *, least):
+        figure = Figure(quantity=quantity, value=value, limit=limit, unit="m", least=least)
+        return replace(ELI, figures=(figure,))
+
+    gaps = [one("hand gap", value, 0.05, least=False) for value in (0.20, 0.30)]
+    assert as_one(gaps).message.endswith("(2 times; 20 to 30 cm)")
+    inside = [one("distance", value, 0.3, least=True) for value in (-0.2, -0.5)]
+    assert as_one(inside).message.endswith("(2 times; 20 to 50 cm)")
+    both = [one("distance", value, 0.3, least=True) for value in (-0.2, 0.1)]
+    assert as_one(both).message.endswith("(2 times; 20 cm into to 10 cm)")
+
+
+def test_places_between_counts_are_numbers_too():
+    said = ("25.2", "the and of 25.2", "just after 26.1", "near the and of 3.4", "the end of 7.1")
+    every = [replace(ELI, message=f"closest at {where}", position=where) for where in said]
+    assert [len(group) for group in by_cause(every)] == [5]
+    other = replace(ELI, message="closest in 25.2")
+    assert [len(group) for group in by_cause([*every, other])] == [5, 1]

@@ -26,6 +26,7 @@ from sequencer.show.reading import ReadShow, nearest, show_from_document
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
+from sequencer.staging.wish_faults import wish_faults
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 from sequencer.units import counted
@@ -331,7 +332,7 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
     Raises
     ------
     InputError
-        If the show cannot be used as it stands, the song has no steady beat, or it has no such section.
+        If the show cannot be used as it stands, the song has no steady beat, it has no such section, or a wish cannot be met.
     """
     document = parse_document(text.removeprefix("\ufeff"), file)
     whole = show_from_document(document)
@@ -346,12 +347,15 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
     if len(whole.show.cast) > 1 and not values.get("staging"):
         values = _somewhere(values, whole.show.names)
     read = show_from_document(replace(document, values=values))
+    base = staged(read, song)
+    for fault in wish_faults(whole, base.book, base.song):
+        raise fault
     return DraftGround(
         text=text,
         document=document,
         whole=whole,
         keep=keep,
-        base=staged(read, song),
+        base=base,
         heard=song,
         section=section,
     )
