@@ -82,7 +82,7 @@ def _words(show: Staged, accent: Accent, near: float | None) -> tuple[str, tuple
     return message, (
         f"begin what begins there {far} {move}",
         "begin a pattern, a rest or a hold on the accent",
-        f"move the accent to {show.aloud(near)}",
+        f"move the accent to {show.position(near)}",
     )
 
 
