@@ -51,5 +51,5 @@ def test_when_to_set_off_is_told_as_it_is_written():
     (sooner,) = (one for one in stage_ladders(show, fault) if one.name == "an earlier start")
     assert told(sooner.rungs)[:2] == ["3.4+1/16", "3.3+1/16"]
     assert told(sooner.rungs) == [
-        dict((p[-1], v) for p, v in one.changes)["from"] for one in sooner.rungs
+        {path[-1]: value for path, value in one.changes}["from"] for one in sooner.rungs
     ]

@@ -147,7 +147,7 @@ def test_a_wick_hardly_over_its_limit_is_told_by_a_number_that_is_over_it_or_not
     monkeypatch, over, told
 ):
     """Over by less than 0.1 % counts as kept, as in a pattern."""
-    monkeypatch.setattr(hard_links, "_largest", lambda sought, _law, _most: 15 * over)
+    monkeypatch.setattr(hard_links, "_largest", lambda _sought, _law, _most: 15 * over)
     monkeypatch.setattr(hard_links, "pace_breach", lambda *_a, **_k: None)
     _, found = hard(*LINKED, limits="limits: {head_speed: 15, pull: 100}\n")
     assert [f.message.split("too fast ")[1] for f in found if f.position == "5.1"] == (
