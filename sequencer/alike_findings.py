@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from sequencer.findings import Figure, Finding
-from sequencer.units import aloud, length_words
+from sequencer.units import at_aloud, length_words
 
 _NUMBER = re.compile(r"[-−]?\d+(?:[.:+/]\d+)*")
 _HANDS = re.compile(r"\b(?:left|right|both) hands?\b")
@@ -52,15 +52,22 @@ def as_one(group: Sequence[Finding]) -> Finding:
 def alike_words(group: Sequence[Finding]) -> str:
     """Whom a group's message is about, and of which others the same is true, in words."""
     first = group[0]
-    places = list(dict.fromkeys(aloud(each.position or "") for each in group))
+    places = list(dict.fromkeys(at_aloud(each.position or "") for each in group))
     names = list(dict.fromkeys(each.who[0] for each in group))
     told = []
     if len(names) > 1:
         told.append(f"{first.who[0]}; much the same for {_listed(names[1:])}")
     if len(places) > 1:
-        told.append(f"again at {_listed(places[1:])}")
+        told.append(f"again {_times(places[1:])}")
     told = ["; ".join(told)] if told else [f"{len(group)} times"]
     return "; ".join([*told, *_ranges(group)])
+
+
+def _times(times: Sequence[str]) -> str:
+    """Times in a list, with one "at" before all if each has it."""
+    if all(each.startswith("at ") for each in times):
+        return f"at {_listed([each.removeprefix('at ') for each in times])}"
+    return _listed(times)
 
 
 def _ranges(group: Sequence[Finding]) -> list[str]:

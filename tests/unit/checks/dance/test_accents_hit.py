@@ -55,7 +55,7 @@ def test_where_to_move_an_accent_is_told_as_it_is_to_be_written():
     """The sentence tells it as it can be counted, the mend to the part of a beat that the file needs."""
     entry = EXTENSION.replace("beats: 8", "beats: 8.0625")
     ((_, said, ways),) = missed(entry, EXTENSION, "{accent: 5.2}")
-    assert "just after 5.1" in said
+    assert "the nearest beginning, just after 5.1, is" in said
     assert ways[-1] == "move the accent to 5.1+1/16"
     assert not missed(entry, EXTENSION, f"{{accent: {ways[-1].split()[-1]}}}")
 
