@@ -11,6 +11,8 @@ from sequencer.findings import Figure, Finding
 from sequencer.units import at_aloud, length_words
 
 _NUMBER = re.compile(r"[-−]?\d+(?:[.:+/]\d+)*")
+# How units.aloud counts; "at" goes before every number, for "just after" has none.
+_COUNTED = re.compile(r"\b(?:at )?(?:just after |(?:about )?the and of |the end of )?(?=[-−]?\d)")
 _HANDS = re.compile(r"\b(?:left|right|both) hands?\b")
 _SAID = {"1/s": "times a second", "beats/min": "beats a minute"}  # units in words
 _UNIT = re.compile(r"# (?:mm|cm|m)\b")  # a few millimetres and a few centimetres are alike
@@ -117,7 +119,8 @@ def _key(finding: Finding) -> tuple[str, ...]:
 
 
 def _plain(text: str, finding: Finding) -> str:
-    """A text without names, numbers and hands."""
+    """A text without names, numbers, hands, and words in which a position is counted."""
     for name in finding.who:
         text = re.sub(rf"\b{re.escape(name)}\b", "…", text)
+    text = _COUNTED.sub("", text)
     return _UNIT.sub("#", _NUMBER.sub("#", _HANDS.sub("hand", text)))

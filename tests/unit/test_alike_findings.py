@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from sequencer import units
 from sequencer.alike_findings import as_one, by_cause
 from sequencer.findings import Figure, Finding
 
@@ -61,6 +62,20 @@ def test_where_figures_differ_the_range_is_told():
     assert as_one([eli, replace(ash, figures=(into(0.0201),))]).message.endswith("for Ash)")
     bare = replace(ash, figures=())
     assert as_one([eli, bare]).message.endswith("for Ash)")
+
+
+def test_how_a_position_is_counted_does_not_part_what_has_one_cause():
+    said = [units.at_aloud(f"5.1{part}") for part in ("", "+1/16", "+5/16", "+1/2", "+15/16")]
+    close = [
+        replace(
+            ELI, message=f"comes within 0.9 m, closest {at}; 2 times up to {at.removeprefix('at ')}"
+        )
+        for at in said
+    ]
+    assert len({each.message for each in close}) == len(said)
+    assert len(by_cause(close)) == 1
+    fast = [replace(ELI, message=f"a wick moves at {speed} m/s") for speed in ("16", "15.5")]
+    assert len(by_cause(fast)) == 1
 
 
 def test_of_several_figures_each_range_is_named():
