@@ -8,14 +8,13 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from sequencer.findings import Figure, Finding
-from sequencer.units import aloud, length_words
+from sequencer.units import at_aloud, length_words
 
 _NUMBER = re.compile(r"[-−]?\d+(?:[.:+/]\d+)*")
+# How units.aloud counts; "at" goes before every number, for "just after" has none.
+_COUNTED = re.compile(r"\b(?:at )?(?:just after |(?:about )?the and of |the end of )?(?=[-−]?\d)")
 _HANDS = re.compile(r"\b(?:left|right|both) hands?\b")
 _SAID = {"1/s": "times a second", "beats/min": "beats a minute"}  # units in words
-_ALOUD = re.compile(
-    r"\b(?:just after|just before|about the and of|near the and of|the and of|the end of) (?=#)"
-)
 _AS_EXCESS = {"hand from shoulder"}  # messages tell by how much it is too far
 _UNIT = re.compile(r"# (?:mm|cm|m)\b")  # a few millimetres and a few centimetres are alike
 
@@ -56,15 +55,22 @@ def as_one(group: Sequence[Finding]) -> Finding:
 def alike_words(group: Sequence[Finding]) -> str:
     """Whom a group's message is about, and of which others the same is true, in words."""
     first = group[0]
-    places = list(dict.fromkeys(aloud(each.position or "") for each in group))
+    places = list(dict.fromkeys(at_aloud(each.position or "") for each in group))
     names = list(dict.fromkeys(each.who[0] for each in group))
     told = []
     if len(names) > 1:
         told.append(f"{first.who[0]}; much the same for {_listed(names[1:])}")
     if len(places) > 1:
-        told.append(f"again at {_listed(places[1:])}")
+        told.append(f"again {_times(places[1:])}")
     told = ["; ".join(told)] if told else [f"{len(group)} times"]
     return "; ".join([*told, *_ranges(group)])
+
+
+def _times(times: Sequence[str]) -> str:
+    """Times in a list, with one "at" before all if each has it."""
+    if all(each.startswith("at ") for each in times):
+        return f"at {_listed([each.removeprefix('at ') for each in times])}"
+    return _listed(times)
 
 
 def _ranges(group: Sequence[Finding]) -> list[str]:
@@ -118,7 +124,8 @@ def _key(finding: Finding) -> tuple[str, ...]:
 
 
 def _plain(text: str, finding: Finding) -> str:
-    """A text without names, numbers, hands, and where between two counts something is."""
+    """A text without names, numbers, hands, and words in which a position is counted."""
     for name in finding.who:
         text = re.sub(rf"\b{re.escape(name)}\b", "…", text)
-    return _UNIT.sub("#", _ALOUD.sub("", _NUMBER.sub("#", _HANDS.sub("hand", text))))
+    text = _COUNTED.sub("", text)
+    return _UNIT.sub("#", _NUMBER.sub("#", _HANDS.sub("hand", text)))

@@ -190,7 +190,7 @@ def aloud(position: str, before: str = "") -> str:
     Returns
     -------
     said : str
-        `25.2`, `the and of 25.2`; `just after 25.2` within a quarter of a beat, `near the and of 25.2` beside the "and", `the end
+        `25.2`, `the and of 25.2`; `just after 25.2` within a quarter of a beat, `about the and of 25.2` beside the "and", `the end
         of 25.2` in the last quarter.
     """
     match = _POSITION.fullmatch(position)
@@ -201,7 +201,19 @@ def aloud(position: str, before: str = "") -> str:
         return f"just after {count}" if rest else count
     if rest > Fraction(3, 4):
         return f"the end of {count}"
-    return f"the and of {count}" if rest == Fraction(1, 2) else f"near the and of {count}"
+    return f"the and of {count}" if rest == Fraction(1, 2) else f"about the and of {count}"
+
+
+def at_aloud(position: str) -> str:
+    """When something is, counted aloud: `at 25.2`, `at the and of 25.2`, but `just after 25.2`.
+
+    Parameters
+    ----------
+    position : str
+        As positions are written (`25.2+1/2`).
+    """
+    said = aloud(position)
+    return said if said.startswith("just") else f"at {said}"
 
 
 def length_words(metres: float) -> str:

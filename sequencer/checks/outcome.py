@@ -8,7 +8,7 @@ from sequencer.findings import Clearance, Danced, Finding, restored_row
 from sequencer.kept import recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
-from sequencer.units import aloud, counted
+from sequencer.units import aloud, at_aloud, counted
 
 _MOST_MOMENTS = 50_000
 
@@ -88,6 +88,10 @@ class BeatClock:
     def aloud(self, beat: float) -> str:
         """Bar.beat as it can be counted, for sentences."""
         return aloud(self.position(beat))
+
+    def at_aloud(self, beat: float) -> str:
+        """When something is, as it can be counted: `at 25.2`, `just after 25.2`."""
+        return at_aloud(self.position(beat))
 
     def _moment(self, beat: float) -> tuple[float, str]:
         def work() -> tuple[float, str, TempoMap]:

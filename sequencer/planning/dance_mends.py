@@ -26,7 +26,7 @@ from sequencer.planning.link_edits import passage_ladders
 from sequencer.planning.stage_edits import burn_path, stage_ladders, walk_path
 from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
 from sequencer.staging.staged import Block, Path, Staged
-from sequencer.units import aloud
+from sequencer.units import at_aloud
 
 OFFERED = 2  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
@@ -361,7 +361,7 @@ def _followed(trials: FaultTrials, cause: Cause, broken: Sequence[_Broken]) -> l
                 left -= 1
                 second = trials.confirmed(cause.faults, rung, more)
                 if second is not None and second.clear:
-                    words = f"{rung.words}, and at {aloud(harm.position or '')} {more.words}"
+                    words = f"{rung.words}, and {at_aloud(harm.position or '')} {more.words}"
                     return [
                         DanceMend(
                             words=words, steps=(rung, more), after=second.after, of_the_look=each.of_the_look

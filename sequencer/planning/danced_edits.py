@@ -65,8 +65,7 @@ def shifts(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                         kind="shift",
                         words=(
                             f"let {who} start {abs(by):g} {'beat' if abs(by) == 1 else 'beats'} {where} "
-                            f"{block.title} at "
-                            f"{show.aloud(block.start)}"
+                            f"{block.title} {show.at_aloud(block.start)}"
                         ),
                         cost=_A_BEAT * abs(by),
                         changes=parts[0],
@@ -93,7 +92,7 @@ def planes(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                 if plane == now:
                     continue
                 values = {**_raw(show, block).get("with", {}), "plane": plane}
-                words = f"dance {step.pattern} at {show.aloud(block.start)} in the {plane} plane"
+                words = f"dance {step.pattern} {show.at_aloud(block.start)} in the {plane} plane"
                 parts = _alone(show, block, {"with": values})
                 if parts is not None:
                     yield SpaceEdit(

@@ -159,7 +159,7 @@ def ways(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                 bent = {**via, **{who: [list(point)] for who, point in chosen.items()}}
                 yield SpaceEdit(
                     kind="way",
-                    words=f"walking to {one.formation} at {show.aloud(one.walk)}, send {stops} (via)",
+                    words=f"walking to {one.formation} {show.at_aloud(one.walk)}, send {stops} (via)",
                     cost=bend * len(chosen),
                     changes=((("staging", int(one.path[1]), "via"), bent),),
                 )

@@ -120,7 +120,7 @@ def _gaps(show: Staged, before: Block | None, after: Block | None) -> Iterator[D
             ends = before.end - more
             yield DanceEdit(
                 words=f"end {before.title} {counted_beats(abs(more))} "
-                f"{'earlier' if more > 0 else 'later'}, at {show.aloud(ends)}",
+                f"{'earlier' if more > 0 else 'later'}, at {show.position(ends)}",
                 cost="nothing else moves",
                 changes=tuple(length_changes(show, before, ends - before.start)),
                 value=gap + more,
@@ -130,7 +130,7 @@ def _gaps(show: Staged, before: Block | None, after: Block | None) -> Iterator[D
             if moved:
                 yield DanceEdit(
                     words=f"start {after.title} {counted_beats(abs(more))} "
-                    f"{'later' if more > 0 else 'earlier'}, at {show.aloud(after.start + more)}",
+                    f"{'later' if more > 0 else 'earlier'}, at {show.position(after.start + more)}",
                     cost="it ends where it did",
                     changes=moved,
                     value=gap + more,

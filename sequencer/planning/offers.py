@@ -18,7 +18,7 @@ from sequencer.planning.space_mends import words_for
 from sequencer.planning.trials import FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
-from sequencer.units import aloud
+from sequencer.units import at_aloud
 
 MOST_CAUSES = 12  # for which mends are sought; the others wait
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
@@ -136,7 +136,7 @@ def dance_words(
 
 def _named(known: _Known) -> str:
     fault = known.cause.faults[0]
-    return f"the {FAULT_NAMES[fault.code]} at {aloud(fault.position or '')}"
+    return f"the {FAULT_NAMES[fault.code]} {at_aloud(fault.position or '')}"
 
 
 def _besides(fault: Finding) -> tuple[str, ...]:

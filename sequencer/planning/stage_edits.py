@@ -89,7 +89,7 @@ def _earlier(show: Staged, before: Standing, walk: Standing) -> Ladder:
     now = walk.start - walk.walk
     rungs = [
         DanceEdit(
-            words=f"set off {counted_beats(beats - now)} earlier, at {show.aloud(walk.start - beats)}",
+            words=f"set off {counted_beats(beats - now)} earlier, at {show.position(walk.start - beats)}",
             cost="they arrive when they did",
             changes=(
                 ((*walk.path, "from"), show.position(walk.start - beats)),

@@ -16,7 +16,7 @@ from sequencer.staging.results import Results, once_per_show
 from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
-from sequencer.units import aloud, counted
+from sequencer.units import aloud, at_aloud, counted
 
 Path = tuple[str | int, ...]  # of keys and indices, into the show file
 Spots = Mapping[str, tuple[float, float, float]]  # X [m], Y [m], facing [degrees]
@@ -169,6 +169,10 @@ class Staged:
     def aloud(self, beat: float) -> str:
         """bar.beat of a beat coordinate as it can be counted, for sentences."""
         return aloud(self.position(beat))
+
+    def at_aloud(self, beat: float) -> str:
+        """When something is, as it can be counted: `at 25.2`, `just after 25.2`."""
+        return at_aloud(self.position(beat))
 
     @property
     def span(self) -> tuple[float, float]:

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from sequencer import units
 from sequencer.alike_findings import as_one, by_cause
 from sequencer.findings import Figure, Finding
 
@@ -26,6 +27,8 @@ def test_what_comes_back_is_one_and_says_where():
     ]
     (group,) = by_cause([ELI, *again])
     assert as_one(group).message == f"{ELI.message} (again at 33.1 and 41.1)"
+    late = replace(again[0], position="33.1+1/16")
+    assert as_one([ELI, late, again[1]]).message.endswith("(again just after 33.1 and at 41.1)")
 
 
 def test_names_in_a_message_do_not_part_them():
@@ -59,6 +62,20 @@ def test_where_figures_differ_the_range_is_told():
     assert as_one([eli, replace(ash, figures=(into(0.0201),))]).message.endswith("for Ash)")
     bare = replace(ash, figures=())
     assert as_one([eli, bare]).message.endswith("for Ash)")
+
+
+def test_how_a_position_is_counted_does_not_part_what_has_one_cause():
+    said = [units.at_aloud(f"5.1{part}") for part in ("", "+1/16", "+5/16", "+1/2", "+15/16")]
+    close = [
+        replace(
+            ELI, message=f"comes within 0.9 m, closest {at}; 2 times up to {at.removeprefix('at ')}"
+        )
+        for at in said
+    ]
+    assert len({each.message for each in close}) == len(said)
+    assert len(by_cause(close)) == 1
+    fast = [replace(ELI, message=f"a wick moves at {speed} m/s") for speed in ("16", "15.5")]
+    assert len(by_cause(fast)) == 1
 
 
 def test_of_several_figures_each_range_is_named():
@@ -102,7 +119,7 @@ def test_what_messages_tell_whole_is_told_whole_and_what_lies_inside_by_how_far(
 
 
 def test_places_between_counts_are_numbers_too():
-    said = ("25.2", "the and of 25.2", "just after 26.1", "near the and of 3.4", "the end of 7.1")
+    said = ("25.2", "the and of 25.2", "just after 26.1", "about the and of 3.4", "the end of 7.1")
     every = [replace(ELI, message=f"closest at {where}", position=where) for where in said]
     assert [len(group) for group in by_cause(every)] == [5]
     other = replace(ELI, message="closest in 25.2")

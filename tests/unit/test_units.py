@@ -147,13 +147,18 @@ def test_rounding_to_one_side(value, decimals, down, up):
 @pytest.mark.parametrize(
     ("position", "said"),
     [
-        ("25.2", "25.2"), ("25.2+1/2", "the and of 25.2"), ("25.2+5/16", "near the and of 25.2"),
-        ("25.2+1/4", "near the and of 25.2"), ("25.2+3/4", "near the and of 25.2"), ("25.2+3/16", "just after 25.2"),
+        ("25.2", "25.2"), ("25.2+1/2", "the and of 25.2"), ("25.2+5/16", "about the and of 25.2"),
+        ("25.2+1/4", "about the and of 25.2"), ("25.2+3/4", "about the and of 25.2"), ("25.2+3/16", "just after 25.2"),
         ("25.2+13/16", "the end of 25.2"), ("-1.4+.001", "just after -1.4"), ("whole show", "whole show"), ("", ""),
     ],
 )  # fmt: skip
 def test_a_position_is_told_as_it_can_be_counted(position, said):
     assert units.aloud(position) == said
+
+
+def test_when_something_is_takes_at_only_where_it_is_said():
+    told = [units.at_aloud(each) for each in ("25.2", "25.2+1/2", "25.2+5/16", "25.2+1/16")]
+    assert told == ["at 25.2", "at the and of 25.2", "at about the and of 25.2", "just after 25.2"]
 
 
 def test_what_stands_before_a_position_stands_before_its_number():

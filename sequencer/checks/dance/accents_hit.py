@@ -78,11 +78,11 @@ def _words(show: Staged, accent: Accent, near: float | None) -> tuple[str, tuple
     away = abs(near - accent.beat)
     side, move = ("after", "earlier") if near > accent.beat else ("before", "later")
     far = counted(round(away, 3), "beat")
-    message = f"nothing begins on this accent; the nearest beginning, at {show.aloud(near)}, is {far} {side} it"
+    message = f"nothing begins on this accent; the nearest beginning, {show.at_aloud(near)}, is {far} {side} it"
     return message, (
         f"begin what begins there {far} {move}",
         "begin a pattern, a rest or a hold on the accent",
-        f"move the accent to {show.aloud(near)}",
+        f"move the accent to {show.position(near)}",
     )
 
 

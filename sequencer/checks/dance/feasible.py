@@ -521,7 +521,7 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
                 ]
                 value = max(peak.found if peak.known else peak.most for peak in peaks)
             if value > most * (1 + LIMIT_ERROR):
-                words = f"{what} up to {_beyond(value, most)} {unit} (limit {most:g})"
+                words = f"{what} up to {beyond_words(value, most)} {unit} (limit {most:g})"
                 over.append((words, _figure(quantity, value, most, _UNITS.get(unit, unit))))
         if over:
             found.append(
@@ -539,8 +539,14 @@ def _figure(quantity: str, value: float, limit: float, unit: str, *, least: bool
     return Figure(quantity=quantity, value=value, limit=limit, unit=unit, least=least)
 
 
-def _beyond(value: float, limit: float) -> str:
-    """A value over a limit, with as many places as show that it is."""
+def beyond_words(value: float, limit: float) -> str:
+    """A value over a limit, with as many decimals as show that it is.
+
+    Parameters
+    ----------
+    value, limit : float
+        In the same unit.
+    """
     for places in (1, 2):
         if round(value, places) > limit:
             return f"{value:.{places}f}"

@@ -11,6 +11,7 @@ from math import pi
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.checks.dance.feasible import LIMIT_ERROR, beyond_words
 from sequencer.checks.dance.proven import Hand, spare_reach
 from sequencer.checks.fault_kinds import PROP_TURNS, PULL, REACH, WICK_SPEED
 from sequencer.findings import Figure, Finding, Severity
@@ -97,7 +98,10 @@ class _Way:
     after: Span
 
     def broken(self, law: LinkLaw) -> _Why | None:
-        """The limit of the show that the way breaks; None if none. Proven by the law's bounds."""
+        """The limit of the show that the way breaks; None if none.
+
+        Pace and turns by the law's bounds; wick speed and pull by its bounds or, where these are too wide, by samples.
+        """
         limits, pace = self.show.show.limits, self.show.tempo.fastest(self.start, self.end)
         most = LinkLimits(
             turn_rate=2 * pi * limits.turns / pace * _MET,
@@ -114,7 +118,7 @@ class _Way:
         """The limit of wick speed or of pull that the way breaks; None if none.
 
         By the law's bounds, or where these are too wide by many samples: a pull over its limit for less than a sample is
-        missed.
+        missed. As in a pattern, one over its limit by less than `LIMIT_ERROR` keeps it.
         """
         limits, tempo = self.show.show.limits, self.show.tempo
         # The force is the size of λ²·M + W with the tempo λ: convex in λ², so largest at an end.
@@ -123,12 +127,11 @@ class _Way:
             (WICK_SPEED, "a wick would move too fast", wick_speed, limits.head_speed, "m/s"),
             (PULL, "the prop would pull too hard", pulling, limits.pull, "N"),
         ):
-            value = max(
-                _largest(of(law, self.dancer.props[self.side], each), law, most) for each in tempos
-            )
-            if value > most * _MET:
+            met, prop = most * (1 + LIMIT_ERROR), self.dancer.props[self.side]
+            value = max(_largest(of(law, prop, each), law, met) for each in tempos)
+            if value > met:
                 figure = Figure(quantity=quantity, value=value, limit=most, unit=unit)
-                return f"{what} ({value:.3g} {unit}, limit {most:g})", figure
+                return f"{what} ({beyond_words(value, most)} {unit}, limit {most:g})", figure
         return None
 
     @property

@@ -173,7 +173,7 @@ def _wheels(dancer: Dancer, tempo: TempoMap) -> list[Finding]:
             end=count.seconds(first.end),
             position=count.position(first.start),
             message=(
-                f"{dancer.name}'s wheelchair moves or turns at {count.aloud(first.start)}{more}, while "
+                f"{dancer.name}'s wheelchair moves or turns {count.at_aloud(first.start)}{more}, while "
                 "the hands hold props"
             ),
             remedies=(

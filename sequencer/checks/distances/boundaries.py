@@ -316,8 +316,8 @@ def _finding(
         end=count.seconds(float(end[-1])),
         position=count.position(float(begin[0])),
         message=(
-            f"{dancer.name}: {part} {gap} {thing}, closest at "
-            f"{count.aloud(float(found.at[k]))}; {rule.of(dancer):.2f} m is required{work}{often}"
+            f"{dancer.name}: {part} {gap} {thing}, closest "
+            f"{count.at_aloud(float(found.at[k]))}; {rule.of(dancer):.2f} m is required{work}{often}"
         ),
         remedies=remedies,
         source=requirements.source(rule.requirement),

@@ -135,8 +135,8 @@ def _finding(
         end=count.seconds(conflict.end),
         position=count.position(conflict.start),
         message=(
-            f"{first}'s {conflict.parts[0]} {gap} {second}'s {conflict.parts[1]} at "
-            f"{count.aloud(conflict.at)}; {requirements.performers:.2f} m is required{deviation_words(conflict.at, *pair)}{times}"
+            f"{first}'s {conflict.parts[0]} {gap} {second}'s {conflict.parts[1]} "
+            f"{count.at_aloud(conflict.at)}; {requirements.performers:.2f} m is required{deviation_words(conflict.at, *pair)}{times}"
         ),
         source=requirements.source("performers"),
         where=conflict.where,

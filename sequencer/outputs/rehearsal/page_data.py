@@ -269,9 +269,9 @@ def tempo_document(tempo: TempoMap) -> Document:
 
 
 def finding_document(finding: Finding) -> Document:
-    """A finding with all its fields."""
+    """A finding as the page tells it: in words, without its place and its figures, which may be without a limit."""
     whole = asdict(finding)
-    return {key: whole[key] for key in whole if key != "where"}
+    return {key: whole[key] for key in whole if key not in ("where", "figures", "hands")}
 
 
 def _entries(findings: Sequence[Finding]) -> list[Document]:

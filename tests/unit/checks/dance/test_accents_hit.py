@@ -51,6 +51,15 @@ def test_the_words_name_the_nearest_beginning_and_by_how_much():
     assert ways[-1] == "move the accent to 5.1"
 
 
+def test_where_to_move_an_accent_is_told_as_it_is_to_be_written():
+    """The sentence tells it as it can be counted, the mend to the part of a beat that the file needs."""
+    entry = EXTENSION.replace("beats: 8", "beats: 8.0625")
+    ((_, said, ways),) = missed(entry, EXTENSION, "{accent: 5.2}")
+    assert "the nearest beginning, just after 5.1, is" in said
+    assert ways[-1] == "move the accent to 5.1+1/16"
+    assert not missed(entry, EXTENSION, f"{{accent: {ways[-1].split()[-1]}}}")
+
+
 def test_an_accent_of_nobody_who_dances_is_missed_without_a_place():
     ((_, said, _),) = missed("{accent: 5.2}")
     assert said == "nothing begins on this accent"

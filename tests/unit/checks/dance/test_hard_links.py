@@ -3,6 +3,7 @@
 import numpy as np
 import pytest
 
+from sequencer.checks.dance import hard_links
 from sequencer.checks.dance.joins import CHECK
 from sequencer.motion.trajectories.link_law import LinkLaw
 from tests.stopped_show import EXTENSION, stopped_show
@@ -136,6 +137,22 @@ def test_a_prop_that_pulls_too_hard_on_a_link_is_told_with_its_force():
     (figure,) = one.figures
     assert (figure.quantity, figure.unit) == ("pull", "N")
     assert figure.value == pytest.approx(prop.mass * np.linalg.norm(felt, axis=1).max(), rel=5e-3)
+
+
+@pytest.mark.parametrize(
+    ("over", "told"),
+    [(1.0005, None), (1.0015, "(15.02 m/s, limit 15)"), (1.02, "(15.3 m/s, limit 15)")],
+)
+def test_a_wick_hardly_over_its_limit_is_told_by_a_number_that_is_over_it_or_not_at_all(
+    monkeypatch, over, told
+):
+    """Over by less than 0.1 % counts as kept, as in a pattern."""
+    monkeypatch.setattr(hard_links, "_largest", lambda _sought, _law, _most: 15 * over)
+    monkeypatch.setattr(hard_links, "pace_breach", lambda *_a, **_k: None)
+    _, found = hard(*LINKED, limits="limits: {head_speed: 15, pull: 100}\n")
+    assert [f.message.split("too fast ")[1] for f in found if f.position == "5.1"] == (
+        [told, told] if told else []
+    )
 
 
 def test_a_link_that_keeps_both_is_not_told():

@@ -1,11 +1,13 @@
 """What the rehearsal page draws on the ground."""
 
+import json
 import math
 from dataclasses import replace
 
-from sequencer.findings import Finding, Report
+from sequencer.findings import Figure, Finding, Report
 from sequencer.motion.performers.body_parts import HandDeviation
-from sequencer.outputs.rehearsal.page_data import show_document
+from sequencer.outputs.rehearsal.page_data import finding_document, show_document
+from sequencer.outputs.rehearsal.page_file import embedded_json
 from tests.sites import site
 from tests.unit.staging.test_flown_show import flown
 
@@ -62,6 +64,21 @@ def test_one_cause_is_one_entry_of_the_list_and_every_finding_keeps_its_mark():
     )
     assert "again at the and of 5.1" in first["message"]
     assert (second["position"], second["of"]) == ("3.3", [1])
+
+
+def test_a_finding_without_a_limit_can_be_put_on_the_page():
+    """No tempo keeps the tether taut: the limit of its figure has no end, for which JSON has no number."""
+    limit = Figure(quantity="taut tempo", value=60.0, limit=math.inf, unit="beats/min", least=True)
+    finding = Finding(
+        code="tether-slack", severity="stop", who=("Isa",), start=4.0, end=5.0, position="3.1",
+        message="the tether goes slack", remedies=("make the hand circle smaller",), source="here",
+        figures=(limit,), hands=("left",),
+    )  # fmt: skip
+    document = finding_document(finding)
+    assert json.loads(embedded_json(document)) == {
+        "code": "tether-slack", "severity": "stop", "who": ["Isa"], "start": 4.0, "end": 5.0, "position": "3.1",
+        "message": "the tether goes slack", "remedies": ["make the hand circle smaller"], "source": "here",
+    }  # fmt: skip
 
 
 def test_a_show_as_flown_can_be_asked_how_it_is_drawn():
