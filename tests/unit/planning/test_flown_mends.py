@@ -9,6 +9,7 @@ from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.trajectories.flown_hand import Course
 from sequencer.planning import flown_mends
+from sequencer.planning.floor_edits import places
 from sequencer.planning.flown_mends import mends_as_flown, words_as_flown
 from sequencer.planning.offers import checked_with_mends
 from sequencer.planning.restaging import restaged
@@ -199,3 +200,19 @@ def test_what_strains_a_hand_as_flown_is_not_offered(crossing):
     for edit in found:
         after = flown_show(restaged(crossing, edit.changes, edit.insertions))
         assert {(each.who, each.side) for each in strains(after)} <= before
+
+
+def moves(show, *, shaped):
+    seen = flown_show(show).staged
+    (conflict, *_) = too_close(seen)
+    required = required_distances(show).performers
+    found = places(seen, conflict, show.span, required, shaped=shaped)
+    return {repr(edit.changes) for edit in found}
+
+
+def test_a_move_that_keeps_a_shape_is_told_once(crossing, show):
+    """Where nobody mirrors anybody every move keeps the shape; of a mirrored pair one may move alone."""
+    assert moves(crossing, shaped=True)
+    assert not moves(crossing, shaped=False)
+    assert moves(show, shaped=False)
+    assert not moves(show, shaped=False) & moves(show, shaped=True)
