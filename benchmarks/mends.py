@@ -22,12 +22,12 @@ from typing import Any
 
 import numpy as np
 
-from sequencer.checks.fault_kinds import MENDED_CODES, WORST_ONLY
+from sequencer.checks.fault_kinds import MENDED_CODES
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
 from sequencer.planning.dance_mends import FoundMends, causes, sought
-from sequencer.planning.trials import FaultTrials
+from sequencer.planning.trials import FaultTrials, of_one_worst
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
@@ -327,14 +327,14 @@ def wrong_with(
 def _alike(now: Staged, each: Finding, then: Staged, other: Finding) -> bool:
     """Whether a fault is another one's kind and hand, no worse, and in the same block at about the same time.
 
-    Of some kinds only the worst of a show, or of a pattern in it, is told: of these one no worse may be anywhere.
+    Of some kinds only the worst of a show, or of a pattern in it, is told: of these one no worse may be anywhere, of that pattern.
     """
     alike = (
         each.code == other.code and each.who == other.who
         and SEVERITIES.index(each.severity) >= SEVERITIES.index(other.severity)
         and _sides(each) <= _sides(other)
     )  # fmt: skip
-    if alike and each.code in WORST_ONLY:
+    if alike and of_one_worst(other, each):
         (new,), (old,) = each.figures, other.figures
         return new.beyond <= old.beyond + 0.01
     return (

@@ -107,13 +107,19 @@ def write_set(contents: Mapping[Path, bytes]) -> None:
         for path, scratch in scratches.items():
             with telling(path):
                 scratch.write_bytes(contents[path])
-        with _not_interrupted():  # the files belong together: all are replaced, or none
+        with not_interrupted():  # the files belong together: all are replaced, or none
             stack.close()
 
 
 @contextmanager
-def _not_interrupted() -> Iterator[None]:
-    """Let Ctrl-C wait until the body is done; it is short."""
+def not_interrupted() -> Iterator[None]:
+    """Let Ctrl-C wait until the body is done; it must be short.
+
+    Raises
+    ------
+    KeyboardInterrupt
+        At its end, if Ctrl-C was pressed meanwhile.
+    """
     handler = signal.getsignal(signal.SIGINT)
     main = threading.current_thread() is threading.main_thread()
     if not (

@@ -42,7 +42,19 @@ def places(
     *,
     shaped: bool = True,
 ) -> Iterator[SpaceEdit]:
-    """Move one place, the other, or both by half, by the shortest vector; mirrored pairs and lines stay, unless told."""
+    """Move one place, the other, or both by half, by the shortest vector.
+
+    Parameters
+    ----------
+    show : Staged
+    conflict : Conflict
+    span : (float, float)
+        Beats of the whole show.
+    required : float
+        Distance that performers must keep [m].
+    shaped : bool
+        Whether mirrored pairs and lines stay; if not, only the moves that they would not allow.
+    """
     for mend in place_mends(
         show.dancers,
         conflict.first,
@@ -54,7 +66,7 @@ def places(
     ):
         formations = _moved_with(show, mend)
         moved = _moved(show, formations, mend, shaped=shaped)
-        if moved is None:
+        if moved is None or (not shaped and moved == _moved(show, formations, mend, shaped=True)):
             continue
         changes, by = moved
         words = " and ".join(f"{who} {direction_words(vector)}" for who, vector in by.items())

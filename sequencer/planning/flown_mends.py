@@ -7,11 +7,13 @@ trial. A first look moves the flown performers as they are; what is offered has 
 from collections.abc import Iterator
 from dataclasses import replace
 
+from sequencer.checks.dance.flown_in_place import Touch, touches
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.outcome import BeatClock
 from sequencer.errors import InputError
 from sequencer.motion.clearance.nearest import closest_at
+from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.planning.restaging import restaged, restaged_dancers
 from sequencer.planning.space_edits import SpaceEdit
 from sequencer.planning.space_mends import (
@@ -24,11 +26,13 @@ from sequencer.planning.space_mends import (
     unlike,
 )
 from sequencer.progress import Progress, stop_if_unwanted
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.flown_show import Strain, flown_show, strains
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 
 _MOST_LOOKS = 24  # approaches of a conflict at whose middle a moved pair is looked at first
 _MOST_FLOWN = 6  # changes of one kind that are staged and flown for a conflict
+_WORSE = 0.01  # by which a strain or a touch may be worse and count as the same
 _NOTHING = (
     "no single change of place, path or formation was found that keeps them apart as flown without harm elsewhere: give them "
     "more room, or change who is there when"
@@ -95,9 +99,61 @@ def mends_as_flown(
             if floor_harm(before, after):
                 continue
             now = too_close(flown_show(after).staged)
-            if not any(_beside(conflict, one) for one in now) and not any(unlike(bad, now)):
+            if any(_beside(conflict, one) for one in now) or any(unlike(bad, now)):
+                continue
+            if not harms_as_flown(show, after):
                 yield edit
                 break
+
+
+def harms_as_flown(before: Staged, after: Staged) -> bool:
+    """Whether a change strains a flown hand, or lets own props meet or go into the body, where it was not so or less so.
+
+    Parameters
+    ----------
+    before, after : Staged
+        As drawn, without and with the change.
+    """
+    limit = before.show.limits.hand_acceleration
+    old, new = strains(flown_show(before)), strains(flown_show(after))
+    if any(not any(_as_strained(was, now, limit) for was in old) for now in new):
+        return True
+    met = _touches(before)
+    return any(not any(_as_near(was, now) for was in met) for now in _touches(after))
+
+
+@once_per_show
+def _touches(show: Staged) -> tuple[Touch, ...]:
+    return tuple(touches(show))
+
+
+def _as_strained(old: Strain, now: Strain, limit: float) -> bool:
+    """Whether a hand was strained as much in the same place."""
+    if (old.who, old.side) != (now.who, now.side):
+        return False
+    together = old.course.start < now.course.end and now.course.start < old.course.end
+    return together and all(
+        new <= was + _WORSE
+        for was, new in zip(_misses(old, limit), _misses(now, limit), strict=True)
+    )
+
+
+def _misses(strain: Strain, limit: float) -> tuple[float, float, float]:
+    """By how much a strain misses its limits: pull [the head's weight], acceleration [its limit] and reach [m]."""
+    return (
+        max(LEAST_PULL - strain.least_pull, 0.0),
+        max(strain.hand_acceleration / limit - 1.0, 0.0),
+        max(-strain.spare_reach, 0.0),
+    )
+
+
+def _as_near(old: Touch, now: Touch) -> bool:
+    """Whether the same props touched all the while, and as deep."""
+    return (
+        (old.who, old.hands) == (now.who, now.hands)
+        and old.start <= now.start and now.end <= old.end
+        and now.worst.value >= old.worst.value - _WORSE
+    )  # fmt: skip
 
 
 def _beside(conflict: Conflict, now: Conflict) -> bool:

@@ -12,7 +12,7 @@ from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible
 from sequencer.checks.dance.feasible import feasible_as_drawn
 from sequencer.checks.distances import keeping_clear
-from sequencer.checks.fault_kinds import MENDED_CODES, WORST_ONLY
+from sequencer.checks.fault_kinds import MENDED_CODES, NEAR_FLAME, WORST_ONLY
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Figure, Finding
@@ -236,14 +236,14 @@ class FaultTrials:
     def _as_bad(self, each: Finding, after: Staged) -> list[Finding]:
         """Faults of before that are as bad as one of now, of the same hand, and in the same block or passage.
 
-        Where only the worst is told, one that was not told before may have been there: then the worst of before counts.
+        Where only the worst is told, one that was not told before may have been there: then the worst of before counts, of
+        the same pattern if it is told of each.
         """
         home, hands = home_of(after, each), _hands(each)
-        anywhere = each.code in WORST_ONLY
         return [
             old for old in self.before.get((each.code, each.who), ())
             if SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
-            and (anywhere or (_beside(old, each) and home <= self._home(old)))
+            and (of_one_worst(old, each) or (_beside(old, each) and home <= self._home(old)))
             and hands <= _hands(old) and bool(hands) == bool(_hands(old))
             and (old.message == each.message or not worse(old, each))
         ]  # fmt: skip
@@ -339,6 +339,24 @@ def worse(before: Finding, after: Finding) -> bool:
 def _more(old: Figure, new: Figure) -> bool:
     """Whether a figure breaks its limit by more than another of its quantity."""
     return new.beyond > old.beyond + _ROUNDED.get(new.unit, _SAME_SHARE * abs(new.limit)) + 1e-9
+
+
+def of_one_worst(old: Finding, each: Finding) -> bool:
+    """Whether two faults of a code are of those of which only the worst is told: of a whole show, or of a pattern in it.
+
+    Parameters
+    ----------
+    old, each : Finding
+        Of one code.
+    """
+    if each.code not in WORST_ONLY:
+        return False
+    return each.code != NEAR_FLAME or _pattern(old) == _pattern(each)
+
+
+def _pattern(fault: Finding) -> str:
+    """The pattern that the message of a fault of the own body begins with, before the hand."""
+    return fault.message.rpartition(": ")[0].rpartition(", ")[0]
 
 
 def _said(fault: Finding) -> str:

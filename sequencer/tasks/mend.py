@@ -1,12 +1,13 @@
 """What `check --mend` does: mend the show file in place, or leave it as it is."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
 from sequencer.errors import InputError, Place
-from sequencer.files import AnyPath, write_text
+from sequencer.files import AnyPath, not_interrupted, write_text
 from sequencer.planning.mending import Mended, mended_dance, mended_spacing
 from sequencer.progress import Progress, within
 from sequencer.show.document import parse_document
@@ -73,11 +74,17 @@ def mend_show(path: AnyPath, *, one: bool = False, progress: Progress | None = N
         if mended.done:
             _write(path, before, mended.text)
     except KeyboardInterrupt:
-        mended = latest()
-        if not mended.done:
+        kept = Mended(text=text, done=(), left=())
+        with (
+            suppress(KeyboardInterrupt),
+            not_interrupted(),
+        ):  # pressed again, it would lose all mends
+            kept = latest()
+            if kept.done:
+                _write(path, before, kept.text)  # once more, if it was this that was interrupted
+        if not kept.done:
             raise
-        _write(path, before, mended.text)  # once more, if it was this that was interrupted
-        raise MendingStopped(mended) from None
+        raise MendingStopped(kept) from None
     return mended
 
 

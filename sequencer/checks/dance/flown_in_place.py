@@ -8,6 +8,7 @@ props of a performer against each other and against the body, proven on the spli
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from math import ceil, floor
+from typing import NamedTuple
 
 from sequencer.findings import Finding
 from sequencer.geometry.bodies import SIDES, Side
@@ -60,8 +61,39 @@ def strained(show: Staged) -> Iterator[Finding]:
         )  # fmt: skip
 
 
+class Touch(NamedTuple):
+    """A passage of beats in which a performer's props meet, or one goes into the body, on the flown paths."""
+
+    who: str
+    hands: tuple[Side, ...]  # both where their props meet
+    start: float  # [beats]
+    end: float  # [beats]
+    worst: Least
+
+
 def touching(show: Staged) -> Iterator[Finding]:
     """Own props that meet, and props that go into their performer, on the flown paths; proven, beat by beat."""
+    bodies = {dancer.name: dancer.body for dancer in show.dancers}
+    for touch in touches(show):
+        worst = touch.worst
+        if touch.hands == SIDES:
+            code, said = "props-meet-as-flown", "both hands: as flown the two props meet"
+        else:
+            label = worst.label
+            part = bodies[touch.who].capsules[label].name if label >= 0 else "body"
+            said = f"{touch.hands[0]} hand: as flown the prop goes {length_words(worst.value)} into the {part}"
+            code = "hits-body-as-flown"
+        yield _told(show, touch, code, said)
+
+
+def touches(show: Staged) -> Iterator[Touch]:
+    """What `touching` tells, in numbers.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    """
     for dancer in flown_show(show).staged.dancers:
         hands = {
             side: hand for side, hand in dancer.trajectories.items() if isinstance(hand, FlownHand)
@@ -71,15 +103,11 @@ def touching(show: Staged) -> Iterator[Finding]:
         beats = _beats_of(hands.values())
         found = _gaps_of(dancer, hands, beats)
         for side in hands:
-            gaps = found[side]
-            for start, worst in _runs(beats, gaps):
-                part = dancer.body.capsules[worst.label].name if worst.label >= 0 else "body"
-                said = f"{side} hand: as flown the prop goes {length_words(worst.value)} into the {part}"
-                yield _touch(show, dancer, "hits-body-as-flown", start, worst, said)
+            for start, end, worst in _runs(beats, found[side]):
+                yield Touch(dancer.name, (side,), start, end, worst)
         if len(hands) == len(SIDES):
-            for start, worst in _runs(beats, found["both"]):
-                said = "both hands: as flown the two props meet"
-                yield _touch(show, dancer, "props-meet-as-flown", start, worst, said)
+            for start, end, worst in _runs(beats, found["both"]):
+                yield Touch(dancer.name, SIDES, start, end, worst)
 
 
 def _gaps_of(
@@ -137,8 +165,8 @@ def _beats_of(hands: Iterable[FlownHand]) -> list[float]:
     return [first, *map(float, range(floor(first) + 1, ceil(last))), last]
 
 
-def _runs(beats: Sequence[float], gaps: Sequence[Least]) -> Iterator[tuple[float, Least]]:
-    """Passages of beats with a touch: where each starts, and its worst."""
+def _runs(beats: Sequence[float], gaps: Sequence[Least]) -> Iterator[tuple[float, float, Least]]:
+    """Passages of beats with a touch: where each starts and ends, and its worst."""
     run: list[Least] = []
     start = 0.0
     for beat, gap in zip(beats, [*gaps, None], strict=False):
@@ -146,14 +174,13 @@ def _runs(beats: Sequence[float], gaps: Sequence[Least]) -> Iterator[tuple[float
             start = start if run else beat
             run.append(gap)
         elif run:
-            yield start, min(run, key=lambda each: each.value)
+            yield start, beat, min(run, key=lambda each: each.value)
             run = []
 
 
-def _touch(
-    show: Staged, dancer: Dancer, code: str, start: float, worst: Least, said: str
-) -> Finding:
-    drawn = next(each for each in show.dancers if each.name == dancer.name)
+def _told(show: Staged, touch: Touch, code: str, said: str) -> Finding:
+    drawn = next(each for each in show.dancers if each.name == touch.who)
+    worst = touch.worst
     labels = dict.fromkeys(
         span.label
         for trajectory in drawn.trajectories.values()
@@ -164,9 +191,9 @@ def _touch(
     return Finding(
         code=code,
         severity="warn",
-        who=(dancer.name,),
-        start=show.seconds(start),
-        end=show.seconds(start + 1.0),
+        who=(touch.who,),
+        start=show.seconds(touch.start),
+        end=show.seconds(touch.start + 1.0),
         position=show.position(round(worst.beat * 16) / 16),
         message=f"{' / '.join(labels)}, {said}",
         remedies=(

@@ -4,15 +4,19 @@ from dataclasses import replace
 
 import pytest
 
+from sequencer.checks.dance.flown_in_place import Touch
 from sequencer.checks.distances.rule_distances import required_distances
+from sequencer.motion.performers.least_values import Least
+from sequencer.motion.trajectories.flown_hand import Course
 from sequencer.planning import flown_mends
+from sequencer.planning.floor_edits import places
 from sequencer.planning.flown_mends import mends_as_flown, words_as_flown
 from sequencer.planning.offers import checked_with_mends
 from sequencer.planning.restaging import restaged
 from sequencer.planning.space_mends import baseline, floor_harm, too_close, unlike
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.flown_show import Strain, flown_show, strains
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 
@@ -107,3 +111,108 @@ def test_what_still_comes_too_close_as_flown_is_not_offered(show, monkeypatch):
     before, bad = baseline(show), too_close(flown_show(show).staged)
     monkeypatch.setattr(flown_mends, "too_close", lambda _show: bad)
     assert list(mends_as_flown(before, bad, bad[0])) == []
+
+
+COURSE = Course(8.0, 12.0, lambda beats: (beats, beats), True)
+STRAIN = Strain("Ash", "right", COURSE, 0.2, 20.0, -0.03, True)
+
+
+@pytest.mark.parametrize(
+    ("now", "harm"),
+    [
+        ({}, False),
+        ({"course": COURSE._replace(start=7.0, end=9.0)}, False),  # it walks longer
+        ({"course": COURSE._replace(start=12.0, end=14.0)}, True),
+        ({"who": "Birch"}, True),
+        ({"side": "left"}, True),
+        ({"least_pull": 0.15}, True),
+        ({"least_pull": 0.195}, False),
+        ({"hand_acceleration": 20.5}, True),
+        ({"hand_acceleration": 20.1}, False),
+        ({"spare_reach": -0.05}, True),
+        ({"spare_reach": 0.1, "hand_acceleration": 18.0, "least_pull": 2.0}, False),
+    ],
+)
+def test_a_strain_that_is_new_or_worse_is_harm(show, monkeypatch, now, harm):
+    """Compared by hand, place and each limit; the limit of acceleration is 16 m/s² here."""
+    limits = show.show.limits.model_copy(update={"hand_acceleration": 16.0})
+    before = replace(show, show=show.show.model_copy(update={"limits": limits}))
+    after = replace(before)
+    told = {id(before): (STRAIN,), id(after): (STRAIN._replace(**now),)}
+    monkeypatch.setattr(flown_mends, "flown_show", lambda own: own)
+    monkeypatch.setattr(flown_mends, "strains", lambda own: told[id(own)])
+    monkeypatch.setattr(flown_mends, "touches", lambda _own: ())
+    assert flown_mends.harms_as_flown(before, after) is harm
+
+
+TOUCH = Touch("Ash", ("right",), 8.0, 10.0, Least(value=-0.03, beat=8.5, label=2))
+
+
+@pytest.mark.parametrize(
+    ("now", "harm"),
+    [
+        ({}, False),
+        ({"start": 9.0}, False),
+        ({"start": 7.0}, True),
+        ({"end": 11.0}, True),
+        ({"who": "Birch"}, True),
+        ({"hands": ("left", "right")}, True),
+        ({"worst": Least(value=-0.05, beat=8.5, label=2)}, True),
+        ({"worst": Least(value=-0.035, beat=8.5, label=2)}, False),
+    ],
+)
+def test_a_touch_that_is_new_longer_or_deeper_is_harm(show, monkeypatch, now, harm):
+    before, after = replace(show), replace(show)
+    told = {id(before): (TOUCH,), id(after): (TOUCH._replace(**now),)}
+    monkeypatch.setattr(flown_mends, "flown_show", lambda own: own)
+    monkeypatch.setattr(flown_mends, "strains", lambda _own: ())
+    monkeypatch.setattr(flown_mends, "touches", lambda own: told[id(own)])
+    assert flown_mends.harms_as_flown(before, after) is harm
+
+
+CROSSING = (
+    SHOW.replace("venue:", "limits: {hand_acceleration: 16}\nvenue:")
+    .replace(
+        "  close: {spots: {Ash: {at: [-1, 4]}, Birch: {at: [0.3, 4]}}}\n",
+        "  a: {spots: {Ash: {at: [-1.5, 3.2]}, Birch: {at: [1.5, 4.2]}}}\n"
+        "  b: {spots: {Ash: {at: [1.5, 3.2]}, Birch: {at: [-1.5, 4.2]}}}\n",
+    )
+    .replace(
+        "  - {formation: close, from: 1.1}\n",
+        "  - {formation: a, from: 1.1}\n  - {formation: b, from: 4.1, beats: 5}\n",
+    )
+    .replace("beats: 8}", "beats: 12}")
+)
+
+
+@pytest.fixture(scope="module")
+def crossing():
+    return staged(show_from_document(parse_document(CROSSING, "s.yaml")), even_song(24))
+
+
+def test_what_strains_a_hand_as_flown_is_not_offered(crossing):
+    """Farther or round about in as many beats is a quicker walk: as flown Ash's hand is strained by it, which it was not."""
+    bad = too_close(flown_show(crossing).staged)
+    before = {(each.who, each.side) for each in strains(flown_show(crossing))}
+    assert before == {("Birch", "right")}
+    found = list(mends_as_flown(baseline(crossing), bad, bad[0]))
+    assert found
+    for edit in found:
+        after = flown_show(restaged(crossing, edit.changes, edit.insertions))
+        assert {(each.who, each.side) for each in strains(after)} <= before
+
+
+def moves(show, *, shaped):
+    seen = flown_show(show).staged
+    (conflict, *_) = too_close(seen)
+    required = required_distances(show).performers
+    found = places(seen, conflict, show.span, required, shaped=shaped)
+    return {repr(edit.changes) for edit in found}
+
+
+def test_a_move_that_keeps_a_shape_is_told_once(crossing, show):
+    """Where nobody mirrors anybody every move keeps the shape; of a mirrored pair one may move alone."""
+    assert moves(crossing, shaped=True)
+    assert not moves(crossing, shaped=False)
+    assert moves(show, shaped=False)
+    assert not moves(show, shaped=False) & moves(show, shaped=True)

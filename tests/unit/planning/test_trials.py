@@ -240,3 +240,22 @@ def test_the_worst_of_a_block_stays_if_it_is_elsewhere_in_its_block():
     other = replace(near, start=second.end - 1.0, end=second.end, message="elsewhere")
     assert not only._stays(near, other, both._plain)
     assert not only._stays(near, replace(earlier, who=("Ash",)), both._plain)
+
+
+def test_the_worst_of_one_pattern_does_not_stand_for_another(trials):
+    """A flame near the body is told of each pattern: another pattern that comes as near elsewhere is new."""
+
+    def near(pattern, start, beyond=0.05):
+        return Finding(
+            code="flame-near-body", severity="warn", who=("Isa",), start=start, end=None, position="1.1",
+            message=f"{pattern}, left hand: the burning wick lingers {beyond} m from the trunk", hands=("left",),
+            figures=(gap(-beyond),),
+        )  # fmt: skip
+
+    only = FaultTrials(
+        show=trials.show, _before={("flame-near-body", ("Isa",)): [near("windmill", 4.0)]}
+    )
+    later, other = near("windmill", 20.0), near("static-spin", 20.0)
+    assert only._new_or_worse([later], trials._plain) == ()
+    assert only._new_or_worse([other], trials._plain) == (other,)
+    assert only._new_or_worse([near("windmill", 20.0, 0.08)], trials._plain) != ()

@@ -1,5 +1,7 @@
 """What an interruption leaves of a show that is being mended: every mend that was tried, whenever it comes."""
 
+import signal
+
 import pytest
 
 from sequencer.errors import InputError
@@ -82,3 +84,43 @@ def test_a_file_saved_before_an_interruption_is_not_overwritten(file, monkeypatc
     with pytest.raises(InputError, match="your change is kept"):
         mend_show(file)
     assert file.read_text(encoding="utf-8") == "title: mine\n"
+
+
+@pytest.mark.parametrize("when", ["worked out", "written"])
+def test_a_second_interruption_loses_no_mend(file, monkeypatch, when):
+    """While the text of the first mend is worked out, which takes long, or while it is written."""
+    plain = mend.write_text
+
+    def pressed_again(now):
+        if now == when:
+            signal.raise_signal(signal.SIGINT)
+
+    def worked_out():
+        pressed_again("worked out")
+        return Mended(text="title: one\n", done=("one",), left=())
+
+    def written(path, text):
+        pressed_again("written")
+        plain(path, text)
+
+    def spaced(_text, _file, _song, *, progress, made, most=9):
+        made(worked_out)
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(mend, "write_text", written)
+    monkeypatch.setattr(mend, "mended_spacing", spaced)
+    with pytest.raises(MendingStopped) as stopped:
+        mend_show(file)
+    assert stopped.value.mended.done == ("a join", "one")
+    assert file.read_text(encoding="utf-8") == "title: one\n"
+
+
+def test_an_interruption_before_the_first_mend_leaves_the_file(file, monkeypatch):
+    def joined(_text, _file, _song, *, progress, made, most=9):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(mend, "mended_dance", joined)
+    with pytest.raises(KeyboardInterrupt) as stopped:
+        mend_show(file)
+    assert not isinstance(stopped.value, MendingStopped)
+    assert file.read_text(encoding="utf-8") == "title: before\n"
