@@ -145,6 +145,13 @@ def test_a_strain_that_is_new_or_worse_is_harm(show, monkeypatch, now, harm):
     assert flown_mends.harms_as_flown(before, after) is harm
 
 
+def test_a_limit_that_is_kept_is_not_missed():
+    """Less spare than before is no harm as long as there is any."""
+    kept = STRAIN._replace(least_pull=5.0, hand_acceleration=3.0, spare_reach=0.2)
+    assert flown_mends._misses(kept, 16.0) == (0.0, 0.0, 0.0)
+    assert flown_mends._misses(STRAIN, 16.0) == pytest.approx((0.1, 0.25, 0.03))
+
+
 TOUCH = Touch("Ash", ("right",), 8.0, 10.0, Least(value=-0.03, beat=8.5, label=2))
 
 
