@@ -202,7 +202,8 @@ def by_hand(ada, low, high, floor, bounds):
             (d.size for d in ada.deviation.get(side, ()) if d.start < middle < d.end), default=0
         )
         # an arm is no longer for hand work
-        stretched = shoulder + BODY.arm_length + max(held, BODY.limb_radius)
+        give = np.hypot(*np.abs(BODY.shoulder_give).max(axis=0)[:2])
+        stretched = shoulder + give + BODY.arm_length + max(held, BODY.limb_radius)
         drawn = max(drawn, far_off)
         reach = max(reach, far_off, min(far_off + more, stretched))
     return speed, push, drawn, reach, swing
