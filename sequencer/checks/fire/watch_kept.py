@@ -368,14 +368,14 @@ def _walk_source(rule: Rule) -> str:
 def _reach_words(
     burn: Followed, post: Duty, worst: Farthest, limit: tuple[float, Rule], clock: BeatReader
 ) -> str:
-    when = clock.position(worst.beat)
+    when = at_aloud(clock.position(worst.beat))
     most, rule = limit
     if worst.distance >= NO_WAY:
-        return f"none of their spotters can walk to {burn.who} at {when}"
+        return f"none of their spotters can walk to {burn.who} {when}"
     timed = rule.kind.name == "response-time"
     allowed = f" ({rule.number:g} s at a slow walk)" if timed else ""
     return (
-        f"{burn.who} is {rounded_up(worst.distance, 2):.2f} m from {post.who}, their nearest spotter, at {when} "
+        f"{burn.who} is {rounded_up(worst.distance, 2):.2f} m from {post.who}, their nearest spotter, {when} "
         f"({walk_words(worst.distance)}); {rounded_down(most, 2):.2f} m allowed{allowed}"
     )
 

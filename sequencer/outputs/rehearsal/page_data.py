@@ -34,7 +34,7 @@ from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
 from sequencer.safety.ways_out import ways_out
 from sequencer.staging.flown_show import is_flown
 from sequencer.staging.staged import Block, Staged
-from sequencer.timing.position import TOUCH
+from sequencer.timing.position import TOUCH, moment_words
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import aloud
 
@@ -274,6 +274,13 @@ def finding_document(finding: Finding) -> Document:
     return {key: whole[key] for key in whole if key not in ("where", "figures", "hands")}
 
 
+def _when(finding: Finding) -> str | None:
+    """When a finding is, as it can be counted aloud; before the track nothing is counted."""
+    if finding.start is not None and finding.start < 0.0:
+        return moment_words(finding.start)
+    return None if finding.position is None else aloud(finding.position)
+
+
 def _entries(findings: Sequence[Finding]) -> list[Document]:
     """Findings as a list tells them: those of one cause once, where the first of them stands."""
     place = {id(finding): k for k, finding in enumerate(findings)}
@@ -284,7 +291,7 @@ def _entries(findings: Sequence[Finding]) -> list[Document]:
             {
                 "severity": one.severity,
                 "start": one.start,
-                "position": None if one.position is None else aloud(one.position),
+                "position": _when(one),
                 "message": one.message,
                 "remedies": list(one.remedies),
                 "of": [place[id(finding)] for finding in group],

@@ -256,7 +256,9 @@ def _when(finding: Finding) -> str:
     if finding.start is None:
         return "whole show"
     return clock_fine(finding.start) + (
-        f" {aloud(finding.position, f'bar{NB}')}" if finding.position else ""
+        f" {aloud(finding.position, f'bar{NB}')}"
+        if finding.position and finding.start >= 0.0
+        else ""
     )
 
 

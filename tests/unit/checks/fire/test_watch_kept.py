@@ -235,7 +235,7 @@ def test_a_yard_without_a_gate_has_no_way_in():
         [standing(0.0, 0.0)], [spotter(4.0, 0.0)], limit=LIMIT, clock=Steady(), ground=yard
     )
 
-    assert finding.message.startswith("none of their spotters can walk to Wren")
+    assert finding.message.startswith("none of their spotters can walk to Wren at ")
 
 
 def test_scenery_in_the_line_of_sight_is_found_for_a_moment_only():

@@ -66,6 +66,14 @@ def test_one_cause_is_one_entry_of_the_list_and_every_finding_keeps_its_mark():
     assert (second["position"], second["of"]) == ("3.3", [1])
 
 
+def test_before_the_track_nothing_is_counted():
+    early = Finding(
+        code="post-out-of-reach", severity="stop", who=("Isa",), start=-16.0, end=3.0, position="-6.1+3/8", message="far"
+    )  # fmt: skip
+    (entry,) = show_document(site(), Report(show="s", findings=(early,)))["entries"]
+    assert entry["position"] == "0:16.0 before the track"
+
+
 def test_a_finding_without_a_limit_can_be_put_on_the_page():
     """No tempo keeps the tether taut: the limit of its figure has no end, for which JSON has no number."""
     limit = Figure(quantity="taut tempo", value=60.0, limit=math.inf, unit="beats/min", least=True)
