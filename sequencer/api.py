@@ -131,7 +131,7 @@ def stage(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) -> Sta
 def check(
     show: AnyPath | ReadShow | Staged,
     *,
-    flown: bool = False,
+    flown: bool = True,
     danced: int | None = None,
     seed: int = 0,
     start: str | None = None,
@@ -143,16 +143,16 @@ def check(
     ----------
     show : path, ReadShow or Staged
     flown : bool
-        Whether it is also checked which patterns and links can be flown with passive props, which takes seconds to
-        minutes the first time.
+        Whether passive props are checked as they can be flown, which takes seconds to a minute the first time; or as
+        drawn, with a margin for the hands.
     danced : int, optional
-        How many times it is danced with the errors that people make, which takes minutes; not at all if
+        How many times it is danced, as drawn, with the errors that people make, which takes minutes; not at all if
         not given.
     seed : int
         Of these errors.
     start, until : str, optional
         Look only at what is danced between these moments: bar.beat, m:ss.s of the track or a section. The show must then be
-        a file or a `ReadShow`, and is neither flown nor danced with errors.
+        a file or a `ReadShow`; it is looked at as drawn, and not danced with errors.
 
     Returns
     -------
@@ -165,7 +165,7 @@ def check(
     InputError
         If the show, its track or its own rules cannot be used.
     ValueError
-        If `danced` is less than 1, `seed` less than 0, or a part of a show is asked for that is staged, or to be flown or
+        If `danced` is less than 1, `seed` less than 0, or a part of a show is asked for that is staged, or to be
         danced.
     TypeError
         If one of them is not a whole number.
@@ -181,11 +181,11 @@ def check(
     if start is not None or until is not None:
         if danced is not None:
             raise ValueError("only a whole show is danced with errors")
-        return check_show(given, flown=flown, part=PartOfShow(start=start, until=until))
+        return check_show(given, part=PartOfShow(start=start, until=until))
     if danced is None:
         return check_show(given, flown=flown)
     runs = as_whole("danced", danced, least=1)
-    return check_show(given, flown=flown, dancing=Dancing(runs=runs, seed=seed))
+    return check_show(given, flown=False, dancing=Dancing(runs=runs, seed=seed))
 
 
 def open_show(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) -> "OpenShow":

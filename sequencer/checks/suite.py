@@ -92,10 +92,7 @@ def examined(
         if check.words != shown:
             shown = check.words
             checking(shown, round(done, 3))
-        if flown and check.name in _AS_FLOWN:
-            outcome += check.outcome_of(flown_show(show).staged)
-        else:
-            outcome += check.outcome(show)
+        outcome += outcome_as_flown(check, show) if flown else check.outcome(show)
         done += check.share
     if flown:
         outcome = _without(outcome, as_flown.CHECK.replaces) + _flown(
@@ -104,6 +101,22 @@ def examined(
     if trials is not None:
         outcome += _danced(trials, say).outcome(show)
     return outcome, outcome.danced
+
+
+def outcome_as_flown(check: Check, show: Staged) -> Outcome:
+    """What a check finds on a show as flown: what is about the motion itself is looked at on the flown paths.
+
+    Parameters
+    ----------
+    check : Check
+    show : Staged
+        As drawn.
+    """
+    return (
+        check.outcome_of(flown_show(show).staged)
+        if check.name in _AS_FLOWN
+        else check.outcome(show)
+    )
 
 
 def _of_part(show: Staged, part: ShowPart, progress: Progress | None) -> Outcome:

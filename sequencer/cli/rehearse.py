@@ -30,8 +30,8 @@ _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 @click.option(
     "--split", is_flag=True, help="Put the song on the left channel and the counts on the right."
 )
-@click.option("--flown", is_flag=True,
-              help="Check and dance the page as poi can be flown, the drawing on demand; seconds to minutes the first time.")  # fmt: skip
+@click.option("--drawn", is_flag=True,
+              help="Dance poi and rope darts as drawn, not as they can be flown: quicker the first time.")  # fmt: skip
 @click.option("--from", "start", metavar="MOMENT",
               help="Only what is danced from this moment on: bar.beat, m:ss or a section, such as 'refrain 2'.")  # fmt: skip
 @click.option("--until", metavar="MOMENT", help="Only what is danced before this moment.")
@@ -51,7 +51,7 @@ def rehearse(
     no_calls: bool,
     split: bool,
     who: tuple[str, ...],
-    flown: bool,
+    drawn: bool,
     start: str | None,
     until: str | None,
 ) -> None:
@@ -60,16 +60,13 @@ def rehearse(
     Also written: cues for lighting and sound (MIDI), captions (WebVTT) and the timetable (CSV, JSON).
     The page needs a check: a show with findings is written too, with the findings on the page, and the
     command exits with status 1 if something must be mended before the show is danced. Without the page
-    nothing is checked. With --from or --until the page repeats that part, and only what is danced in it is checked.
+    nothing is checked. Poi and rope darts are danced as they can be flown, as drawn on demand. With --from or --until
+    the page repeats that part, and only what is danced in it is checked, as drawn.
     """
     from sequencer import tasks
 
     part = None
     if start is not None or until is not None:
-        if flown:
-            raise click.UsageError(
-                "--from and --until show a part: --flown needs the whole show", ctx
-            )
         part = tasks.PartOfShow(start=start, until=until)
 
     with ProgressLine() as progress:
@@ -84,7 +81,7 @@ def rehearse(
             calls=not no_calls,
             split=split,
             who=who,
-            flown=flown,
+            flown=not drawn and part is None,
             part=part,
             progress=progress,
         )

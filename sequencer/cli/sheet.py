@@ -33,6 +33,8 @@ _MOST_NAMED = 3  # outdated sheets
     help="Only sheets of this kind, such as post or plan-packet; may be repeated.",
 )
 @click.option("--all", "everything", is_flag=True, help="Every sheet, not only the pack.")
+@click.option("--drawn", is_flag=True,
+              help="Check poi and rope darts as drawn, not as they can be flown: quicker the first time.")  # fmt: skip
 @click.option(
     "--since",
     type=click.Path(path_type=Path),
@@ -47,6 +49,7 @@ def sheet(
     for_whom: tuple[str, ...],
     only: tuple[str, ...],
     everything: bool,
+    drawn: bool,
     since: Path | None,
 ) -> None:
     """Print the run sheets of SHOW as PDF: the pack that is carried on the night, or the sheets you ask for.
@@ -72,6 +75,7 @@ def sheet(
             pack=not (everything or for_whom or only),
             only=only,
             for_whom=for_whom,
+            flown=not drawn,
             progress=progress,
             removed=gone.append,
             outdated=old.append,

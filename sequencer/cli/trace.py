@@ -13,8 +13,8 @@ from sequencer.cli.progress_line import ProgressLine
 @click.argument("show", type=click.Path(path_type=Path), required=False)
 @click.option("--rate", type=click.FloatRange(0, 10_000, min_open=True), default=60.0, show_default=True,
               help="Rows per second.")  # fmt: skip
-@click.option("--flown", is_flag=True,
-              help="Add hand and head of SHOW as a passive prop can be flown; seconds to minutes the first time.")  # fmt: skip
+@click.option("--drawn", is_flag=True,
+              help="Leave out where a passive prop of SHOW can be flown, which takes seconds to a minute the first time.")  # fmt: skip
 @click.option(
     "--pattern", help="Trace one pattern of one hand, in the body frame, instead of a show."
 )
@@ -34,7 +34,7 @@ def trace(
     ctx: click.Context,
     show: Path | None,
     rate: float,
-    flown: bool,
+    drawn: bool,
     pattern: str | None,
     file: Path | None,
     settings: tuple[str, ...],
@@ -45,16 +45,16 @@ def trace(
     """Write the positions of every hand and prop of SHOW over time as CSV, in the stage frame.
 
     The head is the wick farthest along a prop; where a show holds props with more wicks (staffs, fans,
-    hoops) the columns head2_x, head2_y, head2_z and so on follow. Hand and head are as drawn; with --flown, and
-    of a --pattern always, the columns flown_… say where they really go with a poi, whose tether only pulls. Of a
-    pattern [m, body frame] they are empty if it cannot be flown; of a show what is drawn stands in there.
+    hoops) the columns head2_x, head2_y, head2_z and so on follow. Hand and head are as drawn; the columns
+    flown_… say where they really go with a poi, whose tether only pulls. Of a pattern [m, body frame] they are empty
+    if it cannot be flown; of a show what is drawn stands in there.
     """
     from sequencer import tasks
 
     if (show is None) == (pattern is None):
         raise click.UsageError("give either SHOW or --pattern NAME", ctx)
-    if flown and show is None:
-        raise click.UsageError("--flown is for a SHOW; a pattern's trace holds both anyway", ctx)
+    if drawn and show is None:
+        raise click.UsageError("--drawn is for a SHOW; a pattern's trace holds both anyway", ctx)
     if pattern is not None:
         rows = tasks.trace_pattern(
             pattern, settings, beats=beats, per_beat=per_beat, tempo=tempo, file=file
@@ -63,4 +63,6 @@ def trace(
         return
     if show is not None:
         with ProgressLine() as progress:
-            click.echo(tasks.trace_show(show, rate=rate, flown=flown, progress=progress), nl=False)
+            click.echo(
+                tasks.trace_show(show, rate=rate, flown=not drawn, progress=progress), nl=False
+            )

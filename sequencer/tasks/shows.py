@@ -283,7 +283,7 @@ def _cached_song(sha256: str | None, track: Path) -> "Song | None":
 def check_show(
     path: AnyShow,
     *,
-    flown: bool = False,
+    flown: bool = True,
     dancing: "Dancing | None" = None,
     part: "PartOfShow | None" = None,
     jobs: int = 1,
@@ -295,11 +295,11 @@ def check_show(
     ----------
     path : path, ReadShow or Staged
     flown : bool
-        Whether it is also checked which patterns and links can be flown.
+        Whether passive props are checked as they can be flown, or as drawn with a margin for the hands.
     dancing : Dancing, optional
-        How often and where to run the show with random human errors; not at all if left out.
+        How often and where to run the show, as drawn, with random human errors; not at all if left out.
     part : PartOfShow, optional
-        Look only at this part, of a show that is not staged yet, neither flown nor danced.
+        Look only at this part, as drawn, of a show that is not staged yet, and not danced.
     jobs : int
         Processes that work out the dances of a show that is not staged yet; -1 for one per core.
     progress : callable, optional
@@ -309,11 +309,11 @@ def check_show(
     InputError
         If the show, its track or the cluster cannot be used, or the part is not in the song.
     ValueError
-        If a part is to be flown or danced, or of a show that is staged.
+        If a part is to be danced, or of a show that is staged.
     """
     if part is not None:
-        if flown or dancing is not None:
-            raise ValueError("only a whole show is flown or danced with errors")
+        if dancing is not None:
+            raise ValueError("only a whole show is danced with errors")
         return part_of_show(path, part, progress=progress)[1]
     if dancing is None and isinstance(path, str | os.PathLike):
         asked = AskedReport(Path(path), flown=flown)
@@ -332,7 +332,7 @@ def check_show(
     from sequencer.tasks.dancing import trials
 
     with trials(show, dancing) as how:
-        return checked_with_mends(show, flown=flown, trials=how, progress=progress)
+        return checked_with_mends(show, trials=how, progress=progress)
 
 
 def part_of_show(
@@ -385,6 +385,7 @@ def print_sheets(
     pack: bool = False,
     only: Sequence[str] = (),
     for_whom: Sequence[str] = (),
+    flown: bool = True,
     progress: Progress | None = None,
     removed: Callable[[Path], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -403,6 +404,8 @@ def print_sheets(
         Only sheets of these kinds, as listed in docs/sheets.md.
     for_whom : sequence of str
         Only what these performers and crew members carry.
+    flown : bool
+        Whether passive props are checked as they can be flown, or as drawn with a margin for the hands.
     progress : callable, optional
     removed : callable, optional
         Called with each sheet of an earlier print that is removed because nobody of that name is left.
@@ -423,10 +426,12 @@ def print_sheets(
 
         check_choice(read_show(Path(path)).show, str(path), only=only, for_whom=for_whom)
     middle = _CHECKED if since is None else _CHECKED / 2
-    show, report = _staged_and_checked(path, within(progress, 0.0, middle))
+    show, report = _staged_and_checked(path, within(progress, 0.0, middle), flown=flown)
     before = before_report = None
     if since is not None:
-        before, before_report = _staged_and_checked(since, within(progress, middle, _CHECKED))
+        before, before_report = _staged_and_checked(
+            since, within(progress, middle, _CHECKED), flown=flown
+        )
     return report, write_sheets(
         show,
         report,
@@ -437,6 +442,7 @@ def print_sheets(
         pack=pack,
         only=only,
         for_whom=for_whom,
+        flown=flown,
         progress=within(progress, _CHECKED, 1.0),
         removed=removed,
         outdated=outdated,
@@ -448,9 +454,9 @@ def _staged_and_checked(
     progress: Progress | None,
     *,
     without_track: bool = False,
-    flown: bool = False,
+    flown: bool,
 ) -> "tuple[Staged, Report]":
-    """A show file staged, and its report, as flown if that is asked."""
+    """A show file staged, and its report, as flown or as drawn."""
     asked = AskedReport(Path(path), flown=flown)
     heard = within(progress, 0.0, _HEARD)
     with kept.shelf(os.fspath(path)):
@@ -470,7 +476,7 @@ def write_rehearsal(
     calls: bool = True,
     split: bool = False,
     who: Sequence[str] = (),
-    flown: bool = False,
+    flown: bool = True,
     part: "PartOfShow | None" = None,
     progress: Progress | None = None,
 ) -> tuple[Report | None, list[Path]]:
@@ -495,7 +501,7 @@ def write_rehearsal(
         Whether the page dances the show as it can be flown with a passive prop, and tells what was found of that; the
         drawing can be asked for on it.
     part : PartOfShow, optional
-        Only this part; it is not flown.
+        Only this part, as drawn.
     progress : callable, optional
 
     Returns
@@ -524,6 +530,7 @@ def write_rehearsal(
         hearing = within(progress, 0.0, begun)
         show = stage_show(path, without_track=True, part=part, progress=hearing)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
+    flown = flown and part is None
     wanted = ExportOptions(
         parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown
     )
@@ -538,9 +545,9 @@ def write_rehearsal(
 
 
 def trace_show(
-    path: AnyShow, *, rate: float, flown: bool = False, progress: Progress | None = None
+    path: AnyShow, *, rate: float, flown: bool = True, progress: Progress | None = None
 ) -> str:
-    """Positions of every hand and prop over time, as CSV in the stage frame; with `flown`, also as they can be flown.
+    """Positions of every hand and prop over time, as CSV in the stage frame; with `flown`, passive props as they can be flown too.
 
     Raises
     ------

@@ -21,9 +21,11 @@ from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.trajectories.flown_links import (
     FlownLink,
     HeadState,
+    StateAt,
     flown_link,
     hanging,
     state_in,
+    surely_flies,
 )
 from sequencer.motion.trajectories.trajectory import Span
 from sequencer.progress import Progress, stop_if_unwanted
@@ -60,15 +62,23 @@ class FlownGap(NamedTuple):
 
     def flown(self, beats: float | None = None) -> FlownLink:
         """Flown as it is, or as a link of so many beats between the two."""
+        return flown_link(*self._ends(beats), self.flying)
+
+    @property
+    def surely_flies(self) -> bool:
+        """Whether a quick look finds a way to fly it."""
+        return self.goes_on or surely_flies(*self._ends(None), self.flying)
+
+    def _ends(self, beats: float | None) -> tuple[StateAt, StateAt, float]:
+        """The motions before and after it, and its length, as it is or as a link of so many beats."""
         start, end = (
             (self.start, self.end) if beats is None else (self.before.end, self.after.start)
         )
         before, after = (_state_of(self.hand, span) for span in (self.before, self.after))
-        return flown_link(
+        return (
             lambda beat: before(start + beat),
             lambda beat: after(end + beat),
             self.beats if beats is None else beats,
-            self.flying,
         )
 
     @property

@@ -45,6 +45,7 @@ _LOOKS = 33  # at a drawn link
 _MIDDLES = np.arange(6, _LOOKS - 6, 5)  # looks at which ways are compared
 _ALIKE = 0.35  # [1] between unit vectors: tethers nearer than this all the way lead to one optimum
 MOST_TRIED, MOST_TRIED_BESIDE = 8, 20  # bridges, and of those that keep clear of the other prop
+_MOST_LOOKED_AT, _TOO_UNLIKELY = 3, 0.5  # ways of a quick look, and how unlikely each may be
 BRIDGE_STEP = 0.5  # [beats] between the beginnings, and the ends, of bridges
 SHORTEST_BRIDGE, LONGEST_BRIDGE = (
     1.0,
@@ -190,14 +191,7 @@ def flown_link(
         near = None if beside is None else _mirrored_beside(beside)
         found = flown_link(_mirrored_state(before), _mirrored_state(after), beats, own, near)
         return _mirrored_link(found, flying)
-    starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, BRIDGE_STEP).tolist()
-    ends = [
-        end
-        for end in np.arange(beats, 0.0, -BRIDGE_STEP).tolist()
-        if any(_fits(start, end, beats) for start in starts)
-    ]
-    firsts = {start: _unsigned(before(start)) for start in starts}
-    lasts = {end: _unsigned(after(end - beats)) for end in ends}
+    firsts, lasts = _ends_of(before, after, beats)
     other = None if beside is None else _other(beside, beats, flying)
     seen = [] if other is None else [other.capsules, other.going_on, other.beginning]
     return kept(
@@ -206,6 +200,52 @@ def flown_link(
         lambda: _searched(firsts, lasts, beats, flying, other),
         record=_record_of,
         restore=lambda record: _link_from(record, beats, flying),
+    )
+
+
+def surely_flies(before: StateAt, after: StateAt, beats: float, flying: Flying) -> bool:
+    """Whether a link flies by one of its likeliest ways; a quick look, and no says only that none of these does.
+
+    Parameters
+    ----------
+    before, after : callable
+    beats : float
+    flying : Flying
+        As for `flown_link`.
+
+    Notes
+    -----
+    Source: the same search as `flown_link`, ended at the first way that holds every limit. Of 344 links of drafted routines
+    nearly all that fly do so by one of these ways.
+    """
+    if flying.side == "left":
+        own = replace(flying, side="right", posture=flying.posture.mirrored())
+        return surely_flies(_mirrored_state(before), _mirrored_state(after), beats, own)
+    firsts, lasts = _ends_of(before, after, beats)
+    return kept(
+        "whether a link flies",
+        ([*firsts.values()], [*lasts.values()], beats, flying),
+        lambda: any(
+            not _flown(bridge, beats, flying, None).broken
+            for bridge in _unlike(_bridges(firsts, lasts, beats, flying, None), _MOST_LOOKED_AT)
+            if bridge.unlikely <= _TOO_UNLIKELY
+        ),
+        record=bool,
+        restore=bool,
+    )
+
+
+def _ends_of(before: StateAt, after: StateAt, beats: float) -> tuple[_States, _States]:
+    """The states in which a bridge may begin and end, by beats of the link."""
+    starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, BRIDGE_STEP).tolist()
+    ends = [
+        end
+        for end in np.arange(beats, 0.0, -BRIDGE_STEP).tolist()
+        if any(_fits(start, end, beats) for start in starts)
+    ]
+    return (
+        {start: _unsigned(before(start)) for start in starts},
+        {end: _unsigned(after(end - beats)) for end in ends},
     )
 
 

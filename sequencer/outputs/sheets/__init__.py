@@ -18,6 +18,7 @@ def write_sheets(
     pack: bool = False,
     only: Sequence[str] = (),
     for_whom: Sequence[str] = (),
+    flown: bool = False,
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -43,6 +44,8 @@ def write_sheets(
         Only sheets of these kinds, such as "post"; the kinds are listed in docs/sheets.md.
     for_whom : sequence of str
         Only what these performers and crew members carry.
+    flown : bool
+        Whether the reports are of the shows as flown; then so is where heads go that come off.
     progress : callable, optional
         Called with what is going on, and the share done.
     removed : callable, optional
@@ -76,6 +79,7 @@ def write_sheets(
         since_report=since_report,
         choice=SheetChoice(pack=pack, only=tuple(only), for_whom=tuple(for_whom)),
         progress=progress,
+        flown=flown,
         removed=removed,
         outdated=outdated,
     )

@@ -206,7 +206,7 @@ def _site_plan(edition: Edition, page: Page) -> list[Flowable]:
     order = range(len(staged.standings))
     index = max(order, key=lambda k: (len(scene_of(edition, k).lit), -k))
     tall = page.tall - 96
-    scene = replace(scene_of(edition, index, dimensions=True), landing=landing_area(edition.staged))
+    scene = replace(scene_of(edition, index, dimensions=True), landing=landing_area(edition.motion))
     scale = plan_scale(StagePlan(scene, tall=tall), page.inner)
     plan = StagePlan(scene, tall=tall, scale=POINTS_A_METRE / scale)
     words = (

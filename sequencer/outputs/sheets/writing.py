@@ -67,6 +67,7 @@ def write(
     since: Staged | None = None,
     since_report: Report | None = None,
     choice: SheetChoice | None = None,
+    flown: bool = False,
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -76,11 +77,11 @@ def write(
         raise ValueError(f"paper must be one of {', '.join(PAPER_SIZES)}, got {paper!r}")
     before = None
     if since is not None:
-        before = Edition(staged=since, report=since_report or Report(show=since.file))
+        before = Edition(staged=since, report=since_report or Report(show=since.file), flown=flown)
     user_type = None
     if staged.show.type_file is not None:
         user_type = read_type(Path(staged.file).parent / staged.show.type_file)
-    edition = Edition(staged=staged, report=report, before=before, own_type=user_type)
+    edition = Edition(staged=staged, report=report, before=before, own_type=user_type, flown=flown)
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
     asked = choice or SheetChoice()

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 from typing import Any
 
-from sequencer.checks.check import Check
+from sequencer.checks.dance import as_flown
 from sequencer.checks.registry import checks
+from sequencer.checks.suite import outcome_as_flown
 from sequencer.findings import Finding
 from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.slots import Slot
@@ -12,52 +13,55 @@ from sequencer.staging.staged import Staged
 
 _NEAR_EDGE = 1.0  # [beats] from the edge of a block: what is found there is the passage's fault
 _NEAR_SLOT = 4.0  # [beats] from a slot: a link into or out of rest belongs to it
-_OF_THE_DANCE = ("joins", "feasible", "distances", "walks", "let-go")  # checks that come first
+_AS_DRAWN = ("joins", "feasible", "walks", "accents")  # checks of the dance that need no flight
+_IN_MOTION = (*_AS_DRAWN, "as-flown", "distances", "let-go")  # checks that come first
 _OF_TIMES = ("handling", "burning-time")  # checks of when somebody dances, whatever it is
 _LEFT = 4.0  # [beats] left open at least where dancing is in the way of lighting or putting out
 
 Findings = dict[tuple[Any, ...], Finding]
 
 
-def grave_findings(show: Staged, *, dance_only: bool = False, placed: bool = True) -> Findings:
-    """STOP and WARN of a show, by what they say.
+def grave_findings(
+    show: Staged, *, of: Sequence[str] | None = None, placed: bool = True
+) -> Findings:
+    """STOP and WARN of a show as flown, by what they say.
 
     Parameters
     ----------
     show : Staged
-    dance_only : bool
-        Only those of the checks on what is danced.
+    of : sequence of str, optional
+        Only those of these checks.
     placed : bool
         Whether it says where people stand; what depends on that is left out otherwise.
     """
     found: Findings = {}
-    for check in checks():
-        if check.on_request or (dance_only and not _of_the_dance(check)):
+    for check in (*checks(), as_flown.CHECK):
+        if of is not None and check.name not in of:
+            continue
+        if check.on_request and check is not as_flown.CHECK:
             continue
         if not placed and "places" in check.depends_on:
             continue
-        for finding in check.outcome(show).findings:
-            if finding.severity != "note":
+        for finding in outcome_as_flown(check, show).findings:
+            if finding.severity != "note" and finding.code not in as_flown.CHECK.replaces:
                 found.setdefault(_key(finding), finding)
     return found
 
 
 def caused(show: Staged, before: Findings) -> list[Finding]:
-    """STOP and WARN that a show has only with the routine."""
-    new = [each for key, each in grave_findings(show, dance_only=True).items() if key not in before]
-    if new:
-        return new
-    return [each for key, each in grave_findings(show).items() if key not in before]
+    """STOP and WARN that a show has only with the routine; what is found without flying it comes alone."""
+    new: list[Finding] = []
+    for of in (_AS_DRAWN, _IN_MOTION, None):
+        new = [each for key, each in grave_findings(show, of=of).items() if key not in before]
+        if new:
+            break
+    return new
 
 
 def besides_dance(show: Staged) -> Findings:
     """STOP and WARN of a show other than those of the checks on what is danced."""
-    danced = grave_findings(show, dance_only=True)
+    danced = grave_findings(show, of=_IN_MOTION)
     return {key: each for key, each in grave_findings(show).items() if key not in danced}
-
-
-def _of_the_dance(check: Check) -> bool:
-    return check.name in _OF_THE_DANCE
 
 
 def _key(finding: Finding) -> tuple[Any, ...]:

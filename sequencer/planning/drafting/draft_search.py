@@ -271,7 +271,11 @@ class _Drafting:
         return chosen
 
     def _passages_fail(self, setting: Setting, picks: Sequence[int]) -> bool:
-        """Try the passages of a routine that were not tried yet; whether any fails."""
+        """Try the moves and passages of a routine that were not tried yet; whether any fails."""
+        grounded = setting.grounded(picks)
+        if grounded:
+            setting.forbidden |= grounded
+            return True
         failed = False
         for _ in range(len(LINK_LENGTHS) + 2):  # each turn takes the next link where one failed
             keys = [key for _, key in setting.passage_keys(picks) if key not in setting.passed]

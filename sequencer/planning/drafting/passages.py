@@ -1,8 +1,8 @@
 """How one move passes into the next: joined as it is, or by a link of 1 to 4 beats, each tried before it is used.
 
 What joins without a link is known for all pairs at once. A link is looked at only once a routine wants it: the two
-moves are danced by a copy of the performer, with the link between them, and judged by the checks of joins and of
-what can be danced. What was found is kept by its content.
+moves are danced by a copy of the performer, with the link between them, and judged by the checks of joins, of
+what can be danced and of what can be flown. What was found is kept by its content.
 """
 
 from collections.abc import Mapping, Sequence
@@ -33,6 +33,7 @@ from sequencer.planning.drafting.candidates import (
     findings_on,
     pattern_content,
 )
+from sequencer.planning.drafting.flights import unflown
 from sequencer.staging.dancers import link_limits
 from sequencer.timing.tempo import TempoMap
 
@@ -190,6 +191,9 @@ def _tried(
         for finding in joins(audition_show(dancers, steady, stage.show)).findings:
             for name in finding.who:
                 said.setdefault(name, finding.message)
+    for dancer in dancers:
+        if dancer.name not in said:
+            said[dancer.name] = unflown(dancer, stage, between)
     return [said.get(str(k), "") for k in range(len(passages))]
 
 

@@ -9,12 +9,16 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.planning.drafting.cast_moves import Cast
+from sequencer.planning.drafting.flights import grounded
 from sequencer.planning.drafting.passages import LINK_LENGTHS, MovePassage, joining, tried
 from sequencer.planning.drafting.slots import Slot
 from sequencer.planning.drafting.weights import Weights
 from sequencer.show.wishes import Wishes
 
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
+_TOO_QUICK = (
+    0.45  # [s] of a link: of those with a poi hardly one in twenty flies, so they are not tried
+)
 SEEN = 12.0  # [beats] that a hard move needs to be seen
 
 # move, beats, link, move; the way of each, and the tempos on the way, see `SlotLinks.ways`
@@ -80,9 +84,16 @@ class SlotLinks:
             n: self.weights.links
             * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
             for n in LINK_LENGTHS
-            if beats - n >= 4
+            if beats - n >= 4 and n >= self._shortest(a)
         }
         return dict(sorted(costs.items(), key=lambda each: each[1]))
+
+    def _shortest(self, a: int) -> float:
+        """The shortest link out of a slot that is tried [beats]."""
+        stages = [laws[self.cast.ways[a]].stage for laws in self.cast.laws]
+        if not any(prop.flexible for stage in stages for prop in stage.props.values()):
+            return 0.0
+        return min(_TOO_QUICK * max(stage.tempo) / 60.0 for stage in stages)
 
     def early(self, k: int) -> int:
         """Beats by which the last block of a section that returns ends where it leads on to nothing."""
@@ -169,3 +180,19 @@ class SlotLinks:
                 for k, why in zip(own, found, strict=True):
                     said[k] = said[k] or why
         return said
+
+    def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:
+        """The moves of a routine that somebody cannot fly where they are danced, as (material, move)."""
+        wanted: dict[int, dict[int, set[int]]] = {}  # by way and by move, the materials
+        for way, slot in zip(self.cast.ways, self.slots, strict=True):
+            wanted.setdefault(way, {}).setdefault(picks[slot.material], set()).add(slot.material)
+        out: set[tuple[int, int]] = set()
+        for way, moves in wanted.items():
+            for laws in self.cast.laws:
+                said = grounded([self.cast.moves[k] for k in moves], laws[way].stage)
+                out |= {
+                    (material, k)
+                    for (k, materials), why in zip(moves.items(), said, strict=True) if why
+                    for material in materials
+                }  # fmt: skip
+        return out

@@ -17,6 +17,7 @@ from sequencer.safety.compliance import ComplianceRow, compliance
 from sequencer.safety.permits import permit_that_holds, permit_words
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
 from sequencer.show.site import VenueRecord
+from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import Staged
 
 HASH_SHOWN = 12  # hex digits of the track's content hash; enough to distinguish any two cuts
@@ -30,6 +31,12 @@ class Edition:
     report: Report
     before: "Edition | None" = None  # the last print; changes since then are marked
     own_type: OwnType | None = None  # for letters that the sheets' type lacks
+    flown: bool = False  # whether the report is of the show as flown
+
+    @property
+    def motion(self) -> Staged:
+        """The show in the motion that the report is of: where heads go that come off is read from it."""
+        return flown_show(self.staged).staged if self.flown else self.staged
 
     @cached_property
     def changes(self) -> Changes | None:

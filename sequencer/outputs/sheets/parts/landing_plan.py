@@ -27,7 +27,7 @@ _NAMED = {
 
 def landing_block(edition: Edition, room: float, *, drawn: bool) -> list[Flowable]:
     """What a head that comes off reaches, one line a thing; with a plan of its own if it is not on another."""
-    plan = landing_plan(edition.staged)
+    plan = landing_plan(edition.motion)
     if plan is None:
         return []
     staged = edition.staged
@@ -51,7 +51,7 @@ def landing_block(edition: Edition, room: float, *, drawn: bool) -> list[Flowabl
         Prose(TextSpan(words, "Regular", SMALL, SOFT), before=3, after=4),
     ]
     if drawn and staged.standings:
-        scene = replace(scene_of(edition, 0), landing=landing_area(staged), distances=False)
+        scene = replace(scene_of(edition, 0), landing=landing_area(edition.motion), distances=False)
         story.append(StagePlan(scene, tall=TALLEST_LANDING))
     return story
 
