@@ -6,6 +6,7 @@ from functools import partial
 
 from sequencer.checks.check import Check
 from sequencer.checks.dance import as_flown
+from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances import drift
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.outcome import Outcome
@@ -95,9 +96,7 @@ def examined(
         outcome += outcome_as_flown(check, show) if flown else check.outcome(show)
         done += check.share
     if flown:
-        outcome = _without(outcome, as_flown.CHECK.replaces) + _flown(
-            show, within(say, _CHECKS, 1.0)
-        )
+        outcome = _said_as_flown(outcome) + _flown(show, within(say, _CHECKS, 1.0))
     if trials is not None:
         outcome += _danced(trials, say).outcome(show)
     return outcome, outcome.danced
@@ -187,11 +186,17 @@ def _gravest(check: Check) -> int:
     return min(SEVERITIES.index(each) for severities in check.codes.values() for each in severities)
 
 
-def _without(outcome: Outcome, codes: Collection[str]) -> Outcome:
-    """The outcome without findings that another check says better."""
+def _said_as_flown(outcome: Outcome) -> Outcome:
+    """The outcome without what the check that flies the show says better, and without the advice to fly it."""
     return replace(
-        outcome, findings=tuple(each for each in outcome.findings if each.code not in codes)
-    )
+        outcome,
+        findings=tuple(
+            replace(each, remedies=tuple(way for way in each.remedies if way != TELLS_MORE))
+            if TELLS_MORE in each.remedies else each
+            for each in outcome.findings
+            if each.code not in as_flown.CHECK.replaces
+        ),
+    )  # fmt: skip
 
 
 def _flown(show: Staged, progress: Progress | None) -> Outcome:

@@ -184,7 +184,7 @@ def test_a_folder_without_permission(stage_folder, tmp_path):
     [
         (["trace"], "give either SHOW or --pattern"),
         (["trace", "--pattern", "toroyd"], "toroid"),
-        (["trace", "--pattern", "toroid", "--flown"], "--flown is for a SHOW"),
+        (["trace", "--pattern", "toroid", "--drawn"], "--drawn is for a SHOW"),
         (["trace", "--pattern", "toroid", "--set", "lobes"], "KEY=VALUE"),
         (["trace", "--pattern", "toroid", "--set", "lobes=0"], "lobes"),
         (["trace", "--pattern", "toroid", "--beats", "0"], "--beats"),

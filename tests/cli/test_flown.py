@@ -1,4 +1,4 @@
-"""`check --flown`: what is told as a table and as JSON, and what Ctrl-C leaves. Links are made up: they are tested elsewhere."""
+"""`check`, as flown: what is told as a table and as JSON, and what Ctrl-C leaves. Links are made up: they are tested elsewhere."""
 
 import json
 from types import SimpleNamespace
@@ -55,9 +55,9 @@ def check(show, *arguments):
 
 
 def test_the_table_and_the_json_tell_what_cannot_be_flown(show):
-    told = json.loads(check(show, "--flown", "--json").stdout)
+    told = json.loads(check(show, "--json").stdout)
     links = [each for each in told["findings"] if each["code"] == "link-cannot-be-flown"]
-    table = " ".join(check(show, "--flown").stdout.split())
+    table = " ".join(check(show).stdout.split())
 
     assert [each["who"] for each in links] == [["Ash"], ["Ash"]]  # from rest and to rest
     for each in links:
@@ -70,13 +70,13 @@ def test_the_table_and_the_json_tell_what_cannot_be_flown(show):
     assert any("As flown" in each for each in told["unseen"])
 
 
-def test_nobody_is_told_who_did_not_ask(show):
-    told = json.loads(check(show, "--json").stdout)
+def test_of_the_drawing_alone_nothing_is_told_of_flights(show):
+    told = json.loads(check(show, "--drawn", "--json").stdout)
     assert not any("flown" in each["code"] for each in told["findings"])
     assert not any("As flown" in each for each in told["unseen"])
-    codes = {each.code for each in api_check(show, flown=True).findings}
+    codes = {each.code for each in api_check(show).findings}
     assert "link-cannot-be-flown" in codes
-    assert "link-cannot-be-flown" not in {each.code for each in api_check(show).findings}
+    assert "link-cannot-be-flown" not in {each.code for each in api_check(show, flown=False).findings}
 
 
 def test_progress_says_what_is_flown(show, monkeypatch):
@@ -84,7 +84,7 @@ def test_progress_says_what_is_flown(show, monkeypatch):
     monkeypatch.setattr(
         ProgressLine, "__call__", lambda _line, what, share: heard.append((what, share))
     )
-    check(show, "--flown")
+    check(show)
     assert [what for what in dict(heard) if "fl" in what] == [
         "flying the patterns", "flying the links", "seeking what would fly for from rest into static-spin",
         "seeking what would fly for static-spin to rest",
@@ -97,9 +97,9 @@ def test_an_interrupted_call_says_that_nothing_is_lost(show, monkeypatch):
         raise KeyboardInterrupt
 
     monkeypatch.setattr(flown_gaps, "flown_link", struck)
-    result = check(show, "--flown")
+    result = check(show)
     assert result.exit_code != 0
-    assert "what was flown is saved; give the same command again to resume" in result.stderr
+    assert "what was worked out is saved; give the same command again to resume" in result.stderr
     assert "Traceback" not in result.output
 
 
@@ -110,9 +110,8 @@ def test_a_page_as_flown_tells_what_was_found_of_that_and_can_be_asked_for_the_d
         monkeypatch.setattr(module, "flown_show", lambda show, *_: SimpleNamespace(staged=show))
     asked = ["rehearse", str(show), "--only", "page", "--audio", "none", "--out", str(tmp_path)]
     pages = {}
-    for name, more in (("rehearsal", []), ("rehearsal-as-flown", ["--flown"])):
+    for name, more in (("drawn", ["--drawn"]), ("flown", [])):
         CliRunner().invoke(main, [*asked, *more])
-        pages[name] = (tmp_path / "flown" / f"{name}.html").read_text(encoding="utf-8")
-    flown = pages["rehearsal-as-flown"]
+        pages[name] = (tmp_path / "flown" / "rehearsal.html").read_text(encoding="utf-8")
     for word in ('"link-cannot-be-flown"', '"drawnDeviation"'):
-        assert (word in flown, word in pages["rehearsal"]) == (True, False)
+        assert (word in pages["flown"], word in pages["drawn"]) == (True, False)

@@ -1,4 +1,4 @@
-"""`sequencer trace SHOW --flown`: what is drawn and what is flown, side by side."""
+"""`sequencer trace SHOW`: what is drawn and what is flown, side by side."""
 
 import csv
 import io
@@ -18,7 +18,7 @@ def test_hand_and_head_are_a_tether_apart(tmp_path, monkeypatch):
     monkeypatch.setattr(shows, "stage_show", lambda _path, **_: staged_show())
     plain, both = (
         CliRunner().invoke(main, ["trace", str(tmp_path / "show.yaml"), "--rate", "2", *more])
-        for more in ((), ("--flown",))
+        for more in (("--drawn",), ())
     )
     assert (plain.exit_code, both.exit_code) == (0, 0), both.output
     rows = list(csv.DictReader(io.StringIO(both.stdout)))

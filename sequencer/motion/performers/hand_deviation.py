@@ -5,7 +5,7 @@ tether and head are widened by the block's largest such deviation, from the blen
 after it. It is a stated margin, not a bound: how far the head strays if the hand keeps to its nominal path
 instead is a matter of rehearsal, and is not computed. Where it is large and the block can be flown (docs/motion.md, section 6),
 the margin is instead the farthest that head or hand are off the drawing as flown and
-2 cm, standing still at a steady tempo: a margin still, no bound (`check --flown` measures the flown paths themselves). A rigid prop is turned by the hand and has none;
+2 cm, standing still at a steady tempo: a margin still, no bound (a check as flown measures the flown paths themselves). A rigid prop is turned by the hand and has none;
 links and rests have none either: there the hand must steady the prop.
 Source: docs/motion.md, section 6.
 """

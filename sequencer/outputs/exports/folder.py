@@ -91,7 +91,7 @@ def write_exports(
         if report is None:
             raise ValueError("the page shows what a check found, and needs its report")
         say("drawing the page", 0.1)
-        path = folder / ("rehearsal-as-flown.html" if options.flown else "rehearsal.html")
+        path = folder / "rehearsal.html"
         sound = _carried(song, path, options.audio)
         if options.flown:
             write_page(path, flown_show(staged).staged, report, sound, staged)
