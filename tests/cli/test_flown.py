@@ -76,7 +76,9 @@ def test_of_the_drawing_alone_nothing_is_told_of_flights(show):
     assert not any("As flown" in each for each in told["unseen"])
     codes = {each.code for each in api_check(show).findings}
     assert "link-cannot-be-flown" in codes
-    assert "link-cannot-be-flown" not in {each.code for each in api_check(show, flown=False).findings}
+    assert "link-cannot-be-flown" not in {
+        each.code for each in api_check(show, flown=False).findings
+    }
 
 
 def test_progress_says_what_is_flown(show, monkeypatch):

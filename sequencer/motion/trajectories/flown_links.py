@@ -45,7 +45,8 @@ _LOOKS = 33  # at a drawn link
 _MIDDLES = np.arange(6, _LOOKS - 6, 5)  # looks at which ways are compared
 _ALIKE = 0.35  # [1] between unit vectors: tethers nearer than this all the way lead to one optimum
 MOST_TRIED, MOST_TRIED_BESIDE = 8, 20  # bridges, and of those that keep clear of the other prop
-_MOST_LOOKED_AT, _TOO_UNLIKELY = 3, 0.5  # ways of a quick look, and how unlikely each may be
+_MOST_LOOKED_AT, _TOO_UNLIKELY = 4, 0.6  # ways of a quick look, and how unlikely each may be
+TAKEN_OVER = 0.01  # share of speed and acceleration; half of it is what bounds by control points are above the values
 BRIDGE_STEP = 0.5  # [beats] between the beginnings, and the ends, of bridges
 SHORTEST_BRIDGE, LONGEST_BRIDGE = (
     1.0,
@@ -114,8 +115,16 @@ class FlownLink(FlownMotion):
 
     @cached_property
     def broken(self) -> tuple[str, ...]:
-        """Names of the limits that are not held: pull, speed, acceleration, reach and the other prop; empty if it flies."""
-        return (*self.overstepped(), *(() if self.beside_gap >= LEAST_BESIDE else ("other prop",)))
+        """Names of the limits that are not held: pull, speed, acceleration, reach and the other prop; empty if it flies.
+
+        A pattern may be flown at its limits to the last digit; what takes over from it may pass them by `TAKEN_OVER`.
+        """
+        missed = self.missed()
+        kept_by_little = {
+            name for name, share in missed.items() if name != "pull" and share <= TAKEN_OVER
+        }
+        near = () if self.beside_gap >= LEAST_BESIDE else ("other prop",)
+        return (*(each for each in self.overstepped() if each not in kept_by_little), *near)
 
 
 _States = Mapping[float, HeadState]  # by beats of the link

@@ -19,22 +19,10 @@ from sequencer.planning.drafting.candidates import (
     pattern_content,
 )
 from sequencer.timing.tempo import TempoMap
+from sequencer.units import counted
 
 _BEATS = 16  # of an audition
-_STEADY = 0.9  # slowest over fastest beat from which both are looked at
 _UNFLOWN = "cannot be flown"
-
-
-def flight_tempos(tempo: tuple[float, float]) -> tuple[float, ...]:
-    """The tempos at which something is flown: the fastest, as blocks of a show are, and the slowest if it is much slower.
-
-    Parameters
-    ----------
-    tempo : (float, float)
-        Slowest and fastest [beats/min].
-    """
-    low, high = tempo
-    return (high,) if low >= _STEADY * high else (high, low)
 
 
 def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
@@ -88,10 +76,10 @@ def _grounded(move: DraftMove, stage: Audition) -> str:
         floor=WalkPath(place=(0.0, 0.0)),
         carriage=lasting(stage.body, posture),
     )
-    return unflown(dancer, stage, stage.tempo)
+    return unflown(dancer, stage, stage.tempo[1])
 
 
-def unflown(dancer: Dancer, stage: Audition, tempo: tuple[float, float]) -> str:
+def unflown(dancer: Dancer, stage: Audition, tempo: float) -> str:
     """What of a performer's dance cannot be flown, in words; empty if all can.
 
     Parameters
@@ -99,21 +87,20 @@ def unflown(dancer: Dancer, stage: Audition, tempo: tuple[float, float]) -> str:
     dancer : Dancer
         Dancing an audition.
     stage : Audition
-    tempo : (float, float)
-        Slowest and fastest [beats/min].
+    tempo : float
+        The fastest of its beats, at which blocks and links of a show are flown [beats/min].
     """
-    for each in flight_tempos(tempo):
-        show = audition_show([dancer], TempoMap.steady(each, beats=_BEATS), stage.show)
-        hands = list(hands_of(show))
-        blocks: list[FlownBlock] = []
-        for hand in hands:
-            for block, why in _blocks(hand):
-                if why:
-                    return why
-                blocks.append(block)
-        for gap in gaps_between(hands, blocks)[0]:
-            if not gap.surely_flies:
-                return f"{gap.label}: {_UNFLOWN} in {gap.beats:g} beats"
+    show = audition_show([dancer], TempoMap.steady(tempo, beats=_BEATS), stage.show)
+    hands = list(hands_of(show))
+    blocks: list[FlownBlock] = []
+    for hand in hands:
+        for block, why in _blocks(hand):
+            if why:
+                return why
+            blocks.append(block)
+    for gap in gaps_between(hands, blocks)[0]:
+        if not gap.surely_flies:
+            return f"{gap.label}: {_UNFLOWN} in {counted(gap.beats, 'beat')}"
     return ""
 
 

@@ -193,7 +193,7 @@ def _tried(
                 said.setdefault(name, finding.message)
     for dancer in dancers:
         if dancer.name not in said:
-            said[dancer.name] = unflown(dancer, stage, between)
+            said[dancer.name] = unflown(dancer, stage, between[1])
     return [said.get(str(k), "") for k in range(len(passages))]
 
 

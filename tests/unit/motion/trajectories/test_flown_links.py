@@ -29,6 +29,7 @@ from sequencer.motion.trajectories.flown_links import (
     hanging,
     motion_of,
     state_in,
+    surely_flies,
 )
 from sequencer.motion.trajectories.rests import rest
 
@@ -354,3 +355,40 @@ def test_a_left_hand_keeps_clear_of_what_is_beside_it():
     left = flown_link(*map(mirrored, ENDS["between"]), 1.0, replace(FLYING, side="left"), mates)
     assert left.beside_gap == right.beside_gap
     assert_allclose(left.head.coefficients, right.head.coefficients * MIRROR, atol=1e-12)
+
+
+def test_a_quick_look_finds_a_way_only_where_the_whole_search_does():
+    """What a draft relies on: yes is never said of a link that breaks a limit when it is sought whole."""
+    seen = {}
+    for which, (before, after) in ENDS.items():
+        for beats in (0.25, 1.0, 2.0):
+            seen[which, beats] = surely_flies(before, after, beats, FLYING)
+            if seen[which, beats]:
+                assert not flown_link(before, after, beats, FLYING).broken
+    assert seen["between", 2.0]
+    assert not any(seen[which, 0.25] for which in ENDS)
+
+
+def test_a_quick_look_at_the_other_hand_is_that_at_the_mirror_image():
+    left = replace(FLYING, side="left")
+    before, after = (flown_links._mirrored_state(each) for each in ENDS["between"])
+    for beats in (0.25, 2.0):
+        assert surely_flies(before, after, beats, left) == surely_flies(
+            *ENDS["between"], beats, FLYING
+        )
+
+
+@pytest.mark.parametrize(
+    ("missed", "broken"),
+    [
+        ({"acceleration": 0.009, "speed": 0.009}, ()),
+        ({"acceleration": 0.011}, ("acceleration",)),
+        ({"pull": 0.001}, ("pull",)),
+    ],
+)
+def test_what_takes_over_at_a_limit_may_pass_it_by_a_hundredth_but_never_pulls_less(
+    monkeypatch, missed, broken
+):
+    own = replace(link("between"))
+    monkeypatch.setattr(type(own), "missed", lambda _link: missed)
+    assert own.broken == broken
