@@ -13,7 +13,7 @@ import numpy as np
 
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.kept import recent
-from sequencer.show.model import Entry, HandPart, Step
+from sequencer.show.model import Entry, HandPart, Performer, Step
 from sequencer.show.prop_records import PropRecord
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
@@ -87,7 +87,8 @@ def expanded(
     blocks: list[Block] = []
     accents: list[Accent] = []
     ends: dict[str, float] = {}
-    held = {record.name: record.props for record in read.show.cast}
+    cast = {record.name: record for record in read.show.cast}
+    held = {name: record.props for name, record in cast.items()}
     kinds = {name: {prop.kind for prop in props.values()} for name, props in held.items()}
     for i, entry in enumerate(read.show.timeline):
         who = read.show.names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
@@ -109,7 +110,7 @@ def expanded(
             late = k * (entry.canon or 0.0)
             flip = name in mirrored
             blocks += [
-                _known_block(read, run, name, late, held[name], flip=flip, cycle=beats)
+                _known_block(read, run, cast[name], held[name], late, flip=flip, cycle=beats)
                 for run, beats in zip(runs, cycles[alike], strict=True)
                 if not run.accent
             ]
@@ -292,9 +293,9 @@ def _cycle(step: Step, cycle_beats: CycleBeats) -> float:
 def _known_block(
     read: ReadShow,
     run: _Run,
-    who: str,
-    late: float,
+    record: Performer,
     held: Mapping[Side, PropRecord],
+    late: float,
     *,
     flip: bool,
     cycle: float,
@@ -302,12 +303,12 @@ def _known_block(
     """A performer's block of a run: the same object as before, if an edit of the file left its step as it was."""
 
     def work() -> tuple[object, Block]:
-        block = _block(run, who, late, flip=flip, cycle=cycle)
-        return (run.step, held), _with_what_is_held(read, block, held)
+        block = _block(run, record.name, late, flip=flip, cycle=cycle)
+        return (run.step, record), _with_what_is_held(read, block, held)
 
-    # Steps and what is held are kept with it, so that their ids stay their own; numbers as text, since 0.0 and -0.0 are equal.
+    # Step and performer are kept with it, so that their ids stay their own; numbers as text, since 0.0 and -0.0 are equal.
     key = (
-        id(run.step), id(held), who, flip, run.mirrored, f"{run.start!r} {run.end!r} {late!r} {cycle!r}",
+        id(run.step), id(record), flip, run.mirrored, f"{run.start!r} {run.end!r} {late!r} {cycle!r}",
         run.path, run.phrase, run.note,
     )  # fmt: skip
     return recent("blocks of steps", key, work, most=_MOST_KEPT)[1]

@@ -90,12 +90,20 @@ class TempoMap:
         -----
         Source: linear interpolation, as in the Standard MIDI File's tempo map. Exact.
         """
-        if isinstance(beats, float) and isfinite(beats):
+        if isinstance(beats, float):
             return np.asarray(self.second_of(beats))
         return _interpolated(as_floats("beats", beats), self.knots, self.times)
 
     def second_of(self, beat: float) -> float:
-        """The second at one beat coordinate [s], as it is asked for thousands of times: the same operations as for many."""
+        """The second at one beat coordinate [s], as it is asked for thousands of times: the same operations as for many.
+
+        Raises
+        ------
+        ValueError
+            If the beat is not finite.
+        """
+        if not isfinite(beat):
+            raise ValueError(f"beats must be finite, got {beat!r}")
         known = self._times
         k = min(max(floor(beat) - self.first, 0), len(known) - 2)
         return known[k] + (float(beat) - (self.first + k)) * (known[k + 1] - known[k])

@@ -269,8 +269,10 @@ def _same_objects(stretch: _Stretch, fixed: bytes | None) -> Hashable | None:
     return fixed, own, _PAIR.pack(low, high), *(tuple(map(id, part)) for part in parts)
 
 
-def _held(trajectory: Trajectory, low: float, high: float) -> tuple[object, ...]:
+def _held(trajectory: Any, low: float, high: float) -> tuple[object, ...]:
     """The objects that decide the states of a trajectory between two beats: held, so that their ids stay their own."""
+    if not isinstance(trajectory, Trajectory):
+        return (trajectory,)
     spans, blends = trajectory.part(low, high)
     return *spans, *blends
 
