@@ -63,7 +63,11 @@ EDITS = {  # what is changed, and whose dance the change can touch
     "a canon": (("timeline", 0, "canon"), 2, {"Birch"}),
     "who dances": (("timeline", 2, "who"), "Cedar", {"Birch", "Cedar"}),
     "a stop": (("timeline", 2), {"who": "Birch", "from": "4.1", "rest": 4}, {"Birch"}),
-    "a hand without a prop": (("cast", 1), {"name": "Birch", "stature": 1.6, "right": {"tether": 0.5}}, {"Birch"}),
+    "a hand without a prop": (
+        ("cast", 1),
+        {"name": "Birch", "stature": 1.6, "right": {"tether": 0.5}},
+        {"Birch"},
+    ),
     "a torque": (("limits",), {"torque": 2}, set()),
     "a burn": (("fire", "lit", 0, "until"), "4.3", {"Ash"}),
     "a fuel": (("fire", "flame"), 0.35, EVERYONE),
@@ -119,6 +123,19 @@ def _every_block(show):
 
 def _fields(block):
     return {each.name: getattr(block, each.name) for each in fields(block)}
+
+
+def test_a_cycle_left_open_follows_the_limits_though_its_step_is_the_same():
+    """Reference: the same show staged from nothing."""
+    text = SHOW.replace("two-beat-weave, cycle: 2,", "three-beat-weave,")
+    first = staged(show_from_document(parse_document(text, "s.yaml")), SONG)
+    after = restaged(first, [(("limits",), {"turns": 1.5})])
+    slow = text + "limits: {turns: 1.5}\n"
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(kept, "_RECENT", {})
+        anew = staged(show_from_document(parse_document(slow, "s.yaml")), SONG)
+    cycles = [[block.cycle for block in show.blocks] for show in (first, after, anew)]
+    assert cycles[1] == cycles[2] != cycles[0]
 
 
 def test_a_changed_step_leaves_the_blocks_of_the_others(before):

@@ -597,7 +597,9 @@ def test_a_few_moments_are_what_all_together_are():
     own = Trajectory(
         tuple(span(low, high, law) for (low, high), law in zip(pairwise(edges), laws, strict=True))
     )
-    marks = [blend.boundary + side * blend.half for blend in own.blends for side in (-1, -0.5, 0, 1)]
+    marks = [
+        blend.boundary + side * blend.half for blend in own.blends for side in (-1, -0.5, 0, 1)
+    ]
     beats = np.sort(
         np.concatenate([marks, np.nextafter(marks, -99), np.nextafter(marks, 99), [-3.0, 20.0]])
     )
