@@ -35,7 +35,7 @@ def as_floats(name: str, values: ArrayLike) -> Floats:
     Source: numpy's conversion rules. Exact.
     """
     floats = np.asarray(values, dtype=np.float64)
-    if not np.all(np.isfinite(floats)):
+    if not np.isfinite(floats).all():
         raise ValueError(f"{name} must be finite, got {floats[~np.isfinite(floats)][0]!r}")
     return floats
 

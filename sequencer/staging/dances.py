@@ -20,13 +20,14 @@ from sequencer.motion.fitting.search import fitted_together
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.props.prop import Prop
 from sequencer.show import model
-from sequencer.staging.staged import Block
+from sequencer.staging.staged import Block, Path
 from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap
 
 CHANGED_OVER: Mapping[Side, Side] = {"left": "right", "right": "left"}
 AS_THEY_ARE: Mapping[Side, Side] = {"left": "left", "right": "right"}
 _MOST_TEMPI = 5_000  # spans of beats
+_MOST_STEPS = 20_000  # of show files, whose fitted blocks are kept
 
 
 def dance_of(
@@ -105,29 +106,68 @@ def fitted_blocks(
     book : mapping of name to Pattern
     """
     cast = {record.name: record for record in show.cast}
-    steps: dict[tuple[object, ...], dict[int, Dance]] = {}
+    steps: dict[Path, list[int]] = {}
     for k, block in enumerate(blocks):
-        if block.link:
-            continue
+        if not block.link:
+            steps.setdefault(block.path, []).append(k)
+    out = list(blocks)
+    for where in steps.values():
+        own = [blocks[k] for k in where]
+        of = [cast[block.who] for block in own]
+        fitted = _known_step(own, of, tempo, book, torque=show.limits.torque)
+        for k, block in zip(where, fitted, strict=True):
+            out[k] = block
+    return _upright_together(tuple(out))
+
+
+def _known_step(
+    blocks: Sequence[Block],
+    records: Sequence[model.Performer],
+    tempo: TempoMap,
+    book: Mapping[str, Pattern],
+    *,
+    torque: float,
+) -> list[Block]:
+    """The same as `_fitted_step`: an edit leaves most steps as they were, and the same objects."""
+    held = (*blocks, *records, tempo, book)
+
+    def work() -> tuple[object, list[Block]]:
+        # They are held, so that their ids stay their own.
+        return held, _fitted_step(blocks, records, tempo, book, torque=torque)
+
+    return recent("fitted steps", (*map(id, held), torque), work, most=_MOST_STEPS)[1]
+
+
+def _fitted_step(
+    blocks: Sequence[Block],
+    records: Sequence[model.Performer],
+    tempo: TempoMap,
+    book: Mapping[str, Pattern],
+    *,
+    torque: float,
+) -> list[Block]:
+    """The blocks of one step of the show file, fitted; of each the performer."""
+    alike: dict[tuple[object, ...], dict[int, Dance]] = {}
+    for k, (block, record) in enumerate(zip(blocks, records, strict=True)):
         try:
-            dance = dance_of(block, cast[block.who], tempo, book, torque=show.limits.torque)
+            dance = dance_of(block, record, tempo, book, torque=torque)
         except ValueError:
             continue  # an invalid body is reported at its position in the cast
         parts = repr(
             sorted((side, name, sorted(given)) for side, (name, given) in dance.parts.items())
         )
         kinds = tuple(sorted({prop.kind for prop in dance.props.values()}))
-        key = (block.path, parts, kinds, block.timing, block.direction, block.cycle)
-        steps.setdefault(key, {})[k] = dance
+        key = (parts, kinds, block.timing, block.direction, block.cycle)
+        alike.setdefault(key, {})[k] = dance
     out = list(blocks)
-    for dances in steps.values():
+    for dances in alike.values():
         try:
             fits = fitted_together(list(dances.values()))
         except ValueError:
             continue  # block_laws reports it, with the position of the block
         for k, fit in zip(dances, fits, strict=True):
             out[k] = _with(blocks[k], fit)
-    return _upright_together(tuple(out))
+    return out
 
 
 def _with(block: Block, fit: Fit) -> Block:

@@ -12,7 +12,8 @@ from typing import Any, NamedTuple, cast
 import numpy as np
 
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.show.model import Entry, HandPart, Step
+from sequencer.kept import recent
+from sequencer.show.model import Entry, HandPart, Performer, Step
 from sequencer.show.prop_records import PropRecord
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
@@ -21,6 +22,7 @@ from sequencer.staging.stop_room import refuse_stops
 from sequencer.timing.position import TOUCH
 
 MOST_BLOCKS = 20_000
+_MOST_KEPT = 2 * MOST_BLOCKS  # blocks that are the same objects after an edit
 CycleBeats = Callable[[str, Mapping[str, Any]], float]
 
 
@@ -85,7 +87,8 @@ def expanded(
     blocks: list[Block] = []
     accents: list[Accent] = []
     ends: dict[str, float] = {}
-    held = {record.name: record.props for record in read.show.cast}
+    cast = {record.name: record for record in read.show.cast}
+    held = {name: record.props for name, record in cast.items()}
     kinds = {name: {prop.kind for prop in props.values()} for name, props in held.items()}
     for i, entry in enumerate(read.show.timeline):
         who = read.show.names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
@@ -97,17 +100,18 @@ def expanded(
         cycle = of(who) if of is not None else cycle_beats
         runs = _Opener(read, moments, cycle).entry_runs(entry, i, start)
         mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
+        cycles: dict[tuple[str, ...], list[float]] = {}  # of each run, for performers alike
         for k, name in enumerate(who):
             # Performers with similar props stay together; a staff at half the pace slows nobody else.
             alike = tuple(other for other in who if kinds[other] == kinds[name])
-            own = of(alike) if of is not None else cycle_beats
+            if alike not in cycles:
+                own = of(alike) if of is not None else cycle_beats
+                cycles[alike] = [_cycle(run.step, own) for run in runs]
             late = k * (entry.canon or 0.0)
             flip = name in mirrored
             blocks += [
-                _with_what_is_held(
-                    read, _block(run, name, late, flip=flip, cycle_beats=own), held[name]
-                )
-                for run in runs
+                _known_block(read, run, cast[name], held[name], late, flip=flip, cycle=beats)
+                for run, beats in zip(runs, cycles[alike], strict=True)
                 if not run.accent
             ]
             accents += [_accent(run, name, late) for run in runs if run.accent]
@@ -286,7 +290,31 @@ def _cycle(step: Step, cycle_beats: CycleBeats) -> float:
     return max((cycle_beats(part.pattern, part.parameters) for part in parts.values()), default=1.0)
 
 
-def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBeats) -> Block:
+def _known_block(
+    read: ReadShow,
+    run: _Run,
+    record: Performer,
+    held: Mapping[Side, PropRecord],
+    late: float,
+    *,
+    flip: bool,
+    cycle: float,
+) -> Block:
+    """A performer's block of a run: the same object as before, if an edit of the file left its step as it was."""
+
+    def work() -> tuple[object, Block]:
+        block = _block(run, record.name, late, flip=flip, cycle=cycle)
+        return (run.step, record), _with_what_is_held(read, block, held)
+
+    # Step and performer are kept with it, so that their ids stay their own; numbers as text, since 0.0 and -0.0 are equal.
+    key = (
+        id(run.step), id(record), flip, run.mirrored, f"{run.start!r} {run.end!r} {late!r} {cycle!r}",
+        run.path, run.phrase, run.note,
+    )  # fmt: skip
+    return recent("blocks of steps", key, work, most=_MOST_KEPT)[1]
+
+
+def _block(run: _Run, who: str, late: float, *, flip: bool, cycle: float) -> Block:
     mirrored = run.mirrored != flip
     return Block(
         who=who,
@@ -295,7 +323,7 @@ def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBe
         hands=_parts(run.step, mirrored=mirrored),
         timing=run.step.timing,
         direction=run.step.direction,
-        cycle=_cycle(run.step, cycle_beats),
+        cycle=cycle,
         shift=run.step.shift,
         mirrored=mirrored,
         link=run.step.link,

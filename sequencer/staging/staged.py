@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from functools import lru_cache
 from operator import itemgetter
 from typing import Any, Literal, TypeVar
 
@@ -160,11 +161,11 @@ class Staged:
 
     def seconds(self, beat: float) -> float:
         """Second of the track at a beat coordinate."""
-        return float(self.tempo.seconds_from_beats(beat))
+        return self.tempo.second_of(beat)
 
     def position(self, beat: float) -> str:
         """bar.beat of a beat coordinate, as text."""
-        return str(self.tempo.position_of(beat))
+        return self.tempo.position_text(beat)
 
     def aloud(self, beat: float) -> str:
         """bar.beat of a beat coordinate as it can be counted, for sentences."""
@@ -223,15 +224,17 @@ def _burns_by_name(show: Staged) -> dict[str, tuple[Lit, ...]]:
 
 def written(blocks: Iterable[Block]) -> str:
     """What the show file says of some blocks, and where, as text; two that dance alike may be written in two ways."""
+    return f"[{', '.join(map(_written_block, blocks))}]"
+
+
+@lru_cache(maxsize=40_000)  # by object: an edit leaves most blocks the same objects
+def _written_block(block: Block) -> str:
     return repr(
-        [
-            (
-                block.path, block.start, block.end, sorted(block.hands.items(), key=itemgetter(0)),
-                block.timing, block.direction, block.cycle, block.shift, block.mirrored, block.link,
-                block.stop, block.stopped,
-            )
-            for block in blocks
-        ]
+        (
+            block.path, block.start, block.end, sorted(block.hands.items(), key=itemgetter(0)),
+            block.timing, block.direction, block.cycle, block.shift, block.mirrored, block.link,
+            block.stop, block.stopped,
+        )
     )  # fmt: skip
 
 

@@ -5,10 +5,12 @@ two beats time runs evenly, as in the tempo map of a Standard MIDI File; before 
 beat the nearest tempo continues.
 """
 
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from math import floor, isfinite
+from functools import cached_property
+from math import ceil, floor, isfinite
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -88,12 +90,23 @@ class TempoMap:
         -----
         Source: linear interpolation, as in the Standard MIDI File's tempo map. Exact.
         """
-        if isinstance(beats, float) and isfinite(beats):
-            # One beat, as it is asked for thousands of times: the same operations as for many.
-            k = min(max(floor(beats) - self.first, 0), len(self.times) - 2)
-            before, after = self.times.item(k), self.times.item(k + 1)
-            return np.asarray(before + (float(beats) - (self.first + k)) * (after - before))
+        if isinstance(beats, float):
+            return np.asarray(self.second_of(beats))
         return _interpolated(as_floats("beats", beats), self.knots, self.times)
+
+    def second_of(self, beat: float) -> float:
+        """The second at one beat coordinate [s], as it is asked for thousands of times: the same operations as for many.
+
+        Raises
+        ------
+        ValueError
+            If the beat is not finite.
+        """
+        if not isfinite(beat):
+            raise ValueError(f"beats must be finite, got {beat!r}")
+        known = self._times
+        k = min(max(floor(beat) - self.first, 0), len(known) - 2)
+        return known[k] + (float(beat) - (self.first + k)) * (known[k + 1] - known[k])
 
     def beats_from_seconds(self, seconds: ArrayLike) -> Floats:
         """Beat coordinates at seconds; the inverse of `seconds_from_beats`.
@@ -110,6 +123,12 @@ class TempoMap:
         -----
         Source: linear interpolation, as in the Standard MIDI File's tempo map. Exact.
         """
+        if isinstance(seconds, float) and isfinite(seconds):
+            # One second: the same operations as for many.
+            known = self._times
+            k = min(max(bisect_right(known, seconds) - 1, 0), len(known) - 2)
+            slope = 1.0 / (known[k + 1] - known[k])
+            return np.asarray(self.first + k + (float(seconds) - known[k]) * slope)
         return _interpolated(as_floats("seconds", seconds), self.times, self.knots)
 
     def beats_per_second(self, beats: ArrayLike) -> Floats:
@@ -132,21 +151,29 @@ class TempoMap:
 
     def fastest(self, start: float, end: float) -> float:
         """Highest tempo anywhere between two beat coordinates [beats/s]; exact, not sampled."""
-        low = int(np.floor(start)) - self.first
-        high = int(np.ceil(end)) - self.first
-        gaps = np.diff(self.times)
-        low = min(max(low, 0), len(gaps) - 1)
-        high = min(max(high, low + 1), len(gaps))
-        return float(1.0 / np.min(gaps[low:high]))
+        return 1.0 / min(self._gaps_between(start, end))
 
     def slowest(self, start: float, end: float) -> float:
         """Lowest tempo anywhere between two beat coordinates [beats/s]; exact, not sampled."""
-        low = int(np.floor(start)) - self.first
-        high = int(np.ceil(end)) - self.first
-        gaps = np.diff(self.times)
-        low = min(max(low, 0), len(gaps) - 1)
-        high = min(max(high, low + 1), len(gaps))
-        return float(1.0 / np.max(gaps[low:high]))
+        return 1.0 / max(self._gaps_between(start, end))
+
+    @cached_property
+    def _times(self) -> list[float]:
+        times: list[float] = self.times.tolist()
+        return times
+
+    @cached_property
+    def _gaps(self) -> list[float]:
+        """Seconds from each beat to the next: asked for thousands of times, for a few beats each."""
+        gaps: list[float] = np.diff(self.times).tolist()
+        return gaps
+
+    def _gaps_between(self, start: float, end: float) -> list[float]:
+        """Those of all beats that two beat coordinates touch; at least one."""
+        count = len(self._gaps)
+        low = min(max(floor(start) - self.first, 0), count - 1)
+        high = min(max(ceil(end) - self.first, low + 1), count)
+        return self._gaps[low:high]
 
     def bar_start(self, bar: int) -> int:
         """Beat coordinate at which a bar begins; bars before 1 and after the last are regular."""
@@ -175,7 +202,25 @@ class TempoMap:
 
     def position_of(self, beat: float) -> Position:
         """Bar and beat of a beat coordinate, to 1/960 of a beat."""
-        exact = Fraction(round(beat * 960), 960)
+        return self._known_position(round(beat * 960))[0]
+
+    def position_text(self, beat: float) -> str:
+        """bar.beat of a beat coordinate, as text."""
+        return self._known_position(round(beat * 960))[1]
+
+    @cached_property
+    def _positions(self) -> dict[int, tuple[Position, str]]:
+        """Positions that were asked for, by 960ths of a beat: an edited show asks for the same ones again."""
+        return {}
+
+    def _known_position(self, parts: int) -> tuple[Position, str]:
+        known = self._positions.get(parts)
+        if known is None:
+            found = self._position(Fraction(parts, 960))
+            known = self._positions[parts] = found, str(found)
+        return known
+
+    def _position(self, exact: Fraction) -> Position:
         if exact < 0:
             bar = 1 + exact // self.metre
         else:

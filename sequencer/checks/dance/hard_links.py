@@ -5,6 +5,7 @@ The turning acceleration alone has a limit by the beat, which the tool sets.
 """
 
 from collections.abc import Collection
+from contextlib import suppress
 from dataclasses import dataclass
 from math import pi
 
@@ -16,6 +17,7 @@ from sequencer.checks.dance.proven import Hand, spare_reach
 from sequencer.checks.fault_kinds import PROP_TURNS, PULL, REACH, WICK_SPEED
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import Body, Side
+from sequencer.kept import content_key, recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.props.peaks import Sought, pulling, wick_speed
@@ -28,6 +30,7 @@ from sequencer.timing.position import TOUCH
 from sequencer.units import counted
 
 _MET = 1 + 1e-9  # of a limit: a value that equals it keeps it
+_MOST_LINKS = 20_000  # of which it is kept which limits they break
 _LOOKS = 513  # samples of a link whose bound is too wide
 _SOURCE = "docs/motion.md, section 5; this show's limits"
 
@@ -49,10 +52,11 @@ def links_too_hard(
         if not isinstance(trajectory, Trajectory):
             continue
         spans, reaches = trajectory.spans, spare_reach(show)[Hand(dancer.name, side)]
+        around = _around(show, dancer, side)
         for k, span in enumerate(spans):
             if isinstance(span.law, LinkLaw):
                 way = _Way(show, dancer, side, span.start, span.end, spans[k - 1], spans[k + 1])
-                why = _too_far(dancer.body, reaches[k].least) or way.broken(span.law)
+                why = _too_far(dancer.body, reaches[k].least) or way.known(span.law, around)
                 if why:
                     found.append(way.finding(*why))
         for blend, before, after in zip(trajectory.blends, spans, spans[1:], strict=False):
@@ -61,12 +65,21 @@ def links_too_hard(
             if blend.bridge is None or told:
                 continue
             way = _Way(show, dancer, side, low, high, before, after)
-            if why := way.broken(blend.bridge):
+            if why := way.known(blend.bridge, around):
                 found.append(way.finding(*why))
     return found
 
 
 _Why = tuple[str, Figure]  # what is broken, in words and in numbers
+
+
+def _around(show: Staged, dancer: Dancer, side: Side) -> bytes | None:
+    """A key of all but a link and its tempo that decides which limits it breaks; None if there is none."""
+    limits = show.show.limits
+    most = limits.turns, limits.hand_speed, limits.hand_acceleration, limits.head_speed, limits.pull
+    with suppress(TypeError):
+        return content_key(dancer.props[side], most)
+    return None
 
 
 def _too_far(body: Body, left: Least) -> _Why | None:
@@ -96,6 +109,15 @@ class _Way:
     end: float  # [beats]
     before: Span
     after: Span
+
+    def known(self, law: LinkLaw, around: bytes | None) -> _Why | None:
+        """The same as `broken`: an edit leaves most links as they were, and the same objects."""
+        tempo = self.show.tempo
+        paces = tempo.fastest(self.start, self.end), tempo.slowest(self.start, self.end)
+        key = None if around is None else (id(law), around, paces)
+        # The law is held, so that its id stays its own.
+        _, why = recent("limits broken", key, lambda: (law, self.broken(law)), most=_MOST_LINKS)
+        return why
 
     def broken(self, law: LinkLaw) -> _Why | None:
         """The limit of the show that the way breaks; None if none.

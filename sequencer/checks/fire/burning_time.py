@@ -19,6 +19,7 @@ from sequencer.findings import Figure, Finding
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.handling import HandlingTimes, handling_times, seconds_words
 from sequencer.safety.safety_plan import PLAN_PARTS, refuel_rules, safety_plan
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import clock_text
 
@@ -62,6 +63,7 @@ def burning_time(show: Staged) -> Outcome:
     )
 
 
+@once_per_show
 def cuts_of(show: Staged) -> list[Cut]:
     """Section borders, and the borders of each performer's own blocks, at which a flame may be put out, by time."""
     found: dict[tuple[float, str], Cut] = {}

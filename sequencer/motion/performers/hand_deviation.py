@@ -10,6 +10,7 @@ links and rests have none either: there the hand must steady the prop.
 Source: docs/motion.md, section 6.
 """
 
+from sequencer.kept import recent
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.flown_figures import FlyingHand
 from sequencer.motion.props.prop import Prop
@@ -17,6 +18,7 @@ from sequencer.motion.props.tension import leaves
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
 from sequencer.timing.tempo import TempoMap
 
+_MOST_BLOCKS = 20_000  # whose hand work is kept
 LARGE = 0.40  # [m] of hand work; a block that needs more is flown for its margin
 
 
@@ -47,13 +49,14 @@ def hand_deviations_of(
 
 
 def _size(block: Span, prop: Prop, tempo: TempoMap, hand: FlyingHand | None) -> float:
-    work = leaves(
-        block.law,
-        length=prop.length,
-        tempo=60.0 * tempo.fastest(block.start, block.end),
-        start=block.start - block.origin,
-        end=block.end - block.origin,
-    )
+    pace = 60.0 * tempo.fastest(block.start, block.end)
+
+    def sought() -> tuple[Span, float]:
+        start, end = block.start - block.origin, block.end - block.origin
+        # The span is held, so that its id stays its own.
+        return block, leaves(block.law, length=prop.length, tempo=pace, start=start, end=end)
+
+    _, work = recent("hand work", (id(block), prop.length, pace), sought, most=_MOST_BLOCKS)
     if work <= LARGE or hand is None or not hand.worth_flying(block):
         return work
     flown = hand.figures(block)

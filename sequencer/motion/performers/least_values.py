@@ -12,17 +12,18 @@ Frame: body frame, beats.
 Source: S. A. Piyavskii, USSR Comput. Math. Math. Phys. 12, 1972 (from memory), for the search.
 """
 
-from collections.abc import Callable, Hashable, Iterable, Sequence
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import count, groupby
 from math import isfinite
+from struct import Struct
 from typing import Any, NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.certified import Sample, search
-from sequencer.kept import content_key, kept_each, shelved_each
+from sequencer.kept import content_key, kept_each, recent_each, shelved_each
 from sequencer.motion.laws.composed import ComposedLaw
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
@@ -37,6 +38,8 @@ _SAMPLES = 16_384  # instants computed at a time, to limit memory
 _GRAIN = 2.0**20  # parts of a beat; differences of times on this grid are exact
 _FARTHEST = 2.0**13  # [beats]
 _SAME = 1e-12
+_MOST_STRETCHES = 50_000  # whose results are kept with the objects that they were found for
+_PAIR = Struct("<2d")
 _ENOUGH_CYCLES = 1.5  # asked for: from here on one cycle is searched first
 
 
@@ -58,6 +61,11 @@ class Content(NamedTuple):
     times: Sequence[float] = ()  # [beats]
     rest: Sequence[Any] = ()
     lengths: Sequence[float] = ()  # [beats] that times are added to
+
+    @property
+    def nothing(self) -> bool:
+        """Whether there is nothing that decides it."""
+        return not (self.times or self.rest or self.lengths)
 
 
 def _nothing(_low: float, _high: float) -> Content:
@@ -190,6 +198,20 @@ def _known(each: Sequence[_Stretch]) -> list[Least]:
     for own, *_ in each:
         if id(own) not in fixed:
             fixed[id(own)] = _key(_fixed(own))
+    # An edit leaves most stretches as they were, made of the same objects: these are known by them at once.
+    same = [_same_objects(one, fixed[id(one.quantity)]) for one in each]
+
+    def work(missing: list[int]) -> list[tuple[object, Least]]:
+        some = [each[k] for k in missing]
+        parts = [[_held(own, one.low, one.high) for own in one.trajectories] for one in some]
+        return list(zip(parts, _by_content(some, fixed), strict=True))
+
+    found = recent_each("least values of objects", same, work, most=_MOST_STRETCHES)
+    return [least for _, least in found]
+
+
+def _by_content(each: Sequence[_Stretch], fixed: Mapping[int, bytes | None]) -> list[Least]:
+    """Results of stretches, known by all that decides them, or searched."""
     contents = [_content(one, fixed[id(one.quantity)]) for one in each]
     first: dict[Hashable, int] = {}
     same = [first.setdefault(k if key is None else key, k) for k, key in enumerate(contents)]
@@ -232,6 +254,27 @@ def _whole_content(asked: Asked) -> bytes | None:
 
 def _fixed(quantity: Quantity) -> list[Any]:
     return [quantity.kind, quantity.error, quantity.enough, quantity.whether, quantity.fixed]
+
+
+def _same_objects(stretch: _Stretch, fixed: bytes | None) -> Hashable | None:
+    """A key that a stretch shares with one of the same beats and the same objects; None if there is none."""
+    quantity, trajectories, low, high = stretch
+    if fixed is None or not all(isinstance(each, Trajectory) for each in trajectories):
+        return None
+    around = quantity.content(low, high)
+    own = None if around.nothing else _key(around)
+    if own is None and not around.nothing:
+        return None
+    parts = [_held(each, low, high) for each in trajectories]
+    return fixed, own, _PAIR.pack(low, high), *(tuple(map(id, part)) for part in parts)
+
+
+def _held(trajectory: Any, low: float, high: float) -> tuple[object, ...]:
+    """The objects that decide the states of a trajectory between two beats: held, so that their ids stay their own."""
+    if not isinstance(trajectory, Trajectory):
+        return (trajectory,)
+    spans, blends = trajectory.part(low, high)
+    return *spans, *blends
 
 
 def _content(stretch: _Stretch, fixed: bytes | None) -> bytes | None:

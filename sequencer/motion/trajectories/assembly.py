@@ -9,7 +9,7 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.trajectories.bridges import Bridges, LimitsAt, rest_span
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.stops import STILL, HandStop, opened, stopped
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.trajectory import Span, Trajectory, same_spans
 from sequencer.timing.position import TOUCH
 
 LEAD_IN = 2.0  # [beats] of a link into or out of rest
@@ -90,7 +90,7 @@ def assembled(
     if spans[-1].kind != "rest" or spans[-1].label != "rest":
         spans.append(bridged.to_rest(spans[-1], np.inf))
         spans.append(rest_span(rest, spans[-1].end, spans[-1].end + STILL))
-    return Trajectory(tuple(spans), space)
+    return Trajectory(same_spans(spans), space)
 
 
 def joined(

@@ -73,6 +73,10 @@ class LinkLaw:
 
     def bounds(self) -> Bounds:
         """Proven bounds over its beats: the worst of its parts."""
+        return self._bounds
+
+    @cached_property
+    def _bounds(self) -> Bounds:
         return worst(*(bounds for _, _, bounds in self.parts))
 
     def reach_of(self, body: Body, side: Side) -> float:

@@ -7,6 +7,8 @@ body, with the same grip as for spinning. A prop too long for a hanging arm is h
 even for a raised arm is laid out ahead, its head just above the floor. Frame: body frame [m].
 """
 
+from functools import lru_cache
+
 import numpy as np
 
 from sequencer.geometry.bodies import Body, Side
@@ -23,6 +25,7 @@ AHEAD = 0.06  # fraction of the stature by which the hand hangs in front of the 
 STATURE = 1.755  # [m] at which the hand hangs `BESIDE` outside the upper arm
 
 
+@lru_cache(maxsize=2048)  # the same object again, of which keys and bounds are known
 def rest(side: Side, body: Body, prop: Prop | float) -> ComposedLaw:
     """A prop at rest in its hand, clear of legs, trunk and floor.
 

@@ -8,6 +8,7 @@ not blended. Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
+import struct
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
@@ -65,6 +66,24 @@ class Blend(NamedTuple):
     bridge: LinkLaw | None
 
 
+def same_spans(spans: Sequence[Span]) -> tuple[Span, ...]:
+    """The same spans, each one the object that another trajectory of this process has for it.
+
+    What is known of an object, such as its content key, is found at once: an edit leaves most spans as they were.
+
+    Parameters
+    ----------
+    spans : sequence of Span
+    """
+    # A span holds its law, so that its id stays its own; packed, since 0.0 and -0.0 are equal.
+    keys = [
+        (id(own.law), struct.pack("<3d", own.start, own.end, own.origin), own.kind, own.label)
+        for own in spans
+    ]
+    found = recent_each("spans", keys, lambda some: [spans[k] for k in some], most=MOST_BLENDS)
+    return tuple(found)
+
+
 class TrajectoryPart(NamedTuple):
     """Some spans that follow each other, and the blends between them."""
 
@@ -106,9 +125,17 @@ class Trajectory:
 
     def part(self, start: float, end: float) -> TrajectoryPart:
         """The spans and blends that decide its states between two beats."""
-        low = bisect_left(self.blends, start - TOUCH, key=lambda own: own.boundary + own.half)
-        high = bisect_right(self.blends, end + TOUCH, key=lambda own: own.boundary - own.half)
+        ends, starts = self._blended
+        low, high = bisect_left(ends, start - TOUCH), bisect_right(starts, end + TOUCH)
         return TrajectoryPart(self.spans[low : high + 1], self.blends[low:high])
+
+    @cached_property
+    def _blended(self) -> tuple[list[float], list[float]]:
+        """Beats at which the blends end, and at which they begin."""
+        return (
+            [own.boundary + own.half for own in self.blends],
+            [own.boundary - own.half for own in self.blends],
+        )
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...), blends included.
@@ -119,28 +146,43 @@ class Trajectory:
         """
         beats = np.asarray(beats, dtype=np.float64)
         row = beats.ravel()
-        edges = np.array([span.start for span in self.spans[1:]])
-        index = np.searchsorted(edges, row, side="right")
+        index = np.searchsorted(self._starts, row, side="right")
         parts = np.empty((7, row.size, 3))
         for k in np.unique(index):
             chosen = index == k
             parts[:, chosen] = _columns(self.spans[k].at(row[chosen]))
-        for k, blend in enumerate(self.blends):
+        for k in self._blends_near(row):
+            blend = self.blends[k]
             if not blend.half:
                 continue
             chosen = np.abs(row - blend.boundary) < blend.half
             if np.any(chosen):
-                parts[:, chosen] = _columns(self._blended(k, row[chosen]))
+                parts[:, chosen] = _columns(self._mixed(k, row[chosen]))
         return _motion(parts.reshape(7, *beats.shape, 3))
+
+    @cached_property
+    def _starts(self) -> Floats:
+        """Beats at which the spans after the first begin."""
+        return np.array([span.start for span in self.spans[1:]])
+
+    def _blends_near(self, beats: Floats) -> range:
+        """The blends that may reach some beats."""
+        if not beats.size:
+            return range(0)
+        ends, starts = self._blended
+        low = bisect_left(ends, float(beats.min()))
+        return range(low, bisect_right(starts, float(beats.max())))
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
         """Proven bounds on contiguous pieces that cover [start, end], blends included."""
-        first = bisect_right(self._pieces, start, key=lambda piece: piece[1])
-        last = bisect_left(self._pieces, end, key=lambda piece: piece[0])
-        return tuple(
-            (max(low, start), min(high, end), bounds)
-            for low, high, bounds in self._pieces[first:last]
-        )
+        starts, ends = self._edges
+        some = self._pieces[bisect_right(ends, start) : bisect_left(starts, end)]
+        return tuple((max(low, start), min(high, end), bounds) for low, high, bounds in some)
+
+    @cached_property
+    def _edges(self) -> tuple[list[float], list[float]]:
+        """Beats at which the pieces begin, and at which they end."""
+        return [piece[0] for piece in self._pieces], [piece[1] for piece in self._pieces]
 
     @cached_property
     def _pieces(self) -> tuple[tuple[float, float, Bounds], ...]:
@@ -163,7 +205,7 @@ class Trajectory:
             (pieces[-1][1], np.inf, self.spans[-1].law.bounds()),
         )
 
-    def _blended(self, k: int, beats: Floats) -> Motion:
+    def _mixed(self, k: int, beats: Floats) -> Motion:
         blend = self.blends[k]
         if blend.bridge is not None:
             return blend.bridge.at(beats - (blend.boundary - blend.half))

@@ -5,9 +5,11 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from sequencer import kept
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
-from sequencer.staging.dances import dance_of
+from sequencer.staging import dances
+from sequencer.staging.dances import dance_of, fitted_blocks
 from sequencer.staging.timeline import staged
 from sequencer.timing.tempo import TempoMap
 from tests.songs import even_song
@@ -44,3 +46,34 @@ def test_the_slowest_and_the_fastest_tempo_of_a_block(start, end, tempi):
         assert tempo(QUICKENING) == pytest.approx(tempi)
     steady = TempoMap.steady(100.0, beats=8)
     assert tempo(steady) == pytest.approx((100.0, 100.0))  # another song's is not taken for it
+
+
+def test_the_fits_of_a_step_hold_for_no_other_tempo_torque_book_or_performer(monkeypatch):
+    """One thing changed at a time: what is the same is not fitted again, and what is not is."""
+    show = staged(show_from_document(parse_document(SHOW, "s.yaml")), even_song(8))
+    asked = []
+
+    def counted(blocks, _records, _tempo, _book, *, torque):
+        asked.append(torque)
+        return [replace(block, note=str(len(asked))) for block in blocks]
+
+    monkeypatch.setattr(kept, "_RECENT", {})
+    monkeypatch.setattr(dances, "_fitted_step", counted)
+    stronger = show.show.model_copy(
+        update={"limits": show.show.limits.model_copy(update={"torque": 9.0})}
+    )
+    taller = show.show.model_copy(
+        update={"cast": (show.show.cast[0].model_copy(update={"stature": 1.8}),)}
+    )
+    other = (replace(show.blocks[0], shift=1.0),)
+    cases = [
+        (show.show, show.blocks, show.tempo, show.book),
+        (stronger, show.blocks, show.tempo, show.book),
+        (taller, show.blocks, show.tempo, show.book),
+        (show.show, other, show.tempo, show.book),
+        (show.show, show.blocks, QUICKENING, show.book),
+        (show.show, show.blocks, show.tempo, dict(show.book)),
+    ]
+    for _ in range(2):
+        found = [fitted_blocks(*case)[0].note for case in cases]
+        assert found == [str(k + 1) for k in range(len(cases))]

@@ -3,6 +3,8 @@
 Reference: the same show staged from nothing.
 """
 
+from dataclasses import fields
+
 import numpy as np
 import pytest
 
@@ -55,6 +57,18 @@ EDITS = {  # what is changed, and whose dance the change can touch
     "a phrase of two": (("phrases", "both", 0, "timing"), "split", {"Ash", "Birch"}),
     "a parameter": (("timeline", 1, "with"), {"hand_radius": 0.2}, {"Cedar"}),
     "a shift": (("timeline", 1, "shift"), 1, {"Cedar"}),
+    "a note": (("timeline", 1, "note"), "smile", set()),
+    "a hand": (("timeline", 1, "hands"), "left", {"Cedar"}),
+    "a mirror": (("timeline", 0, "mirror"), ["Birch"], {"Birch"}),
+    "a canon": (("timeline", 0, "canon"), 2, {"Birch"}),
+    "who dances": (("timeline", 2, "who"), "Cedar", {"Birch", "Cedar"}),
+    "a stop": (("timeline", 2), {"who": "Birch", "from": "4.1", "rest": 4}, {"Birch"}),
+    "a hand without a prop": (
+        ("cast", 1),
+        {"name": "Birch", "stature": 1.6, "right": {"tether": 0.5}},
+        {"Birch"},
+    ),
+    "a torque": (("limits",), {"torque": 2}, set()),
     "a burn": (("fire", "lit", 0, "until"), "4.3", {"Ash"}),
     "a fuel": (("fire", "flame"), 0.35, EVERYONE),
     "no fire": (("fire",), None, EVERYONE),
@@ -99,6 +113,36 @@ def test_a_changed_show_is_that_staged_from_nothing(before, name):
             if trajectory is old.trajectories[side]:
                 taken.add(one.name)
     assert taken == EVERYONE - touched
+    for one, two in zip(_every_block(after), _every_block(anew), strict=True):
+        assert _fields(one) == _fields(two)
+
+
+def _every_block(show):
+    return [*show.blocks, *show.stops]
+
+
+def _fields(block):
+    return {each.name: getattr(block, each.name) for each in fields(block)}
+
+
+def test_a_cycle_left_open_follows_the_limits_though_its_step_is_the_same():
+    """Reference: the same show staged from nothing."""
+    text = SHOW.replace("two-beat-weave, cycle: 2,", "three-beat-weave,")
+    first = staged(show_from_document(parse_document(text, "s.yaml")), SONG)
+    after = restaged(first, [(("limits",), {"turns": 1.5})])
+    slow = text + "limits: {turns: 1.5}\n"
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(kept, "_RECENT", {})
+        anew = staged(show_from_document(parse_document(slow, "s.yaml")), SONG)
+    cycles = [[block.cycle for block in show.blocks] for show in (first, after, anew)]
+    assert cycles[1] == cycles[2] != cycles[0]
+
+
+def test_a_changed_step_leaves_the_blocks_of_the_others(before):
+    """The same objects, so that their text and their fits are found again."""
+    after = restaged(before, [(("timeline", 2, "shift"), 1)])
+    same = [one is two for one, two in zip(before.blocks, after.blocks, strict=True)]
+    assert same == [one.path != ("timeline", 2) for one in before.blocks]
 
 
 def test_with_a_pattern_file_nothing_is_taken(before, tmp_path):

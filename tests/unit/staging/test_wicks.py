@@ -10,6 +10,7 @@ from pydantic import ValidationError
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.facts.fuels import fuel
 from sequencer.geometry.bodies import Body
+from sequencer.motion.laws.law import Bounds
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import PROP_KINDS
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -269,3 +270,39 @@ def test_a_flame_that_nobody_states_is_assumed_where_nothing_can_be_computed():
     assert flame_at_rest(prop, burning()) == ASSUMED_FLAME
     assert flame_at_rest(prop, burning(flame="0.3 m")) == 0.3
     assert flame_reach(prop, burning()) > ASSUMED_FLAME
+
+
+class Pieces:
+    """Bounds drawn at random, a quarter of a beat each."""
+
+    def __init__(self, seed):
+        drawn = np.random.default_rng(seed).uniform(0.0, 9.0, (80, 3)).tolist()
+        self.own = [
+            (
+                k / 4, (k + 1) / 4,
+                Bounds(
+                    hand_speed=h, hand_acceleration=0.0, turn_rate=t, turn_acceleration=0.0,
+                    hand_reach=0.0, hand_jerk=0.0, frame_rate=f,
+                ),
+            )
+            for k, (h, t, f) in enumerate(drawn)
+        ]  # fmt: skip
+
+    def pieces(self, start, end):
+        return tuple((max(a, start), min(b, end), each) for a, b, each in self.own if b > start and a < end)  # fmt: skip
+
+
+@pytest.mark.parametrize("seed", range(20))
+def test_the_fastest_wick_is_the_most_of_every_piece_at_its_own_tempo(seed):
+    """Reference: every piece, one by one; to the last digit."""
+    times = np.cumsum(np.random.default_rng(seed).uniform(0.2, 0.9, 24))
+    tempo, course = TempoMap(times), Pieces(seed)
+    for kind in ("poi", "fan", "hoop"):
+        prop = PropRecord(kind=kind).held()
+        lit = ((1.3, 6.0), (8.1, 15.0))
+        each = [
+            prop.fastest(bounds) * tempo.fastest(low, high)
+            for start, end in lit
+            for low, high, bounds in course.pieces(start, end)
+        ]
+        assert fastest_wick(prop, course, lit, tempo) == max(each)

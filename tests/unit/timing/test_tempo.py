@@ -118,6 +118,32 @@ def test_one_beat_is_what_many_are_to_the_last_bit():
         assert np.array_equal(np.array(single).view(np.int64), many.view(np.int64))
 
 
+def test_one_second_is_what_many_are_to_the_last_bit():
+    """Reference: the same seconds in an array; on the beats, just beside them, between and beyond."""
+    drawn = np.random.default_rng(2)
+    times = np.cumsum(drawn.uniform(0.3, 0.7, 40))
+    for first in (-3, 0, 2):
+        tempo = TempoMap(times, first=first)
+        seconds = np.concatenate(
+            [times, np.nextafter(times, -99), np.nextafter(times, 99), drawn.uniform(-9, 50, 200)]
+        )
+        many = tempo.beats_from_seconds(seconds)
+        single = [tempo.beats_from_seconds(second) for second in seconds.tolist()]
+        assert all(one.shape == () and one.dtype == np.float64 for one in single)
+        assert np.array_equal(np.array(single).view(np.int64), many.view(np.int64))
+
+
+def test_a_position_asked_for_again_is_the_same_and_as_text():
+    """Beats that round to one 960th have one position; a map of other bars has positions of its own."""
+    other = TempoMap(UNEVEN.times, first=UNEVEN.first, bars=(0,), metre=3)
+    for beat in (0.0, 1.5, 4.0, 4.0 + 1 / 3, -1.0, 5.0 + 1 / 1920.5):
+        for tempo in (UNEVEN, other, UNEVEN, other):
+            anew = TempoMap(tempo.times, first=tempo.first, bars=tempo.bars, metre=tempo.metre)
+            assert tempo.position_of(beat) == anew.position_of(beat)
+            assert tempo.position_text(beat) == str(anew.position_of(beat))
+    assert UNEVEN.position_text(5.0) != other.position_text(5.0)
+
+
 @pytest.mark.parametrize("beat", [float("nan"), float("inf")])
 def test_one_beat_that_is_no_number_is_refused_as_many_are(beat):
     with pytest.raises(ValueError, match="beats must be finite"):

@@ -1,14 +1,19 @@
 """Links over the show's limits: by the second, in a performer's words, with remedies for what is written there."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
+from sequencer import kept
 from sequencer.checks.dance import hard_links
 from sequencer.checks.dance.joins import CHECK
 from sequencer.motion.trajectories.link_law import LinkLaw
+from sequencer.timing.tempo import TempoMap
 from tests.stopped_show import EXTENSION, stopped_show
 
 SLOW_HAND = "limits: {hand_speed: 1}\n"
+UNEVEN = TempoMap(np.cumsum([0.0, *[0.25] * 8, *[0.5] * 24]))  # twice as fast at first
 WEAVE = "{pattern: two-beat-weave, beats: 8}"
 
 
@@ -147,6 +152,7 @@ def test_a_wick_hardly_over_its_limit_is_told_by_a_number_that_is_over_it_or_not
     monkeypatch, over, told
 ):
     """Over by less than 0.1 % counts as kept, as in a pattern."""
+    monkeypatch.setattr(kept, "_RECENT", {})  # what is known of this link was found without these
     monkeypatch.setattr(hard_links, "_largest", lambda _sought, _law, _most: 15 * over)
     monkeypatch.setattr(hard_links, "pace_breach", lambda *_a, **_k: None)
     _, found = hard(*LINKED, limits="limits: {head_speed: 15, pull: 100}\n")
@@ -165,3 +171,26 @@ def test_a_pattern_that_turns_too_fast_itself_is_to_be_slowed_first():
     assert one.remedies[0].endswith(" more beats: it turns too fast itself")
     assert one.severity == "stop"
     assert one.figures[0].quantity == "turns"
+
+
+def test_what_is_known_of_a_link_holds_for_no_other_limits_prop_or_tempo():
+    """One thing changed at a time, all in one memory: each answer is the one from nothing."""
+    changes = [
+        "", "limits: {hand_speed: 1}\n", "limits: {hand_acceleration: 9}\n", "limits: {turns: 0.4}\n",
+        "limits: {head_speed: 3}\n", "limits: {pull: 1}\n",
+    ]  # fmt: skip
+    shows = [stopped_show(*LINKED, cast=each) for each in changes]
+    shows += [stopped_show(*LINKED, prop="{kind: poi, tether: 0.45, head_mass: 900 g}")]
+    (span,) = (s for s in shows[0].dancers[0].trajectories["right"].spans if s.start == 16.0)
+
+    def ways():
+        for show in shows:
+            for start, end in ((16.0, 18.0), (4.0, 6.0)):
+                own = replace(show, tempo=UNEVEN)
+                way = hard_links._Way(own, own.dancers[0], "right", start, end, span, span)
+                yield way, hard_links._around(own, own.dancers[0], "right")
+
+    for _ in range(2):
+        said = [way.known(span.law, around) for way, around in ways()]
+        assert said == [way.broken(span.law) for way, _ in ways()]
+    assert len(set(map(repr, said))) >= len(changes)

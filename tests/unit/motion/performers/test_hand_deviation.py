@@ -41,6 +41,22 @@ def trajectory(*names, beats=8.0):
     )  # fmt: skip
 
 
+def test_the_margin_of_one_block_is_told_apart_by_tether_and_tempo():
+    """The same objects with another tether, or counted faster, all in one memory."""
+    own = trajectory("extension", "pro-bend-4")
+    found = {}
+    for length in (0.55, 0.7, 0.55):
+        for tempo in (80.0, 120.0, 80.0):
+            margins = hand_deviations_of(own, replace(POI, length=length), TempoMap.steady(tempo))
+            found[length, tempo] = sizes = [each.size for each in margins]
+            anew = [
+                leaves(each.law, length=length, tempo=tempo, start=0.0, end=8.0)
+                for each in own.spans
+            ]
+            assert sizes == anew
+    assert len(set(map(repr, found.values()))) == len(found)
+
+
 @pytest.mark.parametrize(
     ("parameters", "centimetres"),
     [

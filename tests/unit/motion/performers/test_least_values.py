@@ -190,6 +190,34 @@ def test_later_it_is_the_same(answers, name, later):
     assert repr(back) == repr(answers[name])
 
 
+@pytest.mark.parametrize("name", ["reach", "pull", "body", "props"])
+def test_stretches_of_one_block_are_told_apart(name):
+    """They are made of the same objects, and differ in their beats alone: each answer is the one from nothing."""
+    asked = questions()[name][0]
+    asked = asked._replace(quantity=replace(asked.quantity, enough=999.0))  # every value is told
+    (block, *_) = (each for each in asked.trajectories[0].spans if each.kind == "block")
+    marks = np.linspace(block.start + 1.0, block.end - 1.0, 6).tolist()
+    each = [asked._replace(intervals=[one]) for one in pairwise(marks)]
+    with nothing_kept():
+        said = [least_values([one]) for one in each]
+        again = [least_values([one]) for one in each]
+    anew = []
+    for one in each:
+        with nothing_kept():
+            anew.append(least_values([one]))
+    assert repr(said) == repr(again) == repr(anew)
+    assert len(set(map(repr, anew))) == len(each)
+
+
+def test_of_objects_that_are_known_nothing_is_looked_up(monkeypatch):
+    """Only what an edit changed has its content fed to a key."""
+    asked = [one for each in questions().values() for one in each]
+    with nothing_kept():
+        found = [least_values([one]) for one in asked]
+        monkeypatch.setattr(module, "_by_content", lambda _each, _fixed: [])
+        assert repr([least_values([one]) for one in asked]) == repr(found)
+
+
 def test_later_nothing_is_searched_again(monkeypatch, answers):
     with nothing_kept():
         for asked in questions().values():

@@ -219,6 +219,17 @@ def test_the_fastest_wick_by_hand():
     assert POI.fastest(still) == 0.7
 
 
+def test_the_fastest_wick_of_many_bounds_is_that_of_each_to_the_last_digit():
+    drawn = np.random.default_rng(3)
+    many = [
+        bounds(hand_speed=h, turn_rate=t, frame_rate=f if k % 3 else np.inf)
+        for k, (h, t, f) in enumerate(drawn.uniform(0.0, 9.0, (40, 3)).tolist())
+    ]
+    for prop in (POI, STAFF, CLUB, FAN, HOOP):
+        assert prop.fastest_each(many).tolist() == [prop.fastest(each) for each in many]
+    assert POI.fastest_each([]).shape == (0,)
+
+
 def state(n=3):
     """Tethers along y and planes along x but for the second instant: n × d = −z there and z elsewhere."""
     rows = np.zeros((n, 3))

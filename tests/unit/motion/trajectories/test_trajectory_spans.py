@@ -573,3 +573,38 @@ def test_half_a_turn_between_planes_proves_nothing():
     assert roll((X, X), (Y, leant(0.0, 3.0)), (0.0, 0.0), **still) == pytest.approx(9.0)
     assert roll((X, X), (Y, leant(0.0, 3.0)), (0.0, 0.0), turn=0.0, delta=0.1) == pytest.approx(9.0)
     assert roll((X, X), (Y, leant(0.0, 3.0)), (1.0, 1.0), turn=0.0, delta=0.1) == np.inf
+
+
+def test_same_spans_are_the_same_objects_and_others_are_not():
+    """Every part of a span tells it from another: law, place, kind and label; and 0.0 from -0.0."""
+    law, other = Held(), Held()
+    one = Span(start=0.0, end=4.0, law=law, origin=0.0, kind="block", label="a")
+    changes = (
+        {}, {"law": other}, {"start": 1.0}, {"end": 3.0}, {"origin": 1.0}, {"kind": "rest"},
+        {"label": "b"}, {"start": -0.0}, {"origin": -0.0},
+    )  # fmt: skip
+    each = [replace(one, **change) for change in changes]
+    first = module.same_spans(each)
+    assert all(a is b for a, b in zip(first, each, strict=True))
+    again = module.same_spans([replace(one, **change) for change in changes])
+    assert all(a is b for a, b in zip(first, again, strict=True))
+
+
+def test_a_few_moments_are_what_all_together_are():
+    """At, and to the last digit beside, the edges of blends of different widths: only blends near them are looked at."""
+    laws = [Held(number=k, hand=k * Y) for k in range(6)]
+    edges = [0.0, 4.0, 4.2, 4.6, 8.0, 12.0, 13.0]
+    own = Trajectory(
+        tuple(span(low, high, law) for (low, high), law in zip(pairwise(edges), laws, strict=True))
+    )
+    marks = [
+        blend.boundary + side * blend.half for blend in own.blends for side in (-1, -0.5, 0, 1)
+    ]
+    beats = np.sort(
+        np.concatenate([marks, np.nextafter(marks, -99), np.nextafter(marks, 99), [-3.0, 20.0]])
+    )
+    together = own.at(beats)
+    for k, beat in enumerate(beats):
+        for some in (np.array([beat]), np.array(beat)):
+            assert_array_equal(own.at(some).hand.reshape(3), together.hand[k])
+    assert own.at(np.zeros(0)).hand.shape == (0, 3)
