@@ -361,7 +361,7 @@ def _followed(trials: FaultTrials, cause: Cause, broken: Sequence[_Broken]) -> l
                 left -= 1
                 second = trials.confirmed(cause.faults, rung, more)
                 if second is not None and second.clear:
-                    words = f"{rung.words}, and {at_aloud(harm.position or '')} {more.words}"
+                    words = f"{rung.words}, and {at_aloud(harm.position or '', trial.after.tempo.bar_lengths)} {more.words}"
                     return [
                         DanceMend(
                             words=words, steps=(rung, more), after=second.after, of_the_look=each.of_the_look

@@ -331,7 +331,9 @@ class _Search:
         # Pairs that exceed more limits than others need no sampling.
         h, w = np.nonzero(broken == broken.min())
         far, harsh, heavy = far[h], harsh[h, w], self._heavy(sets, ways)[h, w]
-        harsh = harsh + TWISTED * heavy  # what twists too hard comes last of all that are as clear
+        harsh = (
+            harsh + TWISTED * heavy
+        )  # what twists too hard comes last of all that are as clear, the hardest at the end
         ranking = _Ranking(far, harsh, self._coarsely(sets, ways, h, w))
 
         def finely(part: Ints) -> _Best:
@@ -346,15 +348,15 @@ class _Search:
             score=(float(lawful), *best.score[1:]), found=best.found._replace(kept=lawful == 0)
         )
 
-    def _heavy(self, sets: list[Piecewise], ways: _Ways) -> Bools:
-        """Whether the hand would have to twist a rigid prop too hard, by samples, of all pairs, (hands, ways)."""
+    def _heavy(self, sets: list[Piecewise], ways: _Ways) -> Floats:
+        """Twist of the hand on a rigid prop over its limit, by samples, of all pairs, (hands, ways); 0 where it is kept."""
         hands, inertia, carried = (
             sum(len(p.pieces) for p in sets),
             self.space.inertia,
             self.space.carried,
         )
         if not inertia or self.limits.torque == np.inf:  # a line hangs from the hand
-            return np.zeros((hands, len(ways.peak)), dtype=np.bool_)
+            return np.zeros((hands, len(ways.peak)))
         x = np.arange(TWIST_LOOKS, dtype=np.float64) / (TWIST_LOOKS - 1)
         tether, _, bend = moved(ways.frames, *_jets(ways.angles, self.beats, x))
         drive = inertia * bend  # (ways, k, 3)
@@ -363,8 +365,9 @@ class _Search:
             weight = np.array([0.0, 0.0, self.limits.gravity])
             drive = drive + carried * (pull[:, None] + weight)  # (hands, ways, k, 3)
         twist = np.linalg.norm(crossed(np.broadcast_to(tether, drive.shape), drive), axis=-1)
-        over = twist.max(axis=-1) > self.limits.torque * NEARLY_TWISTED
-        return np.broadcast_to(over, (hands, len(ways.peak)))
+        share = twist.max(axis=-1) / self.limits.torque
+        over = np.where(share > NEARLY_TWISTED, share, 0.0)
+        return np.asarray(np.broadcast_to(over, (hands, len(ways.peak))))
 
     def _coarsely(
         self, sets: list[Piecewise], ways: _Ways, h: Ints, w: Ints
@@ -425,7 +428,7 @@ class _Search:
         ranking = _Ranking(far, harsh, gaps, needed=needed, at_first=1)
         k = int(ranking.first(1)[0])
         law = _law(_row(sets, int(h[k])), ways, int(w[k]), self.beats, self.first, self.last)
-        twisted = bool(harsh[k] >= TWISTED)
+        twisted = bool(harsh[k] >= TWISTED / 2)
         return _Best(
             score=(0.0, float(ranking.short[k]), float(ranking.hard[k])),
             found=FoundLink(

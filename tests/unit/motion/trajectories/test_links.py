@@ -801,6 +801,10 @@ def test_a_pair_that_twists_the_hand_too_hard_gives_way_to_one_that_does_not():
         assert found.clean == (not found.twisted)
         if not found.twisted:
             assert twists(own, found.law).max() <= torque
+        elif (
+            found.gap > 0.1
+        ):  # clear, as some other may not be: then one that twists about as little as any
+            assert twists(own, found.law).max() <= 1.02 * min(most.values())
 
 
 def test_a_line_is_never_too_heavy_and_nothing_is_without_a_limit():
