@@ -126,7 +126,9 @@ class Report:
     blank_codes: frozenset[str] = frozenset()  # codes of findings on what nobody stated
     danced: Danced | None = None  # results of the simulation, if requested
     part: str = ""  # if only a part of the show was looked at: which, in words
-    bars: BarLengths = field(default_factory=BarLengths)  # of the song, for counting positions aloud
+    bars: BarLengths = field(
+        default_factory=BarLengths
+    )  # of the song, for counting positions aloud
 
     @property
     def ok(self) -> bool:

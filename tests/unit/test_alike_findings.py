@@ -30,7 +30,9 @@ def test_what_comes_back_is_one_and_says_where():
     (group,) = by_cause([ELI, *again])
     assert as_one(group, FOURS).message == f"{ELI.message} (again at 33.1 and 41.1)"
     late = replace(again[0], position="33.1+1/16")
-    assert as_one([ELI, late, again[1]]).message.endswith("(again just after 33.1 and at 41.1)")
+    assert as_one([ELI, late, again[1]], FOURS).message.endswith(
+        "(again just after 33.1 and at 41.1)"
+    )
 
 
 def test_names_in_a_message_do_not_part_them():
