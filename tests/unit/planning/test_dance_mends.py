@@ -28,6 +28,7 @@ cast:
 """
 SOLO = "  - {name: Isa, stature: 1.7 m, prop: {tether: 0.45 m}}\n"
 BOTH = SOLO + "  - {name: Ash, stature: 1.75 m, prop: {tether: 0.45 m}}\n"
+STAFF = "  - {name: Isa, stature: 1.8 m, right: {kind: staff, length: 1.3 m, mass: 750 g}}\n"
 WALKS = """\
 formations:
   near: {spots: {Isa: {at: [-4, 4]}, Ash: {at: [4, 4]}}}
@@ -44,6 +45,13 @@ TRIED = {
     "link": (
         SOLO,
         "  - {from: 2.1, pattern: windmill, beats: 7}\n  - {link: true, beats: 0.5}\n  - {pattern: extension-with-antispin, beats: 8}\n",
+        "link-too-hard",
+        "give the link ",
+    ),
+    "twist": (
+        STAFF,
+        "  - {from: 2.1, pattern: extension, cycle: 1.5, beats: 14}\n  - {link: true, beats: 1}\n"
+        "  - {pattern: wheel-spin, cycle: 1.5, beats: 8}\n",
         "link-too-hard",
         "give the link ",
     ),

@@ -10,7 +10,7 @@ from sequencer.motion.props.peaks import Sought, peak_beyond
 from sequencer.motion.props.prop import Prop
 
 POI = Prop(length=0.5, mass=0.2, wick_radius=0.05)
-STEEP = 2e5  # [1/beat] slope of a spike, as high as one at its top
+STEEP = 1.00001e5  # [1/beat] slope of the spike, and a little for the sway
 
 
 def bounds(slope, coarse):
