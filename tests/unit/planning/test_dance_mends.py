@@ -50,8 +50,7 @@ TRIED = {
     ),
     "twist": (
         STAFF,
-        "  - {from: 2.1, pattern: extension, cycle: 1.5, beats: 14}\n  - {link: true, beats: 1}\n"
-        "  - {pattern: wheel-spin, cycle: 1.5, beats: 8}\n",
+        "  - {from: 2.1, pattern: extension, cycle: 1.5, beats: 14}\n  - {link: true, beats: 1}\n  - {pattern: wheel-spin, cycle: 1.5, beats: 8}\n",
         "link-too-hard",
         "give the link ",
     ),
@@ -291,6 +290,28 @@ def test_where_many_values_break_a_join_only_one_in_three_is_tried_on(monkeypatc
     else:
         assert looked[6:9] == [9, 12, 15]  # then back from 15 to where it is no longer clear
         assert set(looked[9:]) == {12, 13, 14} - {12}
+
+
+def test_values_that_break_a_join_count_only_in_a_row(monkeypatch):
+    show = SimpleNamespace(tempo=TempoMap.steady(120.0))
+    cause = SimpleNamespace(faults=("a fault",), place=FaultPlace(who="Isa"))
+    ladder = Ladder(name="x", rungs=rungs(*range(1, 21)), most=20, step=1.0, now=0.0)
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
+    tried = []
+    join, hit = (
+        SimpleNamespace(code=code, position="3.1") for code in ("needs-a-link", "self-hit")
+    )
+
+    def of(_faults, *steps):
+        tried.append(steps[-1].value)
+        harm = (hit,) if tried[-1] % 5 == 0 else (join,)
+        return SimpleNamespace(after=show, cleared=True, harm=harm, clear=False)
+
+    trials = stand_in((), ())
+    trials.of = of
+    monkeypatch.setattr(dance_mends, "_followed", lambda *_: [])
+    assert sought(trials, cause, ranged=False).mends == ()
+    assert tried == list(range(1, 21))
 
 
 def test_where_one_kind_has_helped_the_others_are_tried_less(monkeypatch):

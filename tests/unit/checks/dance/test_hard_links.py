@@ -1,10 +1,13 @@
 """Links over the show's limits: by the second, in a performer's words, with remedies for what is written there."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
 from sequencer.checks.dance.joins import CHECK
 from sequencer.motion.trajectories.link_law import LinkLaw
+from sequencer.timing.tempo import TempoMap
 from tests.stopped_show import EXTENSION, stopped_show
 
 SLOW_HAND = "limits: {hand_speed: 1}\n"
@@ -213,3 +216,24 @@ def test_a_pattern_that_turns_too_fast_itself_is_to_be_slowed_first():
     assert one.remedies[0].endswith(" more beats: it turns too fast itself")
     assert one.severity == "stop"
     assert one.figures[0].quantity == "turns"
+
+
+def test_a_link_of_a_song_that_sways_is_judged_at_its_fastest():
+    """Every other beat a tenth shorter: the wick is as much faster as the quickest beat within the link."""
+    show, _ = hard(*LINKED, limits="limits: {head_speed: 3}\n")
+    count = np.arange(len(show.tempo.times))
+    times = 0.5 * count - 0.05 * ((count + 1) // 2)
+    swaying = replace(show, tempo=TempoMap(times, bars=show.tempo.bars, metre=show.tempo.metre))
+    pace = swaying.tempo.fastest(16.0, 18.0)
+    assert pace > 1.05 * swaying.tempo.slowest(16.0, 18.0)
+    even, swung = (
+        next(
+            f
+            for f in CHECK.outcome(each).findings
+            if "a wick would move too fast" in f.message
+            and f.position == "5.1"
+            and f.hands == ("right",)
+        )
+        for each in (show, swaying)
+    )
+    assert swung.figures[0].value == pytest.approx(even.figures[0].value * pace / 2, rel=2e-3)
