@@ -5,7 +5,7 @@ become findings: at most one of each kind for a block and hand. A tether that co
 (a stall) always goes slack and is only noted.
 """
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import inf, isfinite, pi
 
@@ -396,7 +396,9 @@ def _reach(case: _Case, side: Side, reaches: Sequence[SpanLeast]) -> list[Findin
 def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Finding]:
     body, prop = case.dancer.body, case.dancer.props[side]
     found = []
-    near: dict[str, Finding] = {}  # the nearest pass of each pattern, reported once
+    near: dict[
+        str, Finding
+    ] = {}  # the nearest pass of each pattern and of each link, reported once
     nearest: dict[str, float] = {}
     for span, gap in gaps:
         part = body.capsules[gap.label].name if gap.label >= 0 else "body"
@@ -415,16 +417,16 @@ def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Findin
             )  # fmt: skip
         elif (
             span.kind != "rest"
-            and gap.value < min(case.limits.own_body_near, nearest.get(span.label, 1.0))
+            and gap.value < min(case.limits.own_body_near, nearest.get(_way_of(span), 1.0))
             and bool(case.dancer.is_lit(np.array(gap.beat)))
         ):
-            nearest[span.label] = gap.value
+            nearest[_way_of(span)] = gap.value
             speed = _head_speed(case, span, prop.length, gap.beat)
             touches = gap.value < CONTACT
             grave = touches or speed < SLOW_PASS
             how = "brushes past," if touches else "passes" if speed >= SLOW_PASS else "lingers"
             danger = f" at {speed:.1f} m/s; hair or clothing can catch fire" if grave else ""
-            near[span.label] = case.finding(
+            near[_way_of(span)] = case.finding(
                 "flame-near-body", "warn" if grave else "note", span,
                 f"{span.label}, {side} hand: the burning wick {how} {length_words(max(gap.value, 0))} "
                 f"from the {part}{danger}",
@@ -434,7 +436,23 @@ def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Findin
                 at=gap.beat, hands=(side,),
                 figures=(_figure(BODY_GAP, gap.value, case.limits.own_body_near, "m", least=True),),
             )  # fmt: skip
-    return found + list(near.values())
+    return found + _told_once(near)
+
+
+def _way_of(span: Span) -> str:
+    """The pattern of a block; of a link itself, as each leads another way."""
+    return span.label if span.kind == "block" else f"{span.label} from {span.start}"
+
+
+def _told_once(near: Mapping[str, Finding]) -> list[Finding]:
+    """Passes near the body, of those in links that are only noted the nearest."""
+    notes = [
+        each
+        for each in near.values()
+        if each.severity == "note" and each.message.startswith("link,")
+    ]
+    least = min(notes, key=lambda each: each.figures[0].value, default=None)
+    return [each for each in near.values() if each is least or each not in notes]
 
 
 def _head_speed(case: _Case, span: Span, length: float, beat: float) -> float:
