@@ -8,11 +8,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from sequencer.findings import Figure, Finding
-from sequencer.units import at_aloud, length_words
+from sequencer.units import BarLengths, at_aloud, length_words
 
 _NUMBER = re.compile(r"[-−]?\d+(?:[.:+/]\d+)*")
 # How units.aloud counts; "at" goes before every number, for "just after" has none.
-_COUNTED = re.compile(r"\b(?:at )?(?:just after |(?:about )?the and of |the end of )?(?=[-−]?\d)")
+_COUNTED = re.compile(r"\b(?:at )?(?:just (?:after|before) |(?:about )?the and of )?(?=[-−]?\d)")
 _HANDS = re.compile(r"\b(?:left|right|both) hands?\b")
 _SAID = {"1/s": "times a second", "beats/min": "beats a minute"}  # units in words
 _AS_EXCESS = {"hand from shoulder"}  # messages tell by how much it is too far
@@ -38,24 +38,26 @@ def by_cause(findings: Iterable[Finding]) -> list[list[Finding]]:
     return list(groups.values())
 
 
-def as_one(group: Sequence[Finding]) -> Finding:
+def as_one(group: Sequence[Finding], bars: BarLengths) -> Finding:
     """Findings of one cause as one: the first, about all whom they are about.
 
     Parameters
     ----------
     group : sequence of Finding
         At least one.
+    bars : BarLengths
+        Of the song.
     """
     first = group[0]
     who = tuple(dict.fromkeys(name for each in group for name in each.who))
-    more = "" if len(group) == 1 else f" ({alike_words(group)})"
+    more = "" if len(group) == 1 else f" ({alike_words(group, bars)})"
     return replace(first, who=who, message=first.message + more)
 
 
-def alike_words(group: Sequence[Finding]) -> str:
+def alike_words(group: Sequence[Finding], bars: BarLengths) -> str:
     """Whom a group's message is about, and of which others the same is true, in words."""
     first = group[0]
-    places = list(dict.fromkeys(at_aloud(each.position or "") for each in group))
+    places = list(dict.fromkeys(at_aloud(each.position or "", bars) for each in group))
     names = list(dict.fromkeys(each.who[0] for each in group))
     told = []
     if len(names) > 1:

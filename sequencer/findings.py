@@ -2,11 +2,11 @@
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass, fields
+from dataclasses import asdict, dataclass, field, fields
 from math import nan
 from typing import TYPE_CHECKING, Any, Literal, TypeAlias, TypeVar
 
-from sequencer.units import counted
+from sequencer.units import BarLengths, counted
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -126,6 +126,9 @@ class Report:
     blank_codes: frozenset[str] = frozenset()  # codes of findings on what nobody stated
     danced: Danced | None = None  # results of the simulation, if requested
     part: str = ""  # if only a part of the show was looked at: which, in words
+    bars: BarLengths = field(
+        default_factory=BarLengths
+    )  # of the song, for counting positions aloud
 
     @property
     def ok(self) -> bool:

@@ -9,9 +9,10 @@ Source of the factors: international yard and pound agreement of 1959 (exact); N
 
 import math
 import re
+from dataclasses import dataclass
 from fractions import Fraction
 
-_POSITION = re.compile(r"(-?\d+\.\d+)(?:\+(\d+/\d+|\.\d+))?")  # bar.beat, and a part of a beat
+_POSITION = re.compile(r"(-?\d+)\.(\d+)(?:\+(\d+/\d+|\.\d+))?")  # bar.beat, and a part of a beat
 _SPACES = " \u00a0\u2009\u202f"  # plain, no-break, thin, narrow no-break
 _DIGITS = rf"\d(?:[\d.,{_SPACES}]*[\d.,])?|[.,]\d+"
 _NUMBER = re.compile(rf"^\s*([-+]?)({_DIGITS})([eE][-+]?\d+)?\s*([^\d\s].*?)?\s*$")
@@ -177,42 +178,60 @@ def example(units: dict[str, float]) -> str:
     return f"'1.5 {next(iter(units))}'"
 
 
-def aloud(position: str, before: str = "") -> str:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BarLengths:
+    """How many beats each bar has: which count comes after the last of a bar."""
+
+    metre: int = 4
+    others: tuple[tuple[int, int], ...] = ()  # bars of another number of beats, and that number
+
+    def beats(self, bar: int) -> int:
+        """Beats of a bar."""
+        return dict(self.others).get(bar, self.metre)
+
+
+def aloud(position: str, bars: BarLengths, before: str = "") -> str:
     """A bar.beat as it can be counted aloud: to the half beat, which is the "and" of its count.
 
     Parameters
     ----------
     position : str
         As positions are written (`25.2+1/2`); whatever else stays as it is.
+    bars : BarLengths
+        Of the song.
     before : str
         What stands before the number, as in "just after bar 25.2".
 
     Returns
     -------
     said : str
-        `25.2`, `the and of 25.2`; `just after 25.2` within a quarter of a beat, `about the and of 25.2` beside the "and", `the end
-        of 25.2` in the last quarter.
+        `25.2`, `the and of 25.2`; `just after 25.2` within a quarter of a beat, `about the and of 25.2` beside the "and", `just
+        before 25.3` in the last quarter.
     """
     match = _POSITION.fullmatch(position)
     if match is None:
         return f"{before}{position}"
-    count, rest = f"{before}{match[1]}", Fraction(match[2] or 0)
+    bar, beat, rest = int(match[1]), int(match[2]), Fraction(match[3] or 0)
+    count = f"{before}{match[1]}.{match[2]}"
     if rest < Fraction(1, 4):
         return f"just after {count}" if rest else count
     if rest > Fraction(3, 4):
-        return f"the end of {count}"
+        after = f"{bar}.{beat + 1}" if beat < bars.beats(bar) else f"{bar + 1}.1"
+        return f"just before {before}{after}"
     return f"the and of {count}" if rest == Fraction(1, 2) else f"about the and of {count}"
 
 
-def at_aloud(position: str) -> str:
+def at_aloud(position: str, bars: BarLengths) -> str:
     """When something is, counted aloud: `at 25.2`, `at the and of 25.2`, but `just after 25.2`.
 
     Parameters
     ----------
     position : str
         As positions are written (`25.2+1/2`).
+    bars : BarLengths
+        Of the song.
     """
-    said = aloud(position)
+    said = aloud(position, bars)
     return said if said.startswith("just") else f"at {said}"
 
 

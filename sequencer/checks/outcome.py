@@ -87,11 +87,11 @@ class BeatClock:
 
     def aloud(self, beat: float) -> str:
         """Bar.beat as it can be counted, for sentences."""
-        return aloud(self.position(beat))
+        return aloud(self.position(beat), self.tempo.bar_lengths)
 
     def at_aloud(self, beat: float) -> str:
         """When something is, as it can be counted: `at 25.2`, `just after 25.2`."""
-        return at_aloud(self.position(beat))
+        return at_aloud(self.position(beat), self.tempo.bar_lengths)
 
     def _moment(self, beat: float) -> tuple[float, str]:
         def work() -> tuple[float, str, TempoMap]:

@@ -234,6 +234,7 @@ def reported(show: Staged, outcome: Outcome, danced: Danced | None = None) -> Re
         blank_codes=blank_codes(),
         danced=danced,
         part=part_words(show),
+        bars=show.tempo.bar_lengths,
     )
 
 

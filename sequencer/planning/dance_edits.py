@@ -4,6 +4,7 @@ Whatever is offered is tried on the show first.
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import get_args
 
 from sequencer.checks.fault_kinds import (
@@ -96,7 +97,10 @@ def _kinds(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder | None
         yield narrower(show, block)
         yield _other_hands(block)
         yield tether
-        yield from paces
+        # How far a hand reaches hardly depends on the pace: that is for where nothing else helps.
+        yield from (
+            replace(each, last=True) if fault.code == BEYOND_REACH else each for each in paces
+        )
     yield from blind
     yield with_shift(block, paces[0])
     yield with_pace(left_out(show, block), paces[0])

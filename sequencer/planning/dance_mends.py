@@ -3,7 +3,7 @@
 Faults of one cause are mended together: the same step of the show file, whoever dances it and however often.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from sequencer.checks.fault_kinds import (
@@ -31,6 +31,8 @@ from sequencer.units import at_aloud
 OFFERED = 2  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
 _NEXT = 3  # values from the first that may do, before farther ones are tried
+_LEFT_OUT = 2  # of three
+_IN_A_ROW = 6  # values after which a join beside the block fails, before one in three is tried
 _AFTER_A_MEND = 3  # trials of each kind once another kind has helped
 _FOLLOWED = 3  # changes that break a join, which are tried with a mend of that join
 _FOLLOWING = 12  # trials of each
@@ -238,12 +240,19 @@ def _on(
     ranged: bool,
 ) -> DanceMend | None:
     """The smallest clear rung of a ladder, with the range that is clear beside it."""
-    for rung in _hopeful(trials, cause, ladder, most):
+    row: list[DanceEdit] = []  # in a row, after which nothing but a join beside the block fails
+    fine = ladder.now is not None  # what is clear is then sought on to the value that changes least
+    for rung in _hopeful(
+        trials, cause, ladder, most, sparsely=lambda: fine and len(row) >= _IN_A_ROW
+    ):
         trial = trials.of(cause.faults, rung)
         if trial is None:
             continue
         if trial.cleared and trial.harm and all(each.code in OF_JOINS for each in trial.harm):
             broken.append(_Broken(rung=rung, trial=trial, of_the_look=ladder.of_the_look))
+            row.append(rung)
+        else:
+            row.clear()
         if not trial.clear:
             continue
         trial = trials.confirmed(cause.faults, rung)
@@ -259,10 +268,18 @@ def _on(
     return None
 
 
-def _hopeful(trials: FaultTrials, cause: Cause, ladder: Ladder, most: int) -> Iterator[DanceEdit]:
+def _hopeful(
+    trials: FaultTrials,
+    cause: Cause,
+    ladder: Ladder,
+    most: int,
+    *,
+    sparsely: Callable[[], bool] = lambda: False,
+) -> Iterator[DanceEdit]:
     """The rungs to be tried, smallest first, without those of which a first look shows that the fault stays.
 
-    On the way to where the pattern fits by itself, the first that may do is sought by halves.
+    On the way to where the pattern fits by itself, the first that may do is sought by halves. While `sparsely` says so, two
+    of three are left out; what is clear beside one that is will be found from there.
     """
     rungs = list(ladder.rungs)
     if _seen_alone(cause) is not None and ladder.approach:
@@ -276,7 +293,12 @@ def _hopeful(trials: FaultTrials, cause: Cause, ladder: Ladder, most: int) -> It
         first = ladder.approach[low : low + _NEXT]
         seen = {id(rung) for rung in (*ladder.approach[:low], *first)}
         rungs = [*first, *(own for own in rungs if id(own) not in seen)]
+    left = 0
     for rung in rungs[:most]:
+        if sparsely() and left < _LEFT_OUT:
+            left += 1
+            continue
+        left = 0
         if not _stays(trials, cause, rung):
             yield rung
 
@@ -361,7 +383,7 @@ def _followed(trials: FaultTrials, cause: Cause, broken: Sequence[_Broken]) -> l
                 left -= 1
                 second = trials.confirmed(cause.faults, rung, more)
                 if second is not None and second.clear:
-                    words = f"{rung.words}, and {at_aloud(harm.position or '')} {more.words}"
+                    words = f"{rung.words}, and {at_aloud(harm.position or '', trial.after.tempo.bar_lengths)} {more.words}"
                     return [
                         DanceMend(
                             words=words, steps=(rung, more), after=second.after, of_the_look=each.of_the_look

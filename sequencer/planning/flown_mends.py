@@ -97,8 +97,11 @@ def mends_as_flown(
                 continue  # the change does not fit the rest of the show
             flown += 1
             if floor_harm(before, after):
+                continue  # nor may the show as drawn, which `check` alone tells of, become worse
+            moved = flown_show(after).staged
+            if floor_harm(_baseline_as_flown(show), moved):
                 continue
-            now = too_close(flown_show(after).staged)
+            now = too_close(moved)
             if any(_beside(conflict, one) for one in now) or any(unlike(bad, now)):
                 continue
             if not harms_as_flown(show, after):
@@ -120,6 +123,12 @@ def harms_as_flown(before: Staged, after: Staged) -> bool:
         return True
     met = _touches(before)
     return any(not any(_as_near(was, now) for was in met) for now in _touches(after))
+
+
+@once_per_show
+def _baseline_as_flown(show: Staged) -> Baseline:
+    """The faults of a show as flown, among them what comes near scenery and audience, and what is let go."""
+    return baseline(flown_show(show).staged)
 
 
 @once_per_show

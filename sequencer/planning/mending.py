@@ -156,7 +156,9 @@ def _first_mend(
     for cause in waiting:
         stop_if_unwanted()
         fault = cause.faults[0]
-        where = f"{named(cause.faults)}, {aloud(fault.position or '')}"
+        where = (
+            f"{named(cause.faults)}, {aloud(fault.position or '', draft.show.tempo.bar_lengths)}"
+        )
         answer = sought(trials, cause, most=1, look=True, ranged=False)
         if answer.mends and not answer.mends[0].of_the_look:
             mend = answer.mends[0]

@@ -18,7 +18,7 @@ from sequencer.planning.space_mends import words_for
 from sequencer.planning.trials import FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
-from sequencer.units import at_aloud
+from sequencer.units import BarLengths, at_aloud
 
 MOST_CAUSES = 12  # for which mends are sought; the others wait
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
@@ -118,10 +118,10 @@ def dance_words(
         stop_if_unwanted()
         told: tuple[str, ...]
         if (before := follows_from(cause, known)) is not None:
-            told = (f"mend {_named(before)} first; that clears this too",)
+            told = (f"mend {_named(before, show.tempo.bar_lengths)} first; that clears this too",)
         elif (beside := _next_to(cause, known)) is not None:
             told = (
-                f"mend {_named(beside)} first, then check again: what leads there changes with it",
+                f"mend {_named(beside, show.tempo.bar_lengths)} first, then check again: what leads there changes with it",
             )
         elif asked == MOST_CAUSES:
             told = (LATER,)
@@ -134,9 +134,9 @@ def dance_words(
     return words
 
 
-def _named(known: _Known) -> str:
+def _named(known: _Known, bars: BarLengths) -> str:
     fault = known.cause.faults[0]
-    return f"the {FAULT_NAMES[fault.code]} {at_aloud(fault.position or '')}"
+    return f"the {FAULT_NAMES[fault.code]} {at_aloud(fault.position or '', bars)}"
 
 
 def _besides(fault: Finding) -> tuple[str, ...]:

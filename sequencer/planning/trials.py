@@ -351,7 +351,8 @@ def of_one_worst(old: Finding, each: Finding) -> bool:
     """
     if each.code not in WORST_ONLY:
         return False
-    return each.code != NEAR_FLAME or _pattern(old) == _pattern(each)
+    # each link is told by itself
+    return each.code != NEAR_FLAME or _pattern(old) == _pattern(each) != "link"
 
 
 def _pattern(fault: Finding) -> str:

@@ -363,7 +363,7 @@ def _flights(show: Staged, plan: LandingPlan) -> list[ComplianceRow]:
     who, best = plan.farthest
     source = "flight without air drag, from the motion of every lit head: mechanics; bounces and rolls left out"
     if not plan.proven:
-        source += "; sampled with a margin, not proven, for fans and hoops in links"
+        source += "; sampled with a margin, not proven, for fans and hoops where patterns blend"
     first = moment(show.seconds(best.beat))
     rows = [
         ComplianceRow(

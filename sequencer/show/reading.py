@@ -149,12 +149,12 @@ def _known(value: Any, old: Any, record: Any) -> Any:
 
 
 def nearest(word: str, known: Sequence[str]) -> str:
-    """A hint with the closest known words, or a list of all of them."""
+    """Help with the closest known words, or with all of them."""
     close = difflib.get_close_matches(word, known, n=3, cutoff=0.6)
     if close:
         return "did you mean " + " or ".join(f"'{other}'" for other in close) + "?"
     shown = ", ".join(known[:12]) + (", …" if len(known) > 12 else "")
-    return f"known names: {shown}" if known else "nothing is defined here"
+    return f"write one of: {shown}" if known else "nothing is defined here"
 
 
 def _collected(faults: list[InputError]) -> InputError:

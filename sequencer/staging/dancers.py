@@ -189,6 +189,7 @@ def link_limits(limits: Limits, tempo: TempoMap, start: float, end: float) -> Li
         hand_speed=limits.hand_speed,
         hand_acceleration=limits.hand_acceleration,
         turns=limits.turns,
+        torque=limits.torque,
     )
     return pace.at(tempo.fastest(start, end))
 

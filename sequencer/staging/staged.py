@@ -169,11 +169,11 @@ class Staged:
 
     def aloud(self, beat: float) -> str:
         """bar.beat of a beat coordinate as it can be counted, for sentences."""
-        return aloud(self.position(beat))
+        return aloud(self.position(beat), self.tempo.bar_lengths)
 
     def at_aloud(self, beat: float) -> str:
         """When something is, as it can be counted: `at 25.2`, `just after 25.2`."""
-        return at_aloud(self.position(beat))
+        return at_aloud(self.position(beat), self.tempo.bar_lengths)
 
     @property
     def span(self) -> tuple[float, float]:

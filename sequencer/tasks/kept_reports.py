@@ -17,6 +17,7 @@ from sequencer.digests import sha256_of_file
 from sequencer.findings import Clearance, Finding, Report, restored_row
 from sequencer.listening import cache as song_cache
 from sequencer.show.file_text import file_text
+from sequencer.units import BarLengths
 
 if TYPE_CHECKING:
     from sequencer.show.model import Show
@@ -143,6 +144,7 @@ def report_record(report: Report) -> dict[str, Any]:
         "conditions": sorted(report.conditions),
         "fuel_codes": sorted(report.fuel_codes),
         "blank_codes": sorted(report.blank_codes),
+        "bars": [report.bars.metre, report.bars.others],
     }
 
 
@@ -163,4 +165,7 @@ def report_from_record(record: dict[str, Any]) -> Report:
         conditions=frozenset(record["conditions"]),
         fuel_codes=frozenset(record["fuel_codes"]),
         blank_codes=frozenset(record["blank_codes"]),
+        bars=BarLengths(
+            metre=record["bars"][0], others=tuple((bar, beats) for bar, beats in record["bars"][1])
+        ),
     )

@@ -17,7 +17,7 @@ from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, as_floats
 from sequencer.timing.position import Position
-from sequencer.units import counted
+from sequencer.units import BarLengths, counted
 
 
 @dataclass(frozen=True, eq=False)
@@ -182,6 +182,13 @@ class TempoMap:
         if bar <= len(self.bars):
             return self.bars[bar - 1]
         return self.bars[-1] + (bar - len(self.bars)) * self.metre
+
+    @property
+    def bar_lengths(self) -> BarLengths:
+        """Beats of every bar, for counting aloud."""
+        lengths = np.diff(self.bars).tolist()
+        others = tuple((k, own) for k, own in enumerate(lengths, 1) if own != self.metre)
+        return BarLengths(metre=self.metre, others=others)
 
     def bar_length(self, bar: int) -> int:
         """Beats in a bar."""

@@ -10,6 +10,8 @@ import pytest
 
 from sequencer import units
 
+FOURS = units.BarLengths()
+
 
 @pytest.mark.parametrize(
     ("text", "table", "default", "value"),
@@ -149,18 +151,34 @@ def test_rounding_to_one_side(value, decimals, down, up):
     [
         ("25.2", "25.2"), ("25.2+1/2", "the and of 25.2"), ("25.2+5/16", "about the and of 25.2"),
         ("25.2+1/4", "about the and of 25.2"), ("25.2+3/4", "about the and of 25.2"), ("25.2+3/16", "just after 25.2"),
-        ("25.2+13/16", "the end of 25.2"), ("-1.4+.001", "just after -1.4"), ("whole show", "whole show"), ("", ""),
+        ("25.2+13/16", "just before 25.3"), ("25.4+15/16", "just before 26.1"), ("0.4+.9", "just before 1.1"),
+        ("-1.3+.9", "just before -1.4"), ("-1.4+.001", "just after -1.4"), ("whole show", "whole show"), ("", ""),
     ],
 )  # fmt: skip
 def test_a_position_is_told_as_it_can_be_counted(position, said):
-    assert units.aloud(position) == said
+    assert units.aloud(position, FOURS) == said
+
+
+@pytest.mark.parametrize(
+    ("position", "said"),
+    [
+        ("7.3+7/8", "just before 8.1"),
+        ("8.3+7/8", "just before 8.4"),
+        ("8.5+7/8", "just before 9.1"),
+    ],
+)
+def test_the_count_after_the_last_of_a_bar_is_one_of_the_next(position, said):
+    """A waltz with one bar of five."""
+    waltz = units.BarLengths(metre=3, others=((8, 5),))
+    assert units.aloud(position, waltz) == said
+    assert units.aloud(position, waltz, "bar ") == said.replace("before ", "before bar ")
 
 
 def test_when_something_is_takes_at_only_where_it_is_said():
-    told = [units.at_aloud(each) for each in ("25.2", "25.2+1/2", "25.2+5/16", "25.2+1/16")]
+    told = [units.at_aloud(each, FOURS) for each in ("25.2", "25.2+1/2", "25.2+5/16", "25.2+1/16")]
     assert told == ["at 25.2", "at the and of 25.2", "at about the and of 25.2", "just after 25.2"]
 
 
 def test_what_stands_before_a_position_stands_before_its_number():
-    assert units.aloud("25.2+1/16", "bar ") == "just after bar 25.2"
-    assert units.aloud("25.2", "bar ") == "bar 25.2"
+    assert units.aloud("25.2+1/16", FOURS, "bar ") == "just after bar 25.2"
+    assert units.aloud("25.2", FOURS, "bar ") == "bar 25.2"

@@ -5,7 +5,7 @@ become findings: at most one of each kind for a block and hand. A tether that co
 (a stall) always goes slack and is only noted.
 """
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import inf, isfinite, pi
 
@@ -65,7 +65,7 @@ _SOURCE = "docs/motion.md, section 6"
 _NOT_CHECKED = (
     "Clearance from the performer's own body covers trunk, head and legs, not arms, hair or clothing.",
     "Slack is checked in blocks only; on links and at rest the hand must steady the prop.",
-    "Slack and forces leave out the acceleration of walking; pull and the speed of wicks on links are sampled, not proven.",
+    "Slack and forces leave out the acceleration of walking.",
 )
 # [m/s] a wick slower than this stays for 0.2 s within 10 cm of what it passes, in which a flame of 100 kW/m²
 # (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
@@ -78,7 +78,7 @@ SOFT_WAYS = (
 )
 RIGID = (
     "Whether a hand can turn a rigid prop this way without changing grip was not checked.",
-    "The twist that turns a flat prop about its own axis was not checked, nor any twist of the hand on links.",
+    "The twist that turns a flat prop about its own axis was not checked.",
 )
 # A prop nearly stops where it turns slower than this, and than this share of its fastest: design choices.
 NEARLY_STILL, STILL_SHARE = 0.35 * pi, 0.5  # [rad/beat], [1]
@@ -100,7 +100,7 @@ class FeasibilityLimits:
     turns: float = 2.5  # [turns/s]; common practice is 0.8 to 2
     head_speed: float = 20.0  # [m/s] of a wick; two turns a second at 1.15 m are 14.5 m/s
     pull: float = 60.0  # [N] in one hand
-    torque: float = 8.0  # [N·m] of one hand, with what is rigid
+    torque: float = 8.0  # [N·m] of one hand, with what is rigid; what a wrist can give: docs/motion.md, section 6
     own_body_near: float = 0.05  # [m] between a lit wick and the body; noted below this
     drawn_off: float = 0.25  # [m] of hand work; above this a block is flown, to see how it reads
 
@@ -394,7 +394,9 @@ def _reach(case: _Case, side: Side, reaches: Sequence[SpanLeast]) -> list[Findin
 def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Finding]:
     body, prop = case.dancer.body, case.dancer.props[side]
     found = []
-    near: dict[str, Finding] = {}  # the nearest pass of each pattern, reported once
+    near: dict[
+        str, Finding
+    ] = {}  # the nearest pass of each pattern and of each link, reported once
     nearest: dict[str, float] = {}
     for span, gap in gaps:
         part = body.capsules[gap.label].name if gap.label >= 0 else "body"
@@ -413,16 +415,16 @@ def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Findin
             )  # fmt: skip
         elif (
             span.kind != "rest"
-            and gap.value < min(case.limits.own_body_near, nearest.get(span.label, 1.0))
+            and gap.value < min(case.limits.own_body_near, nearest.get(_way_of(span), 1.0))
             and bool(case.dancer.is_lit(np.array(gap.beat)))
         ):
-            nearest[span.label] = gap.value
+            nearest[_way_of(span)] = gap.value
             speed = _head_speed(case, span, prop.length, gap.beat)
             touches = gap.value < CONTACT
             grave = touches or speed < SLOW_PASS
             how = "brushes past," if touches else "passes" if speed >= SLOW_PASS else "lingers"
             danger = f" at {speed:.1f} m/s; hair or clothing can catch fire" if grave else ""
-            near[span.label] = case.finding(
+            near[_way_of(span)] = case.finding(
                 "flame-near-body", "warn" if grave else "note", span,
                 f"{span.label}, {side} hand: the burning wick {how} {length_words(max(gap.value, 0))} "
                 f"from the {part}{danger}",
@@ -432,7 +434,23 @@ def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Findin
                 at=gap.beat, hands=(side,),
                 figures=(_figure(BODY_GAP, gap.value, case.limits.own_body_near, "m", least=True),),
             )  # fmt: skip
-    return found + list(near.values())
+    return found + _told_once(near)
+
+
+def _way_of(span: Span) -> str:
+    """The pattern of a block; of a link itself, as each leads another way."""
+    return span.label if span.kind == "block" else f"{span.label} from {span.start}"
+
+
+def _told_once(near: Mapping[str, Finding]) -> list[Finding]:
+    """Passes near the body, of those in links that are only noted the nearest."""
+    notes = [
+        each
+        for each in near.values()
+        if each.severity == "note" and each.message.startswith("link,")
+    ]
+    least = min(notes, key=lambda each: each.figures[0].value, default=None)
+    return [each for each in near.values() if each is least or each not in notes]
 
 
 def _head_speed(case: _Case, span: Span, length: float, beat: float) -> float:

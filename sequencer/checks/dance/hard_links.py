@@ -1,4 +1,4 @@
-"""Links that ask for more than the show's limits: by the second, proven by each link's bounds; pull and wicks by samples.
+"""Links that ask for more than the show's limits: by the second, proven over every moment of each link.
 
 A link that the file writes is a stop; one that fills a gap, or bridges two blocks that cannot be blended, is told as well.
 The turning acceleration alone has a limit by the beat, which the tool sets.
@@ -9,18 +9,15 @@ from contextlib import suppress
 from dataclasses import dataclass
 from math import pi
 
-import numpy as np
-
-from sequencer.arrays import Floats
 from sequencer.checks.dance.feasible import LIMIT_ERROR, beyond_words
 from sequencer.checks.dance.proven import Hand, spare_reach
-from sequencer.checks.fault_kinds import PROP_TURNS, PULL, REACH, WICK_SPEED
+from sequencer.checks.fault_kinds import PROP_TURNS, PULL, REACH, TWIST, WICK_SPEED
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import Body, Side
 from sequencer.kept import content_key, recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.least_values import Least
-from sequencer.motion.props.peaks import Sought, pulling, wick_speed
+from sequencer.motion.props.peaks import SoughtOn, peak_beyond, pulling, twisting, wick_speed
 from sequencer.motion.trajectories.link_law import LinkLaw
 from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits
 from sequencer.motion.trajectories.link_words import out_of_reach, pace_breach
@@ -31,7 +28,8 @@ from sequencer.units import counted
 
 _MET = 1 + 1e-9  # of a limit: a value that equals it keeps it
 _MOST_LINKS = 20_000  # of which it is kept which limits they break
-_LOOKS = 513  # samples of a link whose bound is too wide
+_SHARE = LIMIT_ERROR / 2  # of a limit, to which the largest wick speed, pull or twist is sought
+_STRAINS = (WICK_SPEED, PULL, TWIST)
 _SOURCE = "docs/motion.md, section 5; this show's limits"
 
 
@@ -76,7 +74,10 @@ _Why = tuple[str, Figure]  # what is broken, in words and in numbers
 def _around(show: Staged, dancer: Dancer, side: Side) -> bytes | None:
     """A key of all but a link and its tempo that decides which limits it breaks; None if there is none."""
     limits = show.show.limits
-    most = limits.turns, limits.hand_speed, limits.hand_acceleration, limits.head_speed, limits.pull
+    most = (
+        limits.turns, limits.hand_speed, limits.hand_acceleration, limits.head_speed, limits.pull,
+        limits.torque,
+    )  # fmt: skip
     with suppress(TypeError):
         return content_key(dancer.props[side], most)
     return None
@@ -88,14 +89,6 @@ def _too_far(body: Body, left: Least) -> _Why | None:
         return None
     far, arm = body.arm_length - left.value, body.arm_length
     return out_of_reach(far, arm), Figure(quantity=REACH, value=far, limit=arm, unit="m")
-
-
-def _largest(sought: Sought, law: LinkLaw, most: float) -> float:
-    """The largest value over a link: its bound, if that keeps the limit, or else as sampled."""
-    if sought.coarse <= most:
-        return sought.coarse
-    beats: Floats = np.linspace(0.0, float(law.beats), _LOOKS, dtype=np.float64)
-    return float(np.max(sought.value(beats)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +115,7 @@ class _Way:
     def broken(self, law: LinkLaw) -> _Why | None:
         """The limit of the show that the way breaks; None if none.
 
-        Pace and turns by the law's bounds; wick speed and pull by its bounds or, where these are too wide, by samples.
+        Pace and turns by the law's bounds; wick speed, pull and twist by a search, wherever its bounds do not settle it.
         """
         limits, pace = self.show.show.limits, self.show.tempo.fastest(self.start, self.end)
         most = LinkLimits(
@@ -137,21 +130,32 @@ class _Way:
         return words, Figure(quantity=quantity, value=value, limit=limit, unit=unit)
 
     def _strained(self, law: LinkLaw) -> _Why | None:
-        """The limit of wick speed or of pull that the way breaks; None if none.
+        """The limit of wick speed, of pull or of twist that the way breaks; None if none.
 
-        By the law's bounds, or where these are too wide by many samples: a pull over its limit for less than a sample is
-        missed. As in a pattern, one over its limit by less than `LIMIT_ERROR` keeps it.
+        As in a pattern, one over its limit by less than `LIMIT_ERROR` keeps it; one over it by half as much again is told.
         """
         limits, tempo = self.show.show.limits, self.show.tempo
-        # The force is the size of λ²·M + W with the tempo λ: convex in λ², so largest at an end.
+        prop = self.dancer.props[self.side]
+        # Force and torque are the size of λ²·M + W with the tempo λ: convex in λ², so largest at an end.
         tempos = {tempo.fastest(self.start, self.end), tempo.slowest(self.start, self.end)}
-        for quantity, what, of, most, unit in (
+        asked: list[tuple[str, str, SoughtOn, float, str]] = [
             (WICK_SPEED, "a wick would move too fast", wick_speed, limits.head_speed, "m/s"),
             (PULL, "the prop would pull too hard", pulling, limits.pull, "N"),
-        ):
-            met, prop = most * (1 + LIMIT_ERROR), self.dancer.props[self.side]
-            value = max(_largest(of(law, prop, each), law, met) for each in tempos)
-            if value > met:
+        ]
+        if not prop.flexible:  # a line hangs from the hand, which twists nothing
+            asked.append(
+                (TWIST, "the hand would have to twist too hard", twisting, limits.torque, "N·m")
+            )
+        for quantity, what, sought, most, unit in asked:
+            met = most * (1 + LIMIT_ERROR)
+            found = [
+                peak_beyond(
+                    sought, law, law.parts, prop=prop, beats_per_second=each, most=met, share=_SHARE
+                )
+                for each in tempos
+            ]
+            value = max((each for each in found if each is not None), default=None)
+            if value is not None:
                 figure = Figure(quantity=quantity, value=value, limit=most, unit=unit)
                 return f"{what} ({beyond_words(value, most)} {unit}, limit {most:g})", figure
         return None
@@ -167,7 +171,7 @@ class _Way:
         reach = figure.quantity == REACH
         beats = counted(round(self.end - self.start, 3), "beat")
         # what is only a warning in a pattern is none worse in a link
-        hard = reach or (self.written and figure.quantity not in (WICK_SPEED, PULL))
+        hard = reach or (self.written and figure.quantity not in _STRAINS)
         severity: Severity = "stop" if hard else "warn"
         first = ("if a block next to it is out of reach, mend that first",) if reach else ()
         return Finding(

@@ -28,7 +28,7 @@ SOURCE = (
     "flight without air drag, from the motion of every lit head: mechanics; within 1 m counts as reaching it: design "
     "choice"
 )
-_MARGIN = "For fans and hoops in links the flights let go are sampled with a margin, not proven."
+_MARGIN = "For fans and hoops where one pattern blends into the next the flights let go are sampled with a margin, not proven."
 
 
 @where_lit

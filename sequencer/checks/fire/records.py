@@ -102,6 +102,10 @@ class BeatReader(Protocol):
         """bar.beat as text."""
         ...
 
+    def at_aloud(self, beat: float) -> str:
+        """When something is, as it can be counted."""
+        ...
+
 
 def where_lit(check: Callable[[Staged], Outcome]) -> Callable[[Staged], Outcome]:
     """The check, with an empty outcome for a show in which nothing is lit."""

@@ -32,7 +32,7 @@ from sequencer.safety.safety_plan import (
 )
 from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watchers_of
 from sequencer.staging.staged import Staged
-from sequencer.units import at_aloud, rounded_down, rounded_up
+from sequencer.units import rounded_down, rounded_up
 
 NOT_CHECKED = "Crew are taken to walk at a published pace round scenery; people, props and cables in their way were not checked."
 
@@ -250,7 +250,7 @@ def sight_findings(
                     end=clock.seconds(end),
                     position=clock.position(start),
                     message=f"scenery hides {burn.who} from everybody who watches them, "
-                    f"{at_aloud(clock.position(worst.beat))}",
+                    f"{clock.at_aloud(worst.beat)}",
                     remedies=("move a post to where the line is free", "add a spotter there"),
                     source="a spotter watches: North American fire-arts guidelines 2.1 [A36; "
                     "read]; seen from the knee up: design choice",
@@ -368,7 +368,7 @@ def _walk_source(rule: Rule) -> str:
 def _reach_words(
     burn: Followed, post: Duty, worst: Farthest, limit: tuple[float, Rule], clock: BeatReader
 ) -> str:
-    when = at_aloud(clock.position(worst.beat))
+    when = clock.at_aloud(worst.beat)
     most, rule = limit
     if worst.distance >= NO_WAY:
         return f"none of their spotters can walk to {burn.who} {when}"

@@ -391,10 +391,12 @@ class SampledDance:
                     ways += [{"right": n * unit, "left": -n * unit} for n in (1.0, -1.0)]
         if not ways:
             return best
-        near = self._near(best)
+        near, vain = self._near(best), 0.0
         for step in (0.03, 0.03, 0.015, 0.015):
             if best.margins.least >= GOOD:
                 break
+            if step == vain:
+                continue  # the same again
             moves = [
                 {s: np.clip(best.moves[s] + step * way[s], *self.limits) for s in sides}
                 for way in ways
@@ -402,6 +404,8 @@ class SampledDance:
             found = max(self.places(moves, [posture] * len(moves), near), key=self.score)
             if self.score(found) > self.score(best) + 1e-6:
                 best = found
+            else:
+                vain = step
         return self.places([best.moves], [posture])[0]
 
     def _near(self, at: Placing) -> dict[Side, Ints]:

@@ -191,4 +191,4 @@ def nearest(name: str, names: Iterable[str]) -> str:
     close = difflib.get_close_matches(str(name).lower(), known, n=3, cutoff=0.5)
     if close:
         return f"; did you mean {' or '.join(close)}?"
-    return f"; known names: {', '.join(known)}" if 0 < len(known) <= 12 else ""
+    return f"; write one of: {', '.join(known)}" if 0 < len(known) <= 12 else ""

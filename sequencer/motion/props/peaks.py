@@ -18,7 +18,7 @@ Frame: body frame [m]; motion along the walking path is not included.
 Source: Newton's and Euler's laws, any mechanics text; docs/motion.md, section 6.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import inf, isfinite, sqrt
 from typing import NamedTuple
@@ -53,6 +53,9 @@ class Sought(NamedTuple):
     coarse: float  # proven bound on the value itself, without a search
     kind: str  # a key of LEAST
     error: float = 0.0  # rounding error of the values
+
+
+SoughtOn = Callable[[Law, Prop, float, Bounds | None], Sought]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -172,9 +175,11 @@ def hand_speed(law: Law, beats_per_second: float) -> Sought:
     )
 
 
-def wick_speed(law: Law, prop: Prop, beats_per_second: float) -> Sought:
-    """Speed of the fastest wick [m/s]."""
-    bounds = law.bounds()
+def wick_speed(
+    law: Law, prop: Prop, beats_per_second: float, bounds: Bounds | None = None
+) -> Sought:
+    """Speed of the fastest wick [m/s]; `bounds` are those of a part of the law, if only that is looked at."""
+    bounds = bounds or law.bounds()
 
     def speed(t: Floats) -> Floats:
         each = [np.linalg.norm(_velocity(law, spot, t), axis=-1) for spot in prop.heads]
@@ -187,9 +192,10 @@ def wick_speed(law: Law, prop: Prop, beats_per_second: float) -> Sought:
     )
 
 
-def pulling(law: Law, prop: Prop, beats_per_second: float) -> Sought:
-    """Force between hand and prop [N]."""
-    bounds, mass, place = law.bounds(), prop.mass, prop.centre_of_mass
+def pulling(law: Law, prop: Prop, beats_per_second: float, bounds: Bounds | None = None) -> Sought:
+    """Force between hand and prop [N]; `bounds` are those of a part of the law, if only that is looked at."""
+    bounds = bounds or law.bounds()
+    mass, place = prop.mass, prop.centre_of_mass
 
     def force(t: Floats) -> Floats:
         felt = beats_per_second**2 * law.at(t).head_acceleration(place)
@@ -201,9 +207,9 @@ def pulling(law: Law, prop: Prop, beats_per_second: float) -> Sought:
     return Sought(force, slope, coarse, "pull")
 
 
-def twisting(law: Law, prop: Prop, beats_per_second: float) -> Sought:
-    """Torque of the hand on a rigid prop [N·m]."""
-    bounds, inertia = law.bounds(), prop.inertia
+def twisting(law: Law, prop: Prop, beats_per_second: float, bounds: Bounds | None = None) -> Sought:
+    """Torque of the hand on a rigid prop [N·m]; `bounds` are those of a part of the law, if only that is looked at."""
+    bounds, inertia = bounds or law.bounds(), prop.inertia
     carried = prop.mass * prop.centre_of_mass
     size = abs(carried)
 
@@ -254,6 +260,68 @@ def flying(law: Law, prop: Prop, beats_per_second: float, start: float, end: flo
     return Sought(
         flight, slope, coarse, "flight", by_speed * beats_per_second * _timing(prop, acceleration)
     )
+
+
+def peak_beyond(
+    sought: SoughtOn,
+    law: Law,
+    pieces: Sequence[tuple[float, float, Bounds]],
+    *,
+    prop: Prop,
+    beats_per_second: float,
+    most: float,
+    share: float,
+) -> float | None:
+    """The largest value over pieces of a law, where it is beyond a limit.
+
+    Parameters
+    ----------
+    sought : callable
+        `wick_speed`, `pulling` or `twisting`.
+    law : Law
+    pieces : sequence of (start, end, bounds)
+        That follow each other, each with proven bounds of its own [the law's beats].
+    prop : Prop
+    beats_per_second : float
+        Tempo [beats/s].
+    most : float
+        The limit [unit of the value].
+    share : float
+        Of the limit, or of the largest value if that is more, by which the value may be too small [1].
+
+    Returns
+    -------
+    value : float or None
+        Attained at some moment; a bound where no slope is bounded or the values themselves are too inexact. None if no value
+        is beyond the limit by more than twice its share, which is proven.
+
+    Notes
+    -----
+    Source: branch and bound with the slope of each piece (geometry/certified.py).
+    """
+    asked = [sought(law, prop, beats_per_second, bounds) for *_, bounds in pieces]
+    over = [k for k, own in enumerate(asked) if own.coarse > most]
+    if not over:
+        return None
+    if not all(isfinite(asked[k].slope) for k in over):
+        return max(own.coarse for own in asked)
+    value, error = asked[0].value, max(asked[k].error for k in over)
+    slopes = np.array([asked[k].slope for k in over])
+    low, high = (np.array([pieces[k][end] for k in over]) for end in (0, 1))
+    seen = float(np.max(value(np.concatenate((low, (low + high) / 2, high)))))
+
+    def evaluate(rows: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
+        here, lost = -value(t), slopes[rows] * half + error
+        return Sample(here, here - lost, here + lost, np.zeros(t.shape, np.int64))
+
+    found = search(
+        evaluate, group=np.zeros(len(over), np.int64), start=low, end=high, required=np.array([-np.inf]),
+        best=np.array([-most]), tolerance=max(share * max(most, seen), 4 * error),
+    )  # fmt: skip
+    if isfinite(found.at[0]):
+        return -float(found.value[0])
+    bound = -float(found.lower[0])
+    return bound if bound > most * (1 + 2 * share) else None  # too inexact to tell
 
 
 def _acceleration(bounds: Bounds, spot: PropPoint) -> float:

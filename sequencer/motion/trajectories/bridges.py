@@ -99,9 +99,7 @@ class Bridges:
             if bridge.found.clean:
                 return bridge.span, each
             tried.append((bridge, each))
-        nearest, joined = max(
-            tried, key=lambda each: (each[0].found.kept, each[0].found.gap - each[0].found.needed)
-        )
+        nearest, joined = max(tried, key=lambda each: each[0].found.merit)
         return nearest.span, joined
 
     def link(self, before: Span, after: Span, start: float, end: float) -> Bridge:

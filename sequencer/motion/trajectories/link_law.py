@@ -15,7 +15,7 @@ from sequencer.arrays import Floats, crossed
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
-from sequencer.motion.laws.phases import STEP_RATE, smooth_step
+from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.hand_paths import (
     BOUND_PIECES,
@@ -24,7 +24,7 @@ from sequencer.motion.trajectories.hand_paths import (
     jets,
     portions,
 )
-from sequencer.motion.trajectories.link_limits import tether_figures
+from sequencer.motion.trajectories.link_limits import tether_figures, tether_jerk
 from sequencer.motion.trajectories.sphere import moved
 from sequencer.units import counted
 
@@ -95,12 +95,17 @@ class LinkLaw:
             norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
             return norms * ROUNDING_UP
 
-        # The frame of tether and plane: azimuth and elevation are perpendicular; plus the tilt.
-        bend = np.abs(self.angles.controls(1, span))[0].max(axis=1)
-        roll = STEP_RATE * abs(self.tilt[1] - self.tilt[0]) / self.beats
-        frame = (np.hypot(bend[:, 0], bend[:, 1]) + roll) * ROUNDING_UP
+        # The frame of tether and plane turns with ω = α'p + ψ'e + τ'd, the pole p across e; so |u'| ≤ |ω| and
+        # |u''| ≤ |ω'| + |ω|² for whatever is fixed to it, with |e'| = |α'|.
+        bend, curve = (np.abs(self.angles.controls(order, span))[0].max(axis=1) for order in (1, 2))
+        tilt = abs(self.tilt[1] - self.tilt[0])
+        roll = STEP_RATE * tilt / self.beats
+        frame = np.hypot(bend[:, 0], bend[:, 1]) + roll
+        twirl = np.hypot(curve[:, 0], curve[:, 1]) + bend[:, 0] * bend[:, 1]
+        twirl += STEP_ACCELERATION * tilt / self.beats**2 + roll * turn
         columns = (
-            size(1), size(2), turn * ROUNDING_UP, acceleration * ROUNDING_UP, size(0, 2), size(3), frame
+            size(1), size(2), turn * ROUNDING_UP, acceleration * ROUNDING_UP, size(0, 2), size(3),
+            frame * ROUNDING_UP, (twirl + frame**2) * ROUNDING_UP, tether_jerk(self.angles, span)[0] * ROUNDING_UP,
         )  # fmt: skip
         step = self.beats / BOUND_PIECES
         return tuple(
@@ -115,6 +120,8 @@ class LinkLaw:
                     hand_reach=float(columns[4][k]),
                     hand_jerk=float(columns[5][k]),
                     frame_rate=float(columns[6][k]),
+                    frame_acceleration=float(columns[7][k]),
+                    turn_jerk=float(columns[8][k]),
                 ),
             )
             for k in range(BOUND_PIECES)
@@ -131,6 +138,8 @@ def worst(*bounds: Bounds) -> Bounds:
         hand_reach=max(b.hand_reach for b in bounds),
         hand_jerk=max(b.hand_jerk for b in bounds),
         frame_rate=max(b.frame_rate for b in bounds),
+        frame_acceleration=max(b.frame_acceleration for b in bounds),
+        turn_jerk=max(b.turn_jerk for b in bounds),
     )
 
 

@@ -5,7 +5,7 @@ Source: docs/motion.md, section 5.
 """
 
 from dataclasses import dataclass
-from math import ceil, pi
+from math import ceil, inf, pi
 
 import numpy as np
 
@@ -13,6 +13,7 @@ from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.props.prop import TETHER_RADIUS, Prop, PropPoint, Solid
+from sequencer.motion.props.tension import GRAVITY
 from sequencer.motion.trajectories.hand_paths import Piecewise, hand_figures
 
 REACH_SLACK = 1e-3  # [m]
@@ -28,6 +29,8 @@ class HandSpace:
     side: Side
     length: float  # [m] of the tether, or of the part in front of the hand
     solids: tuple[Solid, ...] = ()  # its shape; default: a poi of the usual size
+    inertia: float = 0.0  # [kg·m²] of a rigid prop about the hand
+    carried: float = 0.0  # [kg·m] its mass times its centre of mass from the hand
 
     @property
     def shoulder(self) -> Floats:
@@ -61,6 +64,9 @@ def hand_space_of(body: Body, side: Side, prop: Prop) -> HandSpace:
         side=side,
         length=prop.length,
         solids=prop.solids,
+        # A line hangs from the hand, which twists nothing.
+        inertia=0.0 if prop.flexible else prop.inertia,
+        carried=0.0 if prop.flexible else prop.mass * prop.centre_of_mass,
     )
 
 
@@ -72,6 +78,8 @@ class LinkLimits:
     turn_acceleration: float = 160.0  # [1/beat²] about four times that of one steady loop per beat
     hand_speed: float = 4.0  # [m/beat]
     hand_acceleration: float = 25.0  # [m/beat²]
+    torque: float = inf  # [kg·m²/beat²] of the hand on a rigid prop: N·m at a beat a second
+    gravity: float = 0.0  # [m/beat²] without a tempo the weight is left out
 
     def keep_turning(self, angles: Piecewise, beats: Floats) -> Bools:
         """Which of n tether paths are within the limits, shape (n,), from proven bounds."""
@@ -103,6 +111,7 @@ class PaceLimits:
     hand_speed: float = 6.0  # [m/s]
     hand_acceleration: float = 80.0  # [m/s²]
     turns: float = 2.5  # [1/s]
+    torque: float = 8.0  # [N·m] of the hand on a rigid prop
 
     def at(self, beats_per_second: float) -> LinkLimits:
         """The same per beat, or the limits of any tempo where those are stricter.
@@ -128,6 +137,8 @@ class PaceLimits:
             turn_rate=min(most.turn_rate, 2 * pi * self.turns / pace),
             hand_speed=min(most.hand_speed, self.hand_speed / pace),
             hand_acceleration=min(most.hand_acceleration, self.hand_acceleration / pace**2),
+            torque=self.torque / pace**2,
+            gravity=GRAVITY / pace**2,
         )
 
 
@@ -148,15 +159,49 @@ def tether_figures(angles: Piecewise, beats: Floats) -> tuple[Floats, Floats]:
     -----
     Source: |d'|² = ψ'² + cos²ψ·α'² and its derivative, with control points. Upper bounds.
     """
-    raw = [angles.controls(order, beats) for order in range(3)]
-    sizes = [np.abs(each).max(axis=2) for each in raw]
-    steep = np.minimum(sizes[0][..., 1], 1.0)  # bound of |sin ψ|
-    psi = raw[0][..., 1]
+    steep, flat = _heights(angles, beats)
+    (alpha1, psi1), (alpha2, psi2) = (_sizes(angles, order, beats) for order in (1, 2))
+    turn = np.hypot(flat * alpha1, psi1)
+    across = psi2 + np.minimum(0.5, steep * flat) * alpha1**2
+    east = flat * alpha2 + 2 * steep * psi1 * alpha1
+    return turn, np.sqrt(across**2 + east**2 + turn**4)
+
+
+def tether_jerk(angles: Piecewise, beats: Floats) -> Floats:
+    """Proven bound of the third derivative of the direction on each sixteenth of n paths, shape (n, 16) [1/beat³].
+
+    Parameters
+    ----------
+    angles : Piecewise
+        Azimuth and elevation.
+    beats : ndarray, shape (n,) [beats]
+
+    Notes
+    -----
+    Source: with c = cos ψ and s = sin ψ, d''' has the parts
+    cα''' − 3s(ψ'α'' + α'ψ'') − 3cψ'²α' − cα'³ to the east, ψ''' + 3scα'α'' − 3s²α'²ψ' − ψ'³ to the pole, and
+    −3(c²α'α'' − scα'²ψ' + ψ'ψ'') along d; each summand by control points. An upper bound.
+    """
+    s, c = _heights(angles, beats)
+    both = np.minimum(0.5, s * c)  # bound of |sin ψ cos ψ|
+    (a1, p1), (a2, p2), (a3, p3) = (_sizes(angles, order, beats) for order in (1, 2, 3))
+    east = c * (a3 + 3 * p1**2 * a1 + a1**3) + 3 * s * (p1 * a2 + a1 * p2)
+    pole = p3 + 3 * both * a1 * a2 + 3 * s**2 * a1**2 * p1 + p1**3
+    along = 3 * (c**2 * a1 * a2 + both * a1**2 * p1 + p1 * p2)
+    return np.asarray(np.sqrt(east**2 + pole**2 + along**2))
+
+
+def _heights(angles: Piecewise, beats: Floats) -> tuple[Floats, Floats]:
+    """Bounds of |sin ψ| and of |cos ψ| on each sixteenth of n paths, each shape (n, 16) [1]."""
+    psi = angles.controls(0, beats)[..., 1]
+    most = np.abs(psi).max(axis=2)
     # |ψ| is nowhere smaller than the control point nearest to 0 if all lie on one side of it.
     least = np.maximum(np.maximum(psi.min(axis=2), -psi.max(axis=2)), 0.0)
-    flat = np.where(sizes[0][..., 1] <= pi / 2, np.cos(np.minimum(least, pi / 2)), 1.0)
-    alpha1, psi1 = sizes[1][..., 0], sizes[1][..., 1]
-    turn = np.hypot(flat * alpha1, psi1)
-    across = sizes[2][..., 1] + np.minimum(0.5, steep * flat) * alpha1**2
-    east = flat * sizes[2][..., 0] + 2 * steep * psi1 * alpha1
-    return turn, np.sqrt(across**2 + east**2 + turn**4)
+    flat = np.where(most <= pi / 2, np.cos(np.minimum(least, pi / 2)), 1.0)
+    return np.minimum(most, 1.0), flat
+
+
+def _sizes(angles: Piecewise, order: int, beats: Floats) -> tuple[Floats, Floats]:
+    """Bounds of a derivative of azimuth and of elevation on each sixteenth of n paths, each shape (n, 16)."""
+    sizes = np.abs(angles.controls(order, beats)).max(axis=2)
+    return sizes[..., 0], sizes[..., 1]

@@ -67,6 +67,9 @@ FIRST, FINALISTS = 4, 20  # pairs of hand path and tether path that are sampled 
 _SOME = 16  # pairs that are sampled coarsely at first
 DARTS = 2.0  # `darting` above which a more even way is sought
 FAR_ENOUGH = 0.15  # [m] a shorter way is covered in a quarter of a link without haste
+TWIST_LOOKS = 65  # samples of the twist of a hand
+NEARLY_TWISTED = 0.98  # of the limit: between two samples the twist may be a little more
+TWISTED = 1e6  # harshness of a pair that twists the hand too hard: more than any other
 HALTS = (4, 2)  # sixteenths of a link within which a tether comes to a stop
 # Displacements of a hand path: out, ahead, up [fractions of the arm].
 ASIDES = ((0.25, 0.0, 0.0), (0.5, 0.0, 0.0), (0.0, 0.3, 0.0), (0.25, 0.3, 0.0), (0.45, 0.45, 0.0),
@@ -143,11 +146,18 @@ class FoundLink(NamedTuple):
     kept: bool  # whether it is within limits and reach
     gap: float  # [m] smallest gap from body and other prop; inf without a hand space
     needed: float  # [m] gap at which it is clean: `CLEAN`, or what its ends allow
+    twisted: bool = False  # whether the hand would have to twist a rigid prop too hard, by samples
 
     @property
     def clean(self) -> bool:
         """Whether it is within limits and keeps its gap."""
-        return self.kept and self.gap >= self.needed
+        return self.kept and self.gap >= self.needed and not self.twisted
+
+    @property
+    def merit(self) -> tuple[bool, float, bool, float]:
+        """By which links that are not clean are compared, the larger the better: who meets a body twists in vain."""
+        spare = self.gap - self.needed
+        return self.kept, min(spare, 0.0), not self.twisted, spare
 
 
 class EveryWay(NamedTuple):
@@ -219,7 +229,7 @@ def searched(
         for own in (None, asides):
             even = search.best(own, ways, moving=True)
             # At the same faults the even way is taken, whatever its harshness.
-            faults = even.score[:2], best.score[:2]
+            faults = even.faults, best.faults
             if faults[0] < faults[1] or (faults[0] == faults[1] and best.darts and not even.darts):
                 best = even
             if best.found.clean and not best.darts:
@@ -278,6 +288,11 @@ class _Best(NamedTuple):
     found: FoundLink
 
     @property
+    def faults(self) -> tuple[float, float, bool]:
+        """What is wrong with it, the worst first."""
+        return *self.score[:2], self.found.twisted
+
+    @property
     def darts(self) -> bool:
         """Whether the hand stands for long, and then covers most of its way in what is left."""
         return darting(self.found.law) > DARTS
@@ -315,7 +330,10 @@ class _Search:
         far = 10.0 * np.maximum(reach - self.space.arm, 0.0)
         # Pairs that exceed more limits than others need no sampling.
         h, w = np.nonzero(broken == broken.min())
-        far, harsh = far[h], harsh[h, w]
+        far, harsh, heavy = far[h], harsh[h, w], self._heavy(sets, ways)[h, w]
+        harsh = (
+            harsh + TWISTED * heavy
+        )  # what twists too hard comes last of all that are as clear, the hardest at the end
         ranking = _Ranking(far, harsh, self._coarsely(sets, ways, h, w))
 
         def finely(part: Ints) -> _Best:
@@ -329,6 +347,27 @@ class _Search:
         return best._replace(
             score=(float(lawful), *best.score[1:]), found=best.found._replace(kept=lawful == 0)
         )
+
+    def _heavy(self, sets: list[Piecewise], ways: _Ways) -> Floats:
+        """Twist of the hand on a rigid prop over its limit, by samples, of all pairs, (hands, ways); 0 where it is kept."""
+        hands, inertia, carried = (
+            sum(len(p.pieces) for p in sets),
+            self.space.inertia,
+            self.space.carried,
+        )
+        if not inertia or self.limits.torque == np.inf:  # a line hangs from the hand
+            return np.zeros((hands, len(ways.peak)))
+        x = np.arange(TWIST_LOOKS, dtype=np.float64) / (TWIST_LOOKS - 1)
+        tether, _, bend = moved(ways.frames, *_jets(ways.angles, self.beats, x))
+        drive = inertia * bend  # (ways, k, 3)
+        if carried:
+            pull = np.concatenate([_jets(paths, self.beats, x)[2] for paths in sets])
+            weight = np.array([0.0, 0.0, self.limits.gravity])
+            drive = drive + carried * (pull[:, None] + weight)  # (hands, ways, k, 3)
+        twist = np.linalg.norm(crossed(np.broadcast_to(tether, drive.shape), drive), axis=-1)
+        share = twist.max(axis=-1) / self.limits.torque
+        over = np.where(share > NEARLY_TWISTED, share, 0.0)
+        return np.asarray(np.broadcast_to(over, (hands, len(ways.peak))))
 
     def _coarsely(
         self, sets: list[Piecewise], ways: _Ways, h: Ints, w: Ints
@@ -389,9 +428,12 @@ class _Search:
         ranking = _Ranking(far, harsh, gaps, needed=needed, at_first=1)
         k = int(ranking.first(1)[0])
         law = _law(_row(sets, int(h[k])), ways, int(w[k]), self.beats, self.first, self.last)
+        twisted = bool(harsh[k] >= TWISTED / 2)
         return _Best(
             score=(0.0, float(ranking.short[k]), float(ranking.hard[k])),
-            found=FoundLink(law, kept=True, gap=float(ranking.gaps[k]), needed=needed),
+            found=FoundLink(
+                law, kept=True, gap=float(ranking.gaps[k]), needed=needed, twisted=twisted
+            ),
         )
 
 

@@ -36,7 +36,7 @@ from sequencer.staging.flown_show import is_flown
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.position import TOUCH, moment_words
 from sequencer.timing.tempo import TempoMap
-from sequencer.units import aloud
+from sequencer.units import BarLengths, aloud
 
 FORMAT = 1
 ROOM_MARGIN = 8.0  # [beats] of motion stored before and after the track, for count-in and trails
@@ -119,7 +119,7 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
         "stations": [],
         "burn": None if burn is None else {"seconds": burn.time, "measured": burn.measured},
         "findings": [finding_document(finding) for finding in report.findings],
-        "entries": _entries(report.findings),
+        "entries": _entries(report),
         "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
         "apart": _apart(report, order),
         "not_checked": list(report.not_checked),
@@ -274,24 +274,24 @@ def finding_document(finding: Finding) -> Document:
     return {key: whole[key] for key in whole if key not in ("where", "figures", "hands")}
 
 
-def _when(finding: Finding) -> str | None:
+def _when(finding: Finding, bars: BarLengths) -> str | None:
     """When a finding is, as it can be counted aloud; before the track nothing is counted."""
     if finding.start is not None and finding.start < 0.0:
         return moment_words(finding.start)
-    return None if finding.position is None else aloud(finding.position)
+    return None if finding.position is None else aloud(finding.position, bars)
 
 
-def _entries(findings: Sequence[Finding]) -> list[Document]:
+def _entries(report: Report) -> list[Document]:
     """Findings as a list tells them: those of one cause once, where the first of them stands."""
-    place = {id(finding): k for k, finding in enumerate(findings)}
+    place = {id(finding): k for k, finding in enumerate(report.findings)}
     out = []
-    for group in by_cause(findings):
-        one = as_one(group)
+    for group in by_cause(report.findings):
+        one = as_one(group, report.bars)
         out.append(
             {
                 "severity": one.severity,
                 "start": one.start,
-                "position": _when(one),
+                "position": _when(one, report.bars),
                 "message": one.message,
                 "remedies": list(one.remedies),
                 "of": [place[id(finding)] for finding in group],

@@ -14,11 +14,11 @@ from collections.abc import Iterable
 from dataclasses import asdict
 
 from sequencer.alike_findings import as_one, by_cause
-from sequencer.findings import SEVERITIES, Clearance, Finding, Report
+from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.outputs.report.as_danced import danced_lines
 from sequencer.outputs.report.terminal import columns, fitted
 from sequencer.timing.position import clock_text, moment_words
-from sequencer.units import aloud, counted
+from sequencer.units import BarLengths, aloud, counted
 
 _SIGNS = {"stop": "STOP", "warn": "WARN", "note": "note"}
 _PASSES = 10  # clearances shown in the table; JSON holds all
@@ -58,9 +58,13 @@ def report_table(report: Report, *, width: int = 100) -> str:
         report.findings,
         key=lambda f: (SEVERITIES.index(f.severity), f.start is None, f.start or 0.0),
     )
-    for alike in _gathered(as_one(group) for group in by_cause(ordered)):
-        lines += [*_finding_lines(alike[0], width), *_others_lines(alike[1:], width), ""]
-    lines += _clearance_lines(report.clearances, width)
+    for alike in _gathered(as_one(group, report.bars) for group in by_cause(ordered)):
+        lines += [
+            *_finding_lines(alike[0], report.bars, width),
+            *_others_lines(alike[1:], width),
+            "",
+        ]
+    lines += _clearance_lines(report, width)
     if report.danced is not None:
         lines += [*danced_lines(report.danced, width), ""]
     if report.not_checked:
@@ -137,12 +141,12 @@ def _others_lines(others: list[Finding], width: int) -> list[str]:
     )
 
 
-def _finding_lines(finding: Finding, width: int) -> list[str]:
+def _finding_lines(finding: Finding, bars: BarLengths, width: int) -> list[str]:
     when = "whole show"
     if finding.start is not None:
         when = moment_words(finding.start)
         if finding.position and finding.start >= 0.0:
-            when += f" ({aloud(finding.position, 'bar ')})"
+            when += f" ({aloud(finding.position, bars, 'bar ')})"
     head = f"{_SIGNS[finding.severity]:<5} {when:<18} {finding.code}"
     who = ", ".join(finding.who)
     lines = textwrap.wrap(f"{head}  {who}".rstrip(), width, subsequent_indent=" " * 6)
@@ -160,7 +164,8 @@ def _finding_lines(finding: Finding, width: int) -> list[str]:
     return lines
 
 
-def _clearance_lines(clearances: tuple[Clearance, ...], width: int) -> list[str]:
+def _clearance_lines(report: Report, width: int) -> list[str]:
+    clearances, bars = report.clearances, report.bars
     measured = sorted(
         (c for c in clearances if not c.bound),
         key=lambda c: (c.distance - c.required, c.at, c.between),
@@ -170,7 +175,9 @@ def _clearance_lines(clearances: tuple[Clearance, ...], width: int) -> list[str]
     lines = ["Closest passes" + (" (the tightest of all)" if len(measured) > _PASSES else "")]
     shown = measured[:_PASSES]
     names = [" – ".join(c.between) for c in shown]
-    times = [clock_text(c.at) + (f" ({aloud(c.position)})" if c.position else "") for c in shown]
+    times = [
+        clock_text(c.at) + (f" ({aloud(c.position, bars)})" if c.position else "") for c in shown
+    ]
     time = max((len(when) for when in times), default=4)
     room = min(max((columns(name) for name in names), default=8), width - 33 - time)
     lines.append(f"  {'when':<{time}} {fitted('between', room)}  {'closest':>9} {'required':>10}")

@@ -15,6 +15,7 @@ from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
+from sequencer.timing.tempo import TempoMap
 from tests.songs import even_song
 
 HEAD = """\
@@ -27,6 +28,7 @@ cast:
 """
 SOLO = "  - {name: Isa, stature: 1.7 m, prop: {tether: 0.45 m}}\n"
 BOTH = SOLO + "  - {name: Ash, stature: 1.75 m, prop: {tether: 0.45 m}}\n"
+STAFF = "  - {name: Isa, stature: 1.8 m, right: {kind: staff, length: 1.3 m, mass: 750 g}}\n"
 WALKS = """\
 formations:
   near: {spots: {Isa: {at: [-4, 4]}, Ash: {at: [4, 4]}}}
@@ -43,6 +45,12 @@ TRIED = {
     "link": (
         SOLO,
         "  - {from: 2.1, pattern: windmill, beats: 7}\n  - {link: true, beats: 0.5}\n  - {pattern: extension-with-antispin, beats: 8}\n",
+        "link-too-hard",
+        "give the link ",
+    ),
+    "twist": (
+        STAFF,
+        "  - {from: 2.1, pattern: extension, cycle: 1.5, beats: 14}\n  - {link: true, beats: 1}\n  - {pattern: wheel-spin, cycle: 1.5, beats: 8}\n",
         "link-too-hard",
         "give the link ",
     ),
@@ -253,6 +261,57 @@ def test_the_way_to_where_it_fits_is_cut_in_halves_and_what_is_hopeless_never_st
     tried.clear()
     assert sought(trials, cause).mends == ()
     assert tried == []
+
+
+@pytest.mark.parametrize("now", [None, 0.0])
+def test_where_many_values_break_a_join_only_one_in_three_is_tried_on(monkeypatch, now):
+    """Only of places and sizes, where what is clear is sought on from there; of shifts each is another."""
+    show = SimpleNamespace(tempo=TempoMap.steady(120.0))
+    cause = SimpleNamespace(faults=("a fault",), place=FaultPlace(who="Isa"))
+    ladder = Ladder(name="x", rungs=rungs(*range(1, 21)), most=20, step=1.0 if now is not None else 0.0, now=now)  # fmt: skip
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
+    tried = []
+    join = SimpleNamespace(code="needs-a-link", position="3.1")
+
+    def of(_faults, *steps):
+        value = steps[-1].value
+        tried.append(value)
+        clear = value in (13, 14, 15)
+        return SimpleNamespace(after=show, cleared=True, harm=() if clear else (join,), clear=clear)
+
+    trials = stand_in((), ())
+    trials.of, trials.confirmed = of, of
+    (mend,) = sought(trials, cause, ranged=False).mends
+    assert mend.steps[0].value == 13
+    looked = list(dict.fromkeys(tried))
+    assert looked[:6] == [1, 2, 3, 4, 5, 6]
+    if now is None:
+        assert looked == list(range(1, 14))
+    else:
+        assert looked[6:9] == [9, 12, 15]  # then back from 15 to where it is no longer clear
+        assert set(looked[9:]) == {12, 13, 14} - {12}
+
+
+def test_values_that_break_a_join_count_only_in_a_row(monkeypatch):
+    show = SimpleNamespace(tempo=TempoMap.steady(120.0))
+    cause = SimpleNamespace(faults=("a fault",), place=FaultPlace(who="Isa"))
+    ladder = Ladder(name="x", rungs=rungs(*range(1, 21)), most=20, step=1.0, now=0.0)
+    monkeypatch.setattr(dance_mends, "_ladders", lambda _show, _cause: iter([ladder]))
+    tried = []
+    join, hit = (
+        SimpleNamespace(code=code, position="3.1") for code in ("needs-a-link", "self-hit")
+    )
+
+    def of(_faults, *steps):
+        tried.append(steps[-1].value)
+        harm = (hit,) if tried[-1] % 5 == 0 else (join,)
+        return SimpleNamespace(after=show, cleared=True, harm=harm, clear=False)
+
+    trials = stand_in((), ())
+    trials.of = of
+    monkeypatch.setattr(dance_mends, "_followed", lambda *_: [])
+    assert sought(trials, cause, ranged=False).mends == ()
+    assert tried == list(range(1, 21))
 
 
 def test_where_one_kind_has_helped_the_others_are_tried_less(monkeypatch):

@@ -98,6 +98,35 @@ def test_what_does_harm_on_the_floor_is_not_offered(show, monkeypatch):
     assert list(mends_as_flown(before, bad, bad[0])) == []
 
 
+SCENERY = SHOW.replace(
+    "  audience:",
+    "  scenery: [{name: drape, outline: [[2.2, 5], [2.6, 5], [2.6, 8], [2.2, 8]], height: 3, combustible: true}]\n  audience:",
+)
+
+
+def test_what_comes_nearer_to_scenery_as_flown_is_not_offered(monkeypatch):
+    """As drawn nothing is said against a change: what is told of the show as flown decides."""
+    show = staged(show_from_document(parse_document(SCENERY, "s.yaml")), even_song(24))
+    bad = too_close(flown_show(show).staged)
+    free = list(mends_as_flown(baseline(show), bad, bad[0]))
+    assert free
+    for edit in free:
+        after = flown_show(restaged(show, edit.changes, edit.insertions)).staged
+        assert floor_harm(baseline(flown_show(show).staged), after) == ()
+    seen = []
+
+    def harm(before, after):
+        if before.show is flown_show(show).staged:
+            seen.append(after)
+            return ("Birch comes closer to drape",)
+        return ()
+
+    monkeypatch.setattr(flown_mends, "floor_harm", harm)
+    assert list(mends_as_flown(baseline(show), bad, bad[0])) == []
+    assert seen
+    assert not any(after is show for after in seen)
+
+
 def test_a_conflict_is_new_where_it_was_not_there_or_is_closer(show):
     bad = too_close(flown_show(show).staged)
     closer = replace(bad[0], distance=bad[0].distance - 0.02)

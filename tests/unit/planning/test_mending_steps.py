@@ -3,6 +3,17 @@
 from types import SimpleNamespace
 
 from sequencer.planning import mending
+from sequencer.timing.tempo import TempoMap
+
+
+class Shown(str):
+    """A name in place of a show, with its count."""
+
+    __slots__ = ()
+    tempo = TempoMap.steady(120.0)
+
+    def __add__(self, more):
+        return Shown(str(self) + more)
 
 
 def draft(text="a", show="show a"):
@@ -112,7 +123,7 @@ def test_what_was_given_up_is_sought_again_once_others_are_mended(monkeypatch):
         )
         return SimpleNamespace(mends=(mend,) if helps else (), tried=("x",))
 
-    monkeypatch.setattr(mending, "_draft", lambda _text, _file, _song: draft("a", "a"))
+    monkeypatch.setattr(mending, "_draft", lambda _text, _file, _song: draft("a", Shown("a")))
     monkeypatch.setattr(mending, "FaultTrials", lambda show: SimpleNamespace(show=show))
     monkeypatch.setattr(mending, "mendable_faults", lambda show: show)
     monkeypatch.setattr(

@@ -13,6 +13,7 @@ from sequencer.findings import Finding
 from sequencer.planning import offers
 from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends
 from sequencer.planning.fault_places import Crossing, FaultPlace
+from sequencer.timing.tempo import TempoMap
 
 
 @dataclass(frozen=True)
@@ -35,6 +36,7 @@ CLOSE = Conflict(
 
 
 SHOW = SimpleNamespace(read="a file", heard="a song")
+SHOWN = SimpleNamespace(tempo=TempoMap.steady(120.0))
 
 
 def test_every_finding_keeps_its_own_words(monkeypatch):
@@ -123,7 +125,7 @@ def test_what_follows_from_another_says_so_and_what_has_no_mend_says_what_was_tr
         cause("hits-floor", 3.0, severity="warn"), cause("tether-slack", 3.0, blocks=(BLOCK,)),
         cause("self-hit", 4.0),
     ]  # fmt: skip
-    words = {one.code: told for one, told in offers.dance_words("show", found).items()}
+    words = {one.code: told for one, told in offers.dance_words(SHOWN, found).items()}
     assert words == {
         "tether-slack": ("a cycle of 2 beats", "another"),
         "hits-floor": ("mend the slack tether at 3.1 first; that clears this too",),
@@ -149,13 +151,13 @@ def test_a_passage_waits_for_the_mend_of_a_block_beside_it(answers):
         cause("tether-slack", 3.0, blocks=(BLOCK,)), cause("link-too-hard", 4.0, passage=beside),
         cause("needs-a-link", 40.0, passage=elsewhere),
     ]  # fmt: skip
-    words = {one.code: told for one, told in offers.dance_words("show", found).items()}
+    words = {one.code: told for one, told in offers.dance_words(SHOWN, found).items()}
     assert words["link-too-hard"] == (
         "mend the slack tether at 3.1 first, then check again: what leads there changes with it",
     )
     assert words["needs-a-link"] == ("y",)
     clears["tether-slack"] = ("link-too-hard",)
-    words = {one.code: told for one, told in offers.dance_words("show", found).items()}
+    words = {one.code: told for one, told in offers.dance_words(SHOWN, found).items()}
     assert words["link-too-hard"] == ("mend the slack tether at 3.1 first; that clears this too",)
 
 
@@ -163,7 +165,7 @@ def test_mends_are_sought_for_the_first_causes_only(answers):
     told, _ = answers
     told["self-hit"] = ("x",)
     found = [cause("self-hit", float(k)) for k in range(offers.MOST_CAUSES + 1)]
-    words = list(offers.dance_words("show", found).values())
+    words = list(offers.dance_words(SHOWN, found).values())
     assert words == [("x",)] * offers.MOST_CAUSES + [(offers.LATER,)]
 
 

@@ -259,3 +259,17 @@ def test_the_worst_of_one_pattern_does_not_stand_for_another(trials):
     assert only._new_or_worse([later], trials._plain) == ()
     assert only._new_or_worse([other], trials._plain) == (other,)
     assert only._new_or_worse([near("windmill", 20.0, 0.08)], trials._plain) != ()
+
+
+def test_a_flame_in_one_link_does_not_stand_for_one_in_another():
+    """Of a pattern the nearest pass alone is told, wherever it comes back; each link is told by itself."""
+
+    def near(label):
+        return Finding(
+            code="flame-near-body", severity="warn", who=("Isa",), start=4.0, end=5.0, position="1.1",
+            message=f"{label}, left hand: the burning wick lingers 4 cm from the trunk at 0.8 m/s",
+        )  # fmt: skip
+
+    assert trials_module.of_one_worst(near("windmill"), near("windmill"))
+    assert not trials_module.of_one_worst(near("windmill"), near("pendulum"))
+    assert not trials_module.of_one_worst(near("link"), near("link"))

@@ -94,7 +94,7 @@ def test_words_that_mean_no_pattern_are_refused_once_patterns_are_known(cast, wi
 @pytest.mark.parametrize(
     ("cast", "wishes", "says"),
     [
-        ("level: 2", "moves: {stop: before X}", r"s\.yaml:6:\d+: the song has no section 'X' to stop before; known names: A 1, B, A 2, A"),
+        ("level: 2", "moves: {stop: before X}", r"s\.yaml:6:\d+: the song has no section 'X' to stop before; write one of: A 1, B, A 2, A"),
         ("level: 2", "moves: {stop: [before B, before A 3]}", r"s\.yaml:6:\d+: the song has no section 'A 3'.*did you mean 'A 2'"),
         ("level: 2", "character: {a: calm}", r"s\.yaml:6:\d+: the song has no section 'a'"),
         ("repertoire: {never: [weave]}", "moves: {weave: 1}", r"s\.yaml:6:\d+: weave is wished once, but \w+, who leads, never"),

@@ -22,6 +22,7 @@ from sequencer.listening import cache
 from sequencer.tasks import kept_reports
 from sequencer.tasks.kept_reports import AskedReport, report_from_record, report_record
 from sequencer.tasks.shows import check_show, stage_show
+from sequencer.units import BarLengths
 from tests.songs import even_song
 
 SHOW = """\
@@ -269,13 +270,14 @@ FULL = Report(
                   parts=("head", ""), where=None, bound=True, position="1.1"),
     ),
     not_checked=("this",), cautions=("that", "those"), conditions=frozenset({"wind"}), fuel_codes=frozenset({"x", "y"}),
-    blank_codes=frozenset({"z"}),
+    blank_codes=frozenset({"z"}), bars=BarLengths(metre=3, others=((7, 5), (9, 2))),
 )  # fmt: skip
 
 
 def test_a_report_comes_back_to_the_last_digit():
     again = report_from_record(json.loads(json.dumps(report_record(FULL))))
     assert again == FULL
+    assert again.bars.others == ((7, 5), (9, 2))
     for field in ("findings", "clearances", "not_checked", "cautions"):
         assert repr(getattr(again, field)) == repr(getattr(FULL, field))
     assert (type(again.conditions), type(again.fuel_codes)) == (frozenset, frozenset)

@@ -72,6 +72,7 @@ def test_a_map_says_what_it_is():
 def test_bars_begin_where_said_and_go_on_by_the_metre():
     assert [MAP.bar_start(bar) for bar in (-2, -1, 0, 1, 2, 3, 4, 5)] == [-6, -4, -2, 0, 3, 5, 7, 9]
     assert [MAP.bar_length(bar) for bar in (-1, 0, 1, 2, 3, 4)] == [2, 2, 3, 2, 2, 2]
+    assert [MAP.bar_lengths.beats(bar) for bar in (-1, 0, 1, 2, 3, 4)] == [2, 2, 3, 2, 2, 2]
 
 
 def test_every_beat_and_fraction_has_one_place():

@@ -130,7 +130,7 @@ class Edition:
     def findings_for(self, who: str | None = None) -> tuple[Finding, ...]:
         """Findings about a performer or the whole show; all findings if nobody is given. One cause is one finding."""
         own = (f for f in self.report.findings if who is None or not f.who or who in f.who)
-        return tuple(as_one(group) for group in by_cause(own))
+        return tuple(as_one(group, self.report.bars) for group in by_cause(own))
 
     def close_passes(self, who: str | None = None) -> tuple[Clearance, ...]:
         """Measured clearances, the tightest against its requirement first."""

@@ -197,7 +197,11 @@ def findings_block(
         tail = " · ".join(filter(None, (listed(finding.who, most=6), finding.source)))
         if tail:
             body.append(Prose(TextSpan(tail, "Regular", TINY, SOFT)))
-        when = _when(finding).replace(" ", "\n", 1) if finding.start is not None else "whole show"
+        when = (
+            _when(finding, edition).replace(" ", "\n", 1)
+            if finding.start is not None
+            else "whole show"
+        )
         rows.append([SeverityMark(finding.severity), Prose(TextSpan(when, "Bold", TEXT)), body])
     return [
         CondPageBreak(90),
@@ -235,7 +239,8 @@ def _note_line(
 ) -> Flowable:
     """The text of a note, and every time at which it applies."""
     moments = [
-        _when(f) + (f" {listed(f.who, most=3)}" if named and f.who and f.start is not None else "")
+        _when(f, edition)
+        + (f" {listed(f.who, most=3)}" if named and f.who and f.start is not None else "")
         for f in findings[:MOST_MOMENTS]
     ]
     if len(findings) > MOST_MOMENTS:
@@ -252,11 +257,11 @@ def _mend(finding: Finding) -> str:
     return f"Mend: {'; or '.join(finding.remedies)}" if finding.remedies else ""
 
 
-def _when(finding: Finding) -> str:
+def _when(finding: Finding, edition: Edition) -> str:
     if finding.start is None:
         return "whole show"
     return clock_fine(finding.start) + (
-        f" {aloud(finding.position, f'bar{NB}')}"
+        f" {aloud(finding.position, edition.report.bars, f'bar{NB}')}"
         if finding.position and finding.start >= 0.0
         else ""
     )

@@ -13,6 +13,10 @@ from sequencer.checks.dance.proven import gap_to_body
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from sequencer.timing.song import Section, Song
 from tests.unit.checks.dance.solo import TOROIDS, found, stage
 
 
@@ -296,3 +300,39 @@ def test_another_cycle_than_usual_is_noted_unless_it_was_written():
     assert "stall takes 4 beats a cycle at 100 beats a minute, not its usual 2" in line.message
     assert told("stall, cycle: 4") == []
     assert told("static-spin") == []
+
+
+LINGERING = """\
+title: Two links
+track: {file: song.ogg}
+venue:
+  stage: {shape: round, width: 9 m}
+  audience: [{line: [[-9, -9], [9, -9]]}]
+  ceiling: open
+cast:
+  - {name: Isa, stature: 1.78 m, prop: {tether: 0.40 m}}
+timeline:
+  - {from: 2.1, pattern: two-beat-weave, timing: together, direction: same, shift: 1.5, beats: 14}
+  - {link: true, beats: 1}
+  - {pattern: inspin-flower-4, timing: together, direction: opposite, shift: 0.0, beats: 8}
+  - {link: true, beats: 3}
+  - {pattern: pendulum, with: {across: -0.35 m}, timing: together, direction: same, shift: 1.0, beats: 14}
+  - {link: true, beats: 1}
+  - {pattern: inspin-flower-4, timing: split, direction: same, beats: 8}
+fire: {fuel: kerosene, flame: 0.3 m, lit: [{from: 1.1, until: 24.1}]}
+"""
+
+
+def test_a_wick_that_lingers_near_the_body_is_told_of_each_link():
+    """A link is no pattern that comes back: a nearer pass in one must not hide that in another."""
+    times = tuple(60.0 / 128.0 * k for k in range(96))
+    song = Song(
+        track="song.ogg", sha256="0" * 64, duration=45.0, tempo=128.0, metre=4, beats=times,
+        downbeats=times[::4], sections=(Section(start=0.0, end=45.0, label="A"),),
+    )  # fmt: skip
+    show = staged(show_from_document(parse_document(LINGERING, "s.yaml")), song)
+    near = [f for f in feasible(show).findings if f.code == "flame-near-body"]
+    links = [f for f in near if f.message.startswith("link,")]
+    assert [f.severity for f in links].count("warn") == 2
+    assert [f.severity for f in links].count("note") <= 1
+    assert {f.position.split(".")[0] for f in links if f.severity == "warn"} == {"8", "12"}

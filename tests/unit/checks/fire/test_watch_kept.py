@@ -41,6 +41,9 @@ class Steady:
     def position(self, beat):
         return f"{int(beat) // 4 + 1}.{int(beat) % 4 + 1}"
 
+    def at_aloud(self, beat):
+        return f"at {self.position(beat)}"
+
 
 def standing(x, y, who="Wren", start=0.0, end=64.0):
     return Followed(who=who, floor=WalkPath((x, y)), start=start, end=end)

@@ -130,7 +130,7 @@ def test_every_value_is_given_or_its_default():
     assert read_all({"b": "3"}, allowed, of="it") == {"a": 2, "b": 3.0}
     with pytest.raises(ValueError, match="it has a fixed c; it cannot be set"):
         read_all({"c": 1}, allowed, of="it", fixed=["c"])
-    with pytest.raises(ValueError, match="it has no parameter 'c'; known names: a, b"):
+    with pytest.raises(ValueError, match="it has no parameter 'c'; write one of: a, b"):
         read_all({"a": 1, "c": 1}, allowed, of="it", fixed=["d"])
 
 
@@ -146,8 +146,8 @@ def test_hints_of_near_names():
     assert nearest("spot", four).count(" or ") == 2  # three at most
     # 2 of 4 letters are half, 2 of 5 less
     assert nearest("ab", ["ax"]) == "; did you mean ax?"
-    assert nearest("ab", ["axy"]) == "; known names: axy"
+    assert nearest("ab", ["axy"]) == "; write one of: axy"
     assert nearest("zz", []) == ""
     twelve = [f"n{k}" for k in range(12)]
-    assert nearest("zz", twelve) == f"; known names: {', '.join(twelve)}"
+    assert nearest("zz", twelve) == f"; write one of: {', '.join(twelve)}"
     assert nearest("zz", [*twelve, "n12"]) == ""

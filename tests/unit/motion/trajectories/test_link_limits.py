@@ -28,6 +28,7 @@ from sequencer.motion.trajectories.link_limits import (
     PaceLimits,
     hand_space_of,
     tether_figures,
+    tether_jerk,
 )
 from sequencer.motion.trajectories.sphere import polynomial, quintics
 
@@ -51,6 +52,26 @@ def test_the_acceleration_of_a_direction_by_azimuth_and_elevation():
         assert float(
             (d.diff(t).dot(d.diff(t)) - p1**2 - c**2 * a1**2).subs(t, at)
         ) == pytest.approx(0, abs=1e-12)
+
+
+def test_the_jerk_of_a_direction_by_azimuth_and_elevation():
+    """d''' in the frame of east, pole and d: what its bound adds up, by sympy."""
+    t = sympy.Symbol("t")
+    alpha, psi = 0.3 + 2 * t - 3 * t**2 + t**3, sympy.Rational(1, 2) - t + 2 * t**3
+    s, c = sympy.sin(psi), sympy.cos(psi)
+    d = sympy.Matrix([c * sympy.cos(alpha), c * sympy.sin(alpha), s])
+    east = sympy.Matrix([-sympy.sin(alpha), sympy.cos(alpha), 0])
+    pole = sympy.Matrix([-s * sympy.cos(alpha), -s * sympy.sin(alpha), c])
+    a1, a2, a3, p1, p2, p3 = (f.diff(t, k) for f in (alpha, psi) for k in (1, 2, 3))
+    parts = (
+        (east, c * a3 - 3 * s * (p1 * a2 + a1 * p2) - 3 * c * p1**2 * a1 - c * a1**3),
+        (pole, p3 + 3 * s * c * a1 * a2 - 3 * s**2 * a1**2 * p1 - p1**3),
+        (d, -3 * (c**2 * a1 * a2 - s * c * a1**2 * p1 + p1 * p2)),
+    )
+    third = d.diff(t, 3)
+    for at in (-0.7, 0.1, 0.4, 1.3):
+        for axis, part in parts:
+            assert float((third.dot(axis) - part).subs(t, at)) == pytest.approx(0, abs=1e-8)
 
 
 def angles_of(*rows):
@@ -101,6 +122,34 @@ def test_figures_of_a_tether_are_the_formula_at_its_control_points(case, beats):
             + ((flat * a1) ** 2 + p1**2) ** 2
         )
         assert push[k] == pytest.approx(np.sqrt(expected))
+
+
+@pytest.mark.parametrize("beats", [1.0, 2.5])
+@pytest.mark.parametrize("case", CASES)
+def test_the_jerk_of_a_tether_is_the_formula_at_its_control_points(case, beats):
+    """Dense third differences of the direction stay below; the parts above with every summand as large as it can be."""
+    path = angles_of(*CASES[case])
+    jerk = tether_jerk(path, np.array([beats]))[0]
+    assert jerk.shape == (BOUND_PIECES,)
+    rows = [np.polynomial.Polynomial(row) for row in CASES[case]]
+    for k in range(BOUND_PIECES):
+        x = np.linspace(k, k + 1, 101) / BOUND_PIECES
+        alpha, psi = (row(x) for row in rows)
+        d = np.stack([np.cos(psi) * np.cos(alpha), np.cos(psi) * np.sin(alpha), np.sin(psi)])
+        third = np.linalg.norm(np.diff(d, 3, axis=1), axis=0) / (beats * (x[1] - x[0])) ** 3
+        assert third.max() <= jerk[k] * (1 + 1e-4) + 1e-4
+        (_, a1, a2, a3), (p, p1, p2, p3) = (
+            [hull(row.deriv(m), k, 5 - m) / beats**m for m in range(4)] for row in rows
+        )
+        points = hull_points(rows[1], k, 5)
+        one_side = min(points) > 0 or max(points) < 0
+        c = np.cos(min(map(abs, points))) if one_side and p <= np.pi / 2 else 1.0
+        s = min(p, 1.0)
+        sc = min(0.5, s * c)
+        east = c * a3 + 3 * s * p1 * a2 + 3 * s * a1 * p2 + 3 * c * p1**2 * a1 + c * a1**3
+        pole = p3 + 3 * sc * a1 * a2 + 3 * s**2 * a1**2 * p1 + p1**3
+        along = 3 * c**2 * a1 * a2 + 3 * sc * a1**2 * p1 + 3 * p1 * p2
+        assert jerk[k] == pytest.approx(np.sqrt(east**2 + pole**2 + along**2))
 
 
 def hull(polynomial, part, degree):
@@ -292,6 +341,16 @@ def test_the_usual_limits_and_sizes():
     assert (link_limits.REACH_SLACK, link_limits.WICK) == (1e-3, 0.05)
 
 
+def test_a_hand_twists_what_is_rigid_and_nothing_that_hangs_on_a_line():
+    staff = Prop(kind="staff", length=0.8, behind=0.5, mass=0.6, wick_radius=0.03)
+    poi = Prop(length=0.5, mass=0.2, wick_radius=0.05)
+    room = hand_space_of(BODY, "left", staff)
+    assert room.inertia == pytest.approx(0.6 * 1.3**2 / 12 + 0.6 * 0.15**2)
+    assert room.carried == pytest.approx(0.6 * 0.15)
+    line = hand_space_of(BODY, "left", poi)
+    assert (line.inertia, line.carried) == (0.0, 0.0)
+
+
 def test_the_room_of_a_prop_is_its_own_shape():
     """A prop is flat if any end of any of its bodies lies beside its axis."""
     fan = Prop(kind="fan", length=0.4, mass=0.5, wicks=2, spread=1.0, wick_radius=0.03)
@@ -338,13 +397,15 @@ def test_each_of_several_paths_is_judged_for_itself():
 
 @pytest.mark.parametrize("pace", [0.9, 1.5, 1.9, 2.0, 2.01])
 def test_limits_by_the_second_become_limits_by_the_beat_at_a_tempo_rounded_up(pace):
-    found = PaceLimits(hand_speed=6.0, hand_acceleration=80.0, turns=2.5).at(pace)
+    found = PaceLimits(hand_speed=6.0, hand_acceleration=80.0, turns=2.5, torque=7.0).at(pace)
     steps = np.arange(1, 100) / 16
     up = steps[steps >= pace - 1e-9][0]
     assert found == LinkLimits(
         turn_rate=min(4 * np.pi, 5 * np.pi / up),
         hand_speed=min(4.0, 6.0 / up),
         hand_acceleration=min(25.0, 80.0 / up**2),
+        torque=7.0 / up**2,
+        gravity=9.80665 / up**2,
     )
 
 

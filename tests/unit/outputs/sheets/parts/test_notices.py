@@ -1,8 +1,13 @@
 """When a finding is, as the sheets say it."""
 
-from sequencer.findings import Finding
+from types import SimpleNamespace
+
+from sequencer.findings import Finding, Report
 from sequencer.outputs.sheets.page.wording import NB, clock_fine
 from sequencer.outputs.sheets.parts.notices import _when
+from sequencer.units import BarLengths
+
+WALTZ = SimpleNamespace(report=Report(show="s.yaml", bars=BarLengths(metre=3)))
 
 
 def finding(start, position):
@@ -12,6 +17,8 @@ def finding(start, position):
 
 
 def test_the_bar_is_told_in_the_song_and_not_before_it():
-    assert _when(finding(None, None)) == "whole show"
-    assert _when(finding(16.0, "8.1+1/2")) == f"{clock_fine(16.0)} the and of bar{NB}8.1"
-    assert _when(finding(-16.0, "-6.1+1/2")) == clock_fine(-16.0)
+    assert _when(finding(None, None), WALTZ) == "whole show"
+    assert _when(finding(16.0, "8.1+1/2"), WALTZ) == f"{clock_fine(16.0)} the and of bar{NB}8.1"
+    assert _when(finding(-16.0, "-6.1+1/2"), WALTZ) == clock_fine(-16.0)
+    last = _when(finding(16.0, "8.3+7/8"), WALTZ)
+    assert last == f"{clock_fine(16.0)} just before bar{NB}9.1"
