@@ -29,6 +29,7 @@ from sequencer.planning.drafting.shortlist import (
     taken,
     without_hopeless,
 )
+from sequencer.planning.drafting.sizes import can_be_sized, first_found, is_seen, sizes_of, to_size
 from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.staggering import longer
 from sequencer.planning.drafting.weights import Weights
@@ -81,19 +82,13 @@ def setting_for(
     moves, heard = _in_waves(
         list(moves_for(material.names, every)), stages, most, say, wished=_wished(ground)
     )
-    passes = [
-        [
-            all(heard[n * len(ranges) + c][k].passes for n in range(len(stages)))
-            for k in range(len(moves))
-        ]
-        for c in range(len(ranges))
-    ]  # by range and move
+    passes = _passes(heard, len(ranges))
     somewhere = [k for k in range(len(moves)) if any(row[k] for row in passes)]
     refuse_hopeless(ground, moves, heard, somewhere, every)
-    best_of = [
-        max((row[k] for row in heard), key=lambda each: each.passes) for k in range(len(moves))
-    ]
-    chosen = some_of(moves, best_of, somewhere, passes, most=most)
+    chosen = some_of(moves, _best_of(heard), somewhere, passes, most=most)
+    moves, heard = _with_sizes(moves, heard, to_size(moves, chosen, most), stages, say)
+    passes, best_of = _passes(heard, len(ranges)), _best_of(heard)
+    chosen += [k for k in range(len(moves)) if moves[k].drawn]
     ways = [
         (
             of[slot.material],
@@ -126,6 +121,7 @@ def setting_for(
             book=ground.base.book,
             tempos=tuple(known),
             passing=tuple(known.index(tempo) for tempo in tempos),
+            sizable=tuple(can_be_sized(moves[k], every[0]) for k in chosen),
         ),
         wishes=ground.whole.show.wishes,
         weights=weights,
@@ -140,6 +136,62 @@ def setting_for(
             if not passes[c][k]
         },
     )
+
+
+def _passes(heard: Sequence[Sequence[Heard]], ranges: int) -> list[list[bool]]:
+    """At each range of tempos, whether each move passes for everybody."""
+    return [
+        [all(each.passes for each in column) for column in zip(*heard[c::ranges], strict=True)]
+        for c in range(ranges)
+    ]
+
+
+def _best_of(heard: Sequence[Sequence[Heard]]) -> list[Heard]:
+    """Of each move, how it fares on a stage where it passes, if there is one."""
+    return [max(column, key=lambda each: each.passes) for column in zip(*heard, strict=True)]
+
+
+def _with_sizes(
+    moves: list[DraftMove],
+    heard: list[list[Heard]],
+    some: Sequence[int],
+    stages: Sequence[Sequence[Audition]],
+    say: Progress,
+) -> tuple[list[DraftMove], list[list[Heard]]]:
+    """Moves with some of them drawn small and large too, as far as that passes and is seen; and how all fare."""
+    book, ranges, usual = stages[0][0].show.book, len(stages[0]), _best_of(heard)
+
+    def tried(wave: Sequence[DraftMove]) -> list[list[Heard] | None]:
+        if not wave:
+            return []
+        return [
+            row if is_seen(usual[moves.index(move.as_usual)], best, move.drawn) else None
+            for move, row, best in zip(
+                wave, *_rows_and_best(wave, stages, say, ranges), strict=True
+            )
+        ]
+
+    found = first_found([queue for k in some for queue in sizes_of(moves[k], book)], tried)
+    more = [list(column) for column in zip(*(row for _, row in found), strict=True)]
+    if not more:
+        return moves, heard
+    return [*moves, *(move for move, _ in found)], [
+        [*row, *added] for row, added in zip(heard, more, strict=True)
+    ]
+
+
+def _rows_and_best(
+    wave: Sequence[DraftMove], stages: Sequence[Sequence[Audition]], say: Progress, ranges: int
+) -> tuple[list[list[Heard]], list[Heard]]:
+    """How each of some moves fares on each stage of everybody; and, at a range of tempos where it passes for all, on the first."""
+    rows = _heard_by_all(wave, stages, say)
+    able = [
+        next((c for c in range(ranges) if all(each.passes for each in row[c::ranges])), None)
+        for row in rows
+    ]
+    return rows, [
+        Heard(passes=False) if c is None else row[c] for row, c in zip(rows, able, strict=True)
+    ]
 
 
 def _common(ground: DraftGround) -> Material:

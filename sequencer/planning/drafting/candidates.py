@@ -8,6 +8,7 @@ candidate. How large it is drawn and how fast it is comes from the same laws.
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import ceil, inf, isfinite
+from typing import Literal
 
 import numpy as np
 
@@ -23,6 +24,7 @@ from sequencer.motion.laws.carriage import lasting
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import Direction, Timing, block_laws
 from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.patterns.parameters import ParameterValue
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
@@ -35,6 +37,8 @@ from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import pace_of
 from sequencer.staging.wicks import flame_reach
 from sequencer.timing.tempo import TempoMap
+
+Drawn = Literal["", "small", "large"]
 
 HANDS: tuple[tuple[Timing, Direction], ...] = (
     ("split", "same"),
@@ -62,12 +66,25 @@ class DraftMove:
     usual: bool  # whether the cycle is the one that a block without `cycle` gets
     shift: float = 0.0  # [beats]
     one_hand: bool = False  # whether there is no second hand to time
+    drawn: Drawn = ""  # smaller or larger than usual
+    sized: tuple[str, float] | None = None  # the parameter that makes it so, in the units of laws
 
     @property
     def words(self) -> str:
         """The move in words."""
         hands = "" if self.one_hand else f", {self.timing} time, {self.direction} direction"
-        return f"{self.pattern}{hands}" + ("" if self.usual else f", {self.cycle:g} beats a cycle")
+        cycle = "" if self.usual else f", {self.cycle:g} beats a cycle"
+        return f"{self.pattern}{hands}{cycle}" + (f", drawn {self.drawn}" if self.drawn else "")
+
+    @property
+    def parameters(self) -> dict[str, ParameterValue]:
+        """What it sets of its pattern."""
+        return {} if self.sized is None else {self.sized[0]: self.sized[1]}
+
+    @property
+    def as_usual(self) -> "DraftMove":
+        """The same move in its usual size."""
+        return replace(self, drawn="", sized=None)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -113,7 +130,7 @@ class Audition:
         record = record or self.record
         props = {self._own[side]: own.held() for side, own in record.props.items()}
         return Dance(
-            parts={side: (move.pattern, {}) for side in props},
+            parts=dict.fromkeys(props, (move.pattern, move.parameters)),
             timing=move.timing,
             direction=move.direction,
             cycle=move.cycle,
@@ -141,7 +158,10 @@ class Audition:
         fit = self.fit(move)
         laws = block_laws(
             {
-                side: (move.pattern, dict(fit.values.get(self._own[side], {})))
+                side: (
+                    move.pattern,
+                    {**move.parameters, **fit.values.get(self._own[side], {})},
+                )
                 for side in self.record.props
             },
             timing=move.timing,

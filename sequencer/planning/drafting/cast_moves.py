@@ -32,6 +32,7 @@ class Cast:
     passing: tuple[
         int, ...
     ] = ()  # of the passage out of each slot, which of these; () for the moves' own
+    sizable: tuple[bool, ...] = ()  # which moves can be drawn smaller or larger; () for none
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from sequencer.planning.drafting.candidates import DraftMove
+from sequencer.planning.drafting.sizes import written
 from sequencer.planning.drafting.slots import Slot
 from sequencer.show.drafted import DraftedRow, FileRow
 
@@ -59,6 +60,8 @@ class SlotDance:
             row["cycle"] = _number(move.cycle)
         if move.shift:
             row["shift"] = _number(move.shift)
+        if move.sized is not None:
+            row["with"] = written(*move.sized)
         row["beats"] = beats
         return row
 

@@ -138,7 +138,7 @@ class DraftGround:
                 *self.unsteady(),
                 *self.left,
             ],
-            alike=self.whole.show.wishes.returns == "alike",
+            alike=self.whole.show.wishes.returns != "free",
             only=self.section,
         )
         if slots:

@@ -32,6 +32,9 @@ HARD = 4  # difficulty after which a rest is welcome
 _ALIKE = 0.4  # share of the stretches with one way of timing the hands, above which it reads dull
 _UNCHANGED = 0.5  # of a family that follows itself: hands that go on alike into another part
 _AT_PARTS = 0.5  # of what a change of the hands costs within a part
+_SIZED = (
+    0.1  # by which at least a move's rank of size rises or falls where it is drawn large or small
+)
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
@@ -125,7 +128,7 @@ class Setting(SlotLinks):
             wanted = 1.0 + (level - 1) * (0.3 + 0.7 * loud)
             over = self.difficulty - wanted
             rest = np.abs(slot.beats / cycles - np.round(slot.beats / cycles))
-            terms["energy"] += weigh.energy * share * np.abs(self.effect - loud) ** 1.5
+            terms["energy"] += self.energy_cost(k, self._follows(k))
             terms["difficulty"] += weigh.difficulty * share * np.where(over > 0, over, -over / 3)
             short = max(0.0, SEEN - slot.beats) / 6
             terms["difficulty"] += weigh.difficulty * 2 * short * (self.difficulty >= HARD)
@@ -145,6 +148,19 @@ class Setting(SlotLinks):
             draw = np.random.default_rng([self.seed, material]).random(self.count)
             terms["chance"] += weigh.chance * draw
         return terms
+
+    def energy_cost(self, k: int, spare: Floats | float = 0.0) -> Floats:
+        """What each move costs in a slot by being smaller or larger than the music asks for, but for what it may be off, shape (n,) [1]."""
+        share = self.slots[k].beats / EIGHTS
+        off = np.maximum(np.abs(self.effect - float(self.loudness[k])) - spare, 0.0)
+        return np.asarray(self.weights.energy * share * off**1.5)
+
+    def _follows(self, k: int) -> Floats:
+        """By how much each move follows the music where its part returns softer or louder, see `returns`, shape (n,) [1]."""
+        returns = len(self.uses[self.slots[k].material]) > 1
+        if self.wishes.returns != "alike" or not returns or not self.cast.sizable:
+            return np.zeros(self.count)
+        return np.asarray(_SIZED * np.array(self.cast.sizable, dtype=np.float64))
 
     def _beside(self, slot: Slot) -> Floats:
         """Whether a move's pattern is danced within two eights of a slot, in what stays as it is."""

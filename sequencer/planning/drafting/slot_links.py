@@ -129,8 +129,16 @@ class SlotLinks:
 
     def passage_keys(self, picks: Sequence[int]) -> Iterator[tuple[tuple[int, int], PassageKey]]:
         """The passages of a routine: the slots, and what passes into what."""
+        return self.keys_between(self.at_slots(picks))
+
+    def at_slots(self, picks: Sequence[int]) -> list[int]:
+        """The move of each slot, of a routine that has one for each material."""
+        return [picks[slot.material] for slot in self.slots]
+
+    def keys_between(self, at: Sequence[int]) -> Iterator[tuple[tuple[int, int], PassageKey]]:
+        """The passages between moves, one for each slot: the slots, and what passes into what."""
         for a, b in self.neighbours:
-            first, second = (picks[self.slots[k].material] for k in (a, b))
+            first, second = at[a], at[b]
             link = self.link(a, b, first, second)
             if link is not None:
                 beats = float(self.slots[a].beats - link)
@@ -151,6 +159,13 @@ class SlotLinks:
                     if link is not None:
                         beats = float(self.slots[a].beats - link)
                         yield first, beats, link, second, *self.ways(a, b)
+
+    def try_all(self, keys: Sequence[PassageKey]) -> bool:
+        """Try some passages and keep what was found; whether any fails."""
+        found = self.tried(keys)
+        self.bad.update((key, why) for key, why in zip(keys, found, strict=True) if why)
+        self.passed.update(key for key, why in zip(keys, found, strict=True) if not why)
+        return any(found)
 
     def tried(self, keys: Sequence[PassageKey]) -> list[str]:
         """What is held against each of some passages, by anybody who dances them."""

@@ -24,15 +24,15 @@ class Support:
 
 
 def supported(
-    setting: Setting, picks: Sequence[int], solos: frozenset[int]
+    setting: Setting, at: Sequence[int], solos: frozenset[int]
 ) -> Iterator[tuple[Support, ...]]:
     """Ways to support the soloist, the quietest first; one for all parts that are danced alone.
 
     Parameters
     ----------
     setting : Setting
-    picks : sequence of int
-        The routine.
+    at : sequence of int
+        The routine: the move of each slot.
     solos : frozenset of int
         Slots in which one dances alone; where nothing can be found for a part, it stays as it is.
 
@@ -41,15 +41,15 @@ def supported(
     supports : tuple of Support
         By slot; fewer each time, since what comes out may fail a check of the whole.
     """
-    links = {pair: key[2] for pair, key in setting.passage_keys(picks)}
+    links = {pair: key[2] for pair, key in setting.keys_between(at)}
     parts: dict[str, list[tuple[int, int]]] = {}
     for first, last in _runs(setting, sorted(solos)):
         parts.setdefault(setting.slots[first].label, []).append((first, last))
     found: list[list[tuple[Support, ...]]] = []
     for runs in parts.values():
         ways = []
-        for move in _quiet(setting, picks, runs):
-            keys = [key for run in runs for key in _passages(setting, picks, links, run, move)]
+        for move in _quiet(setting, at, runs):
+            keys = [key for run in runs for key in _passages(setting, at, links, run, move)]
             if not any(setting.tried(keys)):
                 ways.append(tuple(Support(first=a, last=b, move=move) for a, b in runs))
                 if len(ways) == 2:
@@ -76,15 +76,15 @@ def _runs(setting: Setting, solos: Sequence[int]) -> list[tuple[int, int]]:
     return runs
 
 
-def _quiet(setting: Setting, picks: Sequence[int], runs: Sequence[tuple[int, int]]) -> list[int]:
+def _quiet(setting: Setting, at: Sequence[int], runs: Sequence[tuple[int, int]]) -> list[int]:
     """Easy moves that are smaller than all that is danced alone in a part and beside it, the smallest first."""
     alone = {setting.slots[k].material for first, last in runs for k in range(first, last + 1)}
     beside = {
-        setting.patterns[picks[setting.slots[k].material]]
+        setting.patterns[at[k]]
         for first, last in runs
         for k in range(max(first - 1, 0), min(last + 2, len(setting.slots)))
     }
-    least = min(setting.effect[picks[piece]] for piece in alone)
+    least = min(setting.effect[at[k]] for first, last in runs for k in range(first, last + 1))
     able = [
         move
         for move in range(setting.count)
@@ -100,7 +100,7 @@ def _quiet(setting: Setting, picks: Sequence[int], runs: Sequence[tuple[int, int
 
 def _passages(
     setting: Setting,
-    picks: Sequence[int],
+    at: Sequence[int],
     links: Mapping[tuple[int, int], int],
     run: tuple[int, int],
     move: int,
@@ -110,10 +110,10 @@ def _passages(
     slots = setting.slots
     into, out = links.get((first - 1, first)), links.get((last, last + 1))
     if into is not None:
-        before = picks[slots[first - 1].material]
+        before = at[first - 1]
         beats = float(slots[first - 1].beats - into)
         yield before, beats, into, move, *setting.ways(first - 1, first)
     if out is not None:
-        after = picks[slots[last + 1].material]
+        after = at[last + 1]
         beats = float(slots[last].end - slots[first].start - out)
         yield move, beats, out, after, *setting.ways(last, last + 1)
