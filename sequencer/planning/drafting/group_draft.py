@@ -24,6 +24,7 @@ _LONG = {
     "little": 32,
     "much": 16,
 }  # [beats] of all parts of one name, from which they get a formation of their own
+_KEPT = 64  # [beats] eight eights, for which a formation is kept at least where little walking is wished
 _ROUNDED = 0.02  # [m] that two places may lose when they are written in whole centimetres
 _MOST_WALK = 14.0  # [beats]
 _EASY_WALK = 8  # [beats] that a walk takes at least: nobody hurries if there is time
@@ -170,19 +171,29 @@ def _steps(ground: DraftGround) -> tuple[FormationStep, ...]:
 
 
 def _parts(ground: DraftGround) -> list[FormationPart]:
-    """The parts of the song that get a formation each; short ones stay in the one before."""
+    """The parts of the song that get a formation each; the others stay in the one before.
+
+    With much walking every long part has its formation, the same each time. With little, one is taken where something new
+    begins, and is kept for a while; what returns is danced where the group stands by then.
+    """
+    wished = ground.whole.show.wishes.walking
     beats: dict[str, int] = {}
     for part in ground.parts:
         beats[part.label] = beats.get(part.label, 0) + part.end - part.start
-    least = _LONG.get(ground.whole.show.wishes.walking)
+    least = _LONG.get(wished)
+    danced: set[str] = set()
     found: list[FormationPart] = []
     for part in ground.parts:
-        long = least is not None and beats[part.label] >= least and part.end - part.start >= 16
-        if not found or (long and part.label != found[-1].label):
+        moves = least is not None and beats[part.label] >= least and part.end - part.start >= 16
+        if found and wished == "little":
+            moves &= part.label not in danced and part.start - found[-1].start >= _KEPT
+        danced.add(part.label)
+        if not found or (moves and part.label != found[-1].label):
             found.append(_part(ground, part))
         else:
             last = found[-1]
-            found[-1] = replace(last, end=float(part.end))
+            loudness = ground.energy(last.start, part.end) if wished == "little" else last.loudness
+            found[-1] = replace(last, end=float(part.end), loudness=loudness)
     return found
 
 

@@ -29,6 +29,7 @@ _OWN_TERMS = (
 SOON = 16  # [beats] within which a pattern does not come again, unless the part returns
 EASY_WALKING = 2  # difficulty up to which one can walk in it
 HARD = 4  # difficulty after which a rest is welcome
+_ONE_OF = 8  # pieces of material of which one is as hard as the level
 _ALIKE = 0.4  # share of the stretches with one way of timing the hands, above which it reads dull
 _UNCHANGED = 0.5  # of a family that follows itself: hands that go on alike into another part
 _AT_PARTS = 0.5  # of what a change of the hands costs within a part
@@ -125,11 +126,13 @@ class Setting(SlotLinks):
             if slot.material != material:
                 continue
             share, loud = slot.beats / EIGHTS, float(self.loudness[k])
-            wanted = 1.0 + (level - 1) * (0.3 + 0.7 * loud)
+            wanted = 1.0 + (level - 1) * (0.5 + 0.5 * loud)
             over = self.difficulty - wanted
             rest = np.abs(slot.beats / cycles - np.round(slot.beats / cycles))
             terms["energy"] += self.energy_cost(k, self._follows(k))
-            terms["difficulty"] += weigh.difficulty * share * np.where(over > 0, over, -over / 3)
+            # In calm music something easy is welcome; in loud music it shows less than the performer can do.
+            easy = (1.0 + 2.0 * loud) / 3
+            terms["difficulty"] += weigh.difficulty * share * np.where(over > 0, over, -easy * over)
             short = max(0.0, SEEN - slot.beats) / 6
             terms["difficulty"] += weigh.difficulty * 2 * short * (self.difficulty >= HARD)
             terms["learning"] += weigh.learning * share * learning * (loud > CALM)
@@ -223,7 +226,13 @@ class Setting(SlotLinks):
     # --- counting ---
 
     def countings(self) -> Iterator[Counting]:
-        """Rules over the whole routine: wishes, and patterns used too often."""
+        """Rules over the whole routine: wishes, something of the performer's own level, and patterns used too often."""
+        yield from self._wished()
+        yield from self._shown()
+        yield from self._seldom()
+        yield from self.besides
+
+    def _wished(self) -> Iterator[Counting]:
         families = {name: each.family for name, each in self.cast.book.items()}
         for word, often in self.wishes.counted.items():
             meant = set(meant_by(word, families))
@@ -236,6 +245,26 @@ class Setting(SlotLinks):
                     price=self.weights.wishes,
                     where=self.seen,
                 )
+
+    def _shown(self) -> Iterator[Counting]:
+        """Something as hard as the level, or as hard as there is, in one of so many pieces of material."""
+        hardest = min(int(self.difficulty.max()), self.cast.material.level)
+        learning = self.cast.material.learning
+        of_level = {
+            name
+            for name, difficulty in zip(self.patterns, self.difficulty, strict=True)
+            if difficulty == hardest and name not in learning
+        }
+        if hardest >= HARD and of_level:
+            yield self._counting(
+                f"difficulty {hardest}",
+                of_level,
+                at_least=float(max(1, len(self.uses) // _ONE_OF)),
+                price=self.weights.shown,
+                where=self.seen,
+            )
+
+    def _seldom(self) -> Iterator[Counting]:
         names = list(dict.fromkeys(self.patterns))
         most = (
             max(1, -(-2 * len(self.uses) // max(len(names), 1)) - 1)
@@ -250,8 +279,6 @@ class Setting(SlotLinks):
                     at_most=float(most),
                     price=self.weights.repetition,
                 )
-
-        yield from self.besides
         most_alike = float(max(1, round(_ALIKE * len(self.uses))))
         for timing, direction in self.modes if len(self.modes) > 1 else ():
             row = ((self.timings == timing) & (self.directions == direction)).astype(np.float64)
@@ -285,11 +312,10 @@ class Setting(SlotLinks):
     def unmet(self, picks: Sequence[int]) -> tuple[str, ...]:
         """Wishes that a routine leaves out, in words."""
         found = []
-        for rule in self.countings():
-            if rule.at_least:
-                count = sum(rule.counts[k][pick] for k, pick in enumerate(picks))
-                if count < rule.at_least:
-                    found.append(f"{rule.name} (there is room for {count:g})")
+        for rule in self._wished():
+            count = sum(rule.counts[k][pick] for k, pick in enumerate(picks))
+            if count < rule.at_least:
+                found.append(f"{rule.name} (there is room for {count:g})")
         return tuple(found)
 
     # --- what it costs, in words ---
@@ -310,8 +336,10 @@ class Setting(SlotLinks):
                 add(name, float(table[i, j]))
         for i, j in self._soon():
             add("variety", TOO_SOON * (self.patterns[picks[i]] == self.patterns[picks[j]]))
-        for rule in self.countings():
-            count = sum(rule.counts[k][pick] for k, pick in enumerate(picks))
-            off = max(0.0, rule.at_least - count) + max(0.0, count - rule.at_most)
-            add("wishes" if rule.at_least else "repetition", float((rule.price or 0.0) * off))
+        rules = [("wishes", self._wished()), ("difficulty", self._shown())]
+        for term, some in (*rules, ("repetition", (*self._seldom(), *self.besides))):
+            for rule in some:
+                count = sum(rule.counts[k][pick] for k, pick in enumerate(picks))
+                off = max(0.0, rule.at_least - count) + max(0.0, count - rule.at_most)
+                add(term, float((rule.price or 0.0) * off))
         return total

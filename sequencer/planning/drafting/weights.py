@@ -5,7 +5,7 @@ from dataclasses import dataclass, fields
 
 TERMS: Mapping[str, str] = {
     "energy": "large and fast where the music is loud, small where it is calm",
-    "difficulty": "as hard as the level and the music ask for",
+    "difficulty": "as hard as the level and the music ask for, and something of the performer's own level",
     "learning": "patterns that are still being learnt, outside calm music",
     "ending": "cycles that do not end with the phrase, or come only once",
     "margin": "moves that pass close to body or prop",
@@ -25,7 +25,10 @@ class Weights:
     """How much each term costs, a term of 1 weighing as much as a link of two beats [1]; design choices of this project."""
 
     energy: float = 8.0  # for two eights as far from the music as can be
-    difficulty: float = 0.6  # for each step too hard; too easy a third of it
+    difficulty: float = (
+        0.8  # for each step too hard; too easy a third of it in calm music, all in loud
+    )
+    shown: float = 2.0  # for each hard move too few that shows what the performer can do
     learning: float = 20.0  # for two eights; hardly ever worth it
     ending: float = 0.8  # for a phrase that ends half a cycle in
     margin: float = 0.4  # for a move with the least margin

@@ -2,6 +2,7 @@ import pytest
 
 from sequencer.errors import InputError
 from sequencer.planning.drafting import draft_search
+from sequencer.planning.drafting import group_draft as group_draft_module
 from sequencer.planning.drafting.draft_ground import ground_of
 from sequencer.planning.drafting.draft_search import drafted_show
 from sequencer.planning.drafting.group_draft import group_draft
@@ -53,6 +54,39 @@ def test_formations_are_drafted_where_nothing_says_where_people_stand():
     for row in found.formations.values():
         (a, b), (c, d) = (row["spots"][name]["at"] for name in ("Ash", "Birch"))
         assert ((a - c) ** 2 + (b - d) ** 2) ** 0.5 > 2.0
+
+
+def placed(wishes, labels, beats=64):
+    """The beats at which a formation is taken, in a song of parts that last so long."""
+    starts = {0.6 * beats * k: label for k, label in enumerate(labels)}
+    ground = ground_of(
+        show_text(wishes=wishes),
+        "s.yaml",
+        even_song(1 + beats * len(labels), tempo=100.0, sections=starts),
+    )
+    return [part.start for part in group_draft_module._parts(ground)]
+
+
+def test_with_little_walking_a_formation_is_taken_where_something_new_begins_and_kept_for_a_while():
+    assert placed("walking: little", "ABABCAB") == [0, 64, 256]
+    assert placed("walking: much", "ABABCAB") == [64 * k for k in range(7)]
+    assert placed("walking: none", "ABABCAB") == [0]
+    # nobody walks again within eight eights
+    assert placed("walking: little", "ABCDEF", beats=32) == [0, 64, 128]
+    assert len(placed("walking: much", "ABCDEF", beats=32)) == 6
+
+
+def test_a_formation_that_stays_suits_all_that_is_danced_in_it():
+    energy = tuple([0.1] * 8 + [0.3] * 8 + [0.9] * 8)
+    ground = ground_of(
+        show_text(),
+        "s.yaml",
+        even_song(97, tempo=100.0, sections={0.0: "A", 19.2: "B", 38.4: "C"}, energy=energy),
+    )
+    first, _ = group_draft_module._parts(ground)
+    assert (first.start, first.end) == (0, 64)
+    assert first.loudness == pytest.approx(ground.energy(0, 64))
+    assert first.loudness > ground.energy(0, 32)
 
 
 def test_without_walking_there_is_one_formation():

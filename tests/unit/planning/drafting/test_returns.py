@@ -44,9 +44,7 @@ def _found(monkeypatch):
 
     monkeypatch.setattr(returns, "_in_sizes", in_sizes)
     monkeypatch.setattr(Setting, "tried", tried)
-    monkeypatch.setattr(
-        Setting, "joins", lambda self, a, b: np.zeros((self.count,) * 2, dtype=bool)
-    )
+    monkeypatch.setattr(Setting, "joins", lambda self, *_: np.zeros((self.count,) * 2, dtype=bool))
     one.try_all([key for _, key in one.passage_keys(PICKS)])
     return one, bad
 

@@ -79,6 +79,7 @@ def test_terms_of_a_routine_are_what_the_tables_of_the_search_add_up_to(seed):
         learning=["windmill"],
         walked=frozenset({5}),
         seed=int(draw.integers(3)),
+        level=3 + seed % 3,
         wishes=Wishes(moves={"weave": 2, "static-spin": 1}),
         fixed=(Fixed(start=56, end=60, pattern="extension", label="X", material="m"),),
     )
@@ -103,14 +104,33 @@ def test_large_moves_cost_in_calm_music_and_small_ones_in_loud():
     assert half == pytest.approx(calm / 2)
 
 
-def test_what_is_too_hard_costs_more_than_what_is_too_easy():
-    cost = setting([slot(0)], loudness=[0.0], level=3).own_terms(0)["difficulty"]
-    wanted = 1 + 2 * 0.3
-    hard = patterns()["antispin-flower-5"].difficulty - wanted
+@pytest.mark.parametrize(("loud", "easy"), [(0.0, 1 / 3), (0.5, 2 / 3), (1.0, 1.0)])
+def test_what_is_too_hard_costs_and_what_is_too_easy_more_the_louder_it_is(loud, easy):
+    cost = setting([slot(0)], loudness=[loud], level=4).own_terms(0)["difficulty"]
+    wanted = 1 + 3 * (0.5 + 0.5 * loud)
+    hard = max(patterns()["antispin-flower-5"].difficulty - wanted, 0.0)
     assert cost[3] == pytest.approx(Weights().difficulty * hard)
-    assert cost[0] == pytest.approx(Weights().difficulty * (wanted - 1) / 3)
-    short = setting([slot(0, beats=6)], loudness=[0.0]).own_terms(0)["difficulty"]
+    assert cost[0] == pytest.approx(Weights().difficulty * easy * (wanted - 1))
+    short = setting([slot(0, beats=6)], loudness=[loud], level=4).own_terms(0)["difficulty"]
     assert short[3] > cost[3] * 6 / 16 + 0.5
+
+
+def test_something_as_hard_as_the_level_is_shown():
+    def shown(level, count=1):
+        found = setting([slot(k) for k in range(count)], level=level)
+        return [rule for rule in found.countings() if rule.name.startswith("difficulty")]
+
+    (rule,) = shown(4)
+    assert list(rule.counts[0]) == [float(patterns()[n].difficulty == 4) for n in NAMES]
+    assert (rule.at_least, rule.price) == (1.0, Weights().shown)
+    assert shown(5)[0].counts[0].tolist() == rule.counts[0].tolist()  # nothing is harder
+    assert shown(4, 24)[0].at_least == 3.0  # one piece of eight
+    assert shown(3) == []  # what is easy comes by itself
+    plain = setting([slot(0)], level=4)
+    assert plain.terms([0])["difficulty"] - plain.terms([3])["difficulty"] > Weights().shown - 1e-9
+    assert plain.unmet([0]) == ()  # nobody wished it
+    learnt = setting([slot(0)], level=4, learning=["windmill", "antispin-flower-5"])
+    assert not [rule for rule in learnt.countings() if rule.name.startswith("difficulty")]
 
 
 def test_cycles_that_end_with_the_stretch_cost_nothing():
