@@ -35,8 +35,8 @@ from scipy.stats import rankdata, spearmanr
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.motion.patterns.library import patterns
+from sequencer.planning.drafting.auditioning.repertoire import BY_NAME_ONLY
 from sequencer.planning.drafting.draft_search import Draft, drafted_show
-from sequencer.planning.drafting.repertoire import BY_NAME_ONLY
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Block, Staged

@@ -12,10 +12,13 @@ import numpy as np
 
 from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.planning.drafting.auditions import setting_for
-from sequencer.planning.drafting.candidates import DraftMove
-from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, best
-from sequencer.planning.drafting.cuts import (
+from sequencer.planning.drafting.auditioning.candidates import DraftMove
+from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
+from sequencer.planning.drafting.costing.auditions import setting_for
+from sequencer.planning.drafting.costing.refusal import narrowest
+from sequencer.planning.drafting.costing.setting import Setting
+from sequencer.planning.drafting.costing.weights import Weights
+from sequencer.planning.drafting.finishing.cuts import (
     Findings,
     besides_dance,
     caused,
@@ -24,16 +27,13 @@ from sequencer.planning.drafting.cuts import (
     slot_at,
     to_leave,
 )
-from sequencer.planning.drafting.draft_entries import rows_of
-from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
-from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
-from sequencer.planning.drafting.passages import LINK_LENGTHS
-from sequencer.planning.drafting.refusal import narrowest
-from sequencer.planning.drafting.returns import follows, most_by_material, sized_returns
-from sequencer.planning.drafting.setting import Setting
-from sequencer.planning.drafting.slot_dances import LEAD_LINK, slot_dances
-from sequencer.planning.drafting.support import Support, supported
-from sequencer.planning.drafting.weights import Weights
+from sequencer.planning.drafting.finishing.draft_entries import rows_of
+from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
+from sequencer.planning.drafting.finishing.slot_dances import LEAD_LINK, slot_dances
+from sequencer.planning.drafting.finishing.support import Support, supported
+from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
+from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
+from sequencer.planning.drafting.optimising.choices import Chosen, Counting, Undecided, best
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
 from sequencer.show.drafted import DraftedRow, drafted_entries

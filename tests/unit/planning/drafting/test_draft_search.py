@@ -7,8 +7,8 @@ from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting import draft_search
-from sequencer.planning.drafting.draft_ground import ground_of
 from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
+from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.why import summary
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
