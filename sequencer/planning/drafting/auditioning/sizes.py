@@ -7,7 +7,11 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from typing import TypeVar
 
+from sequencer.geometry.bodies import Side
+from sequencer.motion.fitting.fits import Fit
+from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS
 from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.patterns.parameters import ParameterValue
 from sequencer.planning.drafting.auditioning.candidates import Audition, DraftMove, Drawn, Heard
 from sequencer.show.drafted import FileRow
 
@@ -34,6 +38,29 @@ def can_be_sized(move: DraftMove, stage: Audition) -> bool:
     if own is None:
         return False
     return not any(own[0] in values for values in stage.fit(move.as_usual).values.values())
+
+
+def keeps_shape(move: DraftMove, stage: Audition) -> bool:
+    """Whether a move in another size is the same otherwise: it starts where the usual one starts, in the same planes and posture.
+
+    Where the body asks for another lean, start or lead it is a move of its own, which would have to be learnt.
+    """
+    one, usual = stage.fit(move), stage.fit(move.as_usual)
+    pattern = stage.show.book[move.pattern]
+    return one.posture == usual.posture and all(
+        _shape(one, side, move, pattern) == _shape(usual, side, move, pattern)
+        for side in stage.record.props
+    )
+
+
+def _shape(
+    fit: Fit, side: Side, move: DraftMove, pattern: Pattern
+) -> dict[str, ParameterValue | None]:
+    """What one hand's path has besides its place and size."""
+    besides = {*PLACE_OFFSETS, *move.parameters}
+    usual = {each.name: each.default for each in pattern.parameters}
+    whole = {**usual, **fit.values.get(side, {})}
+    return {name: value for name, value in whole.items() if name not in besides}
 
 
 def sizes_of(move: DraftMove, book: Mapping[str, Pattern]) -> list[tuple[DraftMove, ...]]:

@@ -29,6 +29,7 @@ from sequencer.planning.drafting.auditioning.sizes import (
     can_be_sized,
     first_found,
     is_seen,
+    keeps_shape,
     sizes_of,
     to_size,
 )
@@ -168,13 +169,14 @@ def _with_sizes(
     book, ranges, usual = stages[0][0].show.book, len(stages[0]), _best_of(heard)
 
     def tried(wave: Sequence[DraftMove]) -> list[list[Heard] | None]:
-        if not wave:
-            return []
+        alike = [move for move in wave if all(keeps_shape(move, e) for own in stages for e in own)]
+        rows = dict(zip(alike, _rows_and_best(alike, stages, say, ranges), strict=True))
         return [
-            row if is_seen(usual[moves.index(move.as_usual)], best, move.drawn) else None
-            for move, row, best in zip(
-                wave, *_rows_and_best(wave, stages, say, ranges), strict=True
-            )
+            rows[move][0]
+            if move in rows
+            and is_seen(usual[moves.index(move.as_usual)], rows[move][1], move.drawn)
+            else None
+            for move in wave
         ]
 
     found = first_found([queue for k in some for queue in sizes_of(moves[k], book)], tried)
@@ -188,16 +190,14 @@ def _with_sizes(
 
 def _rows_and_best(
     wave: Sequence[DraftMove], stages: Sequence[Sequence[Audition]], say: Progress, ranges: int
-) -> tuple[list[list[Heard]], list[Heard]]:
+) -> list[tuple[list[Heard], Heard]]:
     """How each of some moves fares on each stage of everybody; and, at a range of tempos where it passes for all, on the first."""
-    rows = _heard_by_all(wave, stages, say)
-    able = [
-        next((c for c in range(ranges) if all(each.passes for each in row[c::ranges])), None)
-        for row in rows
-    ]
-    return rows, [
-        Heard(passes=False) if c is None else row[c] for row, c in zip(rows, able, strict=True)
-    ]
+    out = []
+    for row in _heard_by_all(wave, stages, say) if wave else ():
+        able = (c for c in range(ranges) if all(each.passes for each in row[c::ranges]))
+        c = next(able, None)
+        out.append((row, Heard(passes=False) if c is None else row[c]))
+    return out
 
 
 def _common(ground: DraftGround) -> Material:

@@ -12,7 +12,12 @@ from scipy.stats import rankdata
 
 from sequencer.arrays import Floats
 from sequencer.planning.drafting.auditioning.candidates import DraftMove, Heard, auditioned
-from sequencer.planning.drafting.auditioning.sizes import first_found, is_seen, sizes_of
+from sequencer.planning.drafting.auditioning.sizes import (
+    first_found,
+    is_seen,
+    keeps_shape,
+    sizes_of,
+)
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.slot_links import EIGHTS
 
@@ -124,7 +129,11 @@ def _in_sizes(
 
     def seen(wave: Sequence[DraftMove]) -> list[Heard | None]:
         return [
-            each if each is not None and is_seen(own, each, move.drawn) else None
+            each
+            if each is not None
+            and is_seen(own, each, move.drawn)
+            and all(keeps_shape(move, stage) for stage in stages)
+            else None
             for move, each in zip(wave, passing(wave), strict=True)
         ]
 

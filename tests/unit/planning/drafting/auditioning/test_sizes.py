@@ -1,13 +1,17 @@
 """The same move smaller or larger."""
 
+from types import SimpleNamespace
+
 import pytest
 
 from sequencer.motion.patterns.library import patterns
 from sequencer.planning.drafting.auditioning.candidates import DraftMove, Heard
 from sequencer.planning.drafting.auditioning.sizes import (
     SEEN_SIZE,
+    can_be_sized,
     first_found,
     is_seen,
+    keeps_shape,
     sizes_of,
     to_size,
     written,
@@ -74,6 +78,42 @@ def test_a_size_counts_once_it_passes_and_can_be_seen():
     assert not is_seen(usual, Heard(passes=True, size=0.5 + less), "large")
     assert not is_seen(usual, Heard(passes=True, size=0.5 + enough), "small")
     assert not is_seen(usual, Heard(passes=False, size=0.5 + enough), "large")
+
+
+class Fitting:
+    """A stage on which moves are fitted as given."""
+
+    def __init__(self, **fits):
+        self.show = SimpleNamespace(book=patterns())
+        self.record = SimpleNamespace(props={"left": None, "right": None})
+        self.fits = fits
+
+    def fit(self, danced):
+        values, posture = self.fits[danced.drawn or "usual"]
+        return SimpleNamespace(values={"left": values, "right": values}, posture=posture)
+
+
+@pytest.mark.parametrize(
+    ("values", "posture", "same"),
+    [
+        ({"ahead": 0.2, "across": 0.3}, "upright", True),  # elsewhere, which a body does by itself
+        ({"begin": "in"}, "upright", True),  # as it is by itself
+        ({"begin": "out"}, "upright", False),
+        ({"from": 90.0}, "upright", False),
+        ({"ahead": 0.2}, "leaning", False),
+    ],
+)
+def test_a_size_with_another_start_or_posture_is_another_move(values, posture, same):
+    large = sizes_of(move("iso-bend-2"), patterns())[1][0]
+    stage = Fitting(usual=({"ahead": 0.1}, "upright"), large=(values, posture))
+    assert keeps_shape(large, stage) == same
+
+
+def test_what_had_to_be_made_smaller_to_fit_has_no_other_size():
+    own = move("iso-bend-2")
+    assert can_be_sized(own, Fitting(usual=({"ahead": 0.1}, "upright")))
+    assert not can_be_sized(own, Fitting(usual=({"hand_radius": 0.1}, "upright")))
+    assert not can_be_sized(move("isolation"), Fitting(usual=({}, "upright")))
 
 
 def test_who_knows_few_patterns_gets_them_in_sizes_and_who_knows_many_does_not():
