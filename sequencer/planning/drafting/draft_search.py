@@ -12,7 +12,7 @@ import numpy as np
 
 from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.planning.drafting.auditioning.candidates import DraftMove
+from sequencer.planning.drafting.auditioning.cast_moves import likeness
 from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
 from sequencer.planning.drafting.costing.auditions import setting_for
 from sequencer.planning.drafting.costing.refusal import narrowest
@@ -364,7 +364,7 @@ class _Drafting:
         for piece in range(len(setting.uses)):
             block = now.get(piece)
             own = np.sum(list(setting.own_terms(piece).values()), axis=0)
-            alike = np.array([_likeness(move, block) for move in setting.cast.moves])
+            alike = np.array([likeness(move, block) for move in setting.cast.moves])
             picks.append(int(np.argmin(np.where(alike > 0, -alike, own - own.min()))))
         return tuple(picks)
 
@@ -407,7 +407,7 @@ class _Drafting:
             text=text,
             cost=chosen.cost,
             bound=min(chosen.bound, chosen.cost),
-            terms=setting.terms(chosen.picks),
+            terms=(self._setting or setting).terms(chosen.picks),  # as searched, without more sizes
             rows=tuple(
                 (each.slot.section, ground.base.position(each.slot.start), each.words)
                 for each in danced
@@ -435,20 +435,3 @@ class _Drafting:
             _NOT_CLEAN, ("timeline",), what,
             "add patterns under `repertoire`, `known`, raise `level`, or take a wish out",
         )  # fmt: skip
-
-
-def _likeness(move: DraftMove, block: Block | None) -> int:
-    """How much of a move is what a block has: 0 for another move, 1 for the same in another size, 2 for the same."""
-    if block is None or (move.pattern, move.timing, move.direction) != (
-        block.title,
-        block.timing,
-        block.direction,
-    ):
-        return 0
-    if abs(move.cycle - block.cycle) > 1e-6:
-        return 0
-    written = [
-        {k: round(v, 6) for k, v in part.parameters.items() if isinstance(v, float)}
-        for part in block.hands.values()
-    ]
-    return 2 if all(each == move.parameters for each in written) else 1

@@ -10,6 +10,7 @@ from sequencer.motion.patterns.library import Pattern
 from sequencer.planning.drafting.auditioning.candidates import DraftMove, Heard
 from sequencer.planning.drafting.auditioning.passages import MoveLaws
 from sequencer.planning.drafting.auditioning.repertoire import Material
+from sequencer.staging.staged import Block
 
 _SAME_SIZE, _SAME_SPEED = 0.02, 0.05  # [m, m/beat] moves that differ by less look alike
 
@@ -72,3 +73,20 @@ def effects(patterns: Sequence[str], sizes: Sequence[float], speeds: Sequence[fl
     found = 0.9 * ranks(sizes, _SAME_SIZE) + 0.1 * ranks(speeds, _SAME_SPEED)
     low, wide = found.min(), np.ptp(found)
     return np.asarray((found - low) / wide if wide > 0 else np.full(len(found), 0.5))
+
+
+def likeness(move: DraftMove, block: Block | None) -> int:
+    """How much of a move is what a block has: 0 for another move, 1 for the same in another size, 2 for the same."""
+    if block is None or (move.pattern, move.timing, move.direction) != (
+        block.title,
+        block.timing,
+        block.direction,
+    ):
+        return 0
+    if abs(move.cycle - block.cycle) > 1e-6:
+        return 0
+    written = [
+        {k: round(float(v), 6) for k, v in part.parameters.items() if isinstance(v, int | float)}
+        for part in block.hands.values()
+    ]
+    return 2 if all(each == move.parameters for each in written) else 1

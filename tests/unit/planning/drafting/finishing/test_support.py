@@ -28,7 +28,7 @@ def _trying(monkeypatch):
 
 def test_the_smallest_easy_move_is_danced_by_the_others_wherever_the_part_returns(trying):
     found, seen, _ = trying
-    first, *_ = supported(found, [2, 3, 4, 2], SOLOS)
+    first, *_ = supported(found, found.at_slots([2, 3, 4, 2]), SOLOS)
     assert first == (Support(first=1, last=1, move=0), Support(first=3, last=3, move=0))
     # with the soloist's links, into it and out of it
     assert {(key[0], key[1], key[2], key[3]) for key in seen[:4]} == {
@@ -39,23 +39,25 @@ def test_the_smallest_easy_move_is_danced_by_the_others_wherever_the_part_return
 def test_what_cannot_be_passed_into_is_left_for_the_next_and_what_fails_is_given_up(trying):
     found, _, bad = trying
     bad.add(0)
-    ways = list(supported(found, [2, 3, 4, 2], SOLOS))
+    ways = list(supported(found, found.at_slots([2, 3, 4, 2]), SOLOS))
     assert [way[0].move for way in ways] == [1]
     bad.add(1)
-    assert list(supported(found, [2, 3, 4, 2], SOLOS)) == []
-    assert list(supported(found, [2, 3, 4, 2], frozenset())) == []
+    assert list(supported(found, found.at_slots([2, 3, 4, 2]), SOLOS)) == []
+    assert list(supported(found, found.at_slots([2, 3, 4, 2]), frozenset())) == []
 
 
 def test_support_is_smaller_than_the_solo_and_none_of_what_is_danced_beside_it(trying):
     found, _, _ = trying
-    assert list(supported(found, [2, 0, 4, 2], SOLOS)) == []  # nothing is smaller than the solo
-    (way,) = supported(found, [0, 2, 4, 3], SOLOS)
+    assert (
+        list(supported(found, found.at_slots([2, 0, 4, 2]), SOLOS)) == []
+    )  # nothing is smaller than the solo
+    (way,) = supported(found, found.at_slots([0, 2, 4, 3]), SOLOS)
     assert [NAMES[one.move] for one in way] == [
         "extension",
         "extension",
     ]  # the first is danced before
     found.forbidden.add((1, 1))
-    assert list(supported(found, [0, 2, 4, 3], SOLOS)) == []
+    assert list(supported(found, found.at_slots([0, 2, 4, 3]), SOLOS)) == []
 
 
 def test_one_move_goes_on_through_all_stretches_of_the_part(monkeypatch):
@@ -64,6 +66,6 @@ def test_one_move_goes_on_through_all_stretches_of_the_part(monkeypatch):
     found = setting(slots)
     seen = []
     monkeypatch.setattr(found, "tried", lambda keys: seen.extend(keys) or [""] * len(keys))
-    first, *_ = supported(found, [2, 3, 4, 2], frozenset({1, 2}))
+    first, *_ = supported(found, found.at_slots([2, 3, 4, 2]), frozenset({1, 2}))
     assert first == (Support(first=1, last=2, move=0),)
     assert [key[1:3] for key in seen[:2]] == [(14.0, 2), (30.0, 2)]
