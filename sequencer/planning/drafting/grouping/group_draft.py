@@ -27,10 +27,7 @@ from sequencer.planning.drafting.grouping.where_to_stand import (
 from sequencer.show.drafted import DraftedRow, FileRow
 from sequencer.show.model import Performer
 
-_LONG = {
-    "little": 32,
-    "much": 16,
-}  # [beats] of all parts of one name, from which they get a formation of their own
+_LEAST = 16  # [beats] of a part that gets a formation of its own
 _KEPT = 64  # [beats] eight eights, for which a formation is kept at least where little walking is wished
 _ROUNDED = 0.02  # [m] that two places may lose when they are written in whole centimetres
 _MOST_WALK = 14.0  # [beats]
@@ -180,18 +177,14 @@ def _steps(ground: DraftGround) -> tuple[FormationStep, ...]:
 def _parts(ground: DraftGround) -> list[FormationPart]:
     """The parts of the song that get a formation each; the others stay in the one before.
 
-    With much walking every long part has its formation, the same each time. With little, one is taken where something new
+    With much walking every part of two eights or more has its formation, the same each time. With little, one is taken where something new
     begins, and is kept for a while; what returns is danced where the group stands by then.
     """
     wished = ground.whole.show.wishes.walking
-    beats: dict[str, int] = {}
-    for part in ground.parts:
-        beats[part.label] = beats.get(part.label, 0) + part.end - part.start
-    least = _LONG.get(wished)
     danced: set[str] = set()
     found: list[FormationPart] = []
     for part in ground.parts:
-        moves = least is not None and beats[part.label] >= least and part.end - part.start >= 16
+        moves = wished != "none" and part.end - part.start >= _LEAST
         if found and wished == "little":
             moves &= part.label not in danced and part.start - found[-1].start >= _KEPT
         danced.add(part.label)
