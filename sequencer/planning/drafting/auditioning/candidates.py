@@ -50,6 +50,7 @@ _EVEN = (1.0, 2.0, 4.0, 8.0)  # [beats] of cycles that divide it
 STRETCH = 16.0  # [beats] that a cycle should divide
 _SWAYS = 1.1  # the fastest beat of a stretch over the middle: then a slower cycle is tried too
 _SLOWER = (0.6, 1.6)  # range of a cycle's length relative to the usual one
+_FEW = 7  # patterns up to which each is tried in half time too
 _LOOKS = 96  # samples of a cycle
 _OPEN_PERIOD = 8.0  # [beats] looked at of a law that does not repeat
 _MOST_PERIOD = 32.0
@@ -194,8 +195,8 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
     Yields
     ------
     move : DraftMove
-        Of each pattern: the cycle that a block without `cycle` gets, one that divides two eights, and those that
-        suit other tempos of the song; each with every timing and direction of the hands.
+        Of each pattern: the cycle that a block without `cycle` gets, one that divides two eights, those that
+        suit other tempos of the song and, of few patterns, half time; each with every timing and direction of the hands.
     """
     show = stages[0].show
     held = [own.held() for stage in stages for own in stage.record.props.values()]
@@ -214,6 +215,8 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
             low, high = _SLOWER
             near = [c for c in _EVEN if low * usual <= c <= high * usual]
             lengths |= dict.fromkeys(sorted(near, key=lambda c: abs(np.log(c / usual)))[:1])
+        if len(names) <= _FEW:  # of whom nothing should be lost because the song is quick
+            lengths.setdefault(2.0 * usual)
         for cycle in lengths:
             for timing, direction in HANDS if both else HANDS[:1]:
                 yield DraftMove(
