@@ -10,6 +10,7 @@ from sequencer.motion.patterns.library import Pattern
 from sequencer.planning.drafting.auditioning.candidates import DraftMove, Heard
 from sequencer.planning.drafting.auditioning.passages import MoveLaws
 from sequencer.planning.drafting.auditioning.repertoire import Material
+from sequencer.planning.drafting.auditioning.sizes import written
 from sequencer.staging.staged import Block
 
 _SAME_SIZE, _SAME_SPEED = 0.02, 0.05  # [m, m/beat] moves that differ by less look alike
@@ -85,8 +86,5 @@ def likeness(move: DraftMove, block: Block | None) -> int:
         return 0
     if abs(move.cycle - block.cycle) > 1e-6:
         return 0
-    written = [
-        {k: round(float(v), 6) for k, v in part.parameters.items() if isinstance(v, int | float)}
-        for part in block.hands.values()
-    ]
-    return 2 if all(each == move.parameters for each in written) else 1
+    size = {} if move.sized is None else written(*move.sized)
+    return 2 if all(part.parameters == size for part in block.hands.values()) else 1

@@ -34,3 +34,14 @@ def test_a_move_is_known_again_by_what_is_danced_and_how_large(more, likes):
     )  # fmt: skip
     assert likeness(small, block(**more)) == likes
     assert likeness(small, None) == 0
+
+
+def test_a_size_is_known_again_as_a_file_writes_it():
+    large = DraftMove(
+        pattern="extension", timing="split", direction="same", cycle=1.0, usual=True,
+        drawn="large", sized=("hand_radius", 0.45),
+    )  # fmt: skip
+    there = {"title": "extension", "cycle": 1.0}
+    assert likeness(large, block(**there, parameters={"hand_radius": "45 cm"})) == 2
+    assert likeness(large, block(**there, parameters={"hand_radius": "50 cm"})) == 1
+    assert likeness(large.as_usual, block(**there)) == 2
