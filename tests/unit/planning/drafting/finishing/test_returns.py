@@ -84,6 +84,21 @@ def test_links_do_not_grow_for_it(found):
     assert ("no" in one.bad.values()) is False  # nothing of it is kept in what was searched
 
 
+def test_no_link_comes_between_what_joined(found, monkeypatch):
+    one, _ = found
+
+    def joins(self, *_):
+        table = np.zeros((self.count,) * 2, dtype=bool)
+        table[: one.count, : one.count] = True
+        return table
+
+    monkeypatch.setattr(Setting, "joins", joins)
+    one.try_all([key for _, key in one.passage_keys(PICKS)])
+    wider, sized = sized_returns(one, PICKS)
+    # The second time it is joined to what comes before; the first time nothing does, and it leads on by a link.
+    assert drawn(wider, sized) == {0: ("extension", "small")}
+
+
 def test_what_would_hardly_be_seen_is_not_worth_two_sizes(found):
     one, _ = found
     near = replace(one, loudness=np.array([0.45, 0.5, 0.55, 0.6, 0.5]))
