@@ -10,8 +10,9 @@ show has so many performers of different statures, who know 25 patterns; formati
     gap      how much better a routine could be at most, as a share of the cost
     links    share of the time
     size     rank correlation of loudness and of how large the props are danced, over the stretches
-    most     the largest such correlation that parts danced alike allow: what returns is as large each time, however loud
-    alike    parts that return are danced alike
+    most     the largest such correlation if what returns were as large each time, however loud
+    sized    stretches that are drawn smaller or larger than usual
+    alike    parts that return are danced alike: the same moves, hands and cycles, in whatever size
     soon     patterns that come again within two eights without being part of what returns
 """
 
@@ -35,8 +36,8 @@ from scipy.stats import rankdata, spearmanr
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.motion.patterns.library import patterns
+from sequencer.planning.drafting.auditioning.repertoire import BY_NAME_ONLY
 from sequencer.planning.drafting.draft_search import Draft, drafted_show
-from sequencer.planning.drafting.repertoire import BY_NAME_ONLY
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Block, Staged
@@ -114,6 +115,7 @@ def drafted(track: Path, song: Song, names: Sequence[str], people: int = 1) -> d
         "links": link_share(show),
         "size": size_follows(show, song),
         "most": most_of_size(show, song),
+        "sized": sum(", drawn " in words for *_, words in draft.rows),
         "alike": alike(show),
         "soon": too_soon(show, draft),
         "patterns": len({block.title for block in show.blocks if not block.link}),

@@ -74,8 +74,10 @@ class Wishes(Record):
         default_factory=dict,
         description="of a section, by its name or by the name that repeats share; default: as loud as the music",
     )
-    returns: Literal["alike", "free"] = Field(
-        "alike", description="whether parts of the song that return are danced alike"
+    returns: Literal["alike", "same", "free"] = Field(
+        "alike",
+        description="how parts of the song that return are danced: `alike`, the same moves each time, smaller where the part "
+        "is softer and larger where it is louder; the `same`, as large each time too; or `free`, differently each time",
     )
     walking: Literal["none", "little", "much"] = Field(
         "little", description="how often a group changes its formation"

@@ -8,7 +8,7 @@ import pytest
 from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import lil_array
 
-from sequencer.planning.drafting.choices import Choices, Counting, best
+from sequencer.planning.drafting.optimising.choices import Choices, Counting, best
 
 
 @pytest.mark.parametrize("seed", range(12))

@@ -18,7 +18,7 @@ import soundfile
 
 from sequencer.listening.energy import mean_energy
 from sequencer.listening.hearing import hear
-from sequencer.planning.drafting.music import heard_music
+from sequencer.planning.drafting.gaps.music import heard_music
 
 FOLDER = Path(__file__).parents[2] / "audio_samples"
 SCRIPT = FOLDER / "compose.py"

@@ -12,25 +12,28 @@ import numpy as np
 
 from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.planning.drafting.auditions import setting_for
-from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, best
-from sequencer.planning.drafting.cuts import (
+from sequencer.planning.drafting.auditioning.cast_moves import likeness
+from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
+from sequencer.planning.drafting.costing.auditions import setting_for
+from sequencer.planning.drafting.costing.refusal import narrowest
+from sequencer.planning.drafting.costing.setting import Setting
+from sequencer.planning.drafting.costing.weights import Weights
+from sequencer.planning.drafting.finishing.cuts import (
     Findings,
     besides_dance,
     caused,
     cut,
     grave_findings,
+    slot_at,
     to_leave,
 )
-from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
-from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
-from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
-from sequencer.planning.drafting.passages import LINK_LENGTHS
-from sequencer.planning.drafting.refusal import narrowest
-from sequencer.planning.drafting.setting import Setting
-from sequencer.planning.drafting.slot_links import PassageKey
-from sequencer.planning.drafting.support import Support, supported
-from sequencer.planning.drafting.weights import Weights
+from sequencer.planning.drafting.finishing.draft_entries import rows_of
+from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
+from sequencer.planning.drafting.finishing.slot_dances import LEAD_LINK, slot_dances
+from sequencer.planning.drafting.finishing.support import Support, supported
+from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
+from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
+from sequencer.planning.drafting.optimising.choices import Chosen, Counting, Undecided, best
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
 from sequencer.show.drafted import DraftedRow, drafted_entries
@@ -46,7 +49,7 @@ MOST_ROUNDS = 60  # of searching again after something was forbidden
 _MOST_STARTS = 10  # with more and more left open
 _MOST_CHECKS = 20  # of the whole, from one start
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
-LEAD_LINK = 2  # [beats] kept for a link next to what a person wrote
+_MOST_SIZINGS = 3  # of what returns, before it is as large each time
 _NOT_CLEAN = "no-clean-draft"
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search
 
@@ -66,6 +69,9 @@ class Draft:
     left: tuple[Finding, ...]  # STOP and WARN that the show has without the routine
     unmet: tuple[str, ...]  # wishes that it leaves out
     left_open: tuple[str, ...] = ()  # what of the song is not filled, and why
+    follows: float | None = None  # [1] rank correlation of loudness and size over the stretches
+    most: float | None = None  # [1] the largest there can be if what returns is as large each time
+    returns: str = "alike"  # as wished
 
     @property
     def gap(self) -> float:
@@ -190,12 +196,14 @@ class _Drafting:
                 if self._passages_fail(setting, known):
                     break
             else:
-                draft, show = self._made(setting, chosen)
+                at = setting.at_slots(chosen.picks)
+                draft, show = self._made(setting, chosen, at)
                 checks += 1
                 self.say(f"checking the routine (round {checks})", _FOUND)
                 faults = caused(show, before)
                 if not faults:
-                    draft = self._with_support(setting, chosen, before) or draft
+                    setting, at, draft = self._in_sizes(setting, chosen, at, draft, before)
+                    draft = self._with_support(setting, chosen, at, before) or draft
                     return replace(draft, checked=True, left=tuple(before.values()))
                 left = to_leave(setting, show, faults)
                 if left:
@@ -205,15 +213,39 @@ class _Drafting:
                     raise self._not_clean(faults[0])
         raise self._not_clean(faults[0] if faults else None)
 
-    def _with_support(self, setting: Setting, chosen: Chosen, before: Findings) -> Draft | None:
+    def _in_sizes(
+        self, setting: Setting, chosen: Chosen, at: list[int], draft: Draft, before: Findings
+    ) -> tuple[Setting, list[int], Draft]:
+        """The routine with what returns drawn as large as the music asks for each time, as far as that passes the checks."""
+        if setting.wishes.returns != "alike":
+            return setting, at, draft
+        self.say("drawing what returns as large as the music asks for", _FOUND)
+        wider, sized = sized_returns(setting, chosen.picks)
+        for _ in range(_MOST_SIZINGS):
+            if not sized:
+                break
+            now = [sized.get(k, move) for k, move in enumerate(at)]
+            made, show = self._made(wider, chosen, now)
+            faults = caused(show, before)
+            if not faults:
+                return wider, now, made
+            for beat in (float(show.tempo.beats_from_seconds(f.start or 0.0)) for f in faults):
+                k = slot_at(setting.slots, beat)
+                for n in () if k is None else (k - 1, k, k + 1):
+                    sized.pop(n, None)
+        return setting, at, draft
+
+    def _with_support(
+        self, setting: Setting, chosen: Chosen, at: Sequence[int], before: Findings
+    ) -> Draft | None:
         """The routine with solos that the others support, if there is one that passes the checks."""
         if not self._group.solos:
             return None
-        for tries, supports in enumerate(supported(setting, chosen.picks, self._group.solos)):
+        for tries, supports in enumerate(supported(setting, at, self._group.solos)):
             if tries == _MOST_SUPPORTS:
                 break
             self.say("finding support for the solos", _FOUND)
-            draft, show = self._made(setting, chosen, supports)
+            draft, show = self._made(setting, chosen, at, supports)
             if not caused(show, before):
                 return draft
         return None
@@ -235,7 +267,8 @@ class _Drafting:
         """The best routine of a search that was interrupted; it was not checked."""
         if self._setting is None or self._chosen is None:
             return None
-        return self._made(self._setting, self._chosen)[0]
+        at = self._setting.at_slots(self._chosen.picks)
+        return self._made(self._setting, self._chosen, at)[0]
 
     def _within(self, start: float, end: float) -> Progress:
         def told(subject: str, share: float) -> None:
@@ -282,19 +315,11 @@ class _Drafting:
             keys = list(dict.fromkeys(keys))
             if not keys:
                 return failed
-            failed = self._tried(setting, keys) or failed
+            failed = setting.try_all(keys) or failed
             if not setting.passable(picks):
                 self._try_alike(setting, picks)
                 return True
         return failed
-
-    @staticmethod
-    def _tried(setting: Setting, keys: Sequence[PassageKey]) -> bool:
-        """Try some passages and keep what was found; whether any fails."""
-        found = setting.tried(keys)
-        setting.bad.update((key, why) for key, why in zip(keys, found, strict=True) if why)
-        setting.passed.update(key for key, why in zip(keys, found, strict=True) if not why)
-        return any(found)
 
     def _try_alike(self, setting: Setting, picks: Sequence[int]) -> None:
         """Where no link leads from one pattern to the next, try it with other hands and cycles too: they mostly fail alike."""
@@ -302,7 +327,7 @@ class _Drafting:
             keys = [key for key in setting.alike_keys(picks) if key not in setting.passed]
             if not keys:
                 return
-            self._tried(setting, list(dict.fromkeys(keys)))
+            setting.try_all(list(dict.fromkeys(keys)))
 
     def _another(self, setting: Setting) -> tuple[Counting, ...]:
         """Ask for patterns other than those of now, in at least a third of the material and of the stretches."""
@@ -343,78 +368,22 @@ class _Drafting:
         for piece in range(len(setting.uses)):
             block = now.get(piece)
             own = np.sum(list(setting.own_terms(piece).values()), axis=0)
-            alike = [
-                block is not None
-                and (move.pattern, move.timing, move.direction)
-                == (block.title, block.timing, block.direction)
-                and abs(move.cycle - block.cycle) < 1e-6
-                for move in setting.cast.moves
-            ]
-            picks.append(int(np.argmin(np.where(alike, -1.0, own - own.min()))))
+            alike = np.array([likeness(move, block) for move in setting.cast.moves])
+            picks.append(int(np.argmin(np.where(alike > 0, -alike, own - own.min()))))
         return tuple(picks)
 
     # --- the routine in the show ---
 
-    def danced(
-        self, setting: Setting, picks: Sequence[int], supports: Sequence[Support] = ()
-    ) -> list[SlotDance]:
-        """What is danced in each slot."""
-        links = {pair: key[2] for pair, key in setting.passage_keys(picks)}
-        blocks = [
-            block for each in self.ground.dancing for block in self.ground.base.blocks_of(each.name)
-        ]
-        starts, ends = (
-            (
-                {round(edge, 6) for edge in edges}
-                for edges in zip(*((b.start, b.end) for b in blocks if not b.link), strict=True)
-            )
-            if any(not b.link for b in blocks)
-            else (set(), set())
-        )
-        out = []
-        names, lead = self.ground.base.show.names, self.ground.lead.name
-        late = {
-            k: {name: each.get(name, 0) for name in names} for k, each in self._group.late.items()
-        }
-        for k, slot in enumerate(setting.slots):
-            link = links.get((k, k + 1), LEAD_LINK if slot.end in starts else 0)
-            out.append(
-                SlotDance(
-                    slot=slot,
-                    move=setting.cast.moves[picks[slot.material]],
-                    lead=LEAD_LINK if slot.start in ends and (k - 1, k) not in links else 0,
-                    link=link,
-                    mirror=self._group.mirrored.get(k, ()),
-                    rest=0 if link or (k, k + 1) in links else setting.early(k),
-                    comes=late.get(k - 1, {}),
-                    leaves=late.get(k, {}),
-                    remark="" if k in self._group.solos else self._group.remark(k, lead),
-                )
-            )
-        for each in supports:
-            others = tuple(name for name in names if name != lead)
-            end = out[each.last]
-            for k in range(each.first, each.last + 1):
-                out[k] = replace(
-                    out[k],
-                    alone=lead,
-                    others=others,
-                    mirror=(),
-                    goes_on=k < each.last,
-                    remark=self._group.remark(k, lead),
-                )
-            begin = out[each.first]
-            beats = end.slot.end - end.link - end.rest - begin.slot.start - begin.lead
-            move = setting.cast.moves[each.move]
-            out[each.first] = replace(begin, support=move, support_beats=beats)
-        return out
-
     def _made(
-        self, setting: Setting, chosen: Chosen, supports: Sequence[Support] = ()
+        self,
+        setting: Setting,
+        chosen: Chosen,
+        at: Sequence[int],
+        supports: Sequence[Support] = (),
     ) -> tuple[Draft, Staged]:
         """A routine as a draft, and the show with it."""
         ground = self.ground
-        danced = self.danced(setting, chosen.picks, supports)
+        danced = slot_dances(ground, self._group, setting, at, supports)
         phrases, rows = rows_of(
             danced, ground.base.position, names=(ground.values.get("phrases") or {}).keys()
         )
@@ -442,7 +411,7 @@ class _Drafting:
             text=text,
             cost=chosen.cost,
             bound=min(chosen.bound, chosen.cost),
-            terms=setting.terms(chosen.picks),
+            terms=(self._setting or setting).terms(chosen.picks),  # as searched, without more sizes
             rows=tuple(
                 (each.slot.section, ground.base.position(each.slot.start), each.words)
                 for each in danced
@@ -453,6 +422,9 @@ class _Drafting:
             left=tuple(self._before.values()),
             unmet=(*setting.unmet(chosen.picks), *ground.stops_left_out()),
             left_open=ground.left_open(),
+            follows=follows(setting.loudness, [setting.cast.heard[k].size for k in at]),
+            most=most_by_material(setting),
+            returns=setting.wishes.returns,
         )
         return draft, show
 

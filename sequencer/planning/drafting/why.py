@@ -1,9 +1,11 @@
 """A drafted routine in words: what it costs and why, and how good it is proven to be."""
 
+from sequencer.planning.drafting.costing.weights import TERMS
 from sequencer.planning.drafting.draft_search import Draft
-from sequencer.planning.drafting.weights import TERMS
 from sequencer.units import counted
 
+_WELL = 0.6  # [1] rank correlation from which a dance is seen to follow the music
+_MUCH = 0.9  # [1] from which on what returns is in nobody's way
 _PROVEN = 1e-6  # [1] gap below which nothing better exists
 
 
@@ -33,7 +35,8 @@ def summary(draft: Draft, *, why: bool = False) -> str:
         at = f" ({finding.position})" if finding.position else ""
         lines.append(f"not from the routine, {finding.severity.upper()}{at}: {finding.message}")
     if why:
-        lines += ["", "What it costs", *_terms(draft), "", "What is danced", *_rows(draft)]
+        lines += ["", "What it costs", *_terms(draft), *_following(draft)]
+        lines += ["", "What is danced", *_rows(draft)]
     return "\n".join(lines)
 
 
@@ -49,6 +52,24 @@ def _terms(draft: Draft) -> list[str]:
         f"  {draft.terms.get(name, 0.0):7.2f}  {name}: {words}"
         for name, words in sorted(TERMS.items(), key=lambda each: -draft.terms.get(each[0], 0.0))
     ]
+
+
+def _following(draft: Draft) -> list[str]:
+    """How well size follows loudness, and what stands in the way."""
+    if draft.follows is None:
+        return []
+    lines = [
+        "",
+        f"Size follows loudness by {draft.follows:.2f} (rank correlation over the stretches; 1 is always, 0 not at all)",
+    ]
+    if draft.most is not None and draft.follows < _WELL and draft.most < _MUCH:
+        lines.append(
+            f"  parts that return are louder at one time than at another: danced as large each time, at most {draft.most:.2f} can be had"
+        )
+        if draft.returns == "same":
+            lines.append("  `returns: alike` draws them larger where they are louder")
+        lines.append("  `returns: free` lets them be danced differently")
+    return lines
 
 
 def _rows(draft: Draft) -> list[str]:

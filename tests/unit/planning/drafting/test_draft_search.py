@@ -7,8 +7,8 @@ from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting import draft_search
-from sequencer.planning.drafting.draft_ground import ground_of
 from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
+from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.why import summary
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -73,7 +73,10 @@ def test_a_draft_is_clean_and_fills_the_song(plain):
 def test_what_returns_is_danced_alike_as_one_phrase(plain):
     titles = dict(danced(plain.text))
     assert titles[0] == titles[32]
-    assert plain.text.count("phrase: A") == 2
+    same = draft(show_text(wishes="returns: same"))
+    titles = dict(danced(same.text))
+    assert titles[0] == titles[32]
+    assert same.text.count("phrase: A") == 2
     assert titles[16] != titles[0] != titles[48]
 
 
@@ -112,7 +115,8 @@ def test_what_a_person_wrote_stays_and_a_changed_entry_is_theirs(plain):
     out = draft(mine)
     assert own in out.text
     assert (16.0, "windmill") in danced(out.text)
-    changed = re.sub(r"(from: 5\.1, pattern: )[a-z0-9-]+", r"\1fountain", plain.text, count=1)
+    own = r"(from: 5\.1, pattern: )[a-z0-9-]+(.*?)(, with: \{[^}]*\})?"
+    changed = re.sub(own + "(, beats)", r"\1fountain\2\4", plain.text, count=1)
     kept = draft(changed)
     assert (16.0, "fountain") in danced(kept.text)
 
@@ -184,6 +188,55 @@ def test_why_names_every_term_and_the_proof(plain):
     assert "no STOP and no WARN comes from the routine" in said
     assert "within 50 % of the best" in summary(replace(plain, bound=plain.cost / 2))
     assert "NOT checked" in summary(replace(plain, checked=False))
+
+
+def test_why_tells_how_size_follows_and_what_stands_in_the_way(plain):
+    good = summary(replace(plain, follows=0.71, most=0.4), why=True)
+    assert "Size follows loudness by 0.71" in good
+    assert "at most" not in good
+    poor = summary(replace(plain, follows=0.3, most=0.4), why=True)
+    assert "danced as large each time, at most 0.40 can be had" in poor
+    assert "`returns: free` lets them be danced differently" in poor
+    assert "`returns: alike`" not in poor
+    same = summary(replace(plain, follows=0.3, most=0.4, returns="same"), why=True)
+    assert "`returns: alike` draws them larger where they are louder" in same
+    assert "at most" not in summary(replace(plain, follows=0.3, most=0.95), why=True)
+    assert "Size" not in summary(replace(plain, follows=None), why=True)
+
+
+def drawn(text):
+    """What is set of each pattern, by the beat at which it begins."""
+    return {
+        block.start: (block.title, dict(next(iter(block.hands.values())).parameters))
+        for block in stage(text).blocks
+        if not block.link
+    }
+
+
+def test_a_part_that_returns_louder_is_the_same_moves_drawn_larger():
+    energy = tuple([0.1] * 8 + [0.4] * 8 + [0.9] * 8 + [0.6] * 8)
+    text = show_text(known="extension, antispin-flower-4, butterfly")
+    out = drafted_show(text, "s.yaml", song(energy=energy))
+    found = drawn(out.text)
+    (first, soft), (again, loud) = found[0], found[32]
+    assert first == again
+    usual = {"butterfly": "10 cm"}.get(first, "35 cm")
+    radii = [int(each.get("hand_radius", usual).removesuffix(" cm")) for each in (soft, loud)]
+    assert radii[0] < radii[1]
+    assert out.checked
+    assert drafted_show(out.text, "s.yaml", song(energy=energy)).text == out.text
+    same = text.replace("wishes: {", "wishes: {returns: same")
+    found = drawn(drafted_show(same, "s.yaml", song(energy=energy)).text)
+    assert found[0] == found[32]
+
+
+def test_who_knows_few_patterns_dances_them_small_and_large():
+    out = draft(show_text(known="extension, antispin-flower-4, wheel-spin"))
+    found = drawn(out.text)
+    sized = {title for title, parameters in found.values() if parameters}
+    assert sized <= {"extension", "antispin-flower-4"}
+    assert sized
+    assert any(", drawn " in words for *_, words in out.rows)
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,116 @@
+"""Whether moves, and the passages between them, can be flown with a prop that only pulls; looked at once a routine wants them."""
+
+from collections.abc import Iterator, Sequence
+from math import isfinite
+
+from sequencer.checks.dance.flown_blocks import FlownBlock, ShowHand, hands_of, taut_from
+from sequencer.checks.dance.flown_gaps import gaps_between
+from sequencer.kept import kept_each, whole_code
+from sequencer.motion.laws.carriage import lasting
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW
+from sequencer.motion.performers.walks import WalkPath
+from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.planning.drafting.auditioning.candidates import (
+    Audition,
+    DraftMove,
+    audition_show,
+    pattern_content,
+)
+from sequencer.timing.tempo import TempoMap
+from sequencer.units import counted
+
+_BEATS = 16  # of an audition
+_UNFLOWN = "cannot be flown"
+
+
+def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
+    """What keeps each of some moves from being flown; empty texts where nothing does.
+
+    Parameters
+    ----------
+    moves : sequence of DraftMove
+        That passed their auditions as drawn.
+    stage : Audition
+
+    Returns
+    -------
+    said : list of str
+        Kept by their content.
+    """
+    fits = [stage.fit(move) for move in moves]
+    contents = [
+        (whole_code(), move, fit.values, fit.posture, pattern_content(stage, move), *stage.content)
+        for move, fit in zip(moves, fits, strict=True)
+    ]
+    return kept_each(
+        "moves as flown",
+        contents,
+        lambda missing: [_grounded(moves[k], stage) for k in missing],
+        record=str,
+        restore=str,
+    )
+
+
+def _grounded(move: DraftMove, stage: Audition) -> str:
+    laws, posture = stage.laws(move)
+    props = stage.props
+    trajectories = {
+        side: Trajectory(
+            (
+                Span(
+                    start=0.0, end=float(_BEATS), law=law, origin=0.0, kind="block",
+                    label=move.pattern,
+                ),
+            ),
+            hand_space_of(stage.body, side, props[side]),
+        )
+        for side, law in laws.items()
+    }  # fmt: skip
+    dancer = Dancer(
+        name="alone",
+        body=stage.body,
+        props={side: props[side] for side in laws},
+        trajectories=trajectories,
+        floor=WalkPath(place=(0.0, 0.0)),
+        carriage=lasting(stage.body, posture),
+    )
+    return unflown(dancer, stage, stage.tempo[1])
+
+
+def unflown(dancer: Dancer, stage: Audition, tempo: float) -> str:
+    """What of a performer's dance cannot be flown, in words; empty if all can.
+
+    Parameters
+    ----------
+    dancer : Dancer
+        Dancing an audition.
+    stage : Audition
+    tempo : float
+        The fastest of its beats, at which blocks and links of a show are flown [beats/min].
+    """
+    show = audition_show([dancer], TempoMap.steady(tempo, beats=_BEATS), stage.show)
+    hands = list(hands_of(show))
+    blocks: list[FlownBlock] = []
+    for hand in hands:
+        for block, why in _blocks(hand):
+            if why:
+                return why
+            blocks.append(block)
+    for gap in gaps_between(hands, blocks)[0]:
+        if not gap.surely_flies:
+            return f"{gap.label}: {_UNFLOWN} in {counted(gap.beats, 'beat')}"
+    return ""
+
+
+def _blocks(hand: ShowHand) -> Iterator[tuple[FlownBlock, str]]:
+    """The blocks of a hand that are flown, and what is held against each; stalls and what does not repeat are left out."""
+    for span in hand.spans:
+        if span.kind != "block" or not isfinite(span.law.period):
+            continue
+        if hand.flyer.worth_flying(span, FAR_TOO_SLOW):
+            block = FlownBlock(hand, span, hand.flyer.figures(span))
+            yield block, "" if block.flies else f"{span.label}: {_UNFLOWN} at this tempo"
+        elif isfinite(taut_from(hand, span)):
+            yield FlownBlock(hand, span, None), f"{span.label}: far too slow to fly"

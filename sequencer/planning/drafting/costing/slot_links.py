@@ -1,0 +1,218 @@
+"""Links between slots that follow each other: which are left for two moves, what each costs, and what was found against them."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+from math import inf
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats
+from sequencer.planning.drafting.auditioning.cast_moves import Cast
+from sequencer.planning.drafting.auditioning.flights import grounded
+from sequencer.planning.drafting.auditioning.passages import (
+    LINK_LENGTHS,
+    MovePassage,
+    joining,
+    tried,
+)
+from sequencer.planning.drafting.costing.weights import Weights
+from sequencer.planning.drafting.gaps.slots import Slot
+from sequencer.show.wishes import Wishes
+
+EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
+_TOO_QUICK = (
+    0.45  # [s] of a link: of those with a poi hardly one in twenty flies, so they are not tried
+)
+SEEN = 12.0  # [beats] that a hard move needs to be seen
+
+# move, beats, link, move; the way of each, and the tempos on the way, see `SlotLinks.ways`
+PassageKey = tuple[int, float, int, int, int, int, int]
+
+
+@dataclass(kw_only=True)
+class SlotLinks:
+    """The slots of a draft, and the links that are left between their moves."""
+
+    slots: tuple[Slot, ...]
+    cast: Cast
+    wishes: Wishes
+    weights: Weights = field(default_factory=Weights)
+    bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
+    passed: set[PassageKey] = field(default_factory=set)
+
+    def __post_init__(self) -> None:
+        self.count = len(self.cast.moves)
+        self.patterns = [move.pattern for move in self.cast.moves]
+        self.neighbours = [
+            (a, b)
+            for a, b in pairwise(range(len(self.slots)))
+            if self.slots[a].end == self.slots[b].start
+        ]
+        self.exits = self._exits()
+        self._joins: dict[tuple[int, int, int], Bools] = {}
+
+    def _exits(self) -> frozenset[int]:
+        """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
+        labels: dict[str, set[str]] = {}
+        for slot in self.slots:
+            labels.setdefault(slot.label, set()).add(slot.section)
+        ends = {slot.section: k for k, slot in enumerate(self.slots)}
+        if self.wishes.returns == "free":
+            return frozenset()
+        return frozenset(k for name, k in ends.items() if len(labels[self.slots[k].label]) > 1)
+
+    def ways(self, a: int, b: int) -> tuple[int, int, int]:
+        """How two slots are danced: at which tempos and who is mirrored, in the one and the other; and the tempos between."""
+        passing = self.cast.passing[a] if self.cast.passing else 0
+        return self.cast.ways[a], self.cast.ways[b], passing
+
+    def joins(self, a: int, b: int) -> Bools:
+        """Which moves in one slot join which in the next without a link, for everybody."""
+        key = (self.slots[a].beats, *self.ways(a, b)[:2])
+        if key not in self._joins:
+            beats, first, second = key
+            each = [
+                joining(laws[first], laws[second], self.cast.moves, float(beats))
+                for laws in self.cast.laws
+            ]
+            self._joins[key] = np.logical_and.reduce(each)
+        return self._joins[key]
+
+    def link_costs(self, a: int) -> dict[int, float]:
+        """What links of each length out of a slot cost, best first."""
+        beats = min(self.slots[a].beats, EIGHTS)
+        ideal = 2 if beats > SEEN else 1
+        if self.cast.material.level <= 1 and beats >= EIGHTS:
+            ideal = 3
+        costs = {
+            n: self.weights.links
+            * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
+            for n in LINK_LENGTHS
+            if beats - n >= 4 and n >= self._shortest(a)
+        }
+        return dict(sorted(costs.items(), key=lambda each: each[1]))
+
+    def _shortest(self, a: int) -> float:
+        """The shortest link out of a slot that is tried [beats]."""
+        stages = [laws[self.cast.ways[a]].stage for laws in self.cast.laws]
+        if not any(prop.flexible for stage in stages for prop in stage.props.values()):
+            return 0.0
+        return min(_TOO_QUICK * max(stage.tempo) / 60.0 for stage in stages)
+
+    def early(self, k: int) -> int:
+        """Beats by which the last block of a section that returns ends where it leads on to nothing."""
+        return next(iter(self.link_costs(k)), 0) if k in self.exits else 0
+
+    def _may_join(self, a: int, b: int) -> Bools:
+        """Which moves in two slots may pass into each other without a link: none out of what returns, unless it goes on as it is."""
+        if a not in self.exits:
+            return np.ones((self.count, self.count), dtype=np.bool_)
+        returns = self.slots[a].material == self.slots[b].material
+        return np.asarray(np.eye(self.count, dtype=np.bool_) & returns)
+
+    def passable(self, picks: Sequence[int]) -> bool:
+        """Whether some link is left between any two moves of a routine."""
+        return all(
+            self.link(a, b, picks[self.slots[a].material], picks[self.slots[b].material])
+            is not None
+            for a, b in self.neighbours
+        )
+
+    def link_table(self, a: int, b: int) -> Floats:
+        """What the link between each pair of moves in two slots costs, (n, n) [1]; inf where none is left."""
+        costs = self.link_costs(a)
+        beats, ways = self.slots[a].beats, self.ways(a, b)
+        usual = min(costs.values(), default=inf)
+        table = np.where(self.joins(a, b) & self._may_join(a, b), 0.0, usual)
+        for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad if k[4:] == ways}:
+            if whole == beats:
+                link = self.link(a, b, first, second)
+                table[first, second] = inf if link is None else costs.get(link, 0.0)
+        return np.asarray(table)
+
+    def link(self, a: int, b: int, first: int, second: int) -> int | None:
+        """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
+        beats, ways = self.slots[a].beats, self.ways(a, b)
+        returns = first == second and self.slots[a].material == self.slots[b].material
+        may = (a not in self.exits or returns) and self.joins(a, b)[first, second]
+        options = [0] if may else []
+        options += self.link_costs(a)
+        for n in options:
+            if (first, float(beats - n), n, second, *ways) not in self.bad:
+                return n
+        return None
+
+    def passage_keys(self, picks: Sequence[int]) -> Iterator[tuple[tuple[int, int], PassageKey]]:
+        """The passages of a routine: the slots, and what passes into what."""
+        return self.keys_between(self.at_slots(picks))
+
+    def at_slots(self, picks: Sequence[int]) -> list[int]:
+        """The move of each slot, of a routine that has one for each material."""
+        return [picks[slot.material] for slot in self.slots]
+
+    def keys_between(self, at: Sequence[int]) -> Iterator[tuple[tuple[int, int], PassageKey]]:
+        """The passages between moves, one for each slot: the slots, and what passes into what."""
+        for a, b in self.neighbours:
+            first, second = at[a], at[b]
+            link = self.link(a, b, first, second)
+            if link is not None:
+                beats = float(self.slots[a].beats - link)
+                yield (a, b), (first, beats, link, second, *self.ways(a, b))
+
+    def alike_keys(self, picks: Sequence[int]) -> Iterator[PassageKey]:
+        """The passages of the same patterns, otherwise danced, where a routine has no link left."""
+        for a, b in self.neighbours:
+            one, other = (picks[self.slots[k].material] for k in (a, b))
+            if self.link(a, b, one, other) is not None:
+                continue
+            for first in range(self.count):
+                for second in range(self.count):
+                    pair = self.patterns[first], self.patterns[second]
+                    if pair != (self.patterns[one], self.patterns[other]):
+                        continue
+                    link = self.link(a, b, first, second)
+                    if link is not None:
+                        beats = float(self.slots[a].beats - link)
+                        yield first, beats, link, second, *self.ways(a, b)
+
+    def try_all(self, keys: Sequence[PassageKey]) -> bool:
+        """Try some passages and keep what was found; whether any fails."""
+        found = self.tried(keys)
+        self.bad.update((key, why) for key, why in zip(keys, found, strict=True) if why)
+        self.passed.update(key for key, why in zip(keys, found, strict=True) if not why)
+        return any(found)
+
+    def tried(self, keys: Sequence[PassageKey]) -> list[str]:
+        """What is held against each of some passages, by anybody who dances them."""
+        said = [""] * len(keys)
+        moves = self.cast.moves
+        for ways in dict.fromkeys(key[4:] for key in keys):
+            own = [k for k, key in enumerate(keys) if key[4:] == ways]
+            passages = [
+                MovePassage(before=moves[first], beats=beats, link=link, after=moves[second])
+                for first, beats, link, second, *_ in (keys[k] for k in own)
+            ]
+            earlier, later, passing = ways
+            tempo = self.cast.tempos[passing] if self.cast.tempos else None
+            for laws in self.cast.laws:
+                found = tried(passages, laws[earlier], laws[later], tempo)
+                for k, why in zip(own, found, strict=True):
+                    said[k] = said[k] or why
+        return said
+
+    def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:
+        """The moves of a routine that somebody cannot fly where they are danced, as (material, move)."""
+        wanted: dict[int, dict[int, set[int]]] = {}  # by way and by move, the materials
+        for way, slot in zip(self.cast.ways, self.slots, strict=True):
+            wanted.setdefault(way, {}).setdefault(picks[slot.material], set()).add(slot.material)
+        out: set[tuple[int, int]] = set()
+        for way, moves in wanted.items():
+            for laws in self.cast.laws:
+                said = grounded([self.cast.moves[k] for k in moves], laws[way].stage)
+                out |= {
+                    (material, k)
+                    for (k, materials), why in zip(moves.items(), said, strict=True) if why
+                    for material in materials
+                }  # fmt: skip
+        return out

@@ -1,0 +1,1 @@
+"""What follows the search: sizes, support, entries of the file, and what the checks forbid."""

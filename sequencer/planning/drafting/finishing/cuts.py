@@ -1,0 +1,147 @@
+"""What the checks find on a drafted routine, and what is forbidden because of it."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from sequencer.checks.dance import as_flown
+from sequencer.checks.registry import checks
+from sequencer.checks.suite import outcome_as_flown
+from sequencer.findings import Finding
+from sequencer.planning.drafting.costing.setting import Setting
+from sequencer.planning.drafting.gaps.slots import Slot
+from sequencer.staging.staged import Staged
+
+_NEAR_EDGE = 1.0  # [beats] from the edge of a block: what is found there is the passage's fault
+_NEAR_SLOT = 4.0  # [beats] from a slot: a link into or out of rest belongs to it
+_AS_DRAWN = ("joins", "feasible", "walks", "accents")  # checks of the dance that need no flight
+_IN_MOTION = (*_AS_DRAWN, "as-flown", "distances", "let-go")  # checks that come first
+_OF_TIMES = ("handling", "burning-time")  # checks of when somebody dances, whatever it is
+_LEFT = 4.0  # [beats] left open at least where dancing is in the way of lighting or putting out
+
+Findings = dict[tuple[Any, ...], Finding]
+
+
+def grave_findings(
+    show: Staged, *, of: Sequence[str] | None = None, placed: bool = True
+) -> Findings:
+    """STOP and WARN of a show as flown, by what they say.
+
+    Parameters
+    ----------
+    show : Staged
+    of : sequence of str, optional
+        Only those of these checks.
+    placed : bool
+        Whether it says where people stand; what depends on that is left out otherwise.
+    """
+    found: Findings = {}
+    for check in (*checks(), as_flown.CHECK):
+        if of is not None and check.name not in of:
+            continue
+        if check.on_request and check is not as_flown.CHECK:
+            continue
+        if not placed and "places" in check.depends_on:
+            continue
+        for finding in outcome_as_flown(check, show).findings:
+            if finding.severity != "note" and finding.code not in as_flown.CHECK.replaces:
+                found.setdefault(_key(finding), finding)
+    return found
+
+
+def caused(show: Staged, before: Findings) -> list[Finding]:
+    """STOP and WARN that a show has only with the routine; what is found without flying it comes alone."""
+    new: list[Finding] = []
+    for of in (_AS_DRAWN, _IN_MOTION, None):
+        new = [each for key, each in grave_findings(show, of=of).items() if key not in before]
+        if new:
+            break
+    return new
+
+
+def besides_dance(show: Staged) -> Findings:
+    """STOP and WARN of a show other than those of the checks on what is danced."""
+    danced = grave_findings(show, of=_IN_MOTION)
+    return {key: each for key, each in grave_findings(show).items() if key not in danced}
+
+
+def _key(finding: Finding) -> tuple[Any, ...]:
+    return finding.code, finding.who, finding.position, finding.message
+
+
+def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[Finding]) -> bool:
+    """Forbid what the checks found: a passage, or a move in its place.
+
+    Parameters
+    ----------
+    setting : Setting
+        What is forbidden is added to it.
+    picks : sequence of int
+        The routine.
+    show : Staged
+        With it.
+    faults : sequence of Finding
+
+    Returns
+    -------
+    cut : bool
+        Whether anything could be forbidden.
+    """
+    any_cut = False
+    links = dict(setting.passage_keys(picks))
+    for finding in faults:
+        if finding.start is None:
+            continue
+        beat = float(show.tempo.beats_from_seconds(finding.start))
+        k = slot_at(setting.slots, beat)
+        if k is None:
+            continue
+        slot = setting.slots[k]
+        out = links.get((k, k + 1))
+        pairs = []
+        if out is not None and beat > slot.end - out[2] - _NEAR_EDGE:
+            pairs.append((k, k + 1))
+        if beat < slot.start + _NEAR_EDGE + setting.late.get(k - 1, 0):
+            pairs.append((k - 1, k))
+        pair = next((each for each in pairs if each in links), None)
+        # Where another link did not help, the move is at fault.
+        danced = tuple(picks[setting.slots[n].material] for n in pair or ())
+        blame = (pair, danced, finding.code, finding.who)
+        again = blame in setting.blamed
+        setting.blamed.add(blame)
+        if pair is None or again:
+            setting.forbidden.add((slot.material, picks[slot.material]))
+        else:
+            setting.bad[links[pair]] = finding.message
+            setting.passed.discard(links[pair])
+        any_cut = True
+    return any_cut
+
+
+def to_leave(
+    setting: Setting, show: Staged, faults: Sequence[Finding]
+) -> list[tuple[float, float]]:
+    """From when to when nobody may dance, whatever it is [beats]: while somebody is lit or put out."""
+    codes = {code for check in checks() if check.name in _OF_TIMES for code in check.codes}
+    spans = []
+    for finding in faults:
+        if finding.code not in codes or finding.start is None:
+            continue
+        start = float(show.tempo.beats_from_seconds(finding.start))
+        end = start if finding.end is None else float(show.tempo.beats_from_seconds(finding.end))
+        k = slot_at(setting.slots, start)
+        if k is not None:
+            slot = setting.slots[k]
+            low = max(start, float(slot.start))
+            spans.append((low, min(max(end, low + _LEFT), max(slot.end, low + _LEFT))))
+    return spans
+
+
+def slot_at(slots: Sequence[Slot], beat: float) -> int | None:
+    """The slot in which a beat lies, or the nearest one within four beats."""
+
+    def away(k: int) -> float:
+        slot = slots[k]
+        return max(slot.start - beat, beat - slot.end + 1e-6, 0.0)
+
+    nearest = min(range(len(slots)), key=away)
+    return nearest if away(nearest) <= _NEAR_SLOT else None

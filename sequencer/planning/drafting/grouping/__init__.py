@@ -1,0 +1,1 @@
+"""Where a group stands, who walks when, who is mirrored, late or alone."""

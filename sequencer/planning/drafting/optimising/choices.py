@@ -1,0 +1,184 @@
+"""What a routine is chosen from, and the best choice with a proof of how good it is."""
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from math import inf
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.planning.drafting.optimising.branching import BranchSearch, feasible
+from sequencer.planning.drafting.optimising.cost_graph import CostGraph, cost_of
+from sequencer.progress import Progress
+
+_EFFORT = 12_000  # [million table entries]
+_MILLION = 1_000_000
+
+
+class Undecided(Exception):  # an outcome of the search, not an error of the caller
+    """The effort ended before a choice that satisfies all rules was found, and before it was proven that there is none."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Counting:
+    """A rule that counts over the whole routine."""
+
+    name: str  # as a person reads it
+    counts: tuple[Floats, ...]  # of each slot, (n_k,) [1]: how much each candidate counts
+    at_least: float = 0.0  # [1]
+    at_most: float = inf  # [1]
+    price: float | None = None  # [1] cost of each unit missing or over; None: it must hold
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Choices:
+    """One candidate is chosen for each slot, a distinct piece of material."""
+
+    costs: tuple[Floats, ...]  # of each slot, (n_k,) [1]; inf forbids
+    passages: Mapping[tuple[int, int], Floats]  # (i, j), i < j: (n_i, n_j) [1]; inf forbids
+    countings: tuple[Counting, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Chosen:
+    """A choice, what it costs, and what is proven of it."""
+
+    picks: tuple[int, ...]  # the candidate of each slot
+    cost: float  # [1]
+    bound: float  # [1] nothing costs less
+
+    @property
+    def gap(self) -> float:
+        """How much less anything could cost, as a share of the cost's size [1]."""
+        over = self.cost - self.bound
+        return over / abs(self.cost) if over > 0 and self.cost else 0.0
+
+
+def best(
+    choices: Choices,
+    *,
+    effort: int = _EFFORT,
+    seed: int = 0,
+    close: float = 0.0,
+    known: Sequence[int] | None = None,
+    found: Callable[[Chosen], None] | None = None,
+    progress: Progress | None = None,
+) -> Chosen | None:
+    """The cheapest choice that satisfies all rules, or the best found with this effort, and a bound that is proven.
+
+    Parameters
+    ----------
+    choices : Choices
+    effort : int
+        Work after which the search ends [million table entries]; never seconds, so that the same choices give the same answer.
+        It may be overrun by one bound's work.
+    seed : int
+        Of the draws that shake a choice.
+    close : float
+        Gap with which the search is content, as a share of the cost's size [1].
+    known : sequence of int, optional
+        Picks to start from, such as those of a former search with fewer rules; they need not satisfy the rules.
+    found : callable, optional
+        Called with each improvement, so that whoever stops the search has the best so far.
+    progress : callable, optional
+        Told the best cost and bound, and the share of the effort spent.
+
+    Returns
+    -------
+    chosen : Chosen or None
+        None where it is proven that nothing satisfies the rules. Its bound is the cost itself where nothing better exists.
+
+    Raises
+    ------
+    Undecided
+        If the effort ended before either was found.
+    ValueError
+        If the tables do not fit together, or a cost is not a number or minus infinity.
+    """
+    graph = _graph(choices)
+    allowed = effort * _MILLION
+    if known is not None and len(known) != len(graph.costs):
+        raise ValueError(f"{len(graph.costs)} known picks are needed, got {len(known)}")
+
+    def told(picks: tuple[int, ...], cost: float, bound: float) -> None:
+        if found is not None:
+            found(Chosen(picks=picks, cost=cost, bound=bound))
+
+    search = BranchSearch(graph, seed, told, progress=progress, close=close)
+    search.run(allowed, known)
+    if search.picks is not None:
+        return Chosen(picks=search.picks, cost=search.cost, bound=min(search.bound, search.cost))
+    if np.isinf(search.bound):
+        return None
+    return _by_rules_alone(graph, search, allowed, seed, told)
+
+
+def _by_rules_alone(
+    graph: CostGraph,
+    search: BranchSearch,
+    allowed: int,
+    seed: int,
+    told: Callable[[tuple[int, ...], float, float], None],
+) -> Chosen | None:
+    """What satisfies the rules at whatever cost, where the search for the cheapest met nothing that does."""
+    bare = BranchSearch(feasible(graph), seed, lambda *_: None, enough=0.0)
+    bare.run(allowed, None)
+    if bare.picks is None or bare.cost > 0:
+        if bare.bound > 0:
+            return None
+        raise Undecided(
+            "nothing was found that satisfies all rules, and it is not proven that nothing does"
+        )
+    again = BranchSearch(graph, seed, told)
+    again.run(allowed // 4, bare.picks)
+    picks = again.picks if again.picks is not None else bare.picks
+    cost = cost_of(graph, picks)
+    return Chosen(picks=picks, cost=cost, bound=min(max(search.bound, again.bound), cost))
+
+
+def _graph(choices: Choices) -> CostGraph:
+    costs = tuple(np.asarray(c, dtype=np.float64) for c in choices.costs)
+    for k, values in enumerate(costs):
+        if values.ndim != 1 or not values.size:
+            raise ValueError(f"slot {k} needs at least one candidate, in one row")
+        _check_costs(f"costs of slot {k}", values)
+    pairs = {}
+    for (i, j), given in choices.passages.items():
+        table = np.asarray(given, dtype=np.float64)
+        if not 0 <= i < j < len(costs) or table.shape != (len(costs[i]), len(costs[j])):
+            raise ValueError(f"the passages from slot {i} to slot {j} do not fit the slots")
+        _check_costs(f"passages from slot {i} to slot {j}", table)
+        pairs[i, j] = table
+    rules = [rule for counting in choices.countings for rule in _rules(counting, costs)]
+    return CostGraph(
+        costs=costs,
+        pairs=pairs,
+        rows=tuple(
+            np.array([rows[k] for rows, _, _ in rules]).reshape(len(rules), len(c))
+            for k, c in enumerate(costs)
+        ),
+        least=np.array([least for _, least, _ in rules]),
+        prices=np.array([price for _, _, price in rules]),
+        names=tuple(np.arange(len(c)) for c in costs),
+    )
+
+
+def _rules(
+    counting: Counting, costs: tuple[Floats, ...]
+) -> Iterator[tuple[list[Floats], float, float]]:
+    """What is counted, the least of it, and the price of a unit missing; at most so much is at least so much less."""
+    if [np.shape(c) for c in counting.counts] != [np.shape(c) for c in costs]:
+        raise ValueError(f"{counting.name}: the counts do not fit the slots")
+    if not all(np.all(np.isfinite(c)) for c in counting.counts):
+        raise ValueError(f"{counting.name}: a count is not finite")
+    if counting.price is not None and not counting.price >= 0:
+        raise ValueError(f"{counting.name}: the price is less than 0")
+    for sign, least in ((1.0, counting.at_least), (-1.0, -counting.at_most)):
+        rows = [sign * np.asarray(c, dtype=np.float64) for c in counting.counts]
+        if least > sum(float(row.min()) for row in rows):  # else it holds whatever is chosen
+            yield rows, least, inf if counting.price is None else float(counting.price)
+
+
+def _check_costs(name: str, values: Floats) -> None:
+    if np.any(np.isnan(values)) or np.any(np.isneginf(values)):
+        raise ValueError(f"{name} must be numbers, or inf for what is forbidden")

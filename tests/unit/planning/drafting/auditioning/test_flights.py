@@ -1,0 +1,101 @@
+"""Moves and passages of a draft as flown: what no poi can do is never drafted, and what only the drawing forbids may be."""
+
+import pytest
+
+from sequencer.checks.dance import as_flown
+from sequencer.checks.outcome import Outcome
+from sequencer.findings import Finding
+from sequencer.planning.drafting.auditioning import passages
+from sequencer.planning.drafting.auditioning.candidates import DraftMove
+from sequencer.planning.drafting.auditioning.flights import grounded
+from sequencer.planning.drafting.auditioning.passages import MoveLaws, MovePassage, tried
+from sequencer.planning.drafting.costing.auditions import _stages
+from sequencer.planning.drafting.finishing import cuts
+from sequencer.planning.drafting.gaps.draft_ground import ground_of
+from tests.nothing_kept import nothing_kept
+from tests.songs import even_song
+
+SHOW = """\
+title: One
+track: {file: song.ogg}
+venue: {stage: {shape: rectangle, width: 8 m, depth: 8 m}, audience: [{line: [[-8, -6], [8, -6]]}]}
+cast: [{name: Ash, stature: 1.7, prop: PROP}]
+timeline: []
+"""
+
+
+def move(pattern, cycle, **more):
+    return DraftMove(
+        pattern=pattern, timing="split", direction="same", cycle=cycle, usual=False, **more
+    )
+
+
+def stage_of(prop, tempo=100.0):
+    text = SHOW.replace("PROP", prop)
+    ground = ground_of(text, "s.yaml", even_song(33, tempo=tempo, sections={0.0: "A"}))
+    return ground, _stages(ground, [(tempo, tempo)])[0][0]
+
+
+@pytest.fixture(name="poi", scope="module")
+def _poi():
+    return stage_of("poi")[1]
+
+
+def test_what_no_poi_can_do_is_grounded(poi):
+    """An extension of 75 cm flies in two beats; in twelve its tether would be slack above the hand (mechanics)."""
+    said = grounded([move("extension", 2.0), move("extension", 12.0)], poi)
+    assert said[0] == ""
+    assert said[1].startswith("extension: ")
+
+
+def test_what_is_held_is_turned_by_the_hand():
+    staff = stage_of("staff")[1]
+    assert grounded([move("extension", 12.0)], staff) == [""]
+
+
+def test_a_link_too_short_to_fly_is_held_against_a_passage(monkeypatch):
+    """The checks of the drawing are taken out of the way: what is said is said of the flight."""
+    monkeypatch.setattr(passages, "findings_on", lambda *_: {})
+    laws = MoveLaws(stage_of("poi", 150.0)[1])
+    first, second = move("extension", 4.0), move("reverse-two-beat-weave", 4.0)
+    with nothing_kept():
+        short, long = tried(
+            [MovePassage(before=first, beats=8.0, link=n, after=second) for n in (1, 2)],
+            laws,
+            laws,
+        )
+    assert short == "extension into reverse-two-beat-weave: cannot be flown in 1 beat"
+    assert long == ""
+
+
+def test_a_draft_is_judged_as_flown(monkeypatch):
+    """What only the margin of the drawing forbids is no fault, and what only the flight forbids is one."""
+    show = stage_of("poi")[0].base
+
+    def finding(code):
+        return Finding(
+            code=code,
+            severity="warn",
+            message=code,
+            who=("Ash",),
+            start=0.5,
+            end=1.0,
+            position="1.1",
+        )
+
+    flown = Outcome(findings=(finding("link-cannot-be-flown"), finding("reads-badly")))
+    drawn = Outcome(findings=(finding("flown-not-drawn"), finding("pace")))
+
+    def outcome(check, _show):
+        return {as_flown.CHECK.name: flown, "feasible": drawn}.get(check.name, Outcome())
+
+    monkeypatch.setattr(cuts, "outcome_as_flown", outcome)
+    assert {each.code for each in cuts.grave_findings(show).values()} == {
+        "link-cannot-be-flown", "reads-badly", "pace",
+    }  # fmt: skip
+    # the cheap ones come alone, so that a routine that fails them is not flown
+    assert [each.code for each in cuts.caused(show, {})] == ["pace"]
+    before = cuts.grave_findings(show, of=("feasible",))
+    assert [each.code for each in cuts.caused(show, before)] == [
+        "link-cannot-be-flown", "reads-badly",
+    ]  # fmt: skip

@@ -1,0 +1,101 @@
+"""At which beats and tempos a passage is tried: who is late out of a stretch has danced longer before it."""
+
+from dataclasses import replace
+from types import SimpleNamespace
+
+import numpy as np
+import pytest
+
+from sequencer.planning.drafting.auditioning import passages
+from sequencer.planning.drafting.auditioning.candidates import DraftMove
+from sequencer.planning.drafting.auditioning.passages import MoveLaws, MovePassage, joining, tried
+from sequencer.planning.drafting.costing.auditions import _between, _stages, tempo_ranges
+from sequencer.planning.drafting.gaps.draft_ground import ground_of
+from sequencer.planning.drafting.gaps.slots import Slot
+from sequencer.planning.drafting.grouping.group_draft import ALONE
+from sequencer.timing.tempo import TempoMap
+from tests.songs import even_song
+
+SHOW = """\
+title: One
+track: {file: song.ogg}
+venue: {stage: {shape: rectangle, width: 8 m, depth: 8 m}, audience: [{line: [[-8, -6], [8, -6]]}]}
+cast: [{name: Ash, stature: 1.7, prop: poi}]
+"""
+SLOW = DraftMove(pattern="extension", timing="split", direction="same", cycle=5.0, usual=False)
+FAST = DraftMove(pattern="extension", timing="split", direction="same", cycle=2.0, usual=True)
+
+
+@pytest.fixture(name="stage", scope="module")
+def _stage():
+    ground = ground_of(SHOW, "s.yaml", even_song(33, tempo=100.0, sections={0.0: "A"}))
+    return _stages(ground, [(100.0, 100.0)])[0][0]
+
+
+def test_what_joins_is_looked_at_when_the_late_one_leaves(stage):
+    moves = [SLOW, FAST]
+    prompt, late = MoveLaws(stage), MoveLaws(stage, longer=1)
+    for beats in (4.0, 5.0, 9.0):
+        assert np.array_equal(
+            joining(late, prompt, moves, beats), joining(prompt, prompt, moves, beats + 1)
+        )
+    assert joining(late, prompt, [SLOW], 4.0).all()  # a whole cycle of five beats
+    assert not joining(prompt, prompt, [SLOW], 4.0).any()
+
+
+def test_what_is_tried_is_what_the_late_one_dances(stage, monkeypatch):
+    seen = []
+
+    def known(each, *_):
+        seen.extend(one.beats for one in each)
+        return [""] * len(each)
+
+    monkeypatch.setattr(passages, "_tried", known)
+    monkeypatch.setattr(
+        passages, "kept_each", lambda _name, contents, work, **_: work(list(range(len(contents))))
+    )
+    one = MovePassage(before=SLOW, beats=14.0, link=2, after=FAST)
+    tried([one], MoveLaws(stage, longer=6), MoveLaws(stage, longer=-6))
+    tried([one], MoveLaws(stage), MoveLaws(stage, longer=4))
+    assert seen == [20.0, 14.0]
+
+
+def test_a_link_is_tried_at_the_tempos_of_its_own_beats(stage, monkeypatch):
+    """A beat that sways elsewhere in the stretch is no fault of the link's; what was found is kept with these tempos."""
+    looked, joined = [], []
+    findings_on, joins = passages.findings_on, passages.joins
+
+    def looking(dancers, tempo, show):
+        looked.append(60 * tempo.fastest(0, 1))
+        return findings_on(dancers, tempo, show)
+
+    def joining_at(show):
+        joined.append(60 * show.tempo.fastest(0, 1))
+        return joins(show)
+
+    monkeypatch.setattr(passages, "findings_on", looking)
+    monkeypatch.setattr(passages, "joins", joining_at)
+    one = MovePassage(before=SLOW, beats=14.0, link=1, after=FAST)
+    laws = MoveLaws(stage)
+    tried([one], laws, laws)
+    (slow,) = tried([one], laws, laws, (84.0, 160.0))
+    assert looked == pytest.approx([100.0, 84.0])
+    assert joined == pytest.approx([100.0, 84.0, 160.0])
+    assert "goes slack at 84 beats" in slow
+
+
+def test_tempos_of_a_passage_are_those_around_it(stage):
+    """What returns is passed alike, so at all tempos of its returns."""
+    times = [0.6 * k for k in range(66)]
+    times = [t + 0.4 * (k > 4) - 0.1 * (k > 39) for k, t in enumerate(times)]
+    tempo = TempoMap(np.array(times), bars=tuple(range(0, 65, 4)), metre=4)
+    ground = SimpleNamespace(base=SimpleNamespace(tempo=tempo))
+    slots = [
+        Slot(start=16 * k, end=16 * k + 16, section=label, label=label, material=k)
+        for k, label in enumerate("AABB")
+    ]
+    assert _between(ground, slots, ALONE)[:2] == [(100.0, 100.0)] * 2
+    assert tempo_ranges(ground, slots)[0] == [(60.0, 100.0), (100.0, 120.0)]  # the last holds A 2
+    again = [replace(slot, material=k % 2) for k, slot in enumerate(slots)]
+    again[2] = replace(again[2], end=41)  # its passage sways, so that of the first does too
+    assert _between(ground, again, ALONE)[0] == (100.0, 120.0)

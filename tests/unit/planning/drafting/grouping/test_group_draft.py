@@ -1,0 +1,176 @@
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.planning.drafting import draft_search
+from sequencer.planning.drafting.draft_search import drafted_show
+from sequencer.planning.drafting.gaps.draft_ground import ground_of
+from sequencer.planning.drafting.grouping import group_draft as group_draft_module
+from sequencer.planning.drafting.grouping.group_draft import group_draft
+from sequencer.show.document import parse_document
+from sequencer.show.drafted import drafted_entries, drafted_staging
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SHOW = """\
+title: Two
+track: {file: song.ogg}
+venue: {stage: {shape: rectangle, width: WIDTH m, depth: 12 m}, audience: [{line: [[-12, -9], [12, -9]]}]}
+cast:
+  - {name: Ash, stature: 1.7, prop: &poi {kind: poi, tether: 0.45}, repertoire: {known: [KNOWN]}}
+  - {name: Birch, stature: 1.6, prop: *poi, repertoire: {known: [KNOWN]}}
+wishes: {WISHES}
+"""
+STAGED = """\
+formations: {line: {spots: {Ash: {at: [-3, 5]}, Birch: {at: [3, 5]}}}, back: {spots: {Ash: {at: [-3, 7]}, Birch: {at: [3, 7]}}}}
+staging: [{formation: line, from: 1.1}, {formation: back, from: 9.1, beats: 8}]
+"""
+KNOWN = "wheel-spin, extension, two-beat-weave, antispin-flower-4"
+
+
+def song():
+    energy = tuple([0.2] * 8 + [0.6] * 8 + [0.9] * 8)
+    return even_song(97, tempo=100.0, sections={0.0: "A", 19.2: "B", 38.4: "C"}, energy=energy)
+
+
+def show_text(*, width=16, known=KNOWN, wishes="", more=""):
+    text = SHOW.replace("WIDTH", str(width)).replace("KNOWN", known).replace("WISHES", wishes)
+    return text + more
+
+
+def group(text):
+    ground = ground_of(text, "s.yaml", song())
+    return ground, group_draft(ground, ground.slots())
+
+
+def test_formations_are_drafted_where_nothing_says_where_people_stand():
+    _, found = group(show_text())
+    assert set(found.words) <= set(found.formations)
+    first, *others = found.staging
+    assert "beats" not in first.values
+    assert len(others) >= 1
+    assert all(row.values["beats"] >= 8 for row in others)
+    assert found.walked
+    for row in found.formations.values():
+        (a, b), (c, d) = (row["spots"][name]["at"] for name in ("Ash", "Birch"))
+        assert ((a - c) ** 2 + (b - d) ** 2) ** 0.5 > 2.0
+
+
+def placed(wishes, labels, beats=64):
+    """The beats at which a formation is taken, in a song of parts that last so long."""
+    starts = {0.6 * beats * k: label for k, label in enumerate(labels)}
+    ground = ground_of(
+        show_text(wishes=wishes),
+        "s.yaml",
+        even_song(1 + beats * len(labels), tempo=100.0, sections=starts),
+    )
+    return [part.start for part in group_draft_module._parts(ground)]
+
+
+def test_with_little_walking_a_formation_is_taken_where_something_new_begins_and_kept_for_a_while():
+    assert placed("walking: little", "ABABCAB") == [0, 64, 256]
+    assert placed("walking: much", "ABABCAB") == [64 * k for k in range(7)]
+    assert placed("walking: none", "ABABCAB") == [0]
+    # nobody walks again within eight eights
+    assert placed("walking: little", "ABCDEF", beats=32) == [0, 64, 128]
+    assert len(placed("walking: much", "ABCDEF", beats=32)) == 6
+
+
+def test_a_formation_that_stays_suits_all_that_is_danced_in_it():
+    energy = tuple([0.1] * 8 + [0.3] * 8 + [0.9] * 8)
+    ground = ground_of(
+        show_text(),
+        "s.yaml",
+        even_song(97, tempo=100.0, sections={0.0: "A", 19.2: "B", 38.4: "C"}, energy=energy),
+    )
+    first, _ = group_draft_module._parts(ground)
+    assert (first.start, first.end) == (0, 64)
+    assert first.loudness == pytest.approx(ground.energy(0, 64))
+    assert first.loudness > ground.energy(0, 32)
+
+
+def test_without_walking_there_is_one_formation():
+    _, found = group(show_text(wishes="walking: none"))
+    assert len(found.staging) == 1
+    assert found.walked == frozenset()
+
+
+def test_a_persons_formations_stay_and_their_walks_are_known():
+    ground, found = group(show_text(more=STAGED))
+    assert (found.formations, found.staging) == ({}, ())
+    assert [ground.slots()[k].start for k in sorted(found.walked)] == [32]
+
+
+def test_mirrored_pairs_dance_what_is_neither_loudest_nor_calmest():
+    ground, found = group(show_text(more=STAGED))
+    by_label = {slot.label: found.mirrored.get(k, ()) for k, slot in enumerate(ground.slots())}
+    assert by_label == {"A": (), "B": ("Birch",), "C": ()}
+
+
+def test_a_stage_that_is_too_small_is_refused_with_its_place():
+    with pytest.raises(InputError, match=r"s\.yaml:3:\d+: no formation of 2 fits on this stage"):
+        group(show_text(width=2).replace("depth: 12", "depth: 2"))
+
+
+def test_what_nobody_has_in_common_is_refused():
+    text = show_text().replace(KNOWN, "extension", 1).replace(KNOWN, "wheel-spin", 1)
+    with pytest.raises(InputError, match=r"s\.yaml:5:\d+: there is no pattern that everybody"):
+        drafted_show(text, "s.yaml", song())
+
+
+def test_a_group_gets_a_clean_routine_with_easy_patterns_on_walks():
+    made = drafted_show(show_text(), "s.yaml", song())
+    assert made.checked
+    document = parse_document(made.text, "s.yaml")
+    read = show_from_document(document)
+    assert len(drafted_entries(document.values)) == len(read.show.timeline)
+    assert len(drafted_staging(document.values)) == len(read.show.staging) > 1
+    show = staged(read, song())
+    assert any(block.mirrored for block in show.blocks_of("Birch"))
+    assert "in canon, Ash first" in made.text
+    ends = [
+        [block.end for block in show.blocks_of(name) if block.link] for name in ("Ash", "Birch")
+    ]
+    assert any(b - a == pytest.approx(4) for a, b in zip(*ends, strict=True))
+    assert any(b - a == pytest.approx(0) for a, b in zip(*ends, strict=True))
+    walks = [(one.walk, one.start) for one in show.standings[1:]]
+    for block in show.blocks:
+        walking = any(a < block.end and b > block.start for a, b in walks)
+        if walking and not block.link:
+            assert show.book[block.title].difficulty <= 2
+    again = drafted_show(made.text, "s.yaml", song())
+    assert again.text == made.text
+
+
+def test_three_support_a_soloist_by_a_quiet_move_that_passes_every_check(monkeypatch):
+    known = "wheel-spin, two-beat-weave, extension, line"
+    text = show_text(known=known, wishes="walking: none").replace(
+        "wishes:", f"  - {{name: Cedar, stature: 1.75, prop: *poi, repertoire: {{known: [{known}]}}}}\nwishes:"
+    )  # fmt: skip
+    energy = (0.1, 0.3, 0.5, 0.4, 0.8, 0.9)
+    track = even_song(
+        97, tempo=100.0, sections={9.6 * k: "ABCDEF"[k] for k in range(6)}, energy=energy
+    )
+    made = drafted_show(text, "s.yaml", track)
+    assert made.checked
+    assert "solo of Ash, the others in support" in made.text
+    show = staged(show_from_document(parse_document(made.text, "s.yaml")), track)
+    by_start = {
+        name: {block.start: block.title for block in show.blocks_of(name) if not block.link}
+        for name in ("Ash", "Birch", "Cedar")
+    }
+    assert by_start["Birch"] == by_start["Cedar"]
+    (at,) = (start for start, title in by_start["Ash"].items() if by_start["Birch"][start] != title)
+    assert show.book[by_start["Birch"][at]].difficulty <= 2
+    assert drafted_show(made.text, "s.yaml", track).text == made.text
+    # Where the checks find something against every support, all dance the routine.
+    real = draft_search.caused
+
+    def caused(show, before):
+        alone = [entry for entry in show.show.timeline if entry.who == ("Ash",)]
+        return real(show, before) or alone
+
+    monkeypatch.setattr(draft_search, "caused", caused)
+    together = drafted_show(text, "s.yaml", track)
+    assert together.checked
+    assert "in support" not in together.text
