@@ -300,3 +300,11 @@ def test_what_is_kept_of_a_performer_is_not_told_of_another_dance(made_up):
     told = findings(stage(SPIN.replace("beats: 8", "beats: 12")))
     assert {each.code for each in told} == {"cannot-be-flown"}
     assert findings(stage(SPIN)) == ()
+
+
+def test_what_hangs_below_the_hand_is_flown_and_not_too_slow():
+    """Really flown: at twice the tempo the hand would overtake the head, which says nothing of this one."""
+    show = stage("  - {from: 3.1, pattern: carry, beats: 8}\n", tempo=150.0)
+    outcome = as_flown(show)
+    assert "too-slow-to-fly" not in {each.code for each in outcome.findings}
+    assert not any("not flown, were not looked at" in each for each in outcome.not_checked)
