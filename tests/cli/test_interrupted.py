@@ -110,7 +110,7 @@ def test_an_interrupted_check_goes_on_from_where_it_was(show, monkeypatch):
 
 def test_an_interrupted_mend_leaves_the_file_as_it_was(show, monkeypatch):
     before = show.read_bytes()
-    monkeypatch.setattr(mending, "_space_mended", lambda _draft: strike())
+    monkeypatch.setattr(mending, "_space_mended_as_flown", lambda _draft: strike())
     assert_interrupted(run("check", show, "--mend"))
     assert show.read_bytes() == before
     assert sorted(path.name for path in show.parent.iterdir()) == ["show.yaml", "song.wav"]

@@ -1,0 +1,146 @@
+"""Changes of a show file tried on the restaged show as it is flown: nothing drawn or flown may be new or worse.
+
+A change is looked at first: its pattern or its link, flown by itself, for one performer. Most end there, without the rest of the
+show. What is left is staged, flown and checked as a whole; only what the change touches is flown anew.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
+
+from sequencer.checks.dance.flown_blocks import ShowHand, flies, hands_of
+from sequencer.checks.dance.flown_faults import FlownFault, off_course, unflown
+from sequencer.checks.dance.flown_gaps import fails_between
+from sequencer.checks.fault_kinds import OFF_COURSE, TOO_SLOW, UNFLOWN, UNFLOWN_LINK
+from sequencer.checks.outcome import Outcome
+from sequencer.errors import InputError
+from sequencer.findings import Finding
+from sequencer.planning.restaging import restaged_dancers
+from sequencer.planning.trials import DanceEdit, FaultTrials, Trial, faults_in, settling_first
+from sequencer.progress import stop_if_unwanted
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.results import result_of
+from sequencer.staging.staged import Block, Staged
+
+OF_THE_MOTION = ("distances", "let-go")  # checks that look at the flown paths, as `check` runs them
+_FIRST = ("joins", "feasible", "walks")  # of the drawing, which need no flight
+_LOOKED_AT = (UNFLOWN, UNFLOWN_LINK, TOO_SLOW)  # codes that a pattern or a link by itself decides
+
+
+@dataclass(slots=True, kw_only=True, eq=False)
+class FlownTrials(FaultTrials):
+    """Trials of changes on one show, against the faults that it has as drawn and as flown.
+
+    Parameters
+    ----------
+    show : Staged
+        Staged from a file, as drawn.
+    """
+
+    fly: bool = True
+    _looks: dict[tuple[str, tuple[Finding, ...]], bool] = field(default_factory=dict)
+
+    def found(self, show: Staged, codes: Sequence[str] = ()) -> Iterator[list[Finding]]:
+        """The faults of a show as flown, check by check: first of what gives some codes, then what settles most trials."""
+        if set(codes) & set(OFF_COURSE):
+            yield _findings(off_course(show))
+            yield _findings(unflown(show))
+        else:
+            yield _findings(unflown(show))
+        rest = settling_first(codes)
+        for check in [each for each in rest if each.name in _FIRST]:
+            yield list(faults_in(check, show))
+        if not set(codes) & set(OFF_COURSE):
+            yield _findings(off_course(show))
+        for check in [each for each in rest if each.name not in _FIRST]:
+            if check.name not in OF_THE_MOTION:
+                yield list(faults_in(check, show))
+                continue
+            work = check.unmended or check.run
+            own = flown_show(show).staged
+            outcome: Outcome = result_of(own, ("faults as flown", check), lambda: work(own))  # noqa: B023 - at once
+            yield [each for each in outcome.findings if each.severity != "note"]
+
+    def hopeless(self, fault: Finding, block: Block, step: DanceEdit) -> bool:  # noqa: ARG002 - the fault says where
+        """Whether a change surely leaves a fault in its block, as `FaultTrials.hopeless`."""
+        return self._seen((fault,), step)
+
+    def harm(self, after: Staged) -> tuple[Finding, ...]:
+        """The first faults of a changed show that are new or worse, as drawn or as flown; empty if none is.
+
+        Parameters
+        ----------
+        after : Staged
+        """
+        for found in self.found(after):
+            harm = self._new_or_worse(found, after)
+            if harm:
+                return harm
+        return ()
+
+    def tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
+        """The trial of a change, made anew, if a look does not show that it is none."""
+        if len(steps) == 1 and self._seen(tuple(faults), steps[0]):
+            self.spent -= 1  # a look is no trial
+            return Trial(after=self.show, cleared=False)
+        return FaultTrials.tried(self, faults, steps)
+
+    def _seen(self, faults: tuple[Finding, ...], step: DanceEdit) -> bool:
+        """Whether a look shows that a fault stays: its pattern or its link flown by itself, with the change."""
+        key = step.key, faults
+        if key not in self._looks:
+            stop_if_unwanted()
+            self._looks[key] = faults[0].code in _LOOKED_AT and self._stays_unflown(faults, step)
+        return self._looks[key]
+
+    def _stays_unflown(self, faults: tuple[Finding, ...], step: DanceEdit) -> bool:
+        name = faults[0].who[0]
+        who = [each.name for each in self.show.dancers].index(name)
+        try:
+            seen = restaged_dancers(self.show, (who,), step.changes, step.insertions, fly=False)
+        except (InputError, ValueError):
+            return False  # the trial says so
+        if seen is None:
+            return False
+        hands = {hand.side: hand for hand in hands_of(replace(self.show, dancers=seen))}
+        return any(
+            _is_unflown(hands[side], fault)
+            for fault in faults if fault.who == (name,)
+            for side in fault.hands if side in hands
+        )  # fmt: skip
+
+
+def _findings(faults: Sequence[FlownFault]) -> list[Finding]:
+    return [each.finding for each in faults]
+
+
+def _is_unflown(hand: ShowHand, fault: Finding) -> bool:
+    """Whether a pattern or a link is not flown by a hand with a change, where it was not without."""
+    beats = hand.show.tempo.beats_from_seconds
+    start, end = float(beats(fault.start or 0.0)), float(beats(fault.end or 0.0))
+    if fault.code == UNFLOWN_LINK:
+        return fails_between(hand, start, end)
+    middle = (start + end) / 2
+    inside = [
+        span for span in hand.spans if span.kind == "block" and span.start <= middle < span.end
+    ]
+    return any(not flies(hand, span) for span in inside)
+
+
+@dataclass(slots=True, kw_only=True, eq=False)
+class TrialsAlsoFlown(FaultTrials):
+    """Trials against the faults that a show has as drawn; what is offered is tried as flown as well.
+
+    Parameters
+    ----------
+    flown : FlownTrials
+        Of the same show.
+    """
+
+    flown: FlownTrials
+
+    def confirmed(self, faults: Sequence[Finding], *steps: DanceEdit) -> Trial | None:
+        """The trial of a change as the show is staged and flown; None too if it would have to be waited for."""
+        trial = FaultTrials.confirmed(self, faults, *steps)
+        if trial is None or not trial.clear:
+            return trial
+        return self.flown.of(faults, *steps)
