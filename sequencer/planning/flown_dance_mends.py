@@ -204,7 +204,8 @@ def _paces(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
         replace(
             one,
             rungs=sorted(
-                (*one.rungs, *other.rungs), key=lambda rung: (abs(rung.value - block.cycle), rung.value)
+                (*one.rungs, *other.rungs),
+                key=lambda rung: (abs(rung.value - block.cycle), rung.value),
             ),
             approach=(),
         )

@@ -7,10 +7,11 @@ show. What is left is staged, flown and checked as a whole; only what the change
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
+from sequencer.checks.check import Check
 from sequencer.checks.dance.flown_blocks import ShowHand, flies, hands_of
-from sequencer.checks.dance.flown_faults import FlownFault, off_course, unflown
+from sequencer.checks.dance.flown_faults import strains_told, touches_told, unflown
 from sequencer.checks.dance.flown_gaps import fails_between
-from sequencer.checks.fault_kinds import OFF_COURSE, TOO_SLOW, UNFLOWN, UNFLOWN_LINK
+from sequencer.checks.fault_kinds import HITS, MEETS, STRAINS, TOO_SLOW, UNFLOWN, UNFLOWN_LINK
 from sequencer.checks.outcome import Outcome
 from sequencer.errors import InputError
 from sequencer.findings import Finding
@@ -22,7 +23,6 @@ from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Staged
 
 OF_THE_MOTION = ("distances", "let-go")  # checks that look at the flown paths, as `check` runs them
-_FIRST = ("joins", "feasible", "walks")  # of the drawing, which need no flight
 _LOOKED_AT = (UNFLOWN, UNFLOWN_LINK, TOO_SLOW)  # codes that a pattern or a link by itself decides
 
 
@@ -41,24 +41,19 @@ class FlownTrials(FaultTrials):
 
     def found(self, show: Staged, codes: Sequence[str] = ()) -> Iterator[list[Finding]]:
         """The faults of a show as flown, check by check: first of what gives some codes, then what settles most trials."""
-        if set(codes) & set(OFF_COURSE):
-            yield _findings(off_course(show))
-            yield _findings(unflown(show))
-        else:
-            yield _findings(unflown(show))
+        paths = strains_told, touches_told
+        given = {STRAINS: paths, MEETS: paths[::-1], HITS: paths[::-1]}.get(
+            next(iter(codes), ""), ()
+        )
+        for told in (*given, unflown):
+            yield [each.finding for each in told(show)]
         rest = settling_first(codes)
-        for check in [each for each in rest if each.name in _FIRST]:
-            yield list(faults_in(check, show))
-        if not set(codes) & set(OFF_COURSE):
-            yield _findings(off_course(show))
-        for check in [each for each in rest if each.name not in _FIRST]:
-            if check.name not in OF_THE_MOTION:
-                yield list(faults_in(check, show))
-                continue
-            work = check.unmended or check.run
-            own = flown_show(show).staged
-            outcome: Outcome = result_of(own, ("faults as flown", check), lambda: work(own))  # noqa: B023 - at once
-            yield [each for each in outcome.findings if each.severity != "note"]
+        for check in [each for each in rest if each.name not in OF_THE_MOTION]:
+            yield list(faults_in(check, show))  # of the drawing, which needs no flight
+        for told in [each for each in paths if each not in given]:
+            yield [each.finding for each in told(show)]
+        for check in [each for each in rest if each.name in OF_THE_MOTION]:
+            yield list(_of_the_motion(check, show))
 
     def hopeless(self, fault: Finding, block: Block, step: DanceEdit) -> bool:  # noqa: ARG002 - the fault says where
         """Whether a change surely leaves a fault in its block, as `FaultTrials.hopeless`."""
@@ -109,8 +104,11 @@ class FlownTrials(FaultTrials):
         )  # fmt: skip
 
 
-def _findings(faults: Sequence[FlownFault]) -> list[Finding]:
-    return [each.finding for each in faults]
+def _of_the_motion(check: Check, show: Staged) -> Iterator[Finding]:
+    """Findings of a check that stop or warn, of the show on its flown paths."""
+    own, work = flown_show(show).staged, check.unmended or check.run
+    outcome: Outcome = result_of(own, ("faults as flown", check), lambda: work(own))
+    return (each for each in outcome.findings if each.severity != "note")
 
 
 def _is_unflown(hand: ShowHand, fault: Finding) -> bool:

@@ -4,7 +4,6 @@ The check tells one finding for each cause, and seeks what would do instead; her
 converge counts as one that found no way: a change must not lead there.
 """
 
-from collections.abc import Iterator
 from dataclasses import replace
 from typing import NamedTuple
 
@@ -26,7 +25,7 @@ from sequencer.checks.dance.flown_findings import (
 )
 from sequencer.checks.dance.flown_gaps import FailedGap, failed_gaps, gaps_between
 from sequencer.checks.dance.flown_in_place import strained, touches, touching
-from sequencer.checks.fault_kinds import TOO_SLOW, UNFLOWN, UNFLOWN_LINK
+from sequencer.checks.fault_kinds import STRAINS, TOO_SLOW, UNFLOWN, UNFLOWN_LINK
 from sequencer.findings import Figure, Finding
 from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
@@ -59,16 +58,31 @@ def unflown(show: Staged) -> tuple[FlownFault, ...]:
 
 
 @once_per_show
-def off_course(show: Staged) -> tuple[FlownFault, ...]:
-    """Hands that are strained in their place, and props that meet or go into the body, on the flown paths.
+def strains_told(show: Staged) -> tuple[FlownFault, ...]:
+    """Hands that are strained in their place.
 
     Parameters
     ----------
     show : Staged
         As drawn.
     """
-    told = enumerate([*strained(show), *_touching(show)])
-    return tuple(FlownFault(finding, (finding.code, k)) for k, finding in told)
+    return tuple(FlownFault(each, (STRAINS, k)) for k, each in enumerate(strained(show)))
+
+
+@once_per_show
+def touches_told(show: Staged) -> tuple[FlownFault, ...]:
+    """Props that meet or go into the body on the flown paths, each at its worst beat: it may go on for long.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    """
+    out = []
+    for k, (touch, told) in enumerate(zip(touches(show), touching(show), strict=True)):
+        worst = show.seconds(touch.worst.beat)
+        out.append(FlownFault(replace(told, start=worst, end=worst), (told.code, k)))
+    return tuple(out)
 
 
 def told_together(show: Staged) -> list[tuple[Finding, ...]]:
@@ -79,7 +93,8 @@ def told_together(show: Staged) -> list[tuple[Finding, ...]]:
     show : Staged
         As drawn.
     """
-    groups = grouped((*unflown(show), *off_course(show)), lambda each: each.cause)
+    every = (*unflown(show), *strains_told(show), *touches_told(show))
+    groups = grouped(every, lambda each: each.cause)
     return [tuple(each.finding for each in group) for group in groups]
 
 
@@ -109,13 +124,6 @@ def _unlinked(failed: FailedGap) -> FlownFault:
     figures = missed_figures(link, gap.flying)
     finding = _fault(gap.hand, UNFLOWN_LINK, (gap.start, gap.end), gap.label, said, figures)
     return FlownFault(finding, (UNFLOWN_LINK, *gap_cause(failed)))
-
-
-def _touching(show: Staged) -> Iterator[Finding]:
-    """What touches, each at its worst beat: a passage in which props touch may go on for long."""
-    for touch, finding in zip(touches(show), touching(show), strict=True):
-        worst = show.seconds(touch.worst.beat)
-        yield replace(finding, start=worst, end=worst)
 
 
 def _fault(
