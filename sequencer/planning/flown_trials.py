@@ -60,13 +60,14 @@ class FlownTrials(FaultTrials):
         return self._seen((fault,), step)
 
     def harm(self, after: Staged) -> tuple[Finding, ...]:
-        """The first faults of a changed show that are new or worse, as drawn or as flown; empty if none is.
+        """The first faults of the flown paths of a changed show that are new or worse; empty if none is.
 
         Parameters
         ----------
         after : Staged
+            As drawn.
         """
-        for found in self.found(after):
+        for found in _of_the_flight(after):
             harm = self._new_or_worse(found, after)
             if harm:
                 return harm
@@ -102,6 +103,15 @@ class FlownTrials(FaultTrials):
             for fault in faults if fault.who == (name,)
             for side in fault.hands if side in hands
         )  # fmt: skip
+
+
+def _of_the_flight(show: Staged) -> Iterator[list[Finding]]:
+    """The faults that only a show as flown has: of flights, and of the checks of the motion."""
+    for told in (unflown, strains_told, touches_told):
+        yield [each.finding for each in told(show)]
+    for check in settling_first(()):
+        if check.name in OF_THE_MOTION:
+            yield list(_of_the_motion(check, show))
 
 
 def _of_the_motion(check: Check, show: Staged) -> Iterator[Finding]:
