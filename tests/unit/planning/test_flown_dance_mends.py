@@ -11,7 +11,7 @@ from sequencer.checks.suite import _AS_FLOWN, checked
 from sequencer.findings import Figure, Finding
 from sequencer.planning import flown_dance_mends, flown_trials, offers
 from sequencer.planning.dance_mends import Cause
-from sequencer.planning.fault_places import place_of
+from sequencer.planning.fault_places import home_of, place_of
 from sequencer.planning.flown_dance_mends import MendSearch, causes_as_flown, causes_to_mend
 from sequencer.planning.flown_trials import FlownTrials
 from sequencer.planning.mending import mended_dance
@@ -156,6 +156,20 @@ def test_what_cannot_be_flown_with_a_change_is_harm_though_it_can_be_drawn():
     assert trials.harm(show) == ()
 
 
+def test_props_that_meet_as_flown_with_a_change_are_harm(monkeypatch):
+    show = stage(LINK)
+    (cause,) = causes_to_mend(show)
+
+    def touch(seen):
+        long = seen.blocks[1].end - seen.blocks[1].start > 1.5
+        return (FlownFault(made_up(seen, MEETS, 20.0), (MEETS, 0)),) if long else ()
+
+    monkeypatch.setattr(flown_trials, "touches_told", touch)
+    trial = FlownTrials(show=show).of(cause.faults, _link(show, cause, 2.0))
+    assert trial.cleared
+    assert [each.code for each in trial.harm] == [MEETS]
+
+
 def test_a_mend_of_the_drawing_must_fly_as_well():
     """Where a link is needed, as drawn a short one does; as flown one is offered that flies."""
     timeline = LINK.replace("  - {link: true, beats: 1}\n", "")
@@ -187,9 +201,22 @@ def test_places_of_one_finding_are_mended_place_by_place():
         ("timeline", 5),
     ]
     words = dance_words(show, report.findings, flown=True)[finding]
-    assert words[0].startswith("give the link ")
-    assert words[-1].startswith("at ")
-    assert "give the link " in words[-1]
+    own = [MendSearch(show, flown=True).of(cause).mends for _, cause in found]
+    assert words == (*(mend.words for mend in own[0]), f"at 8.4: {own[1][0].words}")
+
+
+def test_findings_that_begin_together_are_told_apart_by_what_they_are_about(monkeypatch):
+    show = stage(LINK)
+    report = checked(show, flown=True)
+    (finding,) = [each for each in report.findings if each.code == UNFLOWN_LINK]
+    ((fault,),) = flown_dance_mends.told_together(show)
+    other = replace(finding, message=finding.message.replace("cat-eye", "extension"))
+    alike = replace(fault, message=fault.message.replace("cat-eye", "extension"))
+    monkeypatch.setattr(flown_dance_mends, "told_together", lambda _show: [(alike,), (fault,)])
+    found = causes_as_flown(show, (finding, other))
+    assert [(told, cause.faults) for told, cause in found] == [
+        (finding, (fault,)), (other, (alike,)),
+    ]  # fmt: skip
 
 
 def test_what_is_not_sought_waits(monkeypatch):
@@ -278,6 +305,19 @@ def test_a_worse_limit_is_harm_and_an_equal_one_is_not():
     for value, harm in ((99.2, False), (99.8, True)):
         now = replace(old, message="new", figures=(replace(push, value=value),))
         assert bool(trials._new_or_worse([now], show)) is harm
+
+
+@pytest.mark.parametrize(("beat", "home"), [(6.0, 0.0), (11.02, 0.5), (12.5, 1.0)])
+def test_where_props_touch_decides_which_block_or_passage_it_is_of(beat, home):
+    """The link of one beat begins at 11, where a block ends: just after that it is of the passage."""
+    show = stage(LINK)
+    touch = made_up(show, MEETS, beat)
+    assert home_of(show, touch) == {home}
+    place = place_of(show, touch)
+    assert place.at_the_passage is (home == 0.5)
+    assert [block.path for block in place.blocks] == {
+        0.0: [("timeline", 0)], 0.5: [], 1.0: [("timeline", 2)],
+    }[home]  # fmt: skip
 
 
 def test_the_checks_of_the_motion_are_those_that_check_runs_so():
