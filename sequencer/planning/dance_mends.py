@@ -143,7 +143,7 @@ def sought(
     spent_at_most : int
         Trials after which no other kind of change is begun.
     """
-    start = trials.spent
+    start, looked = trials.spent, trials.looked
     mends: list[DanceMend] = []
     tried: list[str] = []
     broken: list[_Broken] = []
@@ -167,9 +167,8 @@ def sought(
             mends.append(mend)
     if not mends:
         mends += _followed(trials, cause, broken)
-    return FoundMends(
-        mends=tuple(mends), tried=tuple(dict.fromkeys(tried)), trials=trials.spent - start
-    )
+    made = trials.spent - start + trials.looked - looked
+    return FoundMends(mends=tuple(mends), tried=tuple(dict.fromkeys(tried)), trials=made)
 
 
 def _ladders(trials: FaultTrials, cause: Cause) -> Iterator[Ladder]:

@@ -76,7 +76,8 @@ class FlownTrials(FaultTrials):
     def tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
         """The trial of a change, made anew, if a look does not show that it is none."""
         if len(steps) == 1 and self._seen(tuple(faults), steps[0]):
-            self.spent -= 1  # a look is no trial
+            self.spent -= 1
+            self.looked += 1
             return Trial(after=self.show, cleared=False)
         return FaultTrials.tried(self, faults, steps)
 
@@ -117,7 +118,9 @@ def _of_the_flight(show: Staged) -> Iterator[list[Finding]]:
 def _of_the_motion(check: Check, show: Staged) -> Iterator[Finding]:
     """Findings of a check that stop or warn, of the show on its flown paths."""
     own, work = flown_show(show).staged, check.unmended or check.run
-    outcome: Outcome = result_of(own, ("faults as flown", check), lambda: work(own))
+    # what the whole check found is known under the check itself
+    key = check if check in own.results else ("faults as flown", check)
+    outcome: Outcome = result_of(own, key, lambda: work(own))
     return (each for each in outcome.findings if each.severity != "note")
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS
+from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS, TOO_SLOW, UNFLOWN
 from sequencer.checks.fire.burning_time import ends_earlier
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
@@ -140,13 +140,13 @@ def dance_words(
         else:
             asked[of_flight] += 1
             answer = search.of(cause)
-            told = tuple(mend.words for mend in answer.mends) or nothing_found(show, cause, answer)
+            told = tuple(mend.words for mend in answer.mends) or (
+                *nothing_found(show, cause, answer), *_by_itself(tells.get(id(cause)))
+            )  # fmt: skip
             known += [_Known(cause=cause, mend=mend) for mend in answer.mends[:1]]
         if of_flight:
             finding = tells[id(cause)]
-            if (
-                before is None or finding not in words
-            ):  # else it is cleared with a place that is told
+            if before is None or finding not in words:  # else a place that is told clears it
                 words[finding] = _with_place(words.get(finding, ()), cause.faults[0], told)
         else:
             words |= {fault: told + _besides(fault) for fault in cause.faults}
@@ -231,15 +231,23 @@ def _next_to(cause: Cause, known: Sequence[_Known]) -> _Known | None:
     return None
 
 
+def _by_itself(finding: Finding | None) -> tuple[str, ...]:
+    """What the check of flights found to fly, for which no place in the show was found."""
+    if finding is None:
+        return ()
+    if finding.code not in (UNFLOWN, TOO_SLOW):
+        return finding.remedies
+    return tuple(
+        f"for the pattern by itself, whatever is beside it: {way}" for way in finding.remedies
+    )
+
+
 def nothing_found(show: Staged, cause: Cause, answer: FoundMends) -> tuple[str, ...]:
     """What is said where no change helps: what was tried, and what finds more."""
     if not answer.tried:
         return ()
     tried = ", ".join(answer.tried)
-    said = (
-        f"nothing was found that mends it without harm elsewhere; tried: {tried} "
-        f"({answer.trials} trials)"
-    )
+    said = f"nothing was found that mends it without harm elsewhere; tried: {tried} ({answer.trials} trials)"
     fit = OF_FIT if cause.place.blocks and not cause.place.at_the_passage else ()
     alone = ways_by_itself(show, cause.place.blocks[0]) if cause.code in fit else ()
     return (

@@ -91,6 +91,7 @@ class FaultTrials:
     show: Staged
     fly: bool = False
     spent: int = 0  # trials made so far
+    looked: int = 0  # changes that a look as flown has settled, which costs little
     _drawn: Staged | None = None
     _flown: "FaultTrials | None" = None
     _before: dict[_Key, list[Finding]] | None = None

@@ -10,7 +10,7 @@ from sequencer.checks.fault_kinds import MEETS, STRAINS, TOO_SLOW, UNFLOWN_LINK
 from sequencer.checks.suite import _AS_FLOWN, checked
 from sequencer.findings import Figure, Finding
 from sequencer.planning import flown_dance_mends, flown_trials, offers
-from sequencer.planning.dance_mends import Cause
+from sequencer.planning.dance_mends import Cause, FoundMends
 from sequencer.planning.fault_places import home_of, place_of
 from sequencer.planning.flown_dance_mends import MendSearch, causes_as_flown, causes_to_mend
 from sequencer.planning.flown_trials import FlownTrials
@@ -88,8 +88,9 @@ def test_a_link_is_given_the_beats_in_which_it_flies(timeline):
     for step in (mend.span[0], mend.span[-1]):
         proven(timeline, replace(mend, steps=(step,)), UNFLOWN_LINK)
     # half a beat less than the least that is told is not enough
-    shorter = FlownTrials(show=show).of(cause.faults, _link(show, cause, float(least) - 0.5))
-    assert not shorter.clear
+    trials = FlownTrials(show=show)
+    assert not trials.of(cause.faults, _link(show, cause, float(least) - 0.5)).clear
+    assert (trials.spent, trials.looked) in {(0, 1), (1, 0)}
 
 
 def _link(show, cause, beats):
@@ -217,6 +218,21 @@ def test_findings_that_begin_together_are_told_apart_by_what_they_are_about(monk
     assert [(told, cause.faults) for told, cause in found] == [
         (finding, (fault,)), (other, (alike,)),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("timeline", "tempo", "first"),
+    [(LINK, 150.0, ""), (STUCK, 100.0, "for the pattern by itself, whatever is beside it: ")],
+)
+def test_where_no_change_helps_what_flies_by_itself_is_said(monkeypatch, timeline, tempo, first):
+    show = stage(timeline, tempo)
+    (finding,) = [each for each in checked(show, flown=True).findings if each.severity != "note"]
+    none = FoundMends(mends=(), tried=("another shift",), trials=3)
+    monkeypatch.setattr(MendSearch, "of", lambda _self, _cause: none)
+    words = dance_words(show, [finding], flown=True)[finding]
+    assert "tried: another shift (3 trials)" in words[0]
+    assert words[1:] == tuple(f"{first}{way}" for way in finding.remedies)
+    assert finding.remedies
 
 
 def test_what_is_not_sought_waits(monkeypatch):
