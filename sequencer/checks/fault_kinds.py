@@ -17,6 +17,8 @@ HAND_GAP = "hand gap"
 LINK_LENGTH = "link"
 WALK_SPEED, WALK_TURN = "walking speed", "turning speed"
 BURN = "burn"
+# Of what is flown: the least pull in weights of the head, and how far the tether is off its drawing.
+FLOWN_PULL, OFF_DRAWING = "least pull", "tether off the drawing"
 
 SLACK = "tether-slack"
 TOO_FAST = "too-fast-to-dance"
@@ -32,8 +34,13 @@ OF_FIT = (BEYOND_REACH, TANGLE, HIT)
 OF_HEIGHT = ("hits-floor", CEILING)
 OF_WALKS = (FAST_WALK, "turns-too-fast")
 OF_BURNS = ("burn-reserve", "burns-out")
+# What cannot be flown, or is in the way of itself on the flown paths.
+UNFLOWN, UNFLOWN_LINK, TOO_SLOW = "cannot-be-flown", "link-cannot-be-flown", "too-slow-to-fly"
+STRAINS, MEETS, HITS = "strained-as-flown", "props-meet-as-flown", "hits-body-as-flown"
+OFF_COURSE = (STRAINS, MEETS, HITS)
+FLOWN_CODES = (UNFLOWN, UNFLOWN_LINK, TOO_SLOW, *OFF_COURSE)
 # What a performer mends first, as other faults follow from it.
-ROOTS = (BEYOND_REACH, SLACK, TOO_FAST, HIT)
+ROOTS = (BEYOND_REACH, SLACK, TOO_FAST, HIT, TOO_SLOW, UNFLOWN)
 MENDED_CODES = (
     *OF_JOINS, HIT, NEAR_FLAME, TANGLE, BEYOND_REACH, *OF_PACE, *OF_HEIGHT, *OF_WALKS,
     *OF_BURNS,
@@ -45,5 +52,6 @@ FAULT_NAMES = {
     **dict.fromkeys(OF_JOINS, "join"), **dict.fromkeys(OF_BURNS, "burn"),
     "link-too-hard": "link", HIT: "hit on the own body", NEAR_FLAME: "flame near the body",
     TANGLE: "tangle", BEYOND_REACH: "reach", SLACK: "slack tether", TOO_FAST: "pace",
-    "hits-floor": "hit on the floor", CEILING: "height", FAST_WALK: "walk", "turns-too-fast": "turn",
+    UNFLOWN: "pattern that cannot be flown", UNFLOWN_LINK: "link that cannot be flown", TOO_SLOW: "pace", STRAINS: "strain",
+    MEETS: "meeting of the props", HITS: "hit on the own body as flown", "hits-floor": "hit on the floor", CEILING: "height", FAST_WALK: "walk", "turns-too-fast": "turn",
 }  # fmt: skip

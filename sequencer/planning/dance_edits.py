@@ -69,7 +69,7 @@ def _kinds(show: Staged, block: Block, fault: Finding) -> Iterator[Ladder | None
         yield from hopeful(length_ladders(show, block, fault, SIZE_PARAMETERS))
 
     paces = cycle_ladders(show, block, fault)
-    tether = _tethers(show, block.who, fault)
+    tether = shorter_tethers(show, block.who, fault)
     if fault.code in OF_PACE:
         yield from paces
         yield cycle_left_out(show, block)
@@ -130,7 +130,7 @@ def _other_hands(block: Block) -> Ladder | None:
     return Ladder(name="timing and direction of the hands", rungs=rungs)
 
 
-def _tethers(show: Staged, who: str, fault: Finding) -> Ladder | None:
+def shorter_tethers(show: Staged, who: str, fault: Finding) -> Ladder | None:
     """A shorter tether, in every pattern of this performer; longer ones for none."""
     if fault.code == BEYOND_REACH:
         return None

@@ -16,6 +16,7 @@ from sequencer.checks.fault_kinds import (
     PROP_TURNS,
     SLACK,
     TOO_FAST,
+    UNFLOWN_LINK,
 )
 from sequencer.findings import Finding
 from sequencer.planning.dance_edits import block_ladders, other_patterns
@@ -28,6 +29,7 @@ from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
 from sequencer.staging.staged import Block, Path, Staged
 from sequencer.units import at_aloud
 
+_OF_PASSAGES = (*OF_JOINS, UNFLOWN_LINK)  # that another change of the passage may mend
 OFFERED = 2  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
 _NEXT = 3  # values from the first that may do, before farther ones are tried
@@ -79,6 +81,9 @@ class _Broken:
     of_the_look: bool  # it makes another dance of it
 
 
+LaddersOf = Callable[[FaultTrials, Cause], Iterable[Ladder]]
+
+
 def causes(show: Staged, faults: Sequence[Finding]) -> list[Cause]:
     """The faults that mends are sought for, by cause, in their order."""
     found: dict[tuple[str, Path | None, Path | None], list[tuple[Finding, FaultPlace]]] = {}
@@ -95,7 +100,7 @@ def causes(show: Staged, faults: Sequence[Finding]) -> list[Cause]:
             place = place_of(show, fault)
             if place is None:
                 continue
-            key = _step_of(place)
+            key = step_of(place)
         found.setdefault((fault.code, *key), []).append((fault, place))
     return [
         Cause(code=key[0], faults=tuple(fault for fault, _ in each), place=each[0][1])
@@ -103,7 +108,8 @@ def causes(show: Staged, faults: Sequence[Finding]) -> list[Cause]:
     ]
 
 
-def _step_of(place: FaultPlace) -> tuple[Path | None, Path | None]:
+def step_of(place: FaultPlace) -> tuple[Path | None, Path | None]:
+    """The step of the show file that a fault is of, or the two about its passage."""
     if place.blocks and not place.at_the_passage:
         return place.blocks[0].path, None
     passage = place.passage
@@ -119,6 +125,8 @@ def sought(
     most: int = OFFERED,
     look: bool = True,
     ranged: bool = True,
+    ladders: "LaddersOf | None" = None,
+    spent_at_most: int = MOST_FOR_A_CAUSE,
 ) -> FoundMends:
     """Mends of a cause, each tried on the restaged show.
 
@@ -132,14 +140,18 @@ def sought(
         Whether another dance (another pattern) may be offered where nothing smaller helps.
     ranged : bool
         Whether it is sought how far a change may go, to tell it as a range.
+    ladders : callable, optional
+        The changes that are tried, by kind; those of a fault as drawn if not given.
+    spent_at_most : int
+        Trials after which no other kind of change is begun.
     """
-    start = trials.spent
+    start, looked = trials.spent, trials.looked
     mends: list[DanceMend] = []
     tried: list[str] = []
     broken: list[_Broken] = []
-    ladders = iter(_ladders(trials, cause))
-    while len(mends) < most and trials.spent - start < MOST_FOR_A_CAUSE:
-        ladder = next(ladders, None)  # making one takes fits, so none is made that is not wanted
+    kinds = iter((ladders or _ladders)(trials, cause))
+    while len(mends) < most and trials.spent - start < spent_at_most:
+        ladder = next(kinds, None)  # making one takes fits, so none is made that is not wanted
         if ladder is None:
             break
         if (ladder.last or ladder.of_the_look) and mends:
@@ -157,9 +169,8 @@ def sought(
             mends.append(mend)
     if not mends:
         mends += _followed(trials, cause, broken)
-    return FoundMends(
-        mends=tuple(mends), tried=tuple(dict.fromkeys(tried)), trials=trials.spent - start
-    )
+    made = trials.spent - start + trials.looked - looked
+    return FoundMends(mends=tuple(mends), tried=tuple(dict.fromkeys(tried)), trials=made)
 
 
 def _ladders(trials: FaultTrials, cause: Cause) -> Iterator[Ladder]:
@@ -248,7 +259,7 @@ def _on(
         trial = trials.of(cause.faults, rung)
         if trial is None:
             continue
-        if trial.cleared and trial.harm and all(each.code in OF_JOINS for each in trial.harm):
+        if trial.cleared and trial.harm and all(each.code in _OF_PASSAGES for each in trial.harm):
             broken.append(_Broken(rung=rung, trial=trial, of_the_look=ladder.of_the_look))
             row.append(rung)
         else:

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from sequencer.checks.fault_kinds import (
+    FLOWN_CODES,
     MENDED_CODES,
     OF_BURNS,
     OF_HEIGHT,
@@ -10,6 +11,7 @@ from sequencer.checks.fault_kinds import (
     OF_PACE,
     OF_WALKS,
     SLACK,
+    UNFLOWN_LINK,
 )
 from sequencer.findings import Finding
 from sequencer.motion.fitting.search import fitted
@@ -65,10 +67,23 @@ def place_of(show: Staged, fault: Finding) -> FaultPlace | None:
         if not inside and links is None:
             return None
         return FaultPlace(who=who, blocks=_once(inside), passage=links)
-    if fault.code in OF_JOINS:
+    if fault.code in OF_JOINS or fault.code == UNFLOWN_LINK:
         return FaultPlace(who=who, passage=_passage_at(show, who, start, end), at_the_passage=True)
+    if fault.code in FLOWN_CODES:
+        return _flown_place(show, who, (start + end) / 2)
     span = _span_of(show, who, start, end)
     return None if span is None else _place_of_span(show, fault, span, start)
+
+
+def _flown_place(show: Staged, who: str, beat: float) -> FaultPlace:
+    """The block in which a beat is, or the passage: where flown paths lie is no matter of one hand's blends."""
+    inside = [
+        block for block in show.blocks_of(who)
+        if not block.link and block.start <= beat < block.end
+    ]  # fmt: skip
+    if inside:
+        return FaultPlace(who=who, blocks=_once(inside))
+    return FaultPlace(who=who, passage=_passage_at(show, who, beat, beat), at_the_passage=True)
 
 
 def home_of(show: Staged, fault: Finding) -> frozenset[float]:
@@ -82,7 +97,7 @@ def home_of(show: Staged, fault: Finding) -> frozenset[float]:
     """
     if (
         len(fault.who) != 1 or fault.start is None
-        or fault.code not in MENDED_CODES or fault.code in (*OF_WALKS, *OF_BURNS)
+        or fault.code not in (*MENDED_CODES, *FLOWN_CODES) or fault.code in (*OF_WALKS, *OF_BURNS)
     ):  # fmt: skip
         return frozenset()
     who = fault.who[0]
@@ -93,7 +108,13 @@ def home_of(show: Staged, fault: Finding) -> frozenset[float]:
         inside = [k for k, block in enumerate(patterns) if block.start < end and start < block.end]
         if inside:
             return frozenset(float(k) for k in inside)
-    span = None if fault.code in OF_JOINS else _span_of(show, who, start, end)
+    if fault.code in FLOWN_CODES and fault.code != UNFLOWN_LINK:
+        middle = (start + end) / 2
+        inside = [k for k, block in enumerate(patterns) if block.start <= middle < block.end]
+        if inside:
+            return frozenset(float(k) for k in inside)
+    passed = fault.code in (*OF_JOINS, *FLOWN_CODES)
+    span = None if passed else _span_of(show, who, start, end)
     if span is not None and span.kind == "block":
         return frozenset(
             float(k) for k, block in enumerate(patterns) if abs(block.start - span.start) < _NEAR

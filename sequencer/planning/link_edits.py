@@ -5,7 +5,6 @@ Nothing else in the song moves: what a link gains, a block beside it gives.
 
 from collections.abc import Iterator
 from math import isfinite
-from typing import Any
 
 from sequencer.planning.as_written import plain
 from sequencer.planning.fault_places import Crossing
@@ -77,27 +76,7 @@ def _lengths(show: Staged, passage: Crossing) -> Iterator[DanceEdit]:
     """Another length of the link; the block before or the one after gives or takes the beats."""
     before, link, after = passage.before, passage.link, passage.after
     if link is not None:
-        now = link.end - link.start
-        for more in _MORE:
-            beats = now + more
-            if not 0.5 - _SAME <= beats <= _LONGEST:
-                continue
-            own = length_changes(show, link, beats)
-            words = f"give the link {counted_beats(beats)} ({_now(link)})"
-            if before is not None and _gives(before, more) and _next_to(before, link):
-                yield DanceEdit(
-                    words=words,
-                    cost=_given(before, more),
-                    changes=(*own, *length_changes(show, before, before.end - before.start - more)),
-                    value=beats,
-                )
-            elif after is not None and _gives(after, more) and _follows_on(show, after):
-                yield DanceEdit(
-                    words=words,
-                    cost=_taken(after, more),
-                    changes=(*own, *_later(show, after, more)),
-                    value=beats,
-                )
+        yield from _of_a_link(show, before, link, after)
     elif passage.touching and before is not None:
         for beats in _NEW:
             if _gives(before, beats):
@@ -110,6 +89,38 @@ def _lengths(show: Staged, passage: Crossing) -> Iterator[DanceEdit]:
                 )
     else:
         yield from _gaps(show, before, after)
+
+
+def _of_a_link(
+    show: Staged, before: Block | None, link: Block, after: Block | None
+) -> Iterator[DanceEdit]:
+    now = link.end - link.start
+    for more in _MORE:
+        beats = now + more
+        if not 0.5 - _SAME <= beats <= _LONGEST:
+            continue
+        own = length_changes(show, link, beats)
+        words = f"give the link {counted_beats(beats)} ({_now(link)})"
+        if before is not None and _gives(before, more) and _next_to(before, link):
+            ends = length_changes(show, before, before.end - before.start - more)
+            starts = _start_of(show, link, -more)
+            if starts is not None:
+                yield DanceEdit(
+                    words=words,
+                    cost=_given(before, more),
+                    changes=(*own, *starts, *ends),
+                    value=beats,
+                )
+                continue
+        if after is not None and _gives(after, more):
+            starts = _start_of(show, after, more)
+            if starts is not None:
+                yield DanceEdit(
+                    words=words,
+                    cost=_taken(after, more),
+                    changes=(*own, *starts, *_later(show, after, more)),
+                    value=beats,
+                )
 
 
 def _gaps(show: Staged, before: Block | None, after: Block | None) -> Iterator[DanceEdit]:
@@ -210,9 +221,14 @@ def _next_to(before: Block, link: Block) -> bool:
     return before.path[:-1] == link.path[:-1] and int(link.path[-1]) > int(before.path[-1])
 
 
-def _follows_on(show: Staged, block: Block) -> bool:
+def _start_of(show: Staged, block: Block, beats: float) -> tuple[Change, ...] | None:
+    """Changes by which a block begins some beats later: none where it follows what is before it; None if it cannot be moved alone."""
     step = step_at(show, block.path)
-    return not isinstance(step, Entry) or step.start is None
+    if not isinstance(step, Entry) or step.start is None:
+        return ()
+    if step.phrase is not None or step.canon is not None:
+        return None
+    return (((*block.path, "from"), show.position(block.start + beats)),)
 
 
 def _later(show: Staged, block: Block, beats: float) -> tuple[Change, ...]:
@@ -226,11 +242,8 @@ def _later(show: Staged, block: Block, beats: float) -> tuple[Change, ...]:
 
 
 def _moved_start(show: Staged, block: Block, beats: float) -> tuple[Change, ...]:
-    step: Any = step_at(show, block.path)
-    if not isinstance(step, Entry) or step.start is None or step.phrase is not None:
-        return ()
-    at = show.position(block.start + beats)
-    return (((*block.path, "from"), at), *_later(show, block, beats))
+    starts = _start_of(show, block, beats)
+    return (*starts, *_later(show, block, beats)) if starts else ()
 
 
 def _given(block: Block, beats: float) -> str:

@@ -6,7 +6,9 @@ from dataclasses import dataclass, replace
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.findings import Finding
 from sequencer.kept import recent
-from sequencer.planning.dance_mends import Cause, causes, sought
+from sequencer.planning.dance_mends import Cause, causes
+from sequencer.planning.flown_dance_mends import MendSearch, causes_to_mend
+from sequencer.planning.flown_spacing import close_as_flown, spaced_as_flown
 from sequencer.planning.offers import in_order
 from sequencer.planning.space_edits import SpaceEdit
 from sequencer.planning.space_mends import (
@@ -15,7 +17,7 @@ from sequencer.planning.space_mends import (
     smallest_mends,
     too_close,
 )
-from sequencer.planning.trials import DanceEdit, FaultTrials, mendable_faults
+from sequencer.planning.trials import DanceEdit, mendable_faults
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_in_turn
@@ -72,6 +74,7 @@ def mended_dance(
     song: Song,
     *,
     most: int = MOST_DANCED,
+    flown: bool = False,
     progress: Progress | None = None,
     made: Made | None = None,
 ) -> Mended:
@@ -87,6 +90,8 @@ def mended_dance(
         The analysed song.
     most : int
         How many mends are made.
+    flown : bool
+        Whether the show is mended as flown: what cannot be flown as well, and every change is tried so.
     progress : callable, optional
     made : callable, optional
         Called after each mend with a function that gives the show file as it is then, so that nothing is lost if the rest is
@@ -118,9 +123,9 @@ def mended_dance(
     def step(now: _Draft) -> tuple[_Draft, str] | None:
         nonlocal draft
         draft = now
-        trials = FaultTrials(show=draft.show)
+        search = MendSearch(draft.show, flown=flown)
         while True:
-            helped = _first_mend(draft, trials, _waiting(draft.show, given_up), give_up)
+            helped = _first_mend(draft, search, _waiting(draft.show, flown, given_up), give_up)
             # What was given up may be mended now that others are: those wait until nothing else is left.
             again = [key for key in given_up if since[key] < len(done_so_far)]
             if helped is not None or not again:
@@ -131,7 +136,7 @@ def mended_dance(
     done_so_far: list[str] = []
 
     def left(show: Staged) -> int:
-        return len(_waiting(show, given_up))
+        return len(_waiting(show, flown, given_up))
 
     told = _teller("mending the dance", left, progress, made)
 
@@ -140,7 +145,7 @@ def mended_dance(
         told(draft, done)
 
     draft, done = _repeated(draft, step, most, tell)
-    keys = {_key(cause) for cause in _waiting(draft.show)}
+    keys = {_key(cause) for cause in _waiting(draft.show, flown)}
     return Mended(
         text=draft.text, done=done, left=tuple(given_up[key] for key in given_up if key in keys)
     )
@@ -148,7 +153,7 @@ def mended_dance(
 
 def _first_mend(
     draft: _Draft,
-    trials: FaultTrials,
+    search: MendSearch,
     waiting: Sequence[Cause],
     give_up: Callable[[Cause, str], None],
 ) -> tuple[_Draft, str] | None:
@@ -159,7 +164,7 @@ def _first_mend(
         where = (
             f"{named(cause.faults)}, {aloud(fault.position or '', draft.show.tempo.bar_lengths)}"
         )
-        answer = sought(trials, cause, most=1, look=True, ranged=False)
+        answer = search.of(cause, most=1, ranged=False)
         if answer.mends and not answer.mends[0].of_the_look:
             mend = answer.mends[0]
             return draft.stepped(mend.steps, mend.after), f"{where}: {mend.words}"
@@ -171,9 +176,12 @@ def _first_mend(
     return None
 
 
-def _waiting(show: Staged, given_up: Mapping[tuple[object, ...], str] | None = None) -> list[Cause]:
+def _waiting(
+    show: Staged, flown: bool, given_up: Mapping[tuple[object, ...], str] | None = None
+) -> list[Cause]:
     """The causes of a show's faults that are not given up, in the order in which they are mended."""
-    found = in_order(causes(show, mendable_faults(show)))
+    every = causes_to_mend(show) if flown else causes(show, mendable_faults(show))
+    found = in_order(every)
     return [cause for cause in found if _key(cause) not in (given_up or {})]
 
 
@@ -193,6 +201,7 @@ def mended_spacing(
     song: Song,
     *,
     most: int = MOST_MOVES,
+    flown: bool = False,
     progress: Progress | None = None,
     made: Made | None = None,
 ) -> Mended:
@@ -208,6 +217,8 @@ def mended_spacing(
         The analysed song.
     most : int
         How many mends are made.
+    flown : bool
+        Whether the show is mended as flown: what cannot be flown as well, and every change is tried so.
     progress : callable, optional
     made : callable, optional
         Called after each mend with a function that gives the show file as it is then, so that nothing is lost if the rest is
@@ -228,12 +239,14 @@ def mended_spacing(
     its text, and the change is kept only if less time is spent under the requirement, nobody who is too close
     to anyone or anything comes closer still, and no finding that stops or warns is new.
     """
-    tell = _teller("mending distances", lambda show: len(too_close(show)), progress, made)
-    draft, done = _repeated(_draft(text, file, song), _space_mended, most, tell)
+    close = close_as_flown if flown else too_close
+    step = _space_mended_as_flown if flown else _space_mended
+    tell = _teller("mending distances", lambda show: len(close(show)), progress, made)
+    draft, done = _repeated(_draft(text, file, song), step, most, tell)
     names = [dancer.name for dancer in draft.show.dancers]
     left = tuple(
         f"{names[one.first]} and {names[one.second]}, {draft.show.aloud(one.start)}: too close"
-        for one in too_close(draft.show)
+        for one in close(draft.show)
     )
     return Mended(text=draft.text, done=done, left=left)
 
@@ -277,6 +290,17 @@ def _space_mended(draft: _Draft) -> tuple[_Draft, str] | None:
         for edit, after in smallest_mends(before, conflict):
             stop_if_unwanted()
             if _time(too_close(after)) < _time(before.bad) - _LESS:
+                return draft.stepped((edit,), after), edit.words
+    return None
+
+
+def _space_mended_as_flown(draft: _Draft) -> tuple[_Draft, str] | None:
+    """The same of a show as flown."""
+    bad = close_as_flown(draft.show)
+    for conflict in bad[:MENDED]:
+        for edit, after in spaced_as_flown(draft.show, conflict):
+            stop_if_unwanted()
+            if _time(close_as_flown(after)) < _time(bad) - _LESS:
                 return draft.stepped((edit,), after), edit.words
     return None
 

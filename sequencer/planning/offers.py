@@ -6,13 +6,15 @@ from dataclasses import dataclass, replace
 from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS
+from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS, TOO_SLOW, UNFLOWN
 from sequencer.checks.fire.burning_time import ends_earlier
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
-from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends, causes, sought
+from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends, causes
+from sequencer.planning.flown_dance_mends import MendSearch, causes_as_flown
 from sequencer.planning.flown_mends import words_as_flown
+from sequencer.planning.flown_trials import FlownTrials
 from sequencer.planning.length_edits import ways_by_itself
 from sequencer.planning.space_mends import words_for
 from sequencer.planning.trials import FaultTrials
@@ -21,6 +23,7 @@ from sequencer.staging.staged import Staged
 from sequencer.units import BarLengths, at_aloud
 
 MOST_CAUSES = 12  # for which mends are sought; the others wait
+MOST_FLIGHTS_CAUSES = 6  # the same of what cannot be flown: its trials take longer
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
 _CHECKED = 0.8  # of the progress
 
@@ -77,7 +80,7 @@ def with_mends(
         if isinstance(each.subject, Conflict):
             words[each.finding] = close.get((each.finding.who, each.finding.position), ())
     if show.read is not None and show.heard is not None:
-        words |= dance_words(show, outcome.findings, progress=progress)
+        words |= dance_words(show, outcome.findings, flown=flown, progress=progress)
     return replace(
         outcome,
         findings=tuple(
@@ -96,7 +99,11 @@ class _Known:
 
 
 def dance_words(
-    show: Staged, findings: Sequence[Finding], *, progress: Progress | None = None
+    show: Staged,
+    findings: Sequence[Finding],
+    *,
+    flown: bool = False,
+    progress: Progress | None = None,
 ) -> dict[Finding, tuple[str, ...]]:
     """Mends of the faults of the dance, of walks and of burns, in words, by finding.
 
@@ -105,33 +112,58 @@ def dance_words(
     show : Staged
         Staged from a file.
     findings : sequence of Finding
+    flown : bool
+        Whether they are of the show as flown: then every mend is tried on it as flown.
     progress : callable, optional
     """
-    found = in_order(causes(show, findings))
-    trials = FaultTrials(show=show)
+    flights = causes_as_flown(show, findings) if flown else []
+    tells = {id(cause): finding for finding, cause in flights}
+    found = in_order([*causes(show, findings), *(cause for _, cause in flights)])
+    search = MendSearch(show, flown=flown)
     known: list[_Known] = []
     words: dict[Finding, tuple[str, ...]] = {}
-    asked = 0
+    asked = {True: 0, False: 0}
     for k, cause in enumerate(found):
         if progress is not None:
             progress(f"seeking mends: {k} of {len(found)}", k / len(found))
         stop_if_unwanted()
         told: tuple[str, ...]
-        if (before := follows_from(cause, known)) is not None:
+        of_flight = id(cause) in tells
+        if (before := follows_from(cause, known, flown=flown)) is not None:
             told = (f"mend {_named(before, show.tempo.bar_lengths)} first; that clears this too",)
         elif (beside := _next_to(cause, known)) is not None:
             told = (
                 f"mend {_named(beside, show.tempo.bar_lengths)} first, then check again: what leads there changes with it",
             )
-        elif asked == MOST_CAUSES:
+        elif asked[of_flight] == (MOST_FLIGHTS_CAUSES if of_flight else MOST_CAUSES):
             told = (LATER,)
         else:
-            asked += 1
-            answer = sought(trials, cause)
-            told = tuple(mend.words for mend in answer.mends) or nothing_found(show, cause, answer)
+            asked[of_flight] += 1
+            answer = search.of(cause)
+            told = tuple(mend.words for mend in answer.mends) or (
+                *nothing_found(show, cause, answer), *_by_itself(tells.get(id(cause)))
+            )  # fmt: skip
             known += [_Known(cause=cause, mend=mend) for mend in answer.mends[:1]]
-        words |= {fault: told + _besides(fault) for fault in cause.faults}
+        if of_flight:
+            finding = tells[id(cause)]
+            if before is None or finding not in words:  # else a place that is told clears it
+                words[finding] = _with_place(
+                    words.get(finding, ()), cause.faults[0], told, show.tempo.bar_lengths
+                )
+        else:
+            words |= {fault: told + _besides(fault) for fault in cause.faults}
     return words
+
+
+def _with_place(
+    before: tuple[str, ...], fault: Finding, told: tuple[str, ...], bars: BarLengths
+) -> tuple[str, ...]:
+    """Words on several places that one finding tells: all of the first, and where the others are."""
+    if not before:
+        return told
+    if told == (LATER,):
+        return before if LATER in before else (*before, LATER)
+    return (*before, f"{at_aloud(fault.position or '', bars)}: {told[0]}")
 
 
 def _named(known: _Known, bars: BarLengths) -> str:
@@ -175,12 +207,12 @@ def in_order(found: Sequence[Cause]) -> list[Cause]:
     )  # fmt: skip
 
 
-def follows_from(cause: Cause, known: Sequence[_Known]) -> _Known | None:
+def follows_from(cause: Cause, known: Sequence[_Known], *, flown: bool = False) -> _Known | None:
     """A cause whose mend, as the show is staged with it, clears this one too."""
     for before in known:
-        if before.cause.place.who == cause.place.who and not FaultTrials(
-            show=before.mend.after, fly=True
-        ).has(cause.faults):
+        after = before.mend.after
+        trials = FlownTrials(show=after) if flown else FaultTrials(show=after, fly=True)
+        if before.cause.place.who == cause.place.who and not trials.has(cause.faults):
             return before
     return None
 
@@ -203,15 +235,23 @@ def _next_to(cause: Cause, known: Sequence[_Known]) -> _Known | None:
     return None
 
 
+def _by_itself(finding: Finding | None) -> tuple[str, ...]:
+    """What the check of flights found to fly, for which no place in the show was found."""
+    if finding is None:
+        return ()
+    if finding.code not in (UNFLOWN, TOO_SLOW):
+        return finding.remedies
+    return tuple(
+        f"for the pattern by itself, whatever is beside it: {way}" for way in finding.remedies
+    )
+
+
 def nothing_found(show: Staged, cause: Cause, answer: FoundMends) -> tuple[str, ...]:
     """What is said where no change helps: what was tried, and what finds more."""
     if not answer.tried:
         return ()
     tried = ", ".join(answer.tried)
-    said = (
-        f"nothing was found that mends it without harm elsewhere; tried: {tried} "
-        f"({answer.trials} trials)"
-    )
+    said = f"nothing was found that mends it without harm elsewhere; tried: {tried} ({answer.trials} trials)"
     fit = OF_FIT if cause.place.blocks and not cause.place.at_the_passage else ()
     alone = ways_by_itself(show, cause.place.blocks[0]) if cause.code in fit else ()
     return (

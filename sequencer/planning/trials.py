@@ -91,6 +91,7 @@ class FaultTrials:
     show: Staged
     fly: bool = False
     spent: int = 0  # trials made so far
+    looked: int = 0  # changes that a look as flown has settled, which costs little
     _drawn: Staged | None = None
     _flown: "FaultTrials | None" = None
     _before: dict[_Key, list[Finding]] | None = None
@@ -103,8 +104,8 @@ class FaultTrials:
         """The faults of the show, by code and who."""
         if self._before is None:
             self._before = {}
-            for check in _in_order(()):
-                for each in faults_in(check, self._plain):
+            for found in self.found(self._plain):
+                for each in found:
                     self._before.setdefault((each.code, each.who), []).append(each)
         return self._before
 
@@ -114,6 +115,10 @@ class FaultTrials:
         if self._drawn is None:
             self._drawn = self.show if self.fly else as_drawn(self.show)
         return self._drawn
+
+    def found(self, show: Staged, codes: Sequence[str] = ()) -> Iterator[list[Finding]]:
+        """The faults of a show, check by check: first of the check that gives some codes, then of those that settle most."""
+        return (list(faults_in(check, show)) for check in settling_first(codes))
 
     def has(self, faults: Sequence[Finding]) -> bool:
         """Whether any of some faults of another staging of this show is here, in its place."""
@@ -137,7 +142,7 @@ class FaultTrials:
         if key not in self._known:
             stop_if_unwanted()
             self.spent += 1
-            self._known[key] = self._tried(faults, steps)
+            self._known[key] = self.tried(faults, steps)
         return self._known[key]
 
     def hopeless(self, fault: Finding, block: Block, step: DanceEdit) -> bool:
@@ -180,7 +185,8 @@ class FaultTrials:
             self._flown = FaultTrials(show=self.show, fly=True)
         return self._flown
 
-    def _tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
+    def tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
+        """The trial of a change, made anew; None if it does not fit the rest of the show."""
         after = self._plain
         try:
             for step in steps:
@@ -188,8 +194,7 @@ class FaultTrials:
         except (InputError, ValueError):
             return None
         code = faults[0].code
-        for check in _in_order((code,)):
-            found = list(faults_in(check, after))
+        for found in self.found(after, (code,)):
             if any(
                 each.code == code and self._stays(fault, each, after)
                 for each in found
@@ -295,8 +300,13 @@ def mendable_faults(show: Staged) -> list[Finding]:
     return found
 
 
-def _in_order(codes: Sequence[str]) -> list[Check]:
-    """All checks but those on request: those that give some codes first, then those that settle most trials."""
+def settling_first(codes: Sequence[str]) -> list[Check]:
+    """All checks but those on request: those that give some codes first, then those that settle most trials.
+
+    Parameters
+    ----------
+    codes : sequence of str
+    """
     use = [check for check in checks() if not check.on_request]
     first = [check for check in use if set(codes) & set(check.codes)]
     quick = [check for name in _QUICK for check in use if check.name == name]

@@ -23,7 +23,9 @@ class MendingStopped(KeyboardInterrupt):
         self.mended = mended
 
 
-def mend_show(path: AnyPath, *, one: bool = False, progress: Progress | None = None) -> Mended:
+def mend_show(
+    path: AnyPath, *, one: bool = False, flown: bool = True, progress: Progress | None = None
+) -> Mended:
     """Mend dance, walks, burns and distances of a show file in place; it is written atomically, and only if it changed.
 
     Parameters
@@ -31,6 +33,8 @@ def mend_show(path: AnyPath, *, one: bool = False, progress: Progress | None = N
     path : path
     one : bool
         Whether to stop after the first mend.
+    flown : bool
+        Whether the show is mended as it can be flown, or as it is drawn.
     progress : callable, optional
 
     Raises
@@ -59,14 +63,14 @@ def mend_show(path: AnyPath, *, one: bool = False, progress: Progress | None = N
 
     try:
         dance = mended_dance(
-            text, str(path), song, **({"most": 1} if one else {}),
+            text, str(path), song, flown=flown, **({"most": 1} if one else {}),
             progress=within(progress, 0.2, 0.6), made=made,
         )  # fmt: skip
         danced = dance.done
         spaced = Mended(text=dance.text, done=(), left=())
         if not (one and danced):
             spaced = mended_spacing(
-                dance.text, str(path), song, **({"most": 1} if one else {}),
+                dance.text, str(path), song, flown=flown, **({"most": 1} if one else {}),
                 progress=within(progress, 0.6, 1.0), made=made,
             )  # fmt: skip
         mended = Mended(text=spaced.text, done=danced + spaced.done, left=dance.left + spaced.left)

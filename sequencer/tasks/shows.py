@@ -191,6 +191,7 @@ def stage_show(
     without_track: bool = False,
     part: "PartOfShow | None" = None,
     jobs: int = 1,
+    flown: bool = False,
     progress: Progress | None = None,
 ) -> "Staged":
     """Stage a show file: put it on its song, with every block turned into laws.
@@ -207,6 +208,8 @@ def stage_show(
         Stage only this part; the whole show if not given.
     jobs : int
         Processes that work out the dances; -1 for one per core.
+    flown : bool
+        Whether these processes fly them too, since the show is to be checked as flown.
     progress : callable, optional
 
     Raises
@@ -229,7 +232,8 @@ def stage_show(
     if jobs != 1 and part is None:
         from sequencer.tasks.working_out import work_out
 
-        work_out(read, analysed, jobs=jobs, progress=within(progress, _SONG, _WORKED_OUT))
+        working = within(progress, _SONG, _WORKED_OUT)
+        work_out(read, analysed, jobs=jobs, flown=flown, progress=working)
     if progress is not None:
         progress("putting the dances on the song", _SONG if jobs == 1 else _WORKED_OUT)
     if part is not None:
@@ -322,9 +326,9 @@ def check_show(
             return known
         heard = within(progress, 0.0, _HEARD)
         with kept.shelf(os.fspath(path)):
-            show = stage_show(asked.read or path, jobs=jobs, progress=heard)
+            show = stage_show(asked.read or path, jobs=jobs, flown=flown, progress=heard)
             return _checked(show, asked, progress, flown=flown)
-    show = stage_show(path, jobs=jobs, progress=within(progress, 0.0, _HEARD))
+    show = stage_show(path, jobs=jobs, flown=flown, progress=within(progress, 0.0, _HEARD))
     from sequencer.planning.offers import checked_with_mends
 
     if dancing is None:

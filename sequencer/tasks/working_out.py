@@ -1,6 +1,6 @@
 """Performers' dances worked out in several processes before a show is staged and checked in this one.
 
-What one performer's dance is made of (fits, links) and whether it can be danced depends on nobody else. The processes
+What one performer's dance is made of (fits, links), whether it can be danced and how it is flown depends on nobody else. The processes
 hand back their results as records by content; the check that follows runs as it always does and finds them known, so
 its report is the same to the last byte, whoever worked it out.
 """
@@ -26,7 +26,12 @@ _EACH = 2  # parts for each process, so that none waits long for the last
 
 
 def work_out(
-    read: "ReadShow", song: "Song", *, jobs: int, progress: Progress | None = None
+    read: "ReadShow",
+    song: "Song",
+    *,
+    jobs: int,
+    flown: bool = False,
+    progress: Progress | None = None,
 ) -> None:
     """Work out every performer's dance in several processes, and keep the results for this one.
 
@@ -36,6 +41,8 @@ def work_out(
     song : Song
     jobs : int
         Number of processes; -1 for one per core. With 1 nothing is done: the check itself works it out.
+    flown : bool
+        Whether the show is to be checked as flown: then every performer is flown as well.
     progress : callable, optional
     """
     if jobs == 1:
@@ -45,7 +52,7 @@ def work_out(
     parts = alike(read.show.cast, _EACH * joblib.effective_n_jobs(jobs))
     say = progress or (lambda _subject, _share: None)
     say("working out the dances", 0.0)
-    found = in_workers(partial(_records, read, song), parts, jobs=jobs)
+    found = in_workers(partial(_records, read, song, flown=flown), parts, jobs=jobs)
     with suppress(BrokenProcessPool):  # a worker was killed: the check works out what is missing
         for done, records in enumerate(found, 1):
             stop_if_unwanted()
@@ -64,13 +71,17 @@ def alike(cast: "Sequence[Performer]", parts: int) -> list[tuple[str, ...]]:
     return [tuple(names[low : low + size]) for low in range(0, len(names), size)]
 
 
-def _records(read: "ReadShow", song: "Song", names: Sequence[str]) -> dict[bytes, str]:
+def _records(
+    read: "ReadShow", song: "Song", names: Sequence[str], *, flown: bool = False
+) -> dict[bytes, str]:
     """Everything that was worked out for some performers and not known yet, by its key."""
-    from sequencer.checks.dance import feasible, joins
+    from sequencer.checks.dance import as_flown, feasible, joins
     from sequencer.staging.timeline import staged
 
     with kept.collected() as records, suppress(InputError):  # the check says what is wrong
         show = staged(read, song, only=names)
         for check in (joins.CHECK, feasible.CHECK):
             check.outcome(show)
+        if flown:
+            as_flown.CHECK.outcome(show)
     return records

@@ -51,7 +51,7 @@ def each_show_once():
     shows, reports = {}, {}
     stage, check = show_tasks.stage_show, offers.checked_with_mends
 
-    def stage_show(path, *, without_track=False, part=None, jobs=1, progress=None):
+    def stage_show(path, *, without_track=False, part=None, jobs=1, flown=False, progress=None):
         assert part is None
         file = path.document.file if isinstance(path, ReadShow) else str(path)
         if file not in shows:

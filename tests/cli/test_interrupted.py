@@ -110,7 +110,7 @@ def test_an_interrupted_check_goes_on_from_where_it_was(show, monkeypatch):
 
 def test_an_interrupted_mend_leaves_the_file_as_it_was(show, monkeypatch):
     before = show.read_bytes()
-    monkeypatch.setattr(mending, "_space_mended", lambda _draft: strike())
+    monkeypatch.setattr(mending, "_space_mended_as_flown", lambda _draft: strike())
     assert_interrupted(run("check", show, "--mend"))
     assert show.read_bytes() == before
     assert sorted(path.name for path in show.parent.iterdir()) == ["show.yaml", "song.wav"]
@@ -144,7 +144,7 @@ timeline:
 def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
     """After the first mend, while that is written, or once all are made: the file has them, and the rest goes on."""
     show.write_text(TOO_CLOSE, encoding="utf-8")
-    step, done, replace = mending._space_mended, [], Path.replace
+    step, done, replace = mending._space_mended_as_flown, [], Path.replace
     whole = mend_of(show.with_name("whole.yaml"))
     assert len(whole.done) >= 2
 
@@ -155,9 +155,11 @@ def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
         return done[-1]
 
     with monkeypatch.context() as patch:
-        patch.setattr(mending, "_space_mended", stepping)
+        patch.setattr(mending, "_space_mended_as_flown", stepping)
         if when == "writing":  # the first signal ends the mending, the second comes at the disk
-            patch.setattr(mending, "_space_mended", lambda own: strike() if done else stepping(own))
+            patch.setattr(
+                mending, "_space_mended_as_flown", lambda own: strike() if done else stepping(own)
+            )
             patch.setattr(Path, "replace", lambda *given: (strike(), replace(*given))[1])
         if when == "checking":
             patch.setattr(tasks, "check_show", lambda *_given, **_more: strike())

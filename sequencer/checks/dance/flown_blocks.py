@@ -176,6 +176,21 @@ def _verdicts(hand: ShowHand, progress: Progress | None, done: int, of: int) -> 
     return out
 
 
+def flies(hand: ShowHand, span: Span) -> bool:
+    """Whether a block flies by itself; one of which no search is made does not.
+
+    Parameters
+    ----------
+    hand : ShowHand
+    span : Span
+        A block of it.
+    """
+    if not (isfinite(span.law.period) and hand.flyer.worth_flying(span, FAR_TOO_SLOW)):
+        return False
+    figures = hand.flyer.figures(span)
+    return figures is not None and figures.flies
+
+
 def taut_from(hand: ShowHand, span: Span) -> float:
     """The tempo from which the drawn tether is taut [beats/min]; inf if there is none, or none is proven."""
     try:

@@ -8,9 +8,17 @@ from typing import NamedTuple, TypeVar
 from sequencer.checks.dance.feasible import SOFT_WAYS, soft_words
 from sequencer.checks.dance.flown_blocks import FlownBlock, ShowHand, taut_from
 from sequencer.checks.dance.flown_gaps import FailedGap, FlownGap
-from sequencer.findings import Finding, Severity
-from sequencer.geometry.bodies import Side
-from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
+from sequencer.checks.fault_kinds import (
+    FLOWN_PULL,
+    HAND_ACCELERATION,
+    HAND_SPEED,
+    OFF_DRAWING,
+    REACH,
+    TAUT_TEMPO,
+)
+from sequencer.findings import Figure, Finding, Severity
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits, Flying
 from sequencer.motion.flown.flyable import WouldFly, would_fly
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.periods import LOST
@@ -23,7 +31,7 @@ from sequencer.units import counted, length_words, rounded_down, rounded_up
 T = TypeVar("T")
 TRIED_BEATS = (1.0, 1.5, 2.0, 3.0, 4.0)  # [beats] of a link that are tried
 _NEAR = 0.03  # of a tempo: what flies this little slower and this little faster can hardly be out of reach in between
-_SOURCE = "docs/motion.md, section 7"
+SECTION_FLOWN = "docs/motion.md, section 7"
 
 
 class _Limits(NamedTuple):
@@ -86,12 +94,19 @@ def too_slow_findings(show: Staged, blocks: Sequence[FlownBlock]) -> Iterator[Fi
     for group in grouped(blocks, block_cause):
         label, tempo = group[0].span.label, group[0].flying.tempo
         taut = max(taut_from(each.hand, each.span) for each in group)
+        figure = tempo_figure(tempo, taut)
         said = (
             f"is far too slow to fly at {tempo:.0f} beats a minute: as drawn the tether is taut only from {taut:.0f} "
             "beats a minute on, and no way to fly it this slowly was sought"
         )
         ways = (f"give the cycle {rounded_down(tempo / taut, 2):.2f} of its beats or less",)
-        yield _finding(show, "too-slow-to-fly", "warn", _places_of(group), label, said, ways)
+        places = _places_of(group)
+        yield _finding(show, "too-slow-to-fly", "warn", places, label, said, ways, (figure,))
+
+
+def tempo_figure(tempo: float, taut: float) -> Figure:
+    """A tempo, and the least that keeps the drawn tether taut [beats/min]."""
+    return Figure(quantity=TAUT_TEMPO, value=tempo, limit=taut, unit="beats/min", least=True)
 
 
 def unflyable(
@@ -120,10 +135,11 @@ def unflyable(
             f"{would.faster:.0f} it flies: most likely it can be flown"
         )
         return _finding(show, "flight-not-found", "note", places, label, said, ())
-    limits = _limit_words(_Limits.of(figures), worst.flying.limits)
+    limits = limit_words(figures, worst.flying.limits)
     said = f"cannot be flown at {tempo:.0f} beats a minute: {limits}; {would_words(would)}"
     ways = _ways(would, tempo) or ("choose another pattern, or one with a smaller hand_radius",)
-    return _finding(show, "cannot-be-flown", "warn", places, label, said, ways)
+    missed = missed_figures(figures, worst.flying)
+    return _finding(show, "cannot-be-flown", "warn", places, label, said, ways, missed)
 
 
 def _would_fly_for(
@@ -158,8 +174,9 @@ def _flies(block: FlownBlock, name: str, value: float) -> bool:
     return not flown_period(block.hand.law_of(block.span)(length), flying).broken
 
 
-def _limit_words(seen: _Limits, limits: FlownLimits) -> str:
+def limit_words(flown: FlownFigures | FlownLink, limits: FlownLimits) -> str:
     """The limits that are not held, each with its value; of a slack tether nothing else would mean anything."""
+    seen = _Limits.of(flown)
     if "pull" in seen.broken and seen.least_pull <= 0.0:
         return "the tether would go slack"
     words = {
@@ -173,6 +190,35 @@ def _limit_words(seen: _Limits, limits: FlownLimits) -> str:
         f"{degrees(LOST):.0f}° shows the pattern",
     }
     return "; ".join(words[name] for name in seen.broken)
+
+
+def missed_figures(flown: FlownFigures | FlownLink, flying: Flying) -> tuple[Figure, ...]:
+    """The limits that are not held, in numbers.
+
+    Parameters
+    ----------
+    flown : FlownFigures or FlownLink
+    flying : Flying
+        Who flies it.
+    """
+    seen, limits, arm = _Limits.of(flown), flying.limits, flying.body.arm_length
+    known = {
+        "pull": Figure(
+            quantity=FLOWN_PULL, value=seen.least_pull, limit=LEAST_PULL, unit="head weights", least=True
+        ),
+        "speed": Figure(
+            quantity=HAND_SPEED, value=seen.hand_speed, limit=limits.hand_speed, unit="m/s"
+        ),
+        "acceleration": Figure(
+            quantity=HAND_ACCELERATION, value=seen.hand_acceleration,
+            limit=limits.hand_acceleration, unit="m/s²",
+        ),
+        "reach": Figure(quantity=REACH, value=arm - seen.spare_reach, limit=arm, unit="m"),
+        "pattern": Figure(
+            quantity=OFF_DRAWING, value=degrees(seen.tether_off), limit=degrees(LOST), unit="°"
+        ),
+    }  # fmt: skip
+    return tuple(known[name] for name in seen.broken if name in known)
 
 
 def _over(value: float, limit: float, least: int) -> str:
@@ -233,7 +279,7 @@ def unlinked(show: Staged, group: Sequence[FailedGap], progress: Progress | None
         said = _unsettled_words(f"in {beats}")
         return _finding(show, "flight-not-found", "note", places, gap.label, said, ())
     worst = max(group, key=lambda each: sum(each.link.missed().values()))
-    limits = _limit_words(_Limits.of(worst.link), worst.gap.flying.limits)
+    limits = limit_words(worst.link, worst.gap.flying.limits)
     tried, enough = _tried(gap), None
     for k, beats_tried in enumerate(tried):
         stop_if_unwanted()
@@ -258,7 +304,8 @@ def unlinked(show: Staged, group: Sequence[FailedGap], progress: Progress | None
         words = counted(enough, "beat")
         said += f"; {words if gap.linked else f'a link of {words}'} would do"
         ways = (_room_words(gap, words),)
-    return _finding(show, "link-cannot-be-flown", "warn", places, gap.label, said, ways)
+    missed = missed_figures(worst.link, worst.gap.flying)
+    return _finding(show, "link-cannot-be-flown", "warn", places, gap.label, said, ways, missed)
 
 
 def _tried(gap: FlownGap) -> list[float]:
@@ -322,6 +369,7 @@ def _finding(
     label: str,
     said: str,
     ways: Sequence[str],
+    figures: tuple[Figure, ...] = (),
 ) -> Finding:
     first = min(places, key=lambda each: each.start)
     names = [each.name for each in show.dancers]
@@ -341,7 +389,9 @@ def _finding(
         position=show.position(round(first.start * 16) / 16),
         message=f"{label}, {hands_words(sides)}{where}: {said}",
         remedies=tuple(ways),
-        source=_SOURCE,
+        source=SECTION_FLOWN,
+        figures=figures,
+        hands=tuple(side for side in SIDES if any(side in own for own in sides.values())),
     )
 
 

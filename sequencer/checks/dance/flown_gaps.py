@@ -14,7 +14,7 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.checks.dance.flown_blocks import MOST_HANDS, FlownBlock, ShowHand
+from sequencer.checks.dance.flown_blocks import MOST_HANDS, FlownBlock, ShowHand, flies
 from sequencer.kept import content_key, recent, whole_code
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period
@@ -163,6 +163,24 @@ def _state_of(hand: ShowHand, span: Span) -> Callable[[float], HeadState]:
         return state_in(motion, span.law.at(instant).plane[0], own)
 
     return at
+
+
+def fails_between(hand: ShowHand, start: float, end: float) -> bool:
+    """Whether a link or a border within some beats cannot be flown, if what it joins can.
+
+    Parameters
+    ----------
+    hand : ShowHand
+    start, end : float
+        [show beats]
+    """
+    return any(
+        _fails(gap)
+        for gap in _gaps_of(hand)
+        if gap.start < end
+        and start < gap.end
+        and all(span.kind != "block" or flies(hand, span) for span in (gap.before, gap.after))
+    )
 
 
 class FailedGap(NamedTuple):

@@ -10,7 +10,14 @@ from itertools import pairwise
 from math import ceil, floor
 from typing import NamedTuple
 
-from sequencer.findings import Finding
+from sequencer.checks.fault_kinds import (
+    BODY_GAP,
+    FLOWN_PULL,
+    HAND_ACCELERATION,
+    PROPS_GAP,
+    REACH,
+)
+from sequencer.findings import Figure, Finding
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.kept import recent_each, whole_code
 from sequencer.motion.clearance.slices import moving_keys, slice_edges
@@ -20,7 +27,7 @@ from sequencer.motion.performers.feasibility import GAP_ERROR, body_gap, props_g
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
-from sequencer.staging.flown_show import flown_show, strains
+from sequencer.staging.flown_show import Strain, flown_show, strains
 from sequencer.staging.staged import Staged
 from sequencer.units import length_words
 
@@ -40,8 +47,8 @@ def strained(show: Staged) -> Iterator[Finding]:
             said = f"the hand would have to accelerate at {strain.hand_acceleration:.0f} m/s², the limit is {limit:g}"
         else:
             said = f"the hand would be {length_words(strain.spare_reach)} out of reach"
-        trajectory = next(each for each in show.dancers if each.name == strain.who).trajectories
-        drawn = trajectory[strain.side]
+        dancer = next(each for each in show.dancers if each.name == strain.who)
+        drawn = dancer.trajectories[strain.side]
         middle = (course.start + course.end) / 2
         spans = drawn.spans if isinstance(drawn, Trajectory) else ()
         label = next((each.label for each in spans if each.start <= middle < each.end), "link")
@@ -58,7 +65,22 @@ def strained(show: Staged) -> Iterator[Finding]:
                 "choose a pattern that pulls harder, or another link",
             ),
             source=_SOURCE,
+            figures=tuple(_strain_figures(strain, limit, dancer.body.arm_length)),
+            hands=(strain.side,),
         )  # fmt: skip
+
+
+def _strain_figures(strain: Strain, limit: float, arm: float) -> Iterator[Figure]:
+    """The limits that a strained hand misses, in numbers."""
+    if strain.least_pull < LEAST_PULL:
+        yield Figure(
+            quantity=FLOWN_PULL, value=strain.least_pull, limit=LEAST_PULL, unit="head weights", least=True
+        )  # fmt: skip
+    if strain.hand_acceleration > limit:
+        pushed = strain.hand_acceleration
+        yield Figure(quantity=HAND_ACCELERATION, value=pushed, limit=limit, unit="m/s²")
+    if strain.spare_reach < 0:
+        yield Figure(quantity=REACH, value=arm - strain.spare_reach, limit=arm, unit="m")
 
 
 class Touch(NamedTuple):
@@ -201,4 +223,14 @@ def _told(show: Staged, touch: Touch, code: str, said: str) -> Finding:
             "rehearse it slowly and unlit: where there is room a performer steers clear",
         ),
         source=_SOURCE,
+        figures=(
+            Figure(
+                quantity=PROPS_GAP if touch.hands == SIDES else BODY_GAP,
+                value=worst.value,
+                limit=0.0,
+                unit="m",
+                least=True,
+            ),
+        ),
+        hands=touch.hands,
     )

@@ -58,13 +58,23 @@ def pieces(places: Floats, order: int = 0) -> Floats:
     low = DEGREE - order
     # by Horner's rule, not as a matrix product, whose last digit depends on what is worked out together
     table, x = _powers(low), np.asarray(places, dtype=np.float64)[:, None]
-    own: Floats = np.broadcast_to(table[low], (len(places), low + 1)).copy()
+    own: Floats = np.empty((len(places), low + 1))
+    own[:] = table[low]
     for row in table[low - 1 :: -1] if low else ():
-        own = own * x + row
+        own *= x
+        own += row
+    if not order:
+        return own
     out: Floats = np.zeros((len(places), DEGREE + 1))
-    for i in range(order + 1):  # the order-th difference, folded onto the coefficients
-        out[:, i : i + low + 1] += (-1) ** (order - i) * comb(order, i) * own
+    for i, times in enumerate(_folds(order)):
+        out[:, i : i + low + 1] += times * own
     return out
+
+
+@cache
+def _folds(order: int) -> tuple[float, ...]:
+    """By what a derivative of the order folds onto the coefficients: the binomials of a difference."""
+    return tuple(float((-1) ** (order - i) * comb(order, i)) for i in range(order + 1))
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -160,13 +170,15 @@ def together(curves: Sequence[EvenSpline], beats: Floats, orders: range) -> list
     span = np.clip(np.floor(flat), 0, first.spans - 1).astype(np.int64)
     share = np.clip(flat - span, 0.0, 1.0)
     taken = [[curve.coefficients[span + j] for j in range(DEGREE + 1)] for curve in curves]
+    part: Floats = np.empty((len(flat), 3))
     out: list[list[Floats]] = [[] for _ in curves]
     for order in orders:
         within = pieces(share, order) / first.step**order
         for own, rows in zip(taken, out, strict=True):
             values = within[:, :1] * own[0]
             for j in range(1, DEGREE + 1):
-                values += within[:, j : j + 1] * own[j]
+                np.multiply(within[:, j : j + 1], own[j], out=part)
+                values += part
             rows.append(np.asarray(values.reshape(*place.shape, 3)))
     return out
 

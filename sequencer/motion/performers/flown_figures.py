@@ -161,7 +161,8 @@ class FlyingHand:
     def worth_flying(self, block: Span, share: float = WORTH_FLYING) -> bool:
         """Whether a search is likely to end well: the drawn tether is taut, or would be at a little more than this tempo.
 
-        A block of which this is not true is hardly ever one that flies, and takes longest to search.
+        A block of which this is not true is hardly ever one that flies, and takes longest to search. Where the head hangs below
+        the hand only a faster hand would overtake it, so nothing is too slow there.
 
         Parameters
         ----------
@@ -175,11 +176,11 @@ class FlyingHand:
         faster = self.flying(block.start, block.end).tempo / 60.0 / share
         length = self.prop.length
         try:
-            key = content_key("taut at the looks", law, faster, length)
+            key = content_key("taut above the hand", law, faster, length)
         except TypeError:  # a law of another package
             key = None
         return recent(
-            "taut at the looks", key, lambda: _taut(law, faster, length), most=_MOST_LOOKED_AT,
+            "taut above the hand", key, lambda: _taut(law, faster, length), most=_MOST_LOOKED_AT,
             record=bool, restore=bool,
         )  # fmt: skip
 
@@ -191,7 +192,8 @@ class FlyingHand:
 
 
 def _taut(law: Law, beats_per_second: float, length: float) -> bool:
-    """Whether a drawn tether is taut at every look of a period."""
+    """Whether a drawn tether is taut at every look of a period at which it is above the hand: there tempo is what it needs."""
     beats = np.arange(max(ceil(_LOOKS * law.period), _LOOKS)) / _LOOKS
-    felt = pull(law.at(beats), length=length, mass=1.0, beats_per_second=beats_per_second)
-    return bool(np.min(felt) > 0.0)
+    drawn = law.at(beats)
+    felt = pull(drawn, length=length, mass=1.0, beats_per_second=beats_per_second)
+    return bool(np.all((felt > 0.0) | (drawn.tether[..., 2] <= 0.0)))

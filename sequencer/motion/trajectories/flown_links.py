@@ -156,8 +156,8 @@ def state_in(motion: FlownMotion, plane: Floats, beat: float) -> HeadState:
     -----
     Source: the spline's derivatives. Exact.
     """
-    at = np.array([beat])
-    return HeadState(np.stack([motion.head.at(at, order)[0] for order in range(DEGREE)]), plane)
+    seen = motion.head.among(np.array([beat]), range(DEGREE))
+    return HeadState(np.stack([each[0] for each in seen]), plane)
 
 
 def hanging(law: Law, length: float) -> HeadState:

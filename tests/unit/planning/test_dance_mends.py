@@ -186,7 +186,7 @@ def stand_in(clear, staged_clear):
         )
 
     return SimpleNamespace(
-        show=None, spent=0, of=trial(clear), confirmed=trial(staged_clear),
+        show=None, spent=0, looked=0, of=trial(clear), confirmed=trial(staged_clear),
         hopeless=lambda _fault, _block, step: step.value not in clear,
     )  # fmt: skip
 
@@ -368,7 +368,7 @@ def test_another_pattern_is_of_the_look_with_a_mend_of_a_join_too(monkeypatch):
     clear = SimpleNamespace(after=show, cleared=True, harm=(), clear=True)
     breaks = SimpleNamespace(after=show, cleared=True, harm=cause.faults, clear=False)
     trials = SimpleNamespace(
-        show=show, spent=0, of=lambda _faults, *_steps: breaks,
+        show=show, spent=0, looked=0, of=lambda _faults, *_steps: breaks,
         confirmed=lambda _faults, *_steps: clear,
     )  # fmt: skip
     for of_the_look in (True, False):

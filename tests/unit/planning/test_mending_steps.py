@@ -115,22 +115,25 @@ def test_what_was_given_up_is_sought_again_once_others_are_mended(monkeypatch):
         fault = SimpleNamespace(code=code, who=("Isa",), position="1.1")
         return SimpleNamespace(faults=(fault,))
 
-    def sought(trials, own, **_named):
-        code = own.faults[0].code
-        helps = code == "second" or (code == "first" and "second" not in left[trials.show])
-        mend = SimpleNamespace(
-            words=f"do {code}", steps=(edit("b"),), after=trials.show + "b", of_the_look=False
-        )
-        return SimpleNamespace(mends=(mend,) if helps else (), tried=("x",))
+    def search(show, *, flown):
+        def of(own, **_named):
+            code = own.faults[0].code
+            helps = code == "second" or (code == "first" and "second" not in left[show])
+            mend = SimpleNamespace(
+                words=f"do {code}", steps=(edit("b"),), after=show + "b", of_the_look=False
+            )
+            return SimpleNamespace(mends=(mend,) if helps else (), tried=("x",))
+
+        assert not flown
+        return SimpleNamespace(of=of)
 
     monkeypatch.setattr(mending, "_draft", lambda _text, _file, _song: draft("a", Shown("a")))
-    monkeypatch.setattr(mending, "FaultTrials", lambda show: SimpleNamespace(show=show))
+    monkeypatch.setattr(mending, "MendSearch", search)
     monkeypatch.setattr(mending, "mendable_faults", lambda show: show)
     monkeypatch.setattr(
         mending, "causes", lambda _show, found: [cause(code) for code in left[found]]
     )
     monkeypatch.setattr(mending, "in_order", list)
-    monkeypatch.setattr(mending, "sought", sought)
     monkeypatch.setattr(mending, "edited_in_turn", lambda text, steps: text + "b" * len(steps))
     mended = mending.mended_dance("a", "s.yaml", None)
     assert mended.done == ("Isa, 1.1: do second", "Isa, 1.1: do first")

@@ -7,7 +7,7 @@ import pytest
 
 from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.checks.fault_kinds import FAULT_NAMES, MENDED_CODES
+from sequencer.checks.fault_kinds import FAULT_NAMES, FLOWN_CODES, MENDED_CODES
 from sequencer.checks.outcome import Mendable
 from sequencer.findings import Finding
 from sequencer.planning import offers
@@ -101,13 +101,14 @@ def answers(monkeypatch):
     """Mends by code, and the causes that each mend clears besides its own."""
     told, clears = {}, {}
     monkeypatch.setattr(offers, "causes", lambda _show, found: found)
-    monkeypatch.setattr(
-        offers, "sought",
-        lambda _trials, one: FoundMends(
+
+    def sought(one):
+        return FoundMends(
             mends=tuple(DanceMend(words=words, steps=(), after=one.code) for words in told.get(one.code, ())),
             tried=("the cycle", "another shift"), trials=7,
-        ),
-    )  # fmt: skip
+        )  # fmt: skip
+
+    monkeypatch.setattr(offers, "MendSearch", lambda _show, *, flown: SimpleNamespace(of=sought))  # noqa: ARG005
     monkeypatch.setattr(
         offers, "FaultTrials",
         lambda show, fly=False: SimpleNamespace(
@@ -170,4 +171,4 @@ def test_mends_are_sought_for_the_first_causes_only(answers):
 
 
 def test_every_fault_that_is_mended_has_a_name():
-    assert set(FAULT_NAMES) == set(MENDED_CODES)
+    assert set(FAULT_NAMES) == {*MENDED_CODES, *FLOWN_CODES}

@@ -20,10 +20,10 @@ def file(tmp_path, monkeypatch):
     monkeypatch.setattr(mend.shows, "hear_song", lambda _track: "song")
     monkeypatch.setattr(mend, "show_from_document", lambda _document: read)
 
-    def joined(_text, _file, _song, *, progress, made, most=9):
+    def joined(_text, _file, _song, *, flown, progress, made, most=9):
         return Mended(text="title: joined\n", done=("a join",), left=())
 
-    def spaced(_text, _file, _song, *, progress, made, most=9):
+    def spaced(_text, _file, _song, *, flown, progress, made, most=9):
         made(lambda: Mended(text="title: one\n", done=("one",), left=()))
         return Mended(text="title: both\n", done=("one", "two"), left=("three",))
 
@@ -64,7 +64,7 @@ def test_one_mend_only_where_one_is_asked_for(file):
 
 
 def test_a_file_saved_meanwhile_is_not_overwritten(file, monkeypatch):
-    def spaced(_text, _file, _song, *, progress, made, most=9):
+    def spaced(_text, _file, _song, *, flown, progress, made, most=9):
         file.write_text("title: mine\n", encoding="utf-8")
         return Mended(text="title: both\n", done=("one",), left=())
 
@@ -75,7 +75,7 @@ def test_a_file_saved_meanwhile_is_not_overwritten(file, monkeypatch):
 
 
 def test_a_file_saved_before_an_interruption_is_not_overwritten(file, monkeypatch):
-    def spaced(_text, _file, _song, *, progress, made, most=9):
+    def spaced(_text, _file, _song, *, flown, progress, made, most=9):
         file.write_text("title: mine\n", encoding="utf-8")
         made(lambda: Mended(text="title: one\n", done=("one",), left=()))
         raise KeyboardInterrupt
@@ -103,7 +103,7 @@ def test_a_second_interruption_loses_no_mend(file, monkeypatch, when):
         pressed_again("written")
         plain(path, text)
 
-    def spaced(_text, _file, _song, *, progress, made, most=9):
+    def spaced(_text, _file, _song, *, flown, progress, made, most=9):
         made(worked_out)
         raise KeyboardInterrupt
 
@@ -116,7 +116,7 @@ def test_a_second_interruption_loses_no_mend(file, monkeypatch, when):
 
 
 def test_an_interruption_before_the_first_mend_leaves_the_file(file, monkeypatch):
-    def joined(_text, _file, _song, *, progress, made, most=9):
+    def joined(_text, _file, _song, *, flown, progress, made, most=9):
         raise KeyboardInterrupt
 
     monkeypatch.setattr(mend, "mended_dance", joined)
@@ -124,3 +124,17 @@ def test_an_interruption_before_the_first_mend_leaves_the_file(file, monkeypatch
         mend_show(file)
     assert not isinstance(stopped.value, MendingStopped)
     assert file.read_text(encoding="utf-8") == "title: before\n"
+
+
+@pytest.mark.parametrize("flown", [True, False])
+def test_a_file_is_mended_as_flown_unless_the_drawing_is_asked_for(file, monkeypatch, flown):
+    asked = []
+
+    def none(text, _file, _song, *, flown, progress, made):
+        asked.append(flown)
+        return Mended(text=text, done=(), left=())
+
+    monkeypatch.setattr(mend, "mended_dance", none)
+    monkeypatch.setattr(mend, "mended_spacing", none)
+    mend_show(file, **({} if flown else {"flown": False}))
+    assert asked == [flown, flown]

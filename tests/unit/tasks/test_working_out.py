@@ -5,7 +5,7 @@ from concurrent.futures.process import BrokenProcessPool
 import pytest
 
 from sequencer import kept, kept_store
-from sequencer.checks.dance import feasible, joins
+from sequencer.checks.dance import as_flown, feasible, joins
 from sequencer.progress import Stopped, stoppable
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -70,26 +70,32 @@ def process(monkeypatch):
     return begin
 
 
-def checked():
+def checked(flown):
     show = staged(read(), SONG)
-    return [each.CHECK.outcome(show).findings for each in (joins, feasible)]
+    every = (joins, feasible, as_flown) if flown else (joins, feasible)
+    return [each.CHECK.outcome(show) for each in every]
 
 
-def test_what_was_worked_out_elsewhere_is_not_worked_out_again(process, monkeypatch):
+@pytest.mark.parametrize("flown", [False, True])
+def test_what_was_worked_out_elsewhere_is_not_worked_out_again(process, monkeypatch, flown):
     alone = process()
-    findings = checked()
+    findings = [each.findings for each in checked(flown)]
     assert alone.found
 
     process()
+    monkeypatch.setattr(kept, "_RECENT", {})
     groups = working_out.alike(read().show.cast, 2)
-    records = [working_out._records(read(), SONG, names) for names in groups]
+    records = [working_out._records(read(), SONG, names, flown=flown) for names in groups]
 
     here = process()
+    monkeypatch.setattr(kept, "_RECENT", {})
     monkeypatch.setattr(working_out, "_EACH", 1)
     monkeypatch.setattr(working_out, "in_workers", lambda *_args, **_named: iter(records))
     said = []
-    working_out.work_out(read(), SONG, jobs=2, progress=lambda _, share: said.append(share))
-    assert checked() == findings
+    working_out.work_out(
+        read(), SONG, jobs=2, flown=flown, progress=lambda _, share: said.append(share)
+    )
+    assert [each.findings for each in checked(flown)] == findings
     assert here.found == []
     assert said == [0.0, 0.5, 1.0]
 

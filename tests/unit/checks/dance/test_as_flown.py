@@ -12,6 +12,7 @@ from sequencer.checks.dance import flown_findings, flown_gaps
 from sequencer.checks.dance.as_flown import as_flown
 from sequencer.checks.dance.flown_blocks import hands_of
 from sequencer.checks.dance.flown_findings import hands_words, would_words
+from sequencer.findings import Figure
 from sequencer.motion.flown.flyable import WouldFly
 from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
 from sequencer.motion.props.tension import lowest_tempo
@@ -110,6 +111,10 @@ def test_one_that_cannot_be_flown_names_limit_tempo_and_tether(made_up):
         "static-spin, both hands (2 places): cannot be flown at 100 beats a minute: the hand would have to "
         "accelerate at 140.2 m/s², the limit is 80; 84 beats a minute or a tether of 36 cm would do"
     ).replace("140.2", "140")
+    assert told.hands == ("left", "right")
+    assert told.figures == (
+        Figure(quantity="hand acceleration", value=140.2, limit=80.0, unit="m/s²"),
+    )
     # 100/84 = 1.1905: a cycle of as many beats, rounded up, is no faster than 84
     assert told.remedies == (
         "give the cycle 1.20 times its beats: as at 84 a minute", "use a tether of 36 cm",
@@ -139,6 +144,8 @@ def test_every_limit_has_its_words_and_its_value(made_up, changes, words):
     made_up(replace(FIGURES, **changes), would=WouldFly(None, 120.0, None, None))
     (told,) = findings(stage(SPIN))
     assert words in told.message
+    assert len(told.figures) == len(changes["broken"])
+    assert told.figures[0].beyond > 0
     assert told.remedies == ("give the cycle 0.83 of its beats: as at 120 a minute",)
 
 
@@ -173,6 +180,13 @@ def test_what_is_far_too_slow_is_told_without_a_search(monkeypatch):
     assert told.code == "too-slow-to-fly"
     assert f"as drawn the tether is taut only from {taut:.0f} beats a minute on" in told.message
     assert "no way to fly it this slowly was sought" in told.message
+    (figure,) = told.figures
+    assert (figure.quantity, figure.value, figure.limit, figure.least) == (
+        "tempo",
+        100.0,
+        taut,
+        True,
+    )
     assert taut > 100 / 0.45
 
 
@@ -200,6 +214,8 @@ def test_a_link_that_cannot_be_flown_names_the_beats_that_would_do(made_up, enou
     }  # fmt: skip
     for each in told.values():
         assert (each.code, each.severity, each.who) == ("link-cannot-be-flown", "warn", ("Ash",))
+        assert [(own.quantity, own.value) for own in each.figures] == [("hand acceleration", 139.6)]
+        assert each.hands == ("left", "right")
         assert f"both hands: cannot be flown in {words}" in each.message or words in each.message
         assert mend in each.remedies[0]
     assert told["static-spin into static-spin"].position == "5.1"  # 8 beats after 3.1
@@ -300,3 +316,11 @@ def test_what_is_kept_of_a_performer_is_not_told_of_another_dance(made_up):
     told = findings(stage(SPIN.replace("beats: 8", "beats: 12")))
     assert {each.code for each in told} == {"cannot-be-flown"}
     assert findings(stage(SPIN)) == ()
+
+
+def test_what_hangs_below_the_hand_is_flown_and_not_too_slow():
+    """Really flown: at twice the tempo the hand would overtake the head, which says nothing of this one."""
+    show = stage("  - {from: 3.1, pattern: carry, beats: 8}\n", tempo=150.0)
+    outcome = as_flown(show)
+    assert "too-slow-to-fly" not in {each.code for each in outcome.findings}
+    assert not any("not flown, were not looked at" in each for each in outcome.not_checked)

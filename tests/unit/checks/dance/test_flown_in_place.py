@@ -32,6 +32,15 @@ def test_a_hand_that_walking_strains_is_told(monkeypatch):
     assert first.message.startswith("static-spin, left hand: while walking or turning there")
     assert first.message.endswith("accelerate at 95 m/s², the limit is 80")
     assert len(first.remedies) == 2
+    assert [(each.quantity, each.value, each.limit) for each in first.figures] == [
+        ("hand acceleration", 95.4, 80)
+    ]
+    assert [each.quantity for each in second.figures] == ["least pull", "hand acceleration"]
+    arm = show.dancers[0].body.arm_length
+    assert [(each.quantity, each.value) for each in third.figures][-1] == (
+        "hand from shoulder", pytest.approx(arm + 0.034),
+    )  # fmt: skip
+    assert (first.hands, second.hands) == (("left",), ("right",))
     assert second.message.endswith("pulls with only 0.12 of the head's weight, and needs 0.3")
     assert "at the tempo of the moment" in second.message
     assert len(second.remedies) == 1
@@ -71,4 +80,7 @@ def test_props_that_meet_or_go_into_the_body_as_flown_are_told_once(
     told = list(module.touching(show))
     assert [each.code for each in told] == codes
     assert all((each.severity, each.who) == ("warn", ("Ash",)) for each in told)
+    quantities = {"props-meet-as-flown": "gap between props", "hits-body-as-flown": "gap to body"}
+    assert all(each.figures[0].quantity == quantities[each.code] for each in told)
+    assert all(each.figures[0].beyond > 0 for each in told)
     assert all(each.start == show.seconds(0.0) for each in told)  # one passage, from its first beat

@@ -115,3 +115,14 @@ def test_who_flies_what_is_that_of_the_beats_asked_for_each_time():
         assert own.flying(24.0, 30.0).tempo == 200.0
         assert own.flying(2.0, 30.0).tempo == 200.0
     assert own.flying(2.0, 10.0).prop.flame_reach == 0.0
+
+
+def test_what_only_hangs_is_never_too_slow():
+    """A carry is taut at every tempo up to one at which the hand would overtake the head: below that it flies."""
+    carry = law_for("carry", {}, side="right", body=BODY, beats=4.0, tether=POI.length)
+    taut = lowest_tempo(carry, length=POI.length)
+    assert taut.lowest == 0.0
+    assert 150.0 < taut.highest < 150.0 / 0.45
+    own = hand(0.4)
+    assert own.worth_flying(block(carry), 0.45)
+    assert own.figures(block(carry)).flies
