@@ -78,7 +78,9 @@ def check(
         with ProgressLine() as progress:
             if mend:
                 begun = 0.6
-                mended = tasks.mend_show(show, one=one, progress=within(progress, 0.0, begun))
+                mended = tasks.mend_show(
+                    show, one=one, flown=flown, progress=within(progress, 0.0, begun)
+                )
             checking = within(progress, begun, 1.0)
             report = tasks.check_show(
                 show, flown=flown, dancing=dancing, part=part, jobs=jobs or 1, progress=checking
