@@ -47,6 +47,8 @@ QUICK, THOROUGH = 300, 8000  # effort of a search, see `choices.best`
 _CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
 MOST_ROUNDS = 60  # of searching again after something was forbidden
 _MOST_STARTS = 10  # with more and more left open
+MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
+_DEARER, _MOST_DEARER = 1.6, 5  # times, and how often
 _MOST_CHECKS = 20  # of the whole, from one start
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
 _MOST_SIZINGS = 3  # of what returns, before it is as large each time
@@ -188,7 +190,7 @@ class _Drafting:
             setting.besides = self._another(setting)
         known = self._known(setting)
         faults: list[Finding] = []
-        checks = 0
+        checks = dearer = 0
         for _ in range(MOST_ROUNDS):
             for effort in (QUICK, self.asked.effort):
                 chosen = self._best(setting, known, effort)
@@ -196,6 +198,12 @@ class _Drafting:
                 if self._passages_fail(setting, known):
                     break
             else:
+                if dearer < _MOST_DEARER and setting.linked(chosen.picks) > MOST_LINKED:
+                    setting.weights = replace(
+                        setting.weights, links=setting.weights.links * _DEARER
+                    )
+                    dearer += 1
+                    continue
                 at = setting.at_slots(chosen.picks)
                 draft, show = self._made(setting, chosen, at)
                 checks += 1

@@ -160,6 +160,11 @@ class SlotLinks:
                 beats = float(self.slots[a].beats - link)
                 yield (a, b), (first, beats, link, second, *self.ways(a, b))
 
+    def linked(self, picks: Sequence[int]) -> float:
+        """The share of the time that a routine spends in links [1]."""
+        links = sum(key[2] for _, key in self.passage_keys(picks))
+        return links / max(sum(slot.beats for slot in self.slots), 1)
+
     def alike_keys(self, picks: Sequence[int]) -> Iterator[PassageKey]:
         """The passages of the same patterns, otherwise danced, where a routine has no link left."""
         for a, b in self.neighbours:
