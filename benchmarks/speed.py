@@ -6,9 +6,9 @@ song's analysis known, as a performer who has asked before does, and whatever el
 
 The loop runs as in a plain script, at the level of a module, where each name is looked up in a mapping; inside a
 function, where names have fixed places, CPython 3.11 takes about two fifths of that time (`loop_function_s`, beside
-`loop_s`). The figures that are asked for were made with a loop of the first kind: where it took 4.2 s, the version of
+`loop_s`). The figures that are asked for agree only with a loop of the first kind: where it took 4.2 s, the version of
 that time checked eight performers in 27 s, 6.4 loops. That version takes 7.5 to 8.3 plain loops here, but 17 to 19 of a
-function's. `--json` gives every figure in loops of a function as well, under `in_function_loops`.
+function. `--json` gives every figure in loops of a function as well, under `in_function_loops`.
 
     help            `--help`, over a bare start of the interpreter (wall-clock time)
     check 8         `check` of eight performers and four minutes, whole process, of a show that has not changed
