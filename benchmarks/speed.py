@@ -22,6 +22,7 @@ function. `--json` gives every figure in loops of a function as well, under `in_
     edit solo, edit solo flown  both of the solo demo
     edit 8          the same of eight performers and four minutes
     spot 8          one spot moved, to the distances
+    … drawn         the three with `--drawn`: as drawn, not as it can be flown; edits and spots are as drawn
     mend 5          `check --mend` of five performers who come too close in every formation
     sheet group     all sheets of the demo group, whole process
 
@@ -245,12 +246,12 @@ def figures(folder: Path, runs: int, only: list[str]) -> Measured:
     five.write_text(show_text(5, 40, spacing=2.4), encoding="utf-8")
     group, solo = ROOT / "shows" / "lantern_round.yaml", ROOT / "shows" / "night_ferry.yaml"
 
-    def mended() -> float:
+    def mended(*how: str) -> float:
         again = folder / "again.yaml"
         shutil.copy(five, again)
-        return process("check", str(again), "--mend")
+        return process("check", str(again), "--mend", *how)
 
-    def changed(show: Path) -> float:
+    def changed(show: Path, *how: str) -> float:
         again = folder / "shows" / show.name
         if not again.parent.exists():
             again.parent.mkdir()
@@ -258,7 +259,7 @@ def figures(folder: Path, runs: int, only: list[str]) -> Measured:
             shutil.copy(folder / "clicks.wav", again.parent)
         numbers.append(len(numbers))
         again.write_text(_one_block_changed(show, len(numbers)), encoding="utf-8")
-        return process("check", str(again))
+        return process("check", str(again), *how)
 
     numbers: list[int] = []
     single: dict[str, Callable[[], float]] = {
@@ -267,7 +268,10 @@ def figures(folder: Path, runs: int, only: list[str]) -> Measured:
         "check solo": lambda: process("check", str(solo)),
         "check 8 changed": lambda: changed(eight),
         "check group changed": lambda: changed(group),
+        "check 8 changed drawn": lambda: changed(eight, "--drawn"),
+        "check group changed drawn": lambda: changed(group, "--drawn"),
         "mend 5": mended,
+        "mend 5 drawn": lambda: mended("--drawn"),
         "sheet group": lambda: process("sheet", str(group), "--out", str(folder / "prints")),
         "check 8 first": lambda: _first(folder / "cache" / "sequencer", eight),
     }
