@@ -363,6 +363,7 @@ def trace(
     of: Law | AnyPath | ReadShow | Staged,
     *,
     rate: float | None = None,
+    flown: bool = True,
     beats: float | None = None,
     per_beat: int | None = None,
     tempo: float | None = None,
@@ -375,6 +376,9 @@ def trace(
     of : Law, path, ReadShow or Staged
     rate : float, optional
         Of a show: instants a second; 60 if not given.
+    flown : bool
+        Of a show: whether columns `flown_…` say where hand and head of a passive prop really go, which takes seconds to a
+        minute the first time.
     beats : float, optional
         Of a law: how many; one period if not given, 8 where it does not repeat.
     per_beat : int, optional
@@ -413,7 +417,12 @@ def trace(
         of_laws = {"beats": beats, "per_beat": per_beat, "tempo": tempo, "tether": tether}
         _refuse(of_laws, "is for a law, this is a show")
         pace = 60.0 if rate is None else as_positive("rate", rate, "instants a second")
-        return trace_frame(stage(of), rate=pace)
+        show = stage(of)
+        if not flown:
+            return trace_frame(show, rate=pace)
+        from sequencer.staging.flown_show import flown_show
+
+        return trace_frame(show, rate=pace, flown=flown_show(show).staged)
     if not callable(getattr(of, "bounds", None)):
         raise TypeError(f"trace takes a law or a show; {_SHOW}; got {type(of).__name__}")
     _refuse({"rate": rate}, "is for a show, this is a law")

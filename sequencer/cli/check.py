@@ -87,9 +87,8 @@ def check(
             )
     except KeyboardInterrupt as stop:
         mended = getattr(stop, "mended", mended)
-        if flown or dancing is not None:
-            saved = "what was worked out is saved" if dancing is None else "finished runs are saved"
-            click.echo(f"{saved}; give the same command again to resume", err=True)
+        if dancing is not None:
+            click.echo("finished runs are saved; give the same command again to resume", err=True)
         if mended and mended.done:
             raise KeyboardInterrupt(_kept(len(mended.done))) from None
         raise

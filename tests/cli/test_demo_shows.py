@@ -175,7 +175,7 @@ def test_the_trace_is_whole_and_never_jumps():
 
     15 m/s is twice the speed of a 45 cm prop at two turns a second (6 m/s) and of the arm (1.5 m/s).
     """
-    result = _run("trace", SHOWS / "night_ferry.yaml", "--rate", "60")
+    result = _run("trace", SHOWS / "night_ferry.yaml", "--rate", "60", "--drawn")
     rows = list(csv.DictReader(io.StringIO(result.stdout)))
 
     assert result.exit_code == 0
@@ -255,7 +255,7 @@ def test_the_report_is_unchanged(reports, name):
 
 @pytest.mark.parametrize("name", [*CLEAN, "wrong_turns"])
 def test_the_trace_is_unchanged(name):
-    text = _run("trace", SHOWS / f"{name}.yaml", "--rate", "1").stdout
+    text = _run("trace", SHOWS / f"{name}.yaml", "--rate", "1", "--drawn").stdout
     assert text == _approved(f"{name}.trace.csv", text)
 
 

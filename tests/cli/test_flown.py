@@ -101,7 +101,7 @@ def test_an_interrupted_call_says_that_nothing_is_lost(show, monkeypatch):
     monkeypatch.setattr(flown_gaps, "flown_link", struck)
     result = check(show)
     assert result.exit_code != 0
-    assert "what was worked out is saved; give the same command again to resume" in result.stderr
+    assert "what was worked out so far is kept: ask again to go on" in result.stderr
     assert "Traceback" not in result.output
 
 
