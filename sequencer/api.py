@@ -185,7 +185,7 @@ def check(
     if danced is None:
         return check_show(given, flown=flown)
     runs = as_whole("danced", danced, least=1)
-    return check_show(given, flown=False, dancing=Dancing(runs=runs, seed=seed))
+    return check_show(given, flown=flown, dancing=Dancing(runs=runs, seed=seed))
 
 
 def open_show(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) -> "OpenShow":

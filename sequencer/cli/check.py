@@ -71,7 +71,7 @@ def check(
         raise click.UsageError(
             "--from and --until look at a part: --mend and --danced need the whole show", ctx
         )
-    flown = not drawn and part is None and runs is None
+    flown = not drawn and part is None
     dancing = _dancing(runs, seed, jobs, cluster)
     mended, begun = None, 0.0
     try:

@@ -44,6 +44,10 @@ def draft(
         left = getattr(stop, "draft", None)
         if left is None or only_print:
             raise
+        if not getattr(stop, "written", False):
+            raise KeyboardInterrupt(
+                f"interrupted; {show} is as it was, with the routine that was drafted before"
+            ) from None
         raise KeyboardInterrupt(
             f"interrupted; the best routine so far is in {show}, but was not checked: run sequencer check {show}"
         ) from None

@@ -237,10 +237,8 @@ def _next_to(cause: Cause, known: Sequence[_Known]) -> _Known | None:
 
 def _by_itself(finding: Finding | None) -> tuple[str, ...]:
     """What the check of flights found to fly, for which no place in the show was found."""
-    if finding is None:
+    if finding is None or finding.code not in (UNFLOWN, TOO_SLOW):
         return ()
-    if finding.code not in (UNFLOWN, TOO_SLOW):
-        return finding.remedies
     return tuple(
         f"for the pattern by itself, whatever is beside it: {way}" for way in finding.remedies
     )

@@ -48,9 +48,12 @@ def draft_show(
     InputError
         If the show or its track cannot be used, nothing can be drafted, or the file cannot be written.
     DraftingStopped
-        If it is interrupted once there is a routine; that is in the file, if it is to be written, and was not checked.
+        If it is interrupted once there is a routine; that is in the file, unchecked, if it is to be written and no routine
+        was drafted there before.
     """
     from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
+    from sequencer.show.document import parse_document
+    from sequencer.show.drafted import drafted_entries
     from sequencer.show.reading import read_show
 
     path = Path(path)
@@ -62,7 +65,8 @@ def draft_show(
     try:
         draft = drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
     except DraftingStopped as stop:
-        if write:
+        stop.written = write and not drafted_entries(parse_document(text, str(path)).values)
+        if stop.written:  # else a routine that was checked stays
             _write(path, text, stop.draft.text)
         raise
     if write:

@@ -336,7 +336,7 @@ def check_show(
     from sequencer.tasks.dancing import trials
 
     with trials(show, dancing) as how:
-        return checked_with_mends(show, trials=how, progress=progress)
+        return checked_with_mends(show, flown=flown, trials=how, progress=progress)
 
 
 def part_of_show(

@@ -71,7 +71,9 @@ _NOT_CHECKED = (
 # (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
 SLOW_PASS = 1.0
 CONTACT = 0.01  # [m] nearer than this a wick can wipe fuel on cloth; a design choice
-TELLS_MORE = "`sequencer check SHOW` without --drawn tells at which tempo, or with which tether, it can be flown"
+TELLS_MORE = (
+    "`sequencer check SHOW`, as flown, tells at which tempo, or with which tether, it can be flown"
+)
 SOFT_WAYS = (
     "dance it as it flies, and judge by the flown path whether it reads",
     "choose a pattern or a tempo that reads clean where it must be seen sharply",

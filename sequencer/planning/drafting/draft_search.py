@@ -17,6 +17,7 @@ from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
 from sequencer.planning.drafting.costing.auditions import setting_for
 from sequencer.planning.drafting.costing.refusal import narrowest
 from sequencer.planning.drafting.costing.setting import Setting
+from sequencer.planning.drafting.costing.slot_links import PassageKey
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.finishing.cuts import (
     Findings,
@@ -24,6 +25,7 @@ from sequencer.planning.drafting.finishing.cuts import (
     caused,
     cut,
     grave_findings,
+    of_flight_only,
     slot_at,
     to_leave,
 )
@@ -49,6 +51,8 @@ MOST_ROUNDS = 60  # of searching again after something was forbidden
 _MOST_STARTS = 10  # with more and more left open
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 1.6, 5  # times, and how often
+_MOST_ALIKE = 6  # passages between two patterns, otherwise danced, that are tried where one failed
+_MOST_FLOWN = 4  # checks of the whole that find what cannot be flown, before that is left and told
 _MOST_CHECKS = 20  # of the whole, from one start
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
 _MOST_SIZINGS = 3  # of what returns, before it is as large each time
@@ -70,6 +74,10 @@ class Draft:
     checked: bool  # whether the checks found it clean
     left: tuple[Finding, ...]  # STOP and WARN that the show has without the routine
     unmet: tuple[str, ...]  # wishes that it leaves out
+    unflown: tuple[
+        Finding, ...
+    ] = ()  # what of it cannot be flown, where no better routine was found in time
+    dearer: float = 1.0  # times that links weigh more, since they took too much of the time
     left_open: tuple[str, ...] = ()  # what of the song is not filled, and why
     follows: float | None = None  # [1] rank correlation of loudness and size over the stretches
     most: float | None = None  # [1] the largest there can be if what returns is as large each time
@@ -98,6 +106,7 @@ class DraftingStopped(KeyboardInterrupt):
     def __init__(self, draft: Draft) -> None:
         super().__init__()
         self.draft = draft
+        self.written = False  # into the show file
 
 
 def drafted_show(
@@ -155,6 +164,7 @@ class _Drafting:
         self._chosen: Chosen | None = None
         self._before: Findings = {}
         self._group: GroupDraft = ALONE
+        self._unflown: tuple[Finding, ...] = ()  # what is left that cannot be flown
         self._in_turn = True  # whether a group may dance in canon, or call and answer
 
     def draft(self) -> Draft:
@@ -190,7 +200,7 @@ class _Drafting:
             setting.besides = self._another(setting)
         known = self._known(setting)
         faults: list[Finding] = []
-        checks = dearer = 0
+        checks = dearer = flown = 0
         for _ in range(MOST_ROUNDS):
             for effort in (QUICK, self.asked.effort):
                 chosen = self._best(setting, known, effort)
@@ -209,10 +219,19 @@ class _Drafting:
                 checks += 1
                 self.say(f"checking the routine (round {checks})", _FOUND)
                 faults = caused(show, before)
-                if not faults:
+                flown += of_flight_only(faults)
+                if not faults or (flown == _MOST_FLOWN and of_flight_only(faults)):
+                    # What of it cannot be flown even so is told.
+                    self._unflown = tuple(faults)
                     setting, at, draft = self._in_sizes(setting, chosen, at, draft, before)
                     draft = self._with_support(setting, chosen, at, before) or draft
-                    return replace(draft, checked=True, left=tuple(before.values()))
+                    return replace(
+                        draft,
+                        checked=True,
+                        left=tuple(before.values()),
+                        unflown=self._unflown,
+                        dearer=_DEARER**dearer,
+                    )
                 left = to_leave(setting, show, faults)
                 if left:
                     self.ground = replace(self.ground, left=(*self.ground.left, *left))
@@ -234,7 +253,7 @@ class _Drafting:
                 break
             now = [sized.get(k, move) for k, move in enumerate(at)]
             made, show = self._made(wider, chosen, now)
-            faults = caused(show, before)
+            faults = self._worse(caused(show, before))
             if not faults:
                 return wider, now, made
             for beat in (float(show.tempo.beats_from_seconds(f.start or 0.0)) for f in faults):
@@ -254,9 +273,16 @@ class _Drafting:
                 break
             self.say("finding support for the solos", _FOUND)
             draft, show = self._made(setting, chosen, at, supports)
-            if not caused(show, before):
+            if not self._worse(caused(show, before)):
                 return draft
         return None
+
+    def _worse(self, faults: Sequence[Finding]) -> list[Finding]:
+        """Faults of a changed routine, but for those of its flight that were left anyway."""
+        if of_flight_only(faults):
+            known = {(each.code, each.who, each.position) for each in self._unflown}
+            return [each for each in faults if (each.code, each.who, each.position) not in known]
+        return list(faults)
 
     def _of_the_venue(self) -> Findings:
         """What stops or warns in drafted formations before anybody dances, besides what is between the dancers."""
@@ -330,12 +356,23 @@ class _Drafting:
         return failed
 
     def _try_alike(self, setting: Setting, picks: Sequence[int]) -> None:
-        """Where no link leads from one pattern to the next, try it with other hands and cycles too: they mostly fail alike."""
+        """Where no link leads from one pattern to the next, try it with other hands and cycles too: they mostly fail alike.
+
+        A few are tried, evenly from all; where none of them passes, the others are taken to fail as well.
+        """
         for _ in LINK_LENGTHS:
             keys = [key for key in setting.alike_keys(picks) if key not in setting.passed]
             if not keys:
                 return
-            setting.try_all(list(dict.fromkeys(keys)))
+            between: dict[tuple[object, ...], list[PassageKey]] = {}
+            for key in dict.fromkeys(keys):
+                patterns = setting.patterns[key[0]], setting.patterns[key[3]]
+                between.setdefault((patterns, *key[4:]), []).append(key)
+            some = {pair: own[:: -(-len(own) // _MOST_ALIKE)] for pair, own in between.items()}
+            setting.try_all([key for own in some.values() for key in own])
+            for pair, own in some.items():
+                if all(key in setting.bad for key in own):
+                    setting.bad.update((key, setting.bad[own[0]]) for key in between[pair])
 
     def _another(self, setting: Setting) -> tuple[Counting, ...]:
         """Ask for patterns other than those of now, in at least a third of the material and of the stretches."""

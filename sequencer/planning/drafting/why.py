@@ -25,12 +25,19 @@ def summary(draft: Draft, *, why: bool = False) -> str:
         f"{stretches}, {counted(len(patterns), 'pattern')}, {links}",
         f"cost {draft.cost:.2f}: {goodness(draft)}",
     ]
-    if draft.checked:
+    if draft.unflown:
+        lines.append(
+            f"checked: no STOP comes from the routine; what cannot be flown is left ({counted(len(draft.unflown), 'WARN')}): "
+            "`sequencer check --mend` mends it as far as it goes"
+        )
+    elif draft.checked:
         lines.append("checked: no STOP and no WARN comes from the routine")
     else:
         lines.append("NOT checked: run `sequencer check` before you rely on it")
     lines += [f"left out: {words}" for words in draft.unmet]
     lines += [f"left open: {words}" for words in draft.left_open]
+    for finding in draft.unflown:
+        lines.append(f"cannot be flown yet ({finding.position}): {finding.message}")
     for finding in draft.left:
         at = f" ({finding.position})" if finding.position else ""
         lines.append(f"not from the routine, {finding.severity.upper()}{at}: {finding.message}")
@@ -42,9 +49,12 @@ def summary(draft: Draft, *, why: bool = False) -> str:
 
 def goodness(draft: Draft) -> str:
     """How much better a routine could be, in words."""
+    rules = "these rules"
+    if draft.dearer > 1:
+        rules += f", with links {draft.dearer:.1f} times as dear so that they take less of the time"
     if draft.gap <= _PROVEN:
-        return "no better routine exists under these rules"
-    return f"within {100 * draft.gap:.2g} % of the best under these rules (nothing costs less than {draft.bound:.2f})"
+        return f"no better routine exists under {rules}"
+    return f"within {100 * draft.gap:.2g} % of the best under {rules} (nothing costs less than {draft.bound:.2f})"
 
 
 def _terms(draft: Draft) -> list[str]:

@@ -125,6 +125,8 @@ def tried(
     first: MoveLaws,
     second: MoveLaws,
     tempo: Tempos | None = None,
+    *,
+    fly: bool = True,
 ) -> list[str]:
     """What the checks hold against each of some passages; empty texts where nothing is.
 
@@ -137,6 +139,8 @@ def tried(
     tempo : (float, float), optional
         Of the beats from the one to the other, which may be steadier than the moves' own stretches; default: those of
         both moves [beats/min].
+    fly : bool
+        Whether they are flown as well.
 
     Returns
     -------
@@ -158,13 +162,13 @@ def tried(
 
     between = tempo or _tempos(first, second)
     contents = [
-        (whole_code(), each, content(each.before, first), content(each.after, second), between)
+        (whole_code(), each, content(each.before, first), content(each.after, second), between, fly)
         for each in passages
     ]
     return kept_each(
         "auditions of passages",
         contents,
-        lambda missing: _tried([passages[k] for k in missing], first, second, between),
+        lambda missing: _tried([passages[k] for k in missing], first, second, between, fly=fly),
         record=str,
         restore=str,
     )
@@ -177,7 +181,12 @@ def _tempos(first: MoveLaws, second: MoveLaws) -> Tempos:
 
 
 def _tried(
-    passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws, between: Tempos
+    passages: Sequence[MovePassage],
+    first: MoveLaws,
+    second: MoveLaws,
+    between: Tempos,
+    *,
+    fly: bool,
 ) -> list[str]:
     stage = first.stage
     dancers = [
@@ -191,7 +200,7 @@ def _tried(
         for finding in joins(audition_show(dancers, steady, stage.show)).findings:
             for name in finding.who:
                 said.setdefault(name, finding.message)
-    for dancer in dancers:
+    for dancer in dancers if fly else ():
         if dancer.name not in said:
             said[dancer.name] = unflown(dancer, stage, between[1])
     return [said.get(str(k), "") for k in range(len(passages))]

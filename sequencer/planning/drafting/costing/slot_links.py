@@ -24,6 +24,7 @@ EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 _TOO_QUICK = (
     0.45  # [s] of a link: of those with a poi hardly one in twenty flies, so they are not tried
 )
+MOST_FLIGHTS = 150  # passages that are flown for one draft; the rest are only drawn, and the check of the whole tells
 SEEN = 12.0  # [beats] that a hard move needs to be seen
 
 # move, beats, link, move; the way of each, and the tempos on the way, see `SlotLinks.ways`
@@ -40,6 +41,7 @@ class SlotLinks:
     weights: Weights = field(default_factory=Weights)
     bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
     passed: set[PassageKey] = field(default_factory=set)
+    flights: int = MOST_FLIGHTS  # passages that may still be flown
 
     def __post_init__(self) -> None:
         self.count = len(self.cast.moves)
@@ -192,6 +194,7 @@ class SlotLinks:
         """What is held against each of some passages, by anybody who dances them."""
         said = [""] * len(keys)
         moves = self.cast.moves
+        fly, self.flights = self.flights > 0, self.flights - len(keys)
         for ways in dict.fromkeys(key[4:] for key in keys):
             own = [k for k, key in enumerate(keys) if key[4:] == ways]
             passages = [
@@ -201,7 +204,7 @@ class SlotLinks:
             earlier, later, passing = ways
             tempo = self.cast.tempos[passing] if self.cast.tempos else None
             for laws in self.cast.laws:
-                found = tried(passages, laws[earlier], laws[later], tempo)
+                found = tried(passages, laws[earlier], laws[later], tempo, fly=fly)
                 for k, why in zip(own, found, strict=True):
                     said[k] = said[k] or why
         return said

@@ -58,6 +58,11 @@ def caused(show: Staged, before: Findings) -> list[Finding]:
     return new
 
 
+def of_flight_only(faults: Sequence[Finding]) -> bool:
+    """Whether there are faults, and all of them warn of what cannot be flown."""
+    return bool(faults) and all(each.code in as_flown.CHECK.codes for each in faults)
+
+
 def besides_dance(show: Staged) -> Findings:
     """STOP and WARN of a show other than those of the checks on what is danced."""
     danced = grave_findings(show, of=_IN_MOTION)

@@ -191,7 +191,7 @@ def test_what_needs_much_hand_work_is_told_once_a_pattern_as_it_flies(monkeypatc
     for note in notes:
         assert words in note.message
         assert "both hands" in note.message
-        tells = any("--drawn" in way for way in note.remedies)
+        tells = any("as flown, tells" in way for way in note.remedies)
         assert tells == ("hands: reads" not in note.message)
 
 
@@ -220,7 +220,7 @@ def test_slack_as_drawn_that_flies_is_a_note(monkeypatch, rms, broken, severity)
         "as drawn the tether would go slack at 45 beats a minute; flown, the hand goes up to 22 cm"
     )
     assert (said in line.message) == (severity == "note")
-    assert any("--drawn" in way for way in line.remedies) == (severity == "stop")
+    assert any("as flown, tells" in way for way in line.remedies) == (severity == "stop")
     assert "shorten the cycle" in line.remedies[0]
 
 
