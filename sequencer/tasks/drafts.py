@@ -52,8 +52,6 @@ def draft_show(
         was drafted there before.
     """
     from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
-    from sequencer.show.document import parse_document
-    from sequencer.show.drafted import drafted_entries
     from sequencer.show.reading import read_show
 
     path = Path(path)
@@ -65,7 +63,7 @@ def draft_show(
     try:
         draft = drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
     except DraftingStopped as stop:
-        stop.written = write and not drafted_entries(parse_document(text, str(path)).values)
+        stop.written = write and not stop.over_another
         if stop.written:  # else a routine that was checked stays
             _write(path, text, stop.draft.text)
         raise

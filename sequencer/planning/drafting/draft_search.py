@@ -52,7 +52,7 @@ _MOST_STARTS = 10  # with more and more left open
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 1.6, 5  # times, and how often
 _MOST_ALIKE = 6  # passages between two patterns, otherwise danced, that are tried where one failed
-_MOST_FLOWN = 4  # checks of the whole that find what cannot be flown, before that is left and told
+_MOST_FLOWN = 8  # checks of the whole that find what cannot be flown, before that is left and told
 _MOST_CHECKS = 20  # of the whole, from one start
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
 _MOST_SIZINGS = 3  # of what returns, before it is as large each time
@@ -103,8 +103,9 @@ class DraftRequest:
 class DraftingStopped(KeyboardInterrupt):
     """Drafting was interrupted; the best routine by then comes with it, not checked."""
 
-    def __init__(self, draft: Draft) -> None:
+    def __init__(self, draft: Draft, *, over_another: bool = False) -> None:
         super().__init__()
+        self.over_another = over_another  # drafted before, and checked
         self.draft = draft
         self.written = False  # into the show file
 
@@ -152,7 +153,8 @@ def drafted_show(
         left = drafting.best_so_far()
         if left is None:
             raise
-        raise DraftingStopped(left) from None
+        again = bool(drafted_entries(ground.document.values))
+        raise DraftingStopped(left, over_another=again) from None
 
 
 class _Drafting:

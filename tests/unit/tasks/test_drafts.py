@@ -46,6 +46,19 @@ def test_an_interrupted_draft_is_written(show, monkeypatch):
     assert show.read_text(encoding="utf-8") == "as it was, and drafted"
 
 
+def test_a_routine_that_was_checked_stays_when_the_next_is_interrupted(show, monkeypatch):
+    before = show.read_text(encoding="utf-8")
+
+    def drafted(*_given, **_named):
+        raise draft_search.DraftingStopped(SimpleNamespace(text="half"), over_another=True)
+
+    monkeypatch.setattr(draft_search, "drafted_show", drafted)
+    with pytest.raises(draft_search.DraftingStopped) as caught:
+        drafts.draft_show(show)
+    assert not caught.value.written
+    assert show.read_text(encoding="utf-8") == before
+
+
 def test_only_shown_is_not_written(show, monkeypatch):
     drafting(monkeypatch, show, edited=True, stopped=False)
     assert drafts.draft_show(show, write=False).text == "as it was, and drafted"

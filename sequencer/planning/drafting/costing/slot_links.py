@@ -24,7 +24,7 @@ EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 _TOO_QUICK = (
     0.45  # [s] of a link: of those with a poi hardly one in twenty flies, so they are not tried
 )
-MOST_FLIGHTS = 150  # passages that are flown for one draft; the rest are only drawn, and the check of the whole tells
+MOST_FLIGHTS = 500  # passages that are flown for one draft; the rest are only drawn, and the check of the whole tells
 SEEN = 12.0  # [beats] that a hard move needs to be seen
 
 # move, beats, link, move; the way of each, and the tempos on the way, see `SlotLinks.ways`

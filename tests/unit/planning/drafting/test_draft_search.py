@@ -318,3 +318,30 @@ def test_what_a_check_finds_is_forbidden_and_the_search_goes_on(monkeypatch, pla
     assert len(rounds) > 1
     assert dict(danced(out.text))[16] != first
     assert out.cost >= plain.cost
+
+
+def test_what_cannot_be_flown_is_left_and_told_after_some_rounds(monkeypatch, plain):
+    """A fault of flight that no routine avoids: the search ends, and says what is left."""
+    start = float(stage(plain.text).seconds(20.0))
+    fault = Finding(
+        code="strained-as-flown", severity="warn", message="the hand would have to hurry",
+        who=("Ash",), start=start, end=start + 0.5, position="6.1", source="test",
+    )  # fmt: skip
+    asked = []
+    monkeypatch.setattr(draft_search, "caused", lambda *_: asked.append(1) or [fault])
+    made = draft(show_text())
+    assert made.checked
+    assert made.unflown == (fault,)
+    assert len(asked) >= draft_search._MOST_FLOWN
+    said = summary(made)
+    assert "what cannot be flown is left (1 WARN)" in said
+    assert "cannot be flown yet (6.1): the hand would have to hurry" in said
+    assert "no WARN comes from the routine" not in said
+
+
+def test_links_that_take_too_much_of_the_time_become_dearer(monkeypatch, plain):
+    monkeypatch.setattr(draft_search, "MOST_LINKED", 0.9 * plain.link_share)
+    made = draft(show_text())
+    assert made.link_share <= plain.link_share
+    assert made.dearer > 1.0
+    assert f"with links {made.dearer:.1f} times as dear" in summary(made)
