@@ -19,10 +19,6 @@ from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import ShowPart, Staged
 
 UNLIT = "Nothing is lit in this show, so burning time, fuel and spotters were not checked."
-UNFLOWN_SHOW = (
-    "Whether poi and rope darts can be flown like this was not looked at; `sequencer check` of the whole show, without "
-    "--drawn, does."
-)
 OF_A_PART = (
     "joins",
     "accents",
@@ -99,8 +95,6 @@ def examined(
             checking(shown, round(done, 3))
         outcome += outcome_as_flown(check, show) if flown else check.outcome(show)
         done += check.share
-    if not flown and _any_flexible(show):
-        outcome += Outcome(not_checked=(UNFLOWN_SHOW,))
     if flown:
         outcome = _said_as_flown(outcome) + _flown(show, within(say, _CHECKS, 1.0))
     if trials is not None:
@@ -124,10 +118,6 @@ def outcome_as_flown(check: Check, show: Staged) -> Outcome:
     )
 
 
-def _any_flexible(show: Staged) -> bool:
-    return any(prop.flexible for dancer in show.dancers for prop in dancer.props.values())
-
-
 def _of_part(show: Staged, part: ShowPart, progress: Progress | None) -> Outcome:
     """Findings on what is danced in a part."""
     say = progress or (lambda _subject, _share: None)
@@ -149,7 +139,6 @@ def _of_part(show: Staged, part: ShowPart, progress: Progress | None) -> Outcome
         ),
         not_checked=(
             _REST.format(part_words(show)),
-            *((UNFLOWN_SHOW,) if _any_flexible(show) else ()),
             *outcome.not_checked,
         ),
     )

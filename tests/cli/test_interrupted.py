@@ -64,6 +64,7 @@ def begin_process(monkeypatch):
     monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
     monkeypatch.setattr(kept, "_DIGESTS", {})
+    monkeypatch.setattr(kept, "_RECENT", {})
 
 
 def run(*words):

@@ -53,6 +53,9 @@ class SlotLinks:
         ]
         self.exits = self._exits()
         self._joins: dict[tuple[int, int, int], Bools] = {}
+        self._looked_at = -1  # how many of what is bad the tables are of
+        self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
+        self._tables: dict[tuple[object, ...], Floats] = {}
 
     def _exits(self) -> frozenset[int]:
         """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
@@ -123,14 +126,24 @@ class SlotLinks:
 
     def link_table(self, a: int, b: int) -> Floats:
         """What the link between each pair of moves in two slots costs, (n, n) [1]; inf where none is left."""
+        if self._looked_at != len(self.bad):  # nothing is ever taken out of it
+            self._looked_at, self._tables, self._failed = len(self.bad), {}, {}
+            for first, beats, link, second, *ways in self.bad:
+                self._failed.setdefault((beats + link, *ways), set()).add((first, second))
+        one, other = self.slots[a], self.slots[b]
+        same = one.material == other.material
+        key = one.beats, self.ways(a, b), a in self.exits, same, self.weights.links
+        if key not in self._tables:
+            self._tables[key] = self._new_link_table(a, b)
+        return self._tables[key]
+
+    def _new_link_table(self, a: int, b: int) -> Floats:
         costs = self.link_costs(a)
-        beats, ways = self.slots[a].beats, self.ways(a, b)
         usual = min(costs.values(), default=inf)
         table = np.where(self.joins(a, b) & self._may_join(a, b), 0.0, usual)
-        for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad if k[4:] == ways}:
-            if whole == beats:
-                link = self.link(a, b, first, second)
-                table[first, second] = inf if link is None else costs.get(link, 0.0)
+        for first, second in self._failed.get((self.slots[a].beats, *self.ways(a, b)), ()):
+            link = self.link(a, b, first, second)
+            table[first, second] = inf if link is None else costs.get(link, 0.0)
         return np.asarray(table)
 
     def link(self, a: int, b: int, first: int, second: int) -> int | None:
