@@ -58,7 +58,9 @@ class ComplianceRow:
     decides: bool = True  # False for a rule on whose subject another one is stricter
 
 
-def compliance(show: Staged, report: Report) -> tuple[ComplianceRow, ...]:
+def compliance(
+    show: Staged, report: Report, motion: Staged | None = None
+) -> tuple[ComplianceRow, ...]:
     """The compliance table of a show; empty if nobody is lit.
 
     Parameters
@@ -66,6 +68,8 @@ def compliance(show: Staged, report: Report) -> tuple[ComplianceRow, ...]:
     show : Staged
     report : Report
         What the checks found in it.
+    motion : Staged, optional
+        The show in the motion that the report is of, as flown or as drawn: flights let go are of it; `show` if not given.
 
     Raises
     ------
@@ -76,7 +80,7 @@ def compliance(show: Staged, report: Report) -> tuple[ComplianceRow, ...]:
         return ()
     case = PlanCase.of(show, report)
     rows = [_row(case, rule) for rule in case.plan.book.rules]
-    return (*rows, *_told(show))
+    return (*rows, *_told(show, motion or show))
 
 
 def tally(rows: Sequence[ComplianceRow]) -> dict[Verdict, int]:
@@ -286,8 +290,8 @@ def _number(
 # --- what no rule asks for ---
 
 
-def _told(show: Staged) -> list[ComplianceRow]:
-    found, plan = heat_plan(show), landing_plan(show)
+def _told(show: Staged, motion: Staged) -> list[ComplianceRow]:
+    found, plan = heat_plan(show), landing_plan(motion)
     return [
         *_flames(show, found),
         *_reaches(show),

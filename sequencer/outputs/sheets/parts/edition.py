@@ -51,7 +51,7 @@ class Edition:
     @cached_property
     def compliance(self) -> tuple[ComplianceRow, ...]:
         """What is asked and what the plan has; empty if nobody is lit."""
-        return compliance(self.staged, self.report)
+        return compliance(self.staged, self.report, self.motion)
 
     @property
     def title(self) -> str:
