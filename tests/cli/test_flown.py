@@ -117,3 +117,12 @@ def test_a_page_as_flown_tells_what_was_found_of_that_and_can_be_asked_for_the_d
         pages[name] = (tmp_path / "flown" / "rehearsal.html").read_text(encoding="utf-8")
     for word in ('"link-cannot-be-flown"', '"drawnDeviation"'):
         assert (word in pages["flown"], word in pages["drawn"]) == (True, False)
+
+
+def test_who_asks_for_more_is_not_told_less(show):
+    """The show danced with errors is checked as flown too; of a part it is said that it was not flown."""
+    danced = json.loads(check(show, "--danced", "1", "--jobs", "1", "--json").stdout)
+    assert "link-cannot-be-flown" in {each["code"] for each in danced["findings"]}
+    for more in (("--from", "3.1"), ("--drawn",)):
+        told = json.loads(check(show, *more, "--json").stdout)
+        assert any("can be flown like this was not looked at" in each for each in told["unseen"])

@@ -1,3 +1,4 @@
+from dataclasses import replace
 from math import inf
 
 import numpy as np
@@ -295,3 +296,30 @@ def test_nobody_walks_in_what_is_hard_unless_there_is_nothing_else():
     assert np.isfinite(walking[0]).all()
     hard = setting([slot(0)], own=moves(NAMES[3:]), walked=frozenset({0})).choices().costs
     assert np.isfinite(hard[0]).all()
+
+
+def test_tables_of_links_are_those_of_what_has_failed_by_now():
+    """Against each pair asked by itself: kept tables must not outlive what was found since, nor serve another kind of slot."""
+    slots = [
+        slot(0, label="A", material=0), slot(1, label="B", material=1), slot(2, label="A", material=0),
+        slot(3, label="C", material=2), slot(4, label="C", material=2), slot(5, label="D", material=3, beats=8),
+    ]  # fmt: skip
+    found = setting(slots, joins=[(0, 1), (2, 2)])
+
+    def asked(a, b):
+        costs, n = {0: 0.0, None: inf, **found.link_costs(a)}, found.count
+        return [[costs[found.link(a, b, i, j)] for j in range(n)] for i in range(n)]
+
+    draw = np.random.default_rng(5)
+    for _ in range(6):
+        for a, b in found.neighbours:
+            assert np.array_equal(found.link_table(a, b), asked(a, b))
+        for a, b in found.neighbours:
+            for first, second in draw.integers(found.count, size=(4, 2)).tolist():
+                link = found.link(a, b, first, second)
+                if link is not None:
+                    key = (first, float(slots[a].beats - link), link, second, *found.ways(a, b))
+                    found.bad[key] = "planted"
+    dear = replace(found.weights, links=3.0)
+    before, found.weights = found.link_table(0, 1), dear
+    assert not np.array_equal(found.link_table(0, 1), before)
