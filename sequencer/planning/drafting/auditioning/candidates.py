@@ -265,13 +265,9 @@ def auditioned(moves: Sequence[DraftMove], stage: Audition) -> list[Heard]:
         Kept by their content.
     """
     fits = [stage.fit(move) for move in moves]
-    contents = [
-        (whole_code(), move, fit.values, fit.posture, pattern_content(stage, move), *stage.content)
-        for move, fit in zip(moves, fits, strict=True)
-    ]
     return kept_each(
         "auditions of moves",
-        contents,
+        move_contents(moves, fits, stage),
         lambda missing: _auditioned([moves[k] for k in missing], [fits[k] for k in missing], stage),
         record=lambda one: [one.passes, one.why, one.size, one.speed, one.margin],
         restore=lambda row: Heard(
@@ -279,6 +275,16 @@ def auditioned(moves: Sequence[DraftMove], stage: Audition) -> list[Heard]:
             margin=float(row[4]),
         ),
     )  # fmt: skip
+
+
+def move_contents(
+    moves: Sequence[DraftMove], fits: Sequence[Fit], stage: Audition
+) -> list[tuple[object, ...]]:
+    """All that decides how each of some moves, with its fit, fares when it is danced alone."""
+    return [
+        (whole_code(), move, fit.values, fit.posture, pattern_content(stage, move), *stage.content)
+        for move, fit in zip(moves, fits, strict=True)
+    ]
 
 
 def pattern_content(stage: Audition, move: DraftMove) -> str:
@@ -343,28 +349,32 @@ def _said(danced: Mapping[str, tuple[dict[Side, Law], Posture]], stage: Audition
         )
     )
     half = int(min(max(half, 1), _MOST_PERIOD))
-    props = stage.props
     dancers = []
     for name, (laws, posture) in danced.items():
-        span = float(2 * half)
-        dancers.append(
-            Dancer(
-                name=name,
-                body=stage.body,
-                props={side: props[side] for side in laws},
-                trajectories={
-                    side: Trajectory(
-                        (Span(start=0.0, end=span, law=law, origin=0.0, kind="block", label=name),),
-                        hand_space_of(stage.body, side, props[side]),
-                    )
-                    for side, law in laws.items()
-                },
-                floor=WalkPath(place=(0.0, 0.0)),
-                lit=((0.0, span),) if stage.lit else (),
-                carriage=lasting(stage.body, posture),
-            )
-        )
+        dancers.append(dancing_alone(name, laws, posture, stage, beats=float(2 * half)))
     return findings_on(dancers, two_tempos(stage.tempo, half), stage.show)
+
+
+def dancing_alone(
+    name: str, laws: Mapping[Side, Law], posture: Posture, stage: Audition, *, beats: float
+) -> Dancer:
+    """A copy of the performer who dances one move, named as its only block is, for some beats."""
+    props = stage.props
+    return Dancer(
+        name=name,
+        body=stage.body,
+        props={side: props[side] for side in laws},
+        trajectories={
+            side: Trajectory(
+                (Span(start=0.0, end=beats, law=law, origin=0.0, kind="block", label=name),),
+                hand_space_of(stage.body, side, props[side]),
+            )
+            for side, law in laws.items()
+        },
+        floor=WalkPath(place=(0.0, 0.0)),
+        lit=((0.0, beats),) if stage.lit else (),
+        carriage=lasting(stage.body, posture),
+    )
 
 
 def findings_on(dancers: Sequence[Dancer], tempo: TempoMap, show: Staged) -> dict[str, str]:

@@ -5,18 +5,15 @@ from math import isfinite
 
 from sequencer.checks.dance.flown_blocks import FlownBlock, ShowHand, hands_of, taut_from
 from sequencer.checks.dance.flown_gaps import gaps_between
-from sequencer.kept import kept_each, whole_code
-from sequencer.motion.laws.carriage import lasting
+from sequencer.kept import kept_each
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW
-from sequencer.motion.performers.walks import WalkPath
-from sequencer.motion.trajectories.link_limits import hand_space_of
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.planning.drafting.auditioning.candidates import (
     Audition,
     DraftMove,
     audition_show,
-    pattern_content,
+    dancing_alone,
+    move_contents,
 )
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import counted
@@ -40,13 +37,9 @@ def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
         Kept by their content.
     """
     fits = [stage.fit(move) for move in moves]
-    contents = [
-        (whole_code(), move, fit.values, fit.posture, pattern_content(stage, move), *stage.content)
-        for move, fit in zip(moves, fits, strict=True)
-    ]
     return kept_each(
         "moves as flown",
-        contents,
+        move_contents(moves, fits, stage),
         lambda missing: [_grounded(moves[k], stage) for k in missing],
         record=str,
         restore=str,
@@ -54,28 +47,7 @@ def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
 
 
 def _grounded(move: DraftMove, stage: Audition) -> str:
-    laws, posture = stage.laws(move)
-    props = stage.props
-    trajectories = {
-        side: Trajectory(
-            (
-                Span(
-                    start=0.0, end=float(_BEATS), law=law, origin=0.0, kind="block",
-                    label=move.pattern,
-                ),
-            ),
-            hand_space_of(stage.body, side, props[side]),
-        )
-        for side, law in laws.items()
-    }  # fmt: skip
-    dancer = Dancer(
-        name="alone",
-        body=stage.body,
-        props={side: props[side] for side in laws},
-        trajectories=trajectories,
-        floor=WalkPath(place=(0.0, 0.0)),
-        carriage=lasting(stage.body, posture),
-    )
+    dancer = dancing_alone(move.pattern, *stage.laws(move), stage, beats=float(_BEATS))
     return unflown(dancer, stage, stage.tempo[1])
 
 
