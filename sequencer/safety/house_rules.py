@@ -24,7 +24,8 @@ from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.facts.rule_kinds import Kind
 from sequencer.facts.sources import Source
 from sequencer.safety.permits import permit_that_holds
-from sequencer.show.document import Document, PathKey, read_document
+from sequencer.show.document import Document, read_document
+from sequencer.show.plain_values import PathKey
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 from sequencer.units import VOLUMES, quantity

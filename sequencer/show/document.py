@@ -1,28 +1,22 @@
 """A YAML file as plain values with their positions in the file; scalars stay as text.
 
-YAML 1.2, parsed by ruamel.yaml; the node graph is walked here because only nodes carry line and column.
-Limits stop a hostile file from expanding: every use of an alias is counted.
+YAML 1.2, parsed by ruamel.yaml, in pieces where that is possible (`show.pieces`).
 """
 
-import io
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from ruamel.yaml import YAML
 from ruamel.yaml.error import MarkedYAMLError, YAMLError
-from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
 
 from sequencer.errors import InputError, Place
 from sequencer.show.file_text import file_text
+from sequencer.show.nodes import Node, composed
+from sequencer.show.pieces import tree_in_pieces
+from sequencer.show.plain_values import DEEPEST, PathKey, ValuePath, Walk
 
-MOST_VALUES = 200_000
-DEEPEST = 40
-_NULLS = {"", "~", "null", "Null", "NULL"}
-
-_TAGS = {"null", "bool", "int", "float", "str", "timestamp"}
-
-PathKey = str | int
+Places = Mapping[ValuePath, Place]
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,10 +25,9 @@ class Document:
 
     file: str
     values: Any
-    places: dict[tuple[PathKey, ...], Place] = field(repr=False)
-    keys: dict[tuple[PathKey, ...], Place] = field(
-        repr=False
-    )  # position of the key, if the path ends in one
+    places: Places = field(repr=False)
+    keys: Places = field(repr=False)  # position of the key, if the path ends in one
+    root: Node | None = field(default=None, repr=False, compare=False)  # where it was parsed from
 
     def place(self, *path: PathKey) -> Place:
         """Position of the value at `path`, or of the nearest enclosing heading."""
@@ -67,10 +60,14 @@ def parse_document(text: str, file: str) -> Document:
     InputError
         As `read_document`.
     """
-    yaml = YAML(typ="safe", pure=True)
-    yaml.version = "1.2"
+    root = tree_in_pieces(text)
+    if root is not None and root.known is not None:
+        found = _Found(root, file)
+        return Document(
+            file, root.known.plain, _LaterPlaces(found, "places"), _LaterPlaces(found, "keys"), root
+        )
     try:
-        root = yaml.compose(io.StringIO(text))
+        root = composed(text)
     except MarkedYAMLError as error:
         mark = error.problem_mark or error.context_mark
         place = Place(file, mark.line + 1, mark.column + 1) if mark else Place(file)
@@ -94,73 +91,41 @@ def parse_document(text: str, file: str) -> Document:
         raise InputError(
             "empty-file", Place(file), "this file is empty", "start one with `sequencer new`"
         )
-    walk = _Walk(file)
-    return Document(file, walk.value(root, ()), walk.places, walk.keys)
+    walk = Walk(file)
+    return Document(file, walk.value(root), walk.places, walk.keys, root)
 
 
-class _Walk:
-    """One pass over the nodes: collects values and positions, and limits expansion."""
+class _Found:
+    """Positions of all values, found when one is asked for."""
 
-    def __init__(self, file: str) -> None:
-        self.file = file
-        self.places: dict[tuple[PathKey, ...], Place] = {}
-        self.keys: dict[tuple[PathKey, ...], Place] = {}
-        self._open: list[int] = []
-        self._budget = MOST_VALUES
+    def __init__(self, root: Node, file: str) -> None:
+        self._root, self._file = root, file
+        self._walk: Walk | None = None
 
-    def value(self, node: Node, path: tuple[PathKey, ...]) -> Any:
-        place = self._at(node)
-        self._budget -= 1
-        if self._budget < 0:
-            raise InputError(
-                "too-many-values", place, f"aliases expand this file to more than {MOST_VALUES} values",
-                "write the blocks out, or use a phrase with repeat",
-            )  # fmt: skip
-        if id(node) in self._open or len(path) > DEEPEST:
-            loop = id(node) in self._open
-            raise InputError(
-                "endless-alias" if loop else "too-deep", place,
-                "this alias refers to itself" if loop else "values are nested too deeply",
-                "write the value out",
-            )  # fmt: skip
-        self.places[path] = place
-        if isinstance(node, ScalarNode):
-            return self._scalar(node, place)
-        self._open.append(id(node))
-        try:
-            if isinstance(node, SequenceNode):
-                return [self.value(item, (*path, i)) for i, item in enumerate(node.value)]
-            if isinstance(node, MappingNode):
-                return self._mapping(node, path)
-        finally:
-            self._open.pop()
-        raise InputError(
-            "not-yaml", place, "this kind of value is not supported", "write text or a list"
-        )
+    def walk(self) -> Walk:
+        if self._walk is None:
+            walk = Walk(self._file)
+            walk.value(self._root)
+            self._walk = walk
+        return self._walk
 
-    def _mapping(self, node: MappingNode, path: tuple[PathKey, ...]) -> dict[str, Any]:
-        values: dict[str, Any] = {}
-        for key_node, value_node in node.value:
-            place = self._at(key_node)
-            if not isinstance(key_node, ScalarNode):
-                raise InputError("not-a-key", place, "a key must be plain text", "quote it")
-            key = str(key_node.value)
-            if key in values:
-                first = self.keys[(*path, key)].line
-                raise InputError(
-                    "key-twice", place, f"the key {key!r} appears twice",
-                    f"remove one of them (the first is on line {first})",
-                )  # fmt: skip
-            self.keys[(*path, key)] = place
-            values[key] = self.value(value_node, (*path, key))
-        return values
 
-    def _scalar(self, node: ScalarNode, place: Place) -> str | None:
-        tag = str(node.tag)
-        if tag.removeprefix("tag:yaml.org,2002:") not in _TAGS:
-            raise InputError("unknown-tag", place, f"the tag {tag} is not known", "remove it")
-        plain = node.style is None
-        return None if plain and node.value in _NULLS else str(node.value)
+class _LaterPlaces(Mapping[ValuePath, Place]):
+    def __init__(self, found: _Found, which: str) -> None:
+        self._found, self._which = found, which
 
-    def _at(self, node: Node) -> Place:
-        return Place(self.file, node.start_mark.line + 1, node.start_mark.column + 1)
+    def _all(self) -> dict[ValuePath, Place]:
+        walk = self._found.walk()
+        return walk.places if self._which == "places" else walk.keys
+
+    def __getitem__(self, path: ValuePath) -> Place:
+        return self._all()[path]
+
+    def __contains__(self, path: object) -> bool:
+        return path in self._all()
+
+    def __iter__(self) -> Iterator[ValuePath]:
+        return iter(self._all())
+
+    def __len__(self) -> int:
+        return len(self._all())

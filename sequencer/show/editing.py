@@ -1,32 +1,24 @@
-"""Edits to a show file that keep its comments, order and formatting.
+"""Edits to a show file that keep its comments, order and formatting, as lists of changed values and inserted entries."""
 
-The file goes through ruamel.yaml's round-trip mode, so only the changed values differ.
-"""
-
-import io
-import re
 from collections.abc import Sequence
 from typing import Any
 
-from ruamel.yaml import YAML
-from ruamel.yaml.comments import CommentedMap, CommentedSeq
-
-from sequencer.show.document import PathKey
-
-_NUMBER = re.compile(r"-?\d+(\.\d+)?")  # text that is a number
+from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
+from sequencer.show.plain_values import PathKey
+from sequencer.show.show_text import ShowText
 
 Change = tuple[tuple[PathKey, ...], Any]
 Insertion = tuple[tuple[PathKey, ...], int, dict[str, Any]]
 
 
-def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion] = ()) -> str:
+def edited_text(text: str, changes: Sequence[Change], insertions: Sequence[Insertion] = ()) -> str:
     """The show file with some values replaced and some entries inserted; comments are kept.
 
     Parameters
     ----------
     text : str
         The current file.
-    changes : list of (path, value)
+    changes : sequence of (path, value)
         Path of keys and indices; a missing last key is added, a value of None removes it.
     insertions : sequence of (path, index, entry)
         Path of a list, the index in it, and the entry to insert; indices are those before any insertion.
@@ -53,55 +45,17 @@ def edited_in_turn(text: str, steps: Sequence[tuple[Sequence[Change], Sequence[I
     ValueError
         If a path does not exist.
     """
-    yaml = _round_trip()
-    root = yaml.load(text)
+    now = ShowText(text, "the show file")
     for changes, insertions in steps:
-        _edit(root, changes, insertions)
-    out = io.StringIO()
-    yaml.dump(root, out)
-    return out.getvalue()
+        for change in changes:  # a later one may lie within what an earlier one has set
+            now = now.edited(*as_edits([change]))
+        now = now.edited(*as_edits([], insertions))
+    return now.text
 
 
-def _edit(root: Any, changes: Sequence[Change], insertions: Sequence[Insertion]) -> None:
-    for path, value in changes:
-        holder = root
-        for key in path[:-1]:
-            try:
-                holder = holder[key]
-            except (KeyError, IndexError, TypeError):
-                raise ValueError(
-                    f"there is no {'/'.join(map(str, path))} in the show file"
-                ) from None
-        if value is None:
-            del holder[path[-1]]
-        else:
-            holder[path[-1]] = _node(value)
-    for path, index, entry in sorted(insertions, key=lambda one: -one[1]):
-        rows = root
-        for key in path:
-            rows = rows[key]
-        rows.insert(index, _node(entry))
-
-
-def _node(value: Any) -> Any:
-    """A value as a person would write it: on one line, numbers unchanged, without quotes."""
-    if isinstance(value, dict):
-        row = CommentedMap({key: _node(own) for key, own in value.items()})
-        row.fa.set_flow_style()
-        return row
-    if isinstance(value, list | tuple):
-        items = CommentedSeq([_node(own) for own in value])
-        items.fa.set_flow_style()
-        return items
-    if isinstance(value, str) and _NUMBER.fullmatch(value):
-        return _round_trip().load(value)
-    return value
-
-
-def _round_trip() -> YAML:
-    yaml = YAML(typ="rt")
-    yaml.preserve_quotes = True
-    yaml.width = 4096
-    yaml.brace_single_entry_mapping_in_flow_sequence = True  # [{line: …}] keeps its braces
-    yaml.indent(mapping=2, sequence=4, offset=2)
-    return yaml
+def as_edits(changes: Sequence[Change], insertions: Sequence[Insertion] = ()) -> list[TextEdit]:
+    """The same as edits of a `ShowText`."""
+    edits: list[TextEdit] = [
+        TakenOut(path) if value is None else ValueSet(path, value) for path, value in changes
+    ]
+    return edits + [RowsIn(path, index, (entry,)) for path, index, entry in insertions]

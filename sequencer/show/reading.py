@@ -11,10 +11,11 @@ from pydantic import BaseModel, ValidationError
 from pydantic.fields import FieldInfo
 
 from sequencer.errors import InputError, InputErrors
-from sequencer.show.document import Document, PathKey, read_document
+from sequencer.show.document import Document, read_document
 from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
+from sequencer.show.plain_values import PathKey
 from sequencer.show.record import Record
 from sequencer.units import QuantityError
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from sequencer.show.document import PathKey
+from sequencer.show.plain_values import PathKey
 from sequencer.show.reading import ReadShow, nearest
 from sequencer.timing.position import Clock, Moment, Position, SectionEdge
 from sequencer.timing.song import Song

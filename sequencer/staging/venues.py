@@ -15,7 +15,7 @@ from sequencer.geometry.regions import (
     thrust,
 )
 from sequencer.show import site
-from sequencer.show.document import PathKey
+from sequencer.show.plain_values import PathKey
 from sequencer.show.reading import ReadShow
 from sequencer.show.record import FilePoint
 
