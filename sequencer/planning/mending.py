@@ -57,7 +57,8 @@ class _Draft:
         """The file with all changes."""
         if not self.steps:
             return self.before
-        return edited_in_turn(self.before, [(step.changes, step.insertions) for step in self.steps])
+        steps = [(step.changes, step.insertions) for step in self.steps]
+        return edited_in_turn(self.before, steps, file=self.show.file)
 
     def stepped(self, steps: Sequence[DanceEdit | SpaceEdit], after: Staged) -> "_Draft":
         """The file with some more changes, one after the other, and the show with them."""

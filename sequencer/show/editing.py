@@ -11,7 +11,13 @@ Change = tuple[tuple[PathKey, ...], Any]
 Insertion = tuple[tuple[PathKey, ...], int, dict[str, Any]]
 
 
-def edited_text(text: str, changes: Sequence[Change], insertions: Sequence[Insertion] = ()) -> str:
+def edited_text(
+    text: str,
+    changes: Sequence[Change],
+    insertions: Sequence[Insertion] = (),
+    *,
+    file: str = "the show file",
+) -> str:
     """The show file with some values replaced and some entries inserted; comments are kept.
 
     Parameters
@@ -22,16 +28,25 @@ def edited_text(text: str, changes: Sequence[Change], insertions: Sequence[Inser
         Path of keys and indices; a missing last key is added, a value of None removes it.
     insertions : sequence of (path, index, entry)
         Path of a list, the index in it, and the entry to insert; indices are those before any insertion.
+    file : str
+        Its name, for messages.
 
     Raises
     ------
+    InputError
+        If a place is written in a way that cannot be edited by itself.
     ValueError
         If a path does not exist.
     """
-    return edited_in_turn(text, [(changes, insertions)])
+    return edited_in_turn(text, [(changes, insertions)], file=file)
 
 
-def edited_in_turn(text: str, steps: Sequence[tuple[Sequence[Change], Sequence[Insertion]]]) -> str:
+def edited_in_turn(
+    text: str,
+    steps: Sequence[tuple[Sequence[Change], Sequence[Insertion]]],
+    *,
+    file: str = "the show file",
+) -> str:
     """The show file after several edits, each of the file as the one before leaves it; as `edited_text`.
 
     Parameters
@@ -39,17 +54,22 @@ def edited_in_turn(text: str, steps: Sequence[tuple[Sequence[Change], Sequence[I
     text : str
         The current file.
     steps : sequence of (changes, insertions)
+    file : str
+        Its name, for messages.
 
     Raises
     ------
+    InputError
+        If a place is written in a way that cannot be edited by itself.
     ValueError
         If a path does not exist.
     """
-    now = ShowText(text, "the show file")
+    now = ShowText(text, file)
     for changes, insertions in steps:
         for change in changes:  # a later one may lie within what an earlier one has set
             now = now.edited(*as_edits([change]))
-        now = now.edited(*as_edits([], insertions))
+        if insertions:
+            now = now.edited(*as_edits([], insertions))
     return now.text
 
 

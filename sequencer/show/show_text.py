@@ -6,6 +6,7 @@ it says exactly that: an edit is made whole, or refused.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Any
 
 from sequencer.errors import InputError
@@ -15,7 +16,7 @@ from sequencer.show.model import Show
 from sequencer.show.plain_edits import TextEdit, changed_plain
 from sequencer.show.plain_values import ValuePath
 from sequencer.show.splices import spliced
-from sequencer.show.text_edits import Writer, own_lines
+from sequencer.show.text_edits import Writer, comments_above, own_lines
 
 HEADINGS = tuple(info.alias or name for name, info in Show.model_fields.items())  # in their order
 
@@ -57,8 +58,14 @@ class ShowText:
                 return None
         return found
 
-    def row(self, path: ValuePath) -> Any:
+    def row(self, path: ValuePath, *, comments: bool = False) -> Any:
         """An item of a list as it is written, to be put elsewhere.
+
+        Parameters
+        ----------
+        path : path
+        comments : bool
+            Whether comments on the lines above come along.
 
         Raises
         ------
@@ -69,7 +76,11 @@ class ShowText:
         value, number = self.value(*path), holder.find(path[-1:]).number
         words = own_lines(self.text, holder, number, value)
         shares = words is None or any(mark in line for line in words.lines for mark in "&*")
-        return value if words is None or shares else words
+        if words is None or shares:
+            return value
+        return (
+            replace(words, above=comments_above(self.text, holder, number)) if comments else words
+        )
 
     def edited(self, *edits: TextEdit) -> "ShowText":
         """The text after edits, made at once: every path is one of this text.

@@ -24,6 +24,7 @@ from sequencer.show.splices import (
 from sequencer.show.written import Written, flow_words, quoted_like, said
 
 _INDENT = 2
+_IN_FRONT = ("who", "from")  # of an entry
 
 
 class Writer:
@@ -150,7 +151,11 @@ class Writer:
             return
         last = self._extent(holder, len(node.items) - 1)[1]
         if node.flow:
-            yield Splice(last, last, f", {name}: {flow_words(value)}")
+            start = self._front(holder, key)
+            if start is None:
+                yield Splice(last, last, f", {name}: {flow_words(value)}")
+            else:
+                yield Splice(start, start, f"{name}: {flow_words(value)}, ")
             return
         lines = indented(_key_lines(name, value, top=holder.holder is None), node.names[0].column)
         before = self._later_heading(holder, key)
@@ -161,6 +166,16 @@ class Writer:
             if holder.holder is None and "\n" in self._joined(lines).strip():
                 lines = ["", *lines]
             yield self._below(last, lines)
+
+    def _front(self, holder: NodePlace, key: str) -> int | None:
+        """Where a key is written that people write before the others; None for any other key."""
+        if key not in _IN_FRONT:
+            return None
+        before = _IN_FRONT[: _IN_FRONT.index(key)]
+        return next(
+            (holder.name(k)[0] for k, name in enumerate(self._names(holder)) if name not in before),
+            None,
+        )
 
     def _later_heading(self, holder: NodePlace, key: str) -> int | None:
         """Where the first heading begins that comes after a new one."""
@@ -243,8 +258,19 @@ class Writer:
             yield Splice(self._first(holder), end + (self._text[end] == ","), "")
         elif holder.holder is None:
             yield Splice(holder.start, holder.end, flow_words(nothing))
+        elif self._stands_below(holder):
+            behind = self._behind_sign(holder)
+            yield Splice(behind, behind, f" {flow_words(nothing)}")
+            for k in range(len(holder.node.items)):  # one by one: comments between them stay
+                yield self._taken_line(holder, k)
         else:
             yield from self._replace(holder, nothing)
+
+    def _stands_below(self, holder: NodePlace) -> bool:
+        """Whether the items stand on lines of their own, below what they belong to."""
+        first, text = self._first(holder), self._text
+        named = holder.node.anchor is not None or holder.node.tag is not None
+        return not named and not text[line_start(text, first) : first].strip()
 
     def _taken_line(self, holder: NodePlace, k: int) -> Splice:
         text = self._text
@@ -347,10 +373,23 @@ def own_lines(text: str, holder: NodePlace, k: int, value: Any) -> Written | Non
     )
 
 
+def comments_above(text: str, holder: NodePlace, k: int) -> tuple[str, ...]:
+    """Comments on lines of their own between an item of a list and what stands before it."""
+    end = line_start(text, holder.item(k).start)
+    start = next_line(text, holder.item(k - 1).end) if k else 0
+    lines = [line.strip() for line in text[start:end].splitlines()]
+    if not k:  # from the heading on
+        kept = len(lines)
+        while kept and (not lines[kept - 1] or lines[kept - 1].startswith("#")):
+            kept -= 1
+        lines = lines[kept:]
+    return tuple(line for line in lines if line.startswith("#"))
+
+
 def _row_lines(row: Any) -> list[str]:
     if isinstance(row, Written):
         first, *more = row.lines
-        return [f"- {first}", *indented(more, _INDENT)]
+        return [*row.above, f"- {first}", *indented(more, _INDENT)]
     return [f"- {flow_words(row)}"]
 
 

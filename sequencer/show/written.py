@@ -4,6 +4,7 @@ import math
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from decimal import Decimal
 from typing import Any
 
 # What YAML reads as it stands, between brackets too: no comma, colon, bracket, quote, or number sign.
@@ -28,6 +29,7 @@ class Written:
 
     value: Any
     lines: tuple[str, ...]  # without the dash before it and its indent
+    above: tuple[str, ...] = ()  # comments that stand over it
 
 
 def said(value: Any) -> Any:
@@ -99,7 +101,5 @@ def _scalar(value: Any) -> str:
     if isinstance(value, str | int):
         return str(value)
     if isinstance(value, float) and math.isfinite(value):
-        return f"{round(value, 6) + 0.0:.6f}".rstrip("0").rstrip(
-            "."
-        )  # + 0.0: no minus before nothing
+        return format(Decimal(repr(float(value) + 0.0)), "f").removesuffix(".0")  # + 0.0: no -0
     raise ValueError(f"a show file cannot say {value!r}")

@@ -5,8 +5,8 @@ from typing import ClassVar
 
 from pydantic import JsonValue
 
+from sequencer.show.editing import edited_in_turn
 from sequencer.show.operations.operation import AnyOperation, FileRow, Operation, refusal
-from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
 from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
 from sequencer.show.text_change import TextChange, change_between
@@ -48,11 +48,9 @@ class MakeChanges(Operation):
 
     def on(self, text: ShowText) -> ShowText:
         """The text with all."""
-        for path, value in self.changes:  # a later one may lie within what an earlier one has set
-            edit: TextEdit = TakenOut(path) if value is None else ValueSet(path, value)
-            text = text.edited(edit)
-        rows = [RowsIn(path, index, (dict(row),)) for path, index, row in self.insertions]
-        return text.edited(*rows) if rows else text
+        insertions = [(path, index, dict(row)) for path, index, row in self.insertions]
+        steps = [(self.changes, insertions)]
+        return ShowText(edited_in_turn(text.text, steps, file=text.file), text.file)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -157,8 +157,7 @@ class CorrectCount(Operation):
         """The text with it."""
         if "sections" in self.values:
             raise ValueError("sections are put, changed and deleted one by one")
-        text = text.edited(*keys_set(text, _CORRECTIONS, self.values))
-        return _without_nothing(text)
+        return text.edited(*keys_set(text, _CORRECTIONS, self.values))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -222,10 +221,4 @@ class DeleteSection(Operation):
         """The text with it."""
         path = (*_CORRECTIONS, "sections")
         row_at(text, (*path, self.number))
-        if len(text.value(*path)) > 1:
-            return text.edited(TakenOut((*path, self.number)))
-        return _without_nothing(text.edited(TakenOut(path)))
-
-
-def _without_nothing(text: ShowText) -> ShowText:
-    return text.edited(TakenOut(_CORRECTIONS)) if text.value(*_CORRECTIONS) == {} else text
+        return text.edited(TakenOut((*path, self.number)))

@@ -116,7 +116,8 @@ class WriteOutPhrase(Operation):
         times = int(str(use.get("repeat", 1)))
         self._refuse_unfit(text, use, name, steps, times)
         into, number = self.at[:-1], int(self.at[-1])
-        rows = [text.row(("phrases", key, k)) for k in range(len(steps))] * times
+        last = [path for path, used in phrase_uses(text) if used == name] == [self.at]
+        rows = [text.row(("phrases", key, k), comments=last) for k in range(len(steps))] * times
         text = text.edited(RowsIn(into, number + 1, tuple(rows)))
         edits = []
         for n in range(len(rows)):
@@ -130,7 +131,6 @@ class WriteOutPhrase(Operation):
                 notes = [str(each["note"]) for each in (use, step) if each.get("note")]
                 keys |= {"note": "; ".join(notes)} if notes else {}
             edits += keys_set(text, (*into, number + 1 + n), keys)
-        last = [path for path, used in phrase_uses(text) if used == name] == [self.at]
         gone = [TakenOut(("phrases", key))] if last else []
         return text.edited(*edits).edited(TakenOut(self.at), *gone)
 

@@ -44,13 +44,15 @@ def test_most_rows_of_the_shows_are_simple_and_read_alike():
 
 
 def test_a_damaged_row_is_read_alike_or_left_to_the_parser():
-    draw = random.Random(3)
+    draw = random.Random(3)  # noqa: S311  # no secret
     simple = 0
     for _ in range(4000):
         row = draw.choice(ROWS)
         for _ in range(draw.randint(1, 3)):
             at = draw.randrange(len(row))
-            row = row[:at] + draw.choice(["", draw.choice(LETTERS)]) + row[at + draw.randint(0, 1) :]
+            row = (
+                row[:at] + draw.choice(["", draw.choice(LETTERS)]) + row[at + draw.randint(0, 1) :]
+            )
         found = simple_row(row)
         if found is not None:
             simple += 1
