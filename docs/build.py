@@ -4,6 +4,7 @@
 - show-file.md and show.schema.json: every key of a show file
 - sources.md: fuels, rule profiles and every figure's source
 - the table of sheets in sheets.md
+- the table of operations in operations.md
 - the picture of the house in DEVELOPERS.md
 """
 
@@ -13,6 +14,7 @@ import os
 import re
 import textwrap
 import tomllib
+from dataclasses import MISSING, fields
 from pathlib import Path
 from typing import Any
 
@@ -27,6 +29,7 @@ from sequencer.facts.profiles import profile, profile_names
 from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Range, cited, sources
 from sequencer.outputs.sheets.writing import SHEET_KINDS
+from sequencer.show.operations.every_operation import OPERATIONS
 from sequencer.show.schema import show_schema
 
 DOCS = Path(__file__).parent
@@ -34,6 +37,7 @@ ROOT = DOCS.parent
 GUIDE = ROOT / "DEVELOPERS.md"
 HOUSE = re.compile(r"(<!-- house[^>]*-->\n)(.*?)(<!-- end of the house -->)", re.DOTALL)
 
+WAYS = re.compile(r"(<!-- operations[^>]*-->\n)(.*?)(<!-- end of the operations -->)", re.DOTALL)
 SHEETS = re.compile(r"(<!-- sheets[^>]*-->\n)(.*?)(<!-- end of the sheets -->)", re.DOTALL)
 
 
@@ -329,6 +333,22 @@ def sheets_page() -> str:
     return SHEETS.sub(lambda found: f"{found[1]}{lines}\n{found[3]}", text)
 
 
+def operations_page() -> str:
+    """The page of the operations on a show file with the table of all."""
+    rows = ["| in JSON | class | does | fields |", "|---|---|---|---|"]
+    for name, kind in OPERATIONS.items():
+        what = (kind.__doc__ or "").split("\n\n")[0]
+        own = ", ".join(
+            f"`{each.name}`" if each.default is MISSING and each.default_factory is MISSING
+            else f"`{each.name}`?"
+            for each in fields(kind)
+        )  # fmt: skip
+        rows.append(f"| `{name}` | `{kind.__name__}` | {_cell(' '.join(what.split()))} | {own} |")
+    lines = "\n".join(rows) + "\n\nA field with a question mark may be left out."
+    text = (DOCS / "operations.md").read_text("utf-8")
+    return WAYS.sub(lambda found: f"{found[1]}{lines}\n{found[3]}", text)
+
+
 def guide_page() -> str:
     """The contributor guide with the house as it stands."""
     lines = "\n".join(_rooms("sequencer", ""))
@@ -379,6 +399,7 @@ def pages() -> dict[str, str]:
         "show-file.md": show_page(schema),
         "sources.md": sources_page(),
         "sheets.md": sheets_page(),
+        "operations.md": operations_page(),
         "show.schema.json": json.dumps(schema, indent=2, ensure_ascii=False) + "\n",
     }
 

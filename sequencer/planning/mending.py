@@ -50,6 +50,7 @@ class _Draft:
 
     before: str  # the file as it was
     show: Staged
+    file: str = "the show file"  # its name, for messages
     steps: tuple[DanceEdit | SpaceEdit, ...] = ()  # the changes made since
 
     @property
@@ -58,7 +59,7 @@ class _Draft:
         if not self.steps:
             return self.before
         steps = [(step.changes, step.insertions) for step in self.steps]
-        return edited_in_turn(self.before, steps, file=self.show.file)
+        return edited_in_turn(self.before, steps, file=self.file)
 
     def stepped(self, steps: Sequence[DanceEdit | SpaceEdit], after: Staged) -> "_Draft":
         """The file with some more changes, one after the other, and the show with them."""
@@ -316,4 +317,4 @@ def _draft(text: str, file: str, song: Song) -> _Draft:
 
     # Dance and distances are mended in turn: the song is held, so that no other can have its id.
     _, show = recent("mended draft", (text, file, id(song)), work, most=1)
-    return _Draft(before=text, show=show)
+    return _Draft(before=text, file=file, show=show)

@@ -16,7 +16,7 @@ from sequencer.show.nodes import Node, composed
 from sequencer.show.pieces import tree_in_pieces
 from sequencer.show.plain_values import DEEPEST, PathKey, ValuePath, Walk
 
-Places = Mapping[ValuePath, Place]
+ValuePlaces = Mapping[ValuePath, Place]
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,8 +25,8 @@ class Document:
 
     file: str
     values: Any
-    places: Places = field(repr=False)
-    keys: Places = field(repr=False)  # position of the key, if the path ends in one
+    places: ValuePlaces = field(repr=False)
+    keys: ValuePlaces = field(repr=False)  # position of the key, if the path ends in one
     root: Node | None = field(default=None, repr=False, compare=False)  # where it was parsed from
 
     def place(self, *path: PathKey) -> Place:

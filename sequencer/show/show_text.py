@@ -18,7 +18,9 @@ from sequencer.show.plain_values import ValuePath
 from sequencer.show.splices import spliced
 from sequencer.show.text_edits import Writer, comments_above, own_lines
 
-HEADINGS = tuple(info.alias or name for name, info in Show.model_fields.items())  # in their order
+SHOW_HEADINGS = tuple(
+    info.alias or name for name, info in Show.model_fields.items()
+)  # in their order
 
 
 class ShowText:
@@ -107,7 +109,7 @@ class ShowText:
 
 def _edited(text: str, file: str, edits: Sequence[TextEdit]) -> ShowText | None:
     document = parse_document(text, file)
-    writer = Writer(text, root_spot(document), document.values, HEADINGS)
+    writer = Writer(text, root_spot(document), document.values, SHOW_HEADINGS)
     after = spliced(text, writer.splices(edits))
     if after is None:
         return None

@@ -90,7 +90,9 @@ class Writer:
         old = _at(self._values, spot.path)
         if old == new:
             return
-        if isinstance(old, dict) and isinstance(new, dict) and old.keys() & new.keys():
+        if spot.node.kind == "alias":
+            yield from self._replace(spot, value)
+        elif isinstance(old, dict) and isinstance(new, dict) and old.keys() & new.keys():
             yield from self._assign_keys(spot, old, new, value)
         elif isinstance(old, list) and isinstance(new, list) and len(old) == len(new):
             for k, (own, each) in enumerate(zip(new, value, strict=True)):
@@ -241,12 +243,9 @@ class Writer:
             return
         if len(numbers) == len(node.items):
             yield from self._emptied(holder)
-        elif node.flow and len(numbers) > 1:
-            kept = [k for k in range(len(node.items)) if k not in set(numbers)]
-            words = ", ".join(self._words(self._extent(holder, k)) for k in kept)
-            yield Splice(self._first(holder), self._extent(holder, len(node.items) - 1)[1], words)
         elif node.flow:
-            yield self._taken_from_flow(holder, numbers[0])
+            for run in _runs(numbers):
+                yield from self._taken_from_flow(holder, run)
         else:
             for k in numbers:
                 yield self._taken_line(holder, k)
@@ -284,22 +283,27 @@ class Writer:
             return Splice(start, behind, "")
         return Splice(len(text[:start].rstrip(" ")), line_end(text, end), "")
 
-    def _taken_from_flow(self, holder: NodePlace, k: int) -> Splice:
+    def _taken_from_flow(self, holder: NodePlace, run: Sequence[int]) -> Iterator[Splice]:
+        """Neighbours between brackets; some others stay."""
         text, last = self._text, len(holder.node.items) - 1
-        start, end = self._extent(holder, k)
-        if k == last:
-            before = self._extent(holder, k - 1)[1]
-            if "#" not in text[before:start]:
-                return Splice(before, end, "")
+        start, end = self._extent(holder, run[0])[0], self._extent(holder, run[-1])[1]
+        if run[-1] == last:
+            start = self._extent(holder, run[0] - 1)[1]
+        else:
+            end = self._extent(holder, run[-1] + 1)[0]
+        if "#" not in text[start:end]:
+            yield Splice(start, end, "")
+            return
+        for k in run:  # each with its comma, so that comments stay
+            start, end = self._extent(holder, k)
             comma = skipped(text, end)
-            return Splice(start, comma + 1 if text[comma] == "," else end, "")
-        behind, comma = self._extent(holder, k + 1)[0], skipped(text, end)
-        if "#" not in text[end:behind]:
-            return Splice(start, behind, "")
-        first = line_start(text, start)
-        if not text[first:start].strip() and line_end(text, comma) == line_end(text, start):
-            return Splice(first, next_line(text, comma), "")
-        return Splice(start, comma + 1, "")
+            end = comma + 1 if text[comma] == "," else end
+            first, rest = line_start(text, start), text[end : line_end(text, end)].strip()
+            alone = not text[first:start].strip() and (not rest or rest.startswith("#"))
+            if alone and line_end(text, end) == line_end(text, start):
+                yield Splice(first, next_line(text, end), "")
+            else:
+                yield Splice(start, end + (text[end] == " " and not rest.startswith("#")), "")
 
     # Places
 
@@ -337,9 +341,6 @@ class Writer:
 
     def _in_flow(self, spot: NodePlace) -> bool:
         return spot.holder is not None and spot.holder.node.flow
-
-    def _words(self, extent: tuple[int, int]) -> str:
-        return self._text[extent[0] : extent[1]]
 
     def _below(self, end: int, lines: Sequence[str]) -> Splice:
         """Lines put below the line in which something ends."""
@@ -384,6 +385,17 @@ def comments_above(text: str, holder: NodePlace, k: int) -> tuple[str, ...]:
             kept -= 1
         lines = lines[kept:]
     return tuple(line for line in lines if line.startswith("#"))
+
+
+def _runs(numbers: Sequence[int]) -> list[list[int]]:
+    """Numbers in order, with neighbours together."""
+    runs: list[list[int]] = []
+    for k in numbers:
+        if runs and runs[-1][-1] == k - 1:
+            runs[-1].append(k)
+        else:
+            runs.append([k])
+    return runs
 
 
 def _row_lines(row: Any) -> list[str]:

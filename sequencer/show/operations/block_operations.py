@@ -6,7 +6,7 @@ from typing import Any, ClassVar
 
 from sequencer.show.document import parse_document
 from sequencer.show.drafted import KEY
-from sequencer.show.operations.operation import FileRow, Operation, refusal
+from sequencer.show.operations.operation import Operation, RowValues, refusal
 from sequencer.show.operations.rows import (
     OF_AN_ENTRY,
     beats_said,
@@ -28,7 +28,7 @@ class PutBlock(Operation):
 
     KIND: ClassVar[str] = "put-block"
     into: ValuePath  # ("timeline",) or ("phrases", its name)
-    block: FileRow  # as the file says it
+    block: RowValues  # as the file says it
     before: int | None = None  # the entry before which it is put; None is the end
 
     @property
@@ -47,7 +47,7 @@ class ChangeBlock(Operation):
 
     KIND: ClassVar[str] = "change-block"
     at: ValuePath
-    values: FileRow  # by key; null takes a key out
+    values: RowValues  # by key; null takes a key out
 
     @property
     def words(self) -> str:

@@ -6,7 +6,7 @@ from typing import ClassVar
 from pydantic import JsonValue
 
 from sequencer.show.editing import edited_in_turn
-from sequencer.show.operations.operation import AnyOperation, FileRow, Operation, refusal
+from sequencer.show.operations.operation import AnyOperation, Operation, RowValues, refusal
 from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
 from sequencer.show.text_change import TextChange, change_between
@@ -39,7 +39,7 @@ class MakeChanges(Operation):
     KIND: ClassVar[str] = "make-changes"
     said: str  # what they do, in words
     changes: tuple[tuple[ValuePath, JsonValue], ...] = ()  # null takes a key out
-    insertions: tuple[tuple[ValuePath, int, FileRow], ...] = ()  # a list, a place in it, an entry
+    insertions: tuple[tuple[ValuePath, int, RowValues], ...] = ()  # a list, a place in it, an entry
 
     @property
     def words(self) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any, ClassVar
 
-from sequencer.show.operations.operation import FileRow, Operation, refusal
+from sequencer.show.operations.operation import Operation, RowValues, refusal
 from sequencer.show.operations.rows import keys_set, refuse_name_taken, row_at, rows_put
 from sequencer.show.plain_edits import KeyNamed, TakenOut, ValueSet
 from sequencer.show.plain_values import ValuePath
@@ -49,7 +49,7 @@ class SetFormation(Operation):
 
     KIND: ClassVar[str] = "set-formation"
     name: str
-    formation: FileRow  # as the file says it
+    formation: RowValues  # as the file says it
 
     @property
     def words(self) -> str:
@@ -141,7 +141,7 @@ class ChangeWalk(Operation):
 
     KIND: ClassVar[str] = "change-walk"
     number: int  # in the list, from 0
-    values: FileRow  # by key; null takes a key out
+    values: RowValues  # by key; null takes a key out
 
     @property
     def words(self) -> str:

@@ -5,7 +5,7 @@ from typing import ClassVar, Literal
 
 from pydantic import JsonValue
 
-from sequencer.show.operations.operation import FileRow, Operation, refusal
+from sequencer.show.operations.operation import Operation, RowValues, refusal
 from sequencer.show.operations.rows import keys_set, row_at, rows_put, spoken
 from sequencer.show.plain_edits import TakenOut
 from sequencer.show.plain_values import ValuePath
@@ -25,7 +25,7 @@ class ChangeTitles(Operation):
     """Title, version and dates of the show."""
 
     KIND: ClassVar[str] = "change-titles"
-    values: FileRow  # by key; null takes a key out
+    values: RowValues  # by key; null takes a key out
 
     @property
     def words(self) -> str:
@@ -45,7 +45,7 @@ class ChangeHeading(Operation):
 
     KIND: ClassVar[str] = "change-heading"
     heading: Heading
-    values: FileRow  # by key; null takes a key out
+    values: RowValues  # by key; null takes a key out
 
     @property
     def words(self) -> str:
@@ -80,7 +80,7 @@ class PutItem(Operation):
 
     KIND: ClassVar[str] = "put-item"
     into: ItemList
-    item: FileRow  # as the file says it
+    item: RowValues  # as the file says it
     before: int | None = None  # the item before which it is put; None is the end
 
     @property
@@ -103,7 +103,7 @@ class ChangeItem(Operation):
     KIND: ClassVar[str] = "change-item"
     into: ItemList
     number: int  # in the list, from 0
-    values: FileRow  # by key; null takes a key out
+    values: RowValues  # by key; null takes a key out
 
     @property
     def words(self) -> str:
@@ -146,7 +146,7 @@ class CorrectCount(Operation):
     """The count of the song put right: metre, the one, half or double, a shift, beats of one's own."""
 
     KIND: ClassVar[str] = "correct-count"
-    values: FileRow  # by key; null takes a key out
+    values: RowValues  # by key; null takes a key out
 
     @property
     def words(self) -> str:

@@ -1,6 +1,6 @@
 """An operation: something a person does to a show file, as a small frozen record that can be written as JSON.
 
-A new kind is a frozen dataclass below `Operation` with a `KIND`; `operations.registry` lists all of them.
+A new kind is a frozen dataclass below `Operation` with a `KIND`; `operations.every_operation` lists all of them.
 """
 
 import json
@@ -18,7 +18,7 @@ from sequencer.show.plain_values import ValuePath
 from sequencer.show.reading import ReadShow, nearest, show_from_document
 from sequencer.show.show_text import ShowText
 
-FileRow = Mapping[
+RowValues = Mapping[
     str, JsonValue
 ]  # an entry, a step, or what stands below a heading, with the file's own keys
 Judge = Callable[

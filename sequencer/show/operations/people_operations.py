@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import ClassVar, Literal
 
-from sequencer.show.operations.operation import FileRow, Operation, refusal
+from sequencer.show.operations.operation import Operation, RowValues, refusal
 from sequencer.show.operations.rows import keys_set, names_in, rows_put
 from sequencer.show.plain_edits import KeyNamed, TakenOut, TextEdit, ValueSet
 from sequencer.show.plain_values import ValuePath
@@ -18,8 +18,8 @@ class AddPerformer(Operation):
     """A new performer, with a spot in every formation that gives each their own."""
 
     KIND: ClassVar[str] = "add-performer"
-    performer: FileRow  # as the file says it
-    spots: Mapping[str, FileRow] = field(default_factory=dict)  # by formation
+    performer: RowValues  # as the file says it
+    spots: Mapping[str, RowValues] = field(default_factory=dict)  # by formation
     before: int | None = None  # the performer before whom they are put; None is the end
 
     @property
@@ -54,7 +54,7 @@ class AddCrew(Operation):
     """A new member of the crew."""
 
     KIND: ClassVar[str] = "add-crew"
-    member: FileRow  # as the file says it
+    member: RowValues  # as the file says it
     before: int | None = None
 
     @property
@@ -74,7 +74,7 @@ class ChangePerson(Operation):
     KIND: ClassVar[str] = "change-person"
     group: _Group
     name: str
-    values: FileRow  # by key; null takes a key out
+    values: RowValues  # by key; null takes a key out
 
     @property
     def words(self) -> str:

@@ -5,6 +5,7 @@ Everywhere is an operation on the phrase's own step. Here is the same on a copy 
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields, replace
+from itertools import pairwise
 from typing import Any, ClassVar, cast
 
 from sequencer.show.drafted import KEY
@@ -200,11 +201,12 @@ class SplitOut(Operation):
         """
         if not self.use or (self.rounds and len(self.rounds) != len(self.use)):
             raise ValueError("a use is the way from an entry to the step that dances the phrase")
+        for before, path in pairwise(self.use):
+            if path[:-1] != ("phrases", _use(text, before)[2]):
+                raise ValueError("this is no way from phrase to phrase")
         at, key = self.use[0], ""
         for n, path in enumerate(self.use):
             if n:
-                if path[:-1] != ("phrases", _use(text, self.use[n - 1])[2]):
-                    raise ValueError("this is no way from phrase to phrase")
                 at = ("phrases", key, path[-1])
             row, name, key = _use(text, at)
             turn = self.rounds[n] if self.rounds else None

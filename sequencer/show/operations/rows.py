@@ -3,8 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
-from sequencer.errors import InputError
-from sequencer.show.operations.operation import FileRow, refusal
+from sequencer.show.operations.operation import RowValues, refusal
 from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
 from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
@@ -36,7 +35,7 @@ def spoken(path: ValuePath) -> str:
     return f"{path[-1]!r} of {spoken(path[:-1])}" if path else "the file"
 
 
-def keys_set(text: ShowText, path: ValuePath, values: FileRow) -> list[TextEdit]:
+def keys_set(text: ShowText, path: ValuePath, values: RowValues) -> list[TextEdit]:
     """Keys of a record set, or taken out where the value is None."""
     old = text.value(*path)
     if not isinstance(old, dict):
@@ -133,15 +132,11 @@ def refuse_name_taken(text: ShowText, heading: str, name: str) -> None:
     InputError
         If it has.
     """
-    known = text.value(heading)
-    if isinstance(known, dict) and " ".join(name.split()) in {" ".join(k.split()) for k in known}:
-        raise _taken(text, heading, name)
-
-
-def _taken(text: ShowText, heading: str, name: str) -> InputError:
-    return refusal(
-        text, (heading, name), f"there is already a {name!r} under {heading}", "choose another name"
-    )
+    known, wanted = text.value(heading), " ".join(name.split())
+    for key in known if isinstance(known, dict) else ():
+        if " ".join(key.split()) == wanted:
+            what = f"there is already a {wanted!r} under {heading}"
+            raise refusal(text, (heading, key), what, "choose another name")
 
 
 def same_list(paths: Sequence[ValuePath]) -> tuple[ValuePath, list[int]]:

@@ -87,7 +87,7 @@ def test_the_closest_conflict_with_a_mend_that_helps_is_mended(monkeypatch):
     monkeypatch.setattr(mending, "baseline", lambda _show: SimpleNamespace(bad=bad))
     monkeypatch.setattr(mending, "smallest_mends", smallest_mends)
     monkeypatch.setattr(mending, "too_close", lambda show: [close(times[show])])
-    monkeypatch.setattr(mending, "edited_in_turn", lambda text, _steps: f"{text}+")
+    monkeypatch.setattr(mending, "edited_in_turn", lambda text, _steps, **_: f"{text}+")
     edits = [["same", "hardly"], ["less", "same"], *([] for _ in range(6))]
     mended, words = mending._space_mended(draft())
     assert (mended.text, mended.show, words) == ("a+", "less", "do less")
@@ -100,7 +100,9 @@ def test_the_closest_conflict_with_a_mend_that_helps_is_mended(monkeypatch):
 
 def test_steps_are_written_one_after_the_other(monkeypatch):
     monkeypatch.setattr(
-        mending, "edited_in_turn", lambda text, steps: text + "".join(own[0] for own, _ in steps)
+        mending,
+        "edited_in_turn",
+        lambda text, steps, **_: text + "".join(own[0] for own, _ in steps),
     )
     first, *others = [SimpleNamespace(changes=(name,), insertions=()) for name in "xyz"]
     after = draft("a").stepped([first], "between").stepped(others, "after")
@@ -134,7 +136,7 @@ def test_what_was_given_up_is_sought_again_once_others_are_mended(monkeypatch):
         mending, "causes", lambda _show, found: [cause(code) for code in left[found]]
     )
     monkeypatch.setattr(mending, "in_order", list)
-    monkeypatch.setattr(mending, "edited_in_turn", lambda text, steps: text + "b" * len(steps))
+    monkeypatch.setattr(mending, "edited_in_turn", lambda text, steps, **_: text + "b" * len(steps))
     mended = mending.mended_dance("a", "s.yaml", None)
     assert mended.done == ("Isa, 1.1: do second", "Isa, 1.1: do first")
     assert mended.left == ("Isa, 1.1: third; tried x",)
