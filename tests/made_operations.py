@@ -568,6 +568,8 @@ def _steps(values, row, flip, way):
         return
     first = True
     name = row["phrase"]
+    if not values["phrases"][name]:
+        yield {"nothing": "danced"}, flip, own, way
     for turn in range(int(row.get("repeat", 1))):
         for j, step in enumerate(values["phrases"][name]):
             inner = _steps(values, step, flip != (step.get("mirrored") == "true"), (*way, turn, ("phrases", name, j)))  # fmt: skip
