@@ -125,7 +125,10 @@ def assert_words_stay(before, after, values, now, op):
     then, since = Counter(leaves(values)), Counter(leaves(now))
     differing = sum((then - since).values()) + sum((since - then).values())
     gone = sum((Counter(map(str.strip, lines)) - Counter(map(str.strip, left))).values())
-    assert gone <= 2 * differing + 2, f"{op}\n" + "\n".join(unified_diff(lines, left, n=0))
+    moved = (
+        op.KIND == "write-out-phrase"
+    )  # a phrase and its use, of several lines each, become others
+    assert moved or gone <= 2 * differing + 2, f"{op}\n" + "\n".join(unified_diff(lines, left, n=0))
 
 
 def leaves(value, key=""):

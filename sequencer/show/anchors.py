@@ -11,7 +11,7 @@ from sequencer.show.written import flow_words
 _MOST = 1_000  # names that are followed for one edit
 
 
-def root_spot(document: Document) -> NodePlace:
+def root_place(document: Document) -> NodePlace:
     """All that a document says, at its place in the text."""
     if document.root is None:
         raise ValueError("this document does not remember its text")
@@ -34,7 +34,7 @@ def unshared(text: str, file: str, paths: Sequence[ValuePath]) -> str:
     for _ in range(_MOST):
         if "&" not in text and "*" not in text:
             return text
-        root = root_spot(parse_document(text, file))
+        root = root_place(parse_document(text, file))
         found = next((s for s in (_shared(text, root, path) for path in paths) if s), None)
         after = None if found is None else spliced(text, found)
         if after is None:

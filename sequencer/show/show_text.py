@@ -10,7 +10,7 @@ from dataclasses import replace
 from typing import Any
 
 from sequencer.errors import InputError
-from sequencer.show.anchors import root_spot, unshared
+from sequencer.show.anchors import root_place, unshared
 from sequencer.show.document import Document, parse_document
 from sequencer.show.model import Show
 from sequencer.show.plain_edits import TextEdit, changed_plain
@@ -74,7 +74,7 @@ class ShowText:
         ValueError
             If there is none.
         """
-        holder = root_spot(self.document).find(path[:-1])
+        holder = root_place(self.document).find(path[:-1])
         value, number = self.value(*path), holder.find(path[-1:]).number
         words = own_lines(self.text, holder, number, value)
         shares = words is None or any(mark in line for line in words.lines for mark in "&*")
@@ -109,7 +109,7 @@ class ShowText:
 
 def _edited(text: str, file: str, edits: Sequence[TextEdit]) -> ShowText | None:
     document = parse_document(text, file)
-    writer = Writer(text, root_spot(document), document.values, SHOW_HEADINGS)
+    writer = Writer(text, root_place(document), document.values, SHOW_HEADINGS)
     after = spliced(text, writer.splices(edits))
     if after is None:
         return None
