@@ -112,9 +112,10 @@ class Journal:
             return MergedText(text=self.history.text)
         found = merged(self._saved, self.history.text, theirs, file=str(self._path))
         if found.text is not None:
+            # The step first: cut off between the two, the same is merged again, which changes nothing.
+            self.history.take(found.text, "changed elsewhere")
             self._keep({"outside": theirs})
             self._saved = theirs
-            self.history.take(found.text, "changed elsewhere")
         return found
 
     def close(self) -> None:
@@ -129,15 +130,14 @@ class Journal:
         self, start: str, lines: Iterable[Mapping[str, Any]], size: int, whole: bool
     ) -> None:
         """Go on from a journal, as far as it can be read."""
+        every = list(lines)
+        last = max((k for k, line in enumerate(every) if _of_the_file(line)), default=None)
+        steps = [line for line in every if not _of_the_file(line)]
         self._start = self._saved = start
-        steps: list[Mapping[str, Any]] = []
-        history = History.resumed(start, (), str(self._path))
-        for line in lines:
-            if "saved" in line or "outside" in line:
-                history = History.resumed(start, steps, str(self._path))
-                self._saved = history.text if "saved" in line else str(line["outside"])
-            else:
-                steps.append(line)
+        if last is not None:
+            until = [line for line in every[:last] if not _of_the_file(line)]
+            own = every[last].get("outside")
+            self._saved = own if own is not None else History.resumed(start, until).text
         self.history = History.resumed(start, steps, str(self._path), keep=self._keep)
         self._size = size
         on_disk = _text_of(self._path) if self._path.exists() else None
@@ -148,13 +148,18 @@ class Journal:
             self._cut()
 
     def _cut(self) -> None:
-        """Take away a line that was cut off when it was written."""
+        """Take away a line that was cut off when it was written; whatever else cannot be read is kept in a copy."""
+        found = self._beside.read_bytes()
+        if b"\n" in found[self._size :]:
+            write_bytes(self._beside.with_name(self._beside.name + ".damaged"), found)
         with telling(self._beside), self._beside.open("r+b") as file:
             file.truncate(self._size)
 
     def _begin(self) -> None:
         line = _line({"journal": _KIND, "text": self._start})
         write_bytes(self._beside, line)
+        with telling(self._beside), self._beside.open("r+b") as file:
+            os.fsync(file.fileno())
         self._size = len(line)
 
     def _keep(self, step: dict[str, Any]) -> None:
@@ -172,6 +177,11 @@ class Journal:
             finally:
                 os.close(file)
         self._size += len(line)
+
+
+def _of_the_file(line: Mapping[str, Any]) -> bool:
+    """Whether a line tells of the show file, and not of a step."""
+    return "saved" in line or "outside" in line
 
 
 def _write_all(file: int, line: bytes) -> None:
@@ -197,12 +207,12 @@ def _read(path: Path) -> tuple[str, list[dict[str, Any]], int, bool] | None:
         ) from error  # fmt: skip
     lines: list[dict[str, Any]] = []
     size = 0
-    for line in found.splitlines(keepends=True):
+    for line in found.split(b"\n")[:-1]:
         value = _value(line)
         if value is None:
             break
         lines.append(value)
-        size += len(line)
+        size += len(line) + 1
     if not lines or lines[0].get("journal") != _KIND:
         raise InputError(
             "not-a-journal", Place(str(path)), "this is no journal of a show file",
@@ -212,8 +222,8 @@ def _read(path: Path) -> tuple[str, list[dict[str, Any]], int, bool] | None:
 
 
 def _value(line: bytes) -> dict[str, Any] | None:
-    sum_, _, words = line.removesuffix(b"\n").partition(b" ")
-    if not line.endswith(b"\n") or sum_ != b"%08x" % zlib.crc32(words):
+    checksum, _, words = line.partition(b" ")
+    if checksum != b"%08x" % zlib.crc32(words):
         return None
     value = json.loads(words.decode("utf-8", "surrogatepass"))
     return value if isinstance(value, dict) else None
