@@ -13,7 +13,8 @@ from sequencer.show.operations.every_operation import read_operation
 from sequencer.show.operations.history import History
 from sequencer.show.operations.operation import apply, json_of
 from sequencer.show.reading import show_from_document
-from tests.made_operations import Draw, expected, right_dance, text_of
+from tests.made_operations import Draw
+from tests.operation_oracle import expected, right_dance, text_of
 
 
 @dataclass

@@ -1,6 +1,6 @@
 """Operations at random: each makes exactly its change of the show, or none, and undo leads back to the first byte.
 
-Reference: the same change on plain Python data, and the dance with every phrase written out (`tests/made_operations.py`).
+Reference: the same change on plain Python data, and the dance with every phrase written out (`tests/operation_oracle.py`).
 More of them: `python benchmarks/operations.py`.
 """
 

@@ -12,7 +12,8 @@ from sequencer.show.operations.heading_operations import ChangeHeading, ChangeTi
 from sequencer.show.operations.merging import conflict_words, merged
 from sequencer.show.operations.operation import apply
 from sequencer.show.operations.people_operations import ChangePerson, RenamePerson
-from tests.made_operations import VARIANTS, Draw, text_of
+from tests.made_operations import VARIANTS, Draw
+from tests.operation_oracle import text_of
 from tests.unit.show.operations.duo import SHOW
 
 
