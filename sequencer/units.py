@@ -91,6 +91,9 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
         raise ValueError(f"{text!r} is not a number")
     if isinstance(text, int | float):
         value, unit = float(text), default
+    elif not isinstance(text, str):  # a file may hold anything
+        what = "a number is missing" if text is None else "this is not a number with a unit"
+        raise ValueError(f"{what}, such as {example(units)}")
     else:
         both = _FEET_INCHES.match(text)
         if both and units.keys() >= {"ft", "in"}:

@@ -90,7 +90,8 @@ def test_a_text_whose_lines_end_in_two_letters_is_read_in_pieces(monkeypatch):
         'a: "x\nb: y"\nc: 1\n',  # quotes over what looks like a heading
         "a: {b: 1,\nc: 2}\n",  # a bracket over it
         "a: 1\n...\nb: 2\n",  # two documents
-        "a: 1\n---\nb: 2\n",
+        "a: 1\n---\n  b: 2\n",
+        "a: 1\n...\n  b: 2\n",
         "a: 1\n--- {b: 2}\n",
         "%YAML 1.1\n---\na: yes\nb: 2\n",
         "a: 1\na: 2\n",  # a key twice, in two pieces

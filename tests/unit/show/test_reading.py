@@ -152,6 +152,8 @@ def test_a_missing_file_a_folder_and_no_text(tmp_path: Path):
         ("[{pattern: two-beat weave, beats: 8}]", "weave", "'weave' is not a list"),
         ("from: 17.10", "from: 17.10, link: perhaps", "link 'perhaps' is neither true nor false"),
         ("[[-6, -6], [6, -6]]", "[[-6], [6, -6]]", "line has too few values: 1"),
+        ("stature: 1.7 m", "stature:", "stature: a number is missing, such as"),
+        ("width: 10 m", "width: [10 m]", "width: this is not a number with a unit, such as"),
     ],
 )  # fmt: skip
 def test_a_value_of_the_wrong_kind_is_told_in_plain_words(old, new, says):
