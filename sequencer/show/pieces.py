@@ -133,5 +133,5 @@ def _parsed(chunk: str, kind: _Holder) -> _Entry | None:
     except InputError:
         return None
     own = plain[0] if kind == "list" else next(iter(plain.values()))
-    item.known = Known(own, MOST_VALUES - walk.budget - 1, walk.deepest - 1)
+    item.known = Known(own, len(walk.places) - 1, walk.deepest - 1)
     return (node.names[0] if kind == "keys" else None), item

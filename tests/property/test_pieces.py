@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show import document
+from sequencer.show import document, pieces
 from sequencer.show.document import parse_document
 
 SHOWS = sorted((Path(__file__).parents[2] / "shows").glob("*.yaml"))
@@ -103,3 +103,13 @@ def test_a_text_whose_lines_end_in_two_letters_is_read_in_pieces(monkeypatch):
 )
 def test_what_spans_pieces_is_read_as_a_whole(text, monkeypatch):
     assert told(text) == as_a_whole(text, monkeypatch)
+
+
+@pytest.mark.parametrize(("limit", "reached"), [("MOST_VALUES", 9), ("DEEPEST", 4)])
+def test_what_is_larger_or_deeper_than_any_show_is_read_as_a_whole(limit, reached, monkeypatch):
+    """The whole says it with its place."""
+    text = "a:\n  b:\n    c: [1, 2, 3, 4]\nd: 1\n"
+    monkeypatch.setattr(pieces, limit, reached)
+    assert pieces.tree_in_pieces(text) is not None
+    monkeypatch.setattr(pieces, limit, reached - 1)
+    assert pieces.tree_in_pieces(text) is None
