@@ -70,10 +70,8 @@ def _block(text: str, kind: _Holder, column: int, base: tuple[int, int]) -> Node
 
 
 def _starts(text: str, kind: _Holder, column: int) -> list[int]:
-    """Where each entry's first line begins; none if the text holds anything else at its column or before it."""
+    """Where each entry's first line begins; none if the text begins otherwise, or a list's column holds anything else."""
     dash, other = r"-(?:[ \r\n]|\Z)", r"(?:[^ #\r\n-]|-[^ \r\n])"
-    if column and re.search(rf"^ {{0,{column - 1}}}[^ #\r\n]", text, re.MULTILINE):
-        return []
     if kind == "list" and re.search(rf"^ {{{column}}}{other}", text, re.MULTILINE):
         return []
     own = dash if kind == "list" else other
