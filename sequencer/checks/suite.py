@@ -16,6 +16,7 @@ from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.progress import Progress, within
 from sequencer.safety.circumstances import cautions_of
 from sequencer.staging.flown_show import flown_show
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import ShowPart, Staged
 
 UNLIT = "Nothing is lit in this show, so burning time, fuel and spotters were not checked."
@@ -31,7 +32,7 @@ _REST = (
     "Only {} of the show were looked at, and of these only what is danced: neither what comes before and after, nor fire, "
     "crew, posts, exits and rules. `sequencer check` without --from and --until looks at everything."
 )
-_AS_FLOWN = ("distances", "let-go")  # checks of the motion itself
+AS_FLOWN = ("distances", "let-go")  # checks of the motion itself
 _INSTANT = 1e-6  # [s]
 _BEFORE = 0.2  # of the progress: song analysis and staging
 _FLIGHT, _CHECKS = (
@@ -96,7 +97,7 @@ def examined(
         outcome += outcome_as_flown(check, show) if flown else check.outcome(show)
         done += check.share
     if flown:
-        outcome = _said_as_flown(outcome) + _flown(show, within(say, _CHECKS, 1.0))
+        outcome = _said_as_flown(outcome) + flights_outcome(show, within(say, _CHECKS, 1.0))
     if trials is not None:
         outcome += _danced(trials, say).outcome(show)
     return outcome, outcome.danced
@@ -112,9 +113,7 @@ def outcome_as_flown(check: Check, show: Staged) -> Outcome:
         As drawn.
     """
     return (
-        check.outcome_of(flown_show(show).staged)
-        if check.name in _AS_FLOWN
-        else check.outcome(show)
+        check.outcome_of(flown_show(show).staged) if check.name in AS_FLOWN else check.outcome(show)
     )
 
 
@@ -199,10 +198,17 @@ def _said_as_flown(outcome: Outcome) -> Outcome:
     )  # fmt: skip
 
 
-def _flown(show: Staged, progress: Progress | None) -> Outcome:
-    """What the check that flies the show finds, with the progress of this run."""
+def flights_outcome(show: Staged, progress: Progress | None) -> Outcome:
+    """What the check that flies the show finds, with the progress of this run; worked out once for each show.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    progress : callable, optional
+    """
     run = partial(as_flown.as_flown, progress=progress)
-    return replace(as_flown.CHECK, run=run).outcome(show)
+    return result_of(show, as_flown.CHECK, lambda: replace(as_flown.CHECK, run=run).outcome(show))
 
 
 def _danced(trials: Trials, say: Progress) -> Check:

@@ -38,10 +38,15 @@ _NOTHING = (
     "more room, or change who is there when"
 )
 
-_Words = dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]
+Pair = tuple[tuple[str, ...], str | None]  # two performers, and where they come too close
+_Words = dict[Pair, tuple[str, ...]]
 
 
-def words_as_flown(show: Staged, progress: Progress | None = None) -> _Words:
+def words_as_flown(
+    show: Staged,
+    progress: Progress | None = None,
+    edits: dict[Pair, tuple[SpaceEdit, ...]] | None = None,
+) -> _Words:
     """Mends of each conflict of a show as flown in words, by the two performers and its start (bar.beat).
 
     Parameters
@@ -49,6 +54,8 @@ def words_as_flown(show: Staged, progress: Progress | None = None) -> _Words:
     show : Staged
         As drawn, staged from a file.
     progress : callable, optional
+    edits : dict, optional
+        Is given the changes themselves, in the order of their words.
     """
     bad = too_close(flown_show(show).staged)
     before = baseline(show)
@@ -61,8 +68,10 @@ def words_as_flown(show: Staged, progress: Progress | None = None) -> _Words:
         if k >= MENDED:
             words[key] = ("mend the closer conflicts first, then check again",)
             continue
-        found = tuple(edit.words for edit in mends_as_flown(before, bad, conflict))
-        words[key] = found or (_NOTHING,)
+        found = tuple(mends_as_flown(before, bad, conflict))
+        words[key] = tuple(edit.words for edit in found) or (_NOTHING,)
+        if edits is not None:
+            edits[key] = found
     return words
 
 

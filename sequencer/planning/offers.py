@@ -13,11 +13,12 @@ from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends, causes
 from sequencer.planning.flown_dance_mends import MendSearch, causes_as_flown
-from sequencer.planning.flown_mends import words_as_flown
+from sequencer.planning.flown_mends import Pair, words_as_flown
 from sequencer.planning.flown_trials import FlownTrials
 from sequencer.planning.length_edits import ways_by_itself
+from sequencer.planning.space_edits import SpaceEdit
 from sequencer.planning.space_mends import words_for
-from sequencer.planning.trials import FaultTrials
+from sequencer.planning.trials import DanceEdit, FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
 from sequencer.units import BarLengths, at_aloud
@@ -58,8 +59,22 @@ def checked_with_mends(
     return reported(show, outcome, danced)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OfferedMend:
+    """A mend that was tried and works, as words and as what it changes."""
+
+    finding: Finding
+    words: str  # one of the finding's remedies
+    steps: tuple[DanceEdit | SpaceEdit, ...]  # one after the other
+
+
 def with_mends(
-    show: Staged, outcome: Outcome, *, flown: bool = False, progress: Progress | None = None
+    show: Staged,
+    outcome: Outcome,
+    *,
+    flown: bool = False,
+    offered: list[OfferedMend] | None = None,
+    progress: Progress | None = None,
 ) -> Outcome:
     """The outcome, with mends in every finding that has any, best first.
 
@@ -70,17 +85,28 @@ def with_mends(
         Outcome of the checks.
     flown : bool
         Whether its distances are those of the show as flown: then mends of these are tried on it as flown.
+    offered : list, optional
+        Is given the mends themselves, except, of a show as drawn, those of distances.
     progress : callable, optional
     """
-    close = {}
+    close: dict[Pair, tuple[str, ...]] = {}
+    edits: dict[Pair, tuple[SpaceEdit, ...]] = {}
     if any(isinstance(each.subject, Conflict) for each in outcome.mendable):
-        close = words_as_flown(show, progress) if flown else words_for(show)
+        close = words_as_flown(show, progress, edits) if flown else words_for(show)
     words: dict[Finding, tuple[str, ...]] = {}
     for each in outcome.mendable:
         if isinstance(each.subject, Conflict):
-            words[each.finding] = close.get((each.finding.who, each.finding.position), ())
+            pair = each.finding.who, each.finding.position
+            words[each.finding] = close.get(pair, ())
+            if offered is not None:
+                offered += [
+                    OfferedMend(finding=each.finding, words=edit.words, steps=(edit,))
+                    for edit in edits.get(pair, ())
+                ]
     if show.read is not None and show.heard is not None:
-        words |= dance_words(show, outcome.findings, flown=flown, progress=progress)
+        words |= dance_words(
+            show, outcome.findings, flown=flown, offered=offered, progress=progress
+        )
     return replace(
         outcome,
         findings=tuple(
@@ -103,6 +129,7 @@ def dance_words(
     findings: Sequence[Finding],
     *,
     flown: bool = False,
+    offered: list[OfferedMend] | None = None,
     progress: Progress | None = None,
 ) -> dict[Finding, tuple[str, ...]]:
     """Mends of the faults of the dance, of walks and of burns, in words, by finding.
@@ -114,6 +141,8 @@ def dance_words(
     findings : sequence of Finding
     flown : bool
         Whether they are of the show as flown: then every mend is tried on it as flown.
+    offered : list, optional
+        Is given the mends themselves.
     progress : callable, optional
     """
     flights = causes_as_flown(show, findings) if flown else []
@@ -144,6 +173,12 @@ def dance_words(
                 *nothing_found(show, cause, answer), *_by_itself(tells.get(id(cause)))
             )  # fmt: skip
             known += [_Known(cause=cause, mend=mend) for mend in answer.mends[:1]]
+            if offered is not None:
+                offered += [
+                    OfferedMend(finding=of, words=mend.words, steps=mend.steps)
+                    for of in ((tells[id(cause)],) if of_flight else cause.faults)
+                    for mend in answer.mends
+                ]
         if of_flight:
             finding = tells[id(cause)]
             if before is None or finding not in words:  # else a place that is told clears it

@@ -9,18 +9,26 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 
-from sequencer.checks.check import Check
+from sequencer.checks.dance.as_flown import CHECK as FLIGHTS
 from sequencer.checks.outcome import Outcome
-from sequencer.checks.registry import checks
-from sequencer.checks.suite import by_urgency
+from sequencer.checks.suite import (
+    AS_FLOWN,
+    by_urgency,
+    examined,
+    flights_outcome,
+    outcome_as_flown,
+    reported,
+)
 from sequencer.findings import Finding, Report
-from sequencer.planning.offers import checked_with_mends, with_mends
+from sequencer.planning.offers import OfferedMend, checked_with_mends, with_mends
 from sequencer.planning.restaging import restaged
-from sequencer.progress import stop_if_unwanted, stoppable
+from sequencer.progress import Progress, stop_if_unwanted, stoppable, within
 from sequencer.show.editing import Change, Insertion
+from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import Staged
 
 MENDS = "mends"  # the name of the last step
+_FLIGHT, _FLOWN = 0.5, 0.8  # of the progress: the show is flown, and all checks of that are done
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,7 +37,10 @@ class Answer:
 
     check: str  # its name, or `MENDS`
     outcome: Outcome  # of this check alone; from `MENDS`, only findings that have mends now
-    left: tuple[str, ...]  # names of the checks that have not answered yet
+    left: tuple[str, ...]  # names of the checks that have not given their last answer yet
+    flown: bool = False  # whether it is about the motion as flown
+    report: Report | None = None  # from `MENDS`: the whole report
+    offered: tuple[OfferedMend, ...] = ()  # from `MENDS`: what mends change
 
 
 class OpenShow:
@@ -90,16 +101,34 @@ class OpenShow:
                 raise
             return self._show
 
-    def answers(self, *, mends: bool = True) -> Iterator[Answer]:
-        """What the checks say about the show as it is now, as it becomes known.
-
-        First comes what is known already, then what can stop a show, quick checks before slow ones, and last the
-        mends that were tried and work.
+    def take(self, show: Staged) -> None:
+        """Another staging of the show, as after a change of its file; answers about the show before stop.
 
         Parameters
         ----------
+        show : Staged
+        """
+        with self._lock:
+            self._revision += 1
+            self._show = show
+
+    def answers(
+        self, *, flown: bool = True, mends: bool = True, progress: Progress | None = None
+    ) -> Iterator[Answer]:
+        """What the checks say about the show as it is now, as it becomes known.
+
+        First comes what is known already, then what can stop a show, quick checks before slow ones. Then the show is flown,
+        and what is about the motion itself answers once more; last come the mends that were tried and work.
+
+        Parameters
+        ----------
+        flown : bool
+            Whether passive props are checked as they can be flown. Checks of the motion itself answer about it as drawn
+            first, and stay among those that are left.
         mends : bool
-            Whether to seek mends.
+            Whether to seek mends; without them there is no whole report either.
+        progress : callable, optional
+            Of what takes long: the flight, and the mends.
 
         Yields
         ------
@@ -115,21 +144,39 @@ class OpenShow:
         with self._lock:
             show, revision = self._show, self._revision
         order = by_urgency(show)
-        last = (MENDS,) if mends else ()
-        outcomes: dict[Check, Outcome] = {}
+        again = tuple(check for check in order if check.name in AS_FLOWN) if flown else ()
+        flights = (*(check.name for check in again), FLIGHTS.name) if flown else ()
+        last = (*flights, MENDS) if mends else flights
         for k, check in enumerate(order):
             with self._while_at(revision):
-                outcomes[check] = check.outcome(show)
-            left = tuple(other.name for other in order[k + 1 :])
-            yield Answer(check=check.name, outcome=outcomes[check], left=left + last)
-        if mends:
-            whole = sum((outcomes[check] for check in checks() if check in outcomes), Outcome())
+                outcome = check.outcome(show)
+            first = tuple(other.name for other in order[k + 1 :] if other not in again)
+            yield Answer(check=check.name, outcome=outcome, left=first + last)
+        if flown:
             with self._while_at(revision):
-                mended = _with_new_mends(whole, with_mends(show, whole))
-            yield Answer(check=MENDS, outcome=Outcome(findings=mended), left=())
+                flown_show(show, _stopping(within(progress, 0.0, _FLIGHT)))
+        for k, check in enumerate(again):
+            with self._while_at(revision):
+                outcome = outcome_as_flown(check, show)
+            yield Answer(check=check.name, outcome=outcome, left=last[k + 1 :], flown=True)
+        if flown:
+            with self._while_at(revision):
+                outcome = flights_outcome(show, _stopping(within(progress, _FLIGHT, _FLOWN)))
+            yield Answer(check=FLIGHTS.name, outcome=outcome, left=last[len(flights) :], flown=True)
+        if mends:
+            with self._while_at(revision):
+                answer = _mended(
+                    show, flown=flown, progress=_stopping(within(progress, _FLOWN, 1.0))
+                )
+            yield answer
 
-    def report(self) -> Report:
+    def report(self, *, flown: bool = True) -> Report:
         """The whole report on the show as it is now, with mends.
+
+        Parameters
+        ----------
+        flown : bool
+            As for `answers`.
 
         Raises
         ------
@@ -141,7 +188,7 @@ class OpenShow:
         with self._lock:
             show, revision = self._show, self._revision
         with self._while_at(revision):
-            return checked_with_mends(show)
+            return checked_with_mends(show, flown=flown)
 
     @contextmanager
     def _while_at(self, revision: int) -> Iterator[None]:
@@ -152,7 +199,29 @@ class OpenShow:
             stop_if_unwanted()
 
 
+def _mended(show: Staged, *, flown: bool, progress: Progress | None) -> Answer:
+    """What mends there are, and the whole report."""
+    before, _ = examined(show, flown=flown)
+    offered: list[OfferedMend] = []
+    after = with_mends(show, before, flown=flown, offered=offered, progress=progress)
+    return Answer(
+        check=MENDS, outcome=Outcome(findings=_with_new_mends(before, after)), left=(), flown=flown,
+        report=reported(show, after), offered=tuple(offered),
+    )  # fmt: skip
+
+
 def _with_new_mends(before: Outcome, after: Outcome) -> tuple[Finding, ...]:
     """Findings that have mends which they did not have before."""
     pairs = zip(before.findings, after.findings, strict=True)
     return tuple(new for old, new in pairs if new != old)
+
+
+def _stopping(progress: Progress | None) -> Progress:
+    """The progress, told where unwanted work stops."""
+
+    def told(subject: str, share: float) -> None:
+        stop_if_unwanted()
+        if progress is not None:
+            progress(subject, share)
+
+    return told
