@@ -10,6 +10,7 @@ from sequencer.cli.draft import draft
 from sequencer.cli.draw import draw
 from sequencer.cli.listen import listen
 from sequencer.cli.new import new
+from sequencer.cli.open import open_
 from sequencer.cli.patterns import patterns
 from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
@@ -77,5 +78,5 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, draft, check, draw, sheet, rehearse, patterns, trace):
+for verb in (listen, new, open_, draft, check, draw, sheet, rehearse, patterns, trace):
     main.add_command(verb)

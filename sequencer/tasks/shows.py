@@ -8,6 +8,7 @@ from pathlib import Path, PurePath
 from typing import TYPE_CHECKING, TypeAlias
 
 from sequencer import kept
+from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.findings import Report
@@ -251,23 +252,54 @@ def _refuse_another_cut(read: "ReadShow", song: "Song") -> None:
 
 
 def song_of(
-    read: "ReadShow", *, without_track: bool = False, progress: Progress | None = None
+    read: "ReadShow",
+    *,
+    known: "Song | None" = None,
+    without_track: bool = False,
+    progress: Progress | None = None,
 ) -> "Song":
     """The analysed track of a show that has been read.
+
+    Parameters
+    ----------
+    read : ReadShow
+    known : Song, optional
+        Heard before; taken if it is the show's.
+    without_track : bool
+        If the track is missing, use the cached analysis with the hash that the show names.
+    progress : callable, optional
 
     Raises
     ------
     InputError
         If the track is not there, cannot be used, or is not the cut that the show was made for.
     """
-    song = _analysed(read, without_track=without_track, progress=progress)
+    if known is not None and _is_its_song(read, known, without_track=without_track):
+        song = known
+    else:
+        song = _analysed(read, without_track=without_track, progress=progress)
     _refuse_another_cut(read, song)
     return song
 
 
+def _is_its_song(read: "ReadShow", song: "Song", *, without_track: bool) -> bool:
+    track = track_of(read)
+    try:
+        return song.track == track.name and song.sha256 == sha256_of_file(track)
+    except FileNotFoundError:
+        return without_track and song.sha256 == read.show.track.sha256
+    except OSError:
+        return False
+
+
+def track_of(read: "ReadShow") -> Path:
+    """Where the track of a show lies."""
+    return Path(read.document.file).parent / read.show.track.file
+
+
 def _analysed(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> "Song":
     """The analysed track of a show, whichever cut it is."""
-    track = Path(read.document.file).parent / read.show.track.file
+    track = track_of(read)
     if track.exists():
         return hear_song(track, progress=progress)
     if without_track and (known := _cached_song(read.show.track.sha256, track)) is not None:

@@ -91,7 +91,7 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
             [name, _rounded(section.start), _rounded(section.end)]
             for section, name in zip(song.sections, song.section_names(), strict=True)
         ],
-        "place": _place(staged),
+        "place": place_document(staged),
         "crew": [
             {
                 "name": post.name,
@@ -119,7 +119,7 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
         "stations": [],
         "burn": None if burn is None else {"seconds": burn.time, "measured": burn.measured},
         "findings": [finding_document(finding) for finding in report.findings],
-        "entries": _entries(report),
+        "entries": entries_document(report),
         "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
         "apart": _apart(report, order),
         "not_checked": list(report.not_checked),
@@ -281,7 +281,7 @@ def _when(finding: Finding, bars: BarLengths) -> str | None:
     return None if finding.position is None else aloud(finding.position, bars)
 
 
-def _entries(report: Report) -> list[Document]:
+def entries_document(report: Report) -> list[Document]:
     """Findings as a list tells them: those of one cause once, where the first of them stands."""
     place = {id(finding): k for k, finding in enumerate(report.findings)}
     out = []
@@ -390,7 +390,8 @@ def _accents(staged: Staged, block: Block) -> list[str]:
     ]
 
 
-def _place(staged: Staged) -> Document:
+def place_document(staged: Staged) -> Document:
+    """The ground: stage, audience, scenery, exits, what stands there, and lines marked on it."""
     venue, stage = staged.show.venue, staged.venue.stage
     return {
         "outline": [] if stage is None else _corners(stage.outline),

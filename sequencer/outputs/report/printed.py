@@ -29,7 +29,13 @@ _NAMED = 12  # further notes for which who and when are given
 
 def report_json(report: Report) -> str:
     """The report as one JSON object, ending in a line end."""
-    content = {
+    content = report_values(report)
+    return json.dumps(content, ensure_ascii=False, indent=2, allow_nan=False) + "\n"
+
+
+def report_values(report: Report) -> dict[str, object]:
+    """The report as JSON values."""
+    content: dict[str, object] = {
         "show": report.show,
         "ok": report.ok,
         "findings": [asdict(finding) for finding in report.findings],
@@ -40,7 +46,7 @@ def report_json(report: Report) -> str:
     }
     if report.part:
         content["part"] = report.part
-    return json.dumps(_finite(content), ensure_ascii=False, indent=2, allow_nan=False) + "\n"
+    return {key: finite(value) for key, value in content.items()}
 
 
 def report_table(report: Report, *, width: int = 100) -> str:
@@ -200,12 +206,12 @@ def _wrapped(sentences: Iterable[str], width: int) -> list[str]:
     ]
 
 
-def _finite(content: object) -> object:
+def finite(content: object) -> object:
     """JSON has no infinity: an unbounded distance or error becomes null."""
     if isinstance(content, float):
         return content if math.isfinite(content) else None
     if isinstance(content, dict):
-        return {key: _finite(value) for key, value in content.items()}
+        return {key: finite(value) for key, value in content.items()}
     if isinstance(content, list | tuple):
-        return [_finite(value) for value in content]
+        return [finite(value) for value in content]
     return content

@@ -1,0 +1,25 @@
+"""`sequencer open`: the planning page of a show, in the browser."""
+
+from pathlib import Path
+
+import click
+
+
+@click.command(name="open", epilog="Example: sequencer open shows/lantern_round.yaml")
+@click.argument("show", type=click.Path(path_type=Path))
+@click.option("--port", type=click.IntRange(1, 65535), metavar="N",
+              help="The port of the page on this machine (default: any that is free).")  # fmt: skip
+@click.option("--no-browser", is_flag=True, help="Only print the page's address.")
+def open_(show: Path, port: int | None, no_browser: bool) -> None:
+    """Open SHOW in the browser, to plan it there.
+
+    The page is served by this machine to itself alone; nothing leaves it. What you do is kept in a journal beside SHOW at
+    once, and SHOW itself is written when you save. It may be edited in an editor meanwhile. The command ends when the last
+    page is closed, or with Ctrl-C; what was not saved then is there again the next time.
+    """
+    from sequencer.desk.serving import serve_show
+
+    try:
+        serve_show(show, port=port or 0, browser=not no_browser, opened=click.echo)
+    except KeyboardInterrupt:
+        raise KeyboardInterrupt("ended; what was not saved is in the journal") from None

@@ -1,0 +1,187 @@
+"""A show file on disk, to the byte: read, written, and held by one server only."""
+
+import json
+import os
+import time
+from contextlib import suppress
+from dataclasses import dataclass
+from hashlib import sha256
+from pathlib import Path
+from typing import IO
+
+from sequencer.errors import InputError, Place
+from sequencer.files import replacing, telling
+
+LARGEST = 4_000_000  # bytes of a show file
+_MARK = b"\xef\xbb\xbf"
+
+
+@dataclass(frozen=True, slots=True)
+class DiskText:
+    """What a file says."""
+
+    text: str  # with its own line ends
+    marked: bool = False  # it begins with a byte order mark
+
+
+def disk_text(path: Path) -> DiskText:
+    """The text of a show file with its own line ends.
+
+    Raises
+    ------
+    InputError
+        If it does not exist, cannot be read, is no UTF-8 text, or is larger than any show.
+    """
+    place = Place(str(path))
+    if path.is_dir():
+        raise InputError("not-a-file", place, "this is a folder", "give the path of a show file")
+    try:
+        if path.stat().st_size > LARGEST:
+            raise InputError(
+                "too-large", place, f"this file is larger than {LARGEST // 1_000_000} MB",
+                "give the path of a show file",
+            )  # fmt: skip
+        content = path.read_bytes()
+    except FileNotFoundError as error:
+        raise InputError(
+            "no-file", place, "file not found", "check the path, or start one with `sequencer new`"
+        ) from error
+    except OSError as error:
+        raise InputError(
+            "cannot-read", place, f"this file cannot be read ({error.strerror})", "check the path"
+        ) from error
+    marked = content.startswith(_MARK)
+    try:
+        return DiskText(content[len(_MARK) if marked else 0 :].decode("utf-8"), marked)
+    except UnicodeDecodeError as error:
+        line = content[: error.start].count(b"\n") + 1
+        raise InputError(
+            "not-text", Place(str(path), line), "this is not UTF-8 text", "save it as UTF-8"
+        ) from error
+
+
+def write_disk_text(path: Path, said: DiskText) -> None:
+    """Write a show file, atomically; it is on disk once this returns.
+
+    Raises
+    ------
+    InputError
+        If it cannot be written; the file then stays as it is.
+    """
+    content = (_MARK if said.marked else b"") + said.text.encode("utf-8")
+    with replacing(path) as scratch, telling(path), scratch.open("wb") as out:
+        out.write(content)
+        out.flush()
+        os.fsync(out.fileno())
+
+
+def can_write_beside(path: Path) -> bool:
+    """Whether a file can be put beside another one."""
+    trial = path.with_name(f".{path.name}.trial-{os.getpid()}")
+    try:
+        trial.touch()
+        trial.unlink()
+    except OSError:
+        return False
+    return True
+
+
+def cache_place(path: Path, kind: str) -> Path:
+    """A file of the user's cache that belongs to a show file, where nothing can be put beside that.
+
+    Raises
+    ------
+    InputError
+        If there is no room for it either.
+    """
+    from platformdirs import user_cache_path
+
+    folder = user_cache_path("sequencer") / "open"
+    with telling(folder):
+        folder.mkdir(parents=True, exist_ok=True)
+    return folder / f"{sha256(os.fsencode(path)).hexdigest()[:24]}.{kind}"
+
+
+class Hold:
+    """A show file held by this process: a second server on it is refused.
+
+    The system lets go of it when the process ends, however that ends, so that no hold is ever left over.
+
+    Parameters
+    ----------
+    place : Path
+        The lock file.
+    path : Path
+        The show file, for messages.
+
+    Raises
+    ------
+    InputError
+        If another process holds it.
+    """
+
+    def __init__(self, place: Path, path: Path) -> None:
+        self._place = place
+        self._file = self._taken(path)
+        said = {"process": os.getpid(), "since": time.strftime("%H:%M")}
+        with telling(place):
+            self._file.truncate(0)
+            self._file.write(json.dumps(said).encode())
+            self._file.flush()
+
+    def _taken(self, path: Path) -> IO[bytes]:
+        while True:
+            with telling(self._place):
+                file = self._place.open("a+b")
+            if not _locked(file):
+                file.seek(0)
+                told = _told(file.read())
+                file.close()
+                raise InputError(
+                    "open-already", Place(str(path)), f"this show is open already{told}",
+                    "go on in that page, or end that one with Ctrl-C first",
+                )  # fmt: skip
+            if _is_at(file, self._place):
+                return file
+            file.close()  # whoever held it has just taken the file away
+
+    def __repr__(self) -> str:
+        return f"<Hold of {self._place.name}>"
+
+    def let_go(self) -> None:
+        """Let another process have it."""
+        with suppress(OSError):
+            self._place.unlink()
+        self._file.close()
+
+
+def _told(content: bytes) -> str:
+    with suppress(ValueError, KeyError, TypeError):
+        said = json.loads(content)
+        return f", in process {int(said['process'])} since {said['since']}"
+    return ""
+
+
+def _is_at(file: IO[bytes], place: Path) -> bool:
+    """Whether an open file is the one that stands at a place."""
+    try:
+        return os.path.samestat(os.fstat(file.fileno()), place.stat())
+    except FileNotFoundError:
+        return False
+
+
+def _locked(file: IO[bytes]) -> bool:
+    """Whether this process holds the file now."""
+    try:
+        if os.name == "nt":
+            import msvcrt
+
+            file.seek(1_000_000)  # beyond what is written, so that others can read it
+            msvcrt.locking(file.fileno(), msvcrt.LK_NBLCK, 1)  # type: ignore[attr-defined, unused-ignore]
+        else:
+            import fcntl
+
+            fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+    except OSError:
+        return False
+    return True

@@ -1,0 +1,55 @@
+"""Values as a page reads them: errors with their parts, and JSON without what is no number."""
+
+import json
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+from sequencer.errors import InputError, InputErrors
+
+
+def json_bytes(values: Any) -> bytes:
+    """JSON, in UTF-8."""
+    text = json.dumps(values, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
+    return text.encode("utf-8", "backslashreplace")
+
+
+def error_values(error: InputError, path: str = "") -> dict[str, Any]:
+    """An error with its parts; the file is told by its name alone.
+
+    Parameters
+    ----------
+    error : InputError
+    path : str
+        The show file, whose folder is left out of the message.
+    """
+    first = error.errors[0] if isinstance(error, InputErrors) else error
+    message = str(error)
+    if path:
+        message = message.replace(str(path), Path(path).name)
+    return {
+        "code": first.code,
+        "message": message,
+        "what": first.what,
+        "why": first.why,
+        "mend": first.mend,
+        "line": first.place.line,
+        "column": first.place.column,
+    }
+
+
+def all_errors(error: InputError, path: str = "") -> list[dict[str, Any]]:
+    """Each of several errors."""
+    several = error.errors if isinstance(error, InputErrors) else (error,)
+    return [error_values(each, path) for each in several]
+
+
+def with_ids(findings: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:
+    """Findings with a name each, which stays the same from one check to the next while they do."""
+    seen: dict[str, int] = {}
+    out = []
+    for said in findings:
+        name = f"{said['code']} {' '.join(said['who'])} {said['position'] or ''}".strip()
+        seen[name] = seen.get(name, 0) + 1
+        out.append({"id": name if seen[name] == 1 else f"{name} #{seen[name]}", **said})
+    return out

@@ -1,0 +1,151 @@
+"""`sequencer open`: the server of one show on this machine, from its start to the last page that is closed."""
+
+import asyncio
+import secrets
+import socket
+import webbrowser
+from collections.abc import Callable
+from contextlib import suppress
+from pathlib import Path
+
+import uvicorn
+from watchfiles import awatch
+
+from sequencer.desk.opened_file import OpenedFile
+from sequencer.desk.page_guard import PageGuard
+from sequencer.desk.page_routes import page_app
+from sequencer.desk.show_server import ShowServer
+from sequencer.errors import InputError, Place
+
+_HERE = "127.0.0.1"
+_GRACE = 20.0  # [s] after the last page has gone: it may only have been loaded again
+_TICK = 0.5  # [s]
+_LOOK_AGAIN = 2.0  # [s] between two looks at the file, where the system tells no changes
+
+
+def serve_show(
+    path: Path,
+    *,
+    port: int = 0,
+    browser: bool = True,
+    opened: Callable[[str], None] = lambda _address: None,
+) -> None:
+    """Serve a show until its last page is closed.
+
+    Parameters
+    ----------
+    path : Path
+        The show file.
+    port : int
+        On this machine; 0 is any that is free.
+    browser : bool
+        Whether the page is opened in the browser.
+    opened : callable
+        Is given the page's address once it can be asked for.
+
+    Raises
+    ------
+    InputError
+        If the show cannot be opened, or the port is taken.
+    KeyboardInterrupt
+        On Ctrl-C.
+    """
+    listening = _listening(port)
+    try:
+        file = OpenedFile(path)
+    except BaseException:
+        listening.close()
+        raise
+    asyncio.run(_served(file, listening, browser=browser, opened=opened))
+
+
+def _listening(port: int) -> socket.socket:
+    listening = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+    try:
+        listening.bind((_HERE, port))
+    except OSError as error:
+        listening.close()
+        raise InputError(
+            "port-taken", Place("--port"), f"port {port} cannot be used ({error.strerror})",
+            "leave --port out, and a free one is taken",
+        ) from error  # fmt: skip
+    return listening
+
+
+async def _served(
+    file: OpenedFile, listening: socket.socket, *, browser: bool, opened: Callable[[str], None]
+) -> None:
+    port = listening.getsockname()[1]
+    secret = secrets.token_urlsafe(32)
+    address = f"http://{_HERE}:{port}/#{secret}"
+    server = ShowServer(file)
+    app = PageGuard(page_app(server), hosts=(f"{_HERE}:{port}",), secret=secret)
+    config = uvicorn.Config(
+        app, lifespan="off", log_level="error", access_log=False, ws="none", server_header=False,
+        proxy_headers=False, timeout_graceful_shutdown=3,
+    )  # fmt: skip
+    http = uvicorn.Server(config)
+    around = [
+        asyncio.create_task(_watch(server)),
+        asyncio.create_task(_until_left(server, http)),
+        asyncio.create_task(_open(http, address, browser=browser, opened=opened)),
+    ]
+    try:
+        await http.serve(sockets=[listening])
+    finally:
+        for task in around:
+            task.cancel()
+        await asyncio.gather(*around, return_exceptions=True)
+        server.end("the server has ended")
+        listening.close()
+
+
+async def _open(
+    http: uvicorn.Server, address: str, *, browser: bool, opened: Callable[[str], None]
+) -> None:
+    while not http.started:
+        await asyncio.sleep(0.01)
+    opened(address)
+    if browser:
+        await asyncio.to_thread(webbrowser.open, address)
+
+
+async def _until_left(server: ShowServer, http: uvicorn.Server) -> None:
+    """End the server once every page has gone; end the streams of pages once the server ends."""
+    while not http.should_exit:
+        await asyncio.sleep(_TICK)
+        if server.events.met and server.events.alone > _GRACE:
+            http.should_exit = True
+    server.events.end("the server ends")
+
+
+async def _watch(server: ShowServer) -> None:
+    """Look at the file whenever something in its folder changes, and now and then where the system does not tell."""
+    path = server.opened.path
+    looking = asyncio.create_task(_look_again(server))
+    try:
+        with suppress(OSError, RuntimeError):  # a folder that cannot be watched is looked at
+            async for changes in awatch(path.parent, recursive=False, step=50, rust_timeout=1000):
+                if any(Path(name).name == path.name for _, name in changes):
+                    await server.look()
+        await looking
+    finally:
+        looking.cancel()
+
+
+async def _look_again(server: ShowServer) -> None:
+    known = _mark(server.opened.path)
+    while True:
+        await asyncio.sleep(_LOOK_AGAIN)
+        now = await asyncio.to_thread(_mark, server.opened.path)
+        if now != known:
+            known = now
+            await server.look()
+
+
+def _mark(path: Path) -> tuple[int, int] | None:
+    try:
+        said = path.stat()
+    except OSError:
+        return None
+    return said.st_mtime_ns, said.st_size

@@ -1,0 +1,220 @@
+"""An open show between its file, its checks and its pages: one change at a time, told to all."""
+
+import asyncio
+from collections.abc import AsyncGenerator, Callable, Mapping
+from typing import Any
+
+from sequencer.desk.line_merge import changed_lines
+from sequencer.desk.opened_file import OpenedFile
+from sequencer.desk.page_events import PageEvents
+from sequencer.desk.page_values import all_errors, error_values
+from sequencer.desk.worker_link import AnswerError, WorkerLink
+from sequencer.errors import InputError, Place
+
+_LOOK = 60.0  # [s] for which a page waits for a staging
+
+
+class ShowServer:
+    """What a page can ask of an open show.
+
+    Parameters
+    ----------
+    opened : OpenedFile
+    """
+
+    def __init__(self, opened: OpenedFile) -> None:
+        self.opened = opened
+        self.events = PageEvents()
+        self._changing = asyncio.Lock()
+        self.link = WorkerLink(opened.path, self.events.tell)
+        self._hand_over()
+
+    def __repr__(self) -> str:
+        return f"<ShowServer of {self.opened!r}, {self.events!r}>"
+
+    # --- what the show says ---
+
+    def state(self) -> dict[str, Any]:
+        """The show as it is now, with its text."""
+        return {
+            **self.summary(), "text": self.opened.text, "values": self.opened.read.values
+        }  # fmt: skip
+
+    def summary(self) -> dict[str, Any]:
+        """The same without its text."""
+        opened = self.opened
+        fault = opened.read.fault
+        outside = opened.outside
+        return {
+            "file": opened.path.name,
+            "folder": str(opened.path.parent),
+            "revision": opened.revision,
+            "readable": fault is None,
+            "faults": [] if fault is None else all_errors(fault, opened.path.name),
+            "saved": opened.saved,
+            "autosave": "file" if opened.autosave else "journal",
+            "undo": opened.edits.done[-1].words if opened.edits.done else None,
+            "redo": opened.edits.undone[-1].words if opened.edits.undone else None,
+            "kept": {"where": opened.kept_where, "message": opened.trouble},
+            "outside": None
+            if outside is None
+            else {"text": outside.text, "message": "the file was changed outside, where it was changed here too"},
+            "recovered": opened.recovered,
+        }  # fmt: skip
+
+    def history(self) -> dict[str, Any]:
+        """All steps, and how many of them are done."""
+        edits = self.opened.edits
+        steps = [*edits.done, *reversed(edits.undone)]
+        return {
+            "at": len(edits.done),
+            "steps": [{"words": step.words, "time": step.time} for step in steps],
+        }
+
+    def stream(self) -> AsyncGenerator[bytes, None]:
+        """A page's stream of events, with how things are first."""
+        checks = self.link.checks
+        first: list[tuple[str, Mapping[str, Any]]] = [("show", {**self.summary(), "words": ""})]
+        if checks.staged is not None:
+            first.append(("staged", {"revision": checks.revision, "error": checks.error}))
+        return self.events.stream(*first, ("checks", self.link.checks_values()))
+
+    # --- what is done ---
+
+    async def do(
+        self, operation: Mapping[str, Any], revision: int, *, anyway: bool = False
+    ) -> dict[str, Any]:
+        """Do an operation.
+
+        Parameters
+        ----------
+        operation : mapping
+        revision : int
+            Of the text that the page showed.
+        anyway : bool
+            Do it even if the show can then not be staged.
+
+        Raises
+        ------
+        InputError
+            If it is refused.
+        AnswerError
+            If the show could not be staged with it.
+        """
+        async with self._changing:
+            text, words = await asyncio.to_thread(self.opened.planned, operation, revision)
+            if not anyway and self.link.checks.staged and self.opened.read.readable:
+                await self._try(text)
+            return await self._changed(words, self.opened.take, text, words)
+
+    async def preview(self, operation: Mapping[str, Any], revision: int) -> dict[str, Any]:
+        """The lines that an operation would change."""
+        text, words = await asyncio.to_thread(self.opened.planned, operation, revision)
+        return {
+            "revision": self.opened.revision, "words": words,
+            "lines": changed_lines(self.opened.text, text),
+        }  # fmt: skip
+
+    async def turn(self, way: str, revision: int | None) -> dict[str, Any]:
+        """Undo or redo, if the page has seen the show as it is."""
+        async with self._changing:
+            if revision is not None and revision != self.opened.revision:
+                raise InputError(
+                    "conflict", Place(self.opened.path.name), "the show has been changed meanwhile",
+                    "look at it as it is now, and do it again",
+                )  # fmt: skip
+            return await self._changed(way, self.opened.undo if way == "undo" else self.opened.redo)
+
+    async def save(self) -> dict[str, Any]:
+        """Write the file."""
+        async with self._changing:
+            return await self._changed("save", self.opened.save)
+
+    async def save_at_once(self, *, wanted: bool) -> dict[str, Any]:
+        """Whether the file is written with every step."""
+        async with self._changing:
+            self.opened.autosave = wanted
+            if wanted and self.opened.outside is None and not self.opened.saved:
+                return await self._changed("save", self.opened.save)
+            return await self._changed("save", lambda: None)
+
+    async def settle(self, take: str, text: str) -> dict[str, Any]:
+        """Say which text holds, where the file was changed outside and here."""
+        async with self._changing:
+            return await self._changed("changed outside", self.opened.settle, take, text)
+
+    async def look(self) -> None:
+        """Look at the file, which something has changed."""
+        async with self._changing:
+            before = self.opened.revision, self.opened.saved, self.opened.outside
+            words = await asyncio.to_thread(self.opened.look)
+            if (self.opened.revision, self.opened.saved, self.opened.outside) == before:
+                return
+            if self.opened.revision != before[0]:
+                self._hand_over()
+            self.events.tell("show", {**self.summary(), "words": "changed outside"})
+            if words:
+                kind = "outside" if self.opened.outside is not None else "notice"
+                self.events.tell(kind, {"message": words, "severity": "note"})
+
+    async def staged(self) -> None:
+        """Wait until the show as it is now is staged.
+
+        Raises
+        ------
+        AnswerError
+            If it cannot be, or that takes too long.
+        """
+        fault = self.opened.read.fault
+        if fault is not None:
+            raise AnswerError(error_values(fault, self.opened.path.name))
+        try:
+            checks = await self.link.until_staged(self.opened.revision, _LOOK)
+        except TimeoutError:
+            raise AnswerError(_TOO_LONG) from None
+        if not checks.staged and checks.error is not None:
+            raise AnswerError(checks.error)
+
+    def end(self, message: str) -> None:
+        """Tell the pages, and end the checks and the hold of the file."""
+        self.events.end(message)
+        self.link.end()
+        self.opened.close()
+
+    async def _try(self, text: str) -> None:
+        error = await self.link.trial(text)
+        if error is not None:
+            raise AnswerError({**error, "anyway": True})
+
+    async def _changed(
+        self, words: str, change: Callable[..., None], *given: object
+    ) -> dict[str, Any]:
+        before = self.opened.revision
+        trouble = self.opened.trouble
+        try:
+            await asyncio.to_thread(change, *given)
+        finally:
+            self.opened.recovered = (
+                None if self.opened.revision != before else self.opened.recovered
+            )
+            if self.opened.revision != before:
+                self._hand_over()
+            self.events.tell("show", {**self.summary(), "words": words})
+        if self.opened.trouble and self.opened.trouble != trouble:
+            self.events.tell("notice", {"message": self.opened.trouble, "severity": "warn"})
+        return self.state()
+
+    def _hand_over(self) -> None:
+        """Give the newest text to the checks."""
+        if self.opened.read.readable:
+            self.link.text(self.opened.revision, self.opened.text)
+        else:
+            self.link.unreadable(self.opened.revision)
+        self.events.tell("checks", self.link.checks_values())
+
+
+_TOO_LONG = {
+    "code": "staging", "message": "the show is still being put on its song; ask again",
+    "what": "the show is still being put on its song", "why": "", "mend": "ask again",
+    "line": None, "column": None,
+}  # fmt: skip

@@ -1,0 +1,286 @@
+"""A staged show as a page draws it: JSON values of sections, blocks, walks and places, each with its path in the show file.
+
+Beats, seconds of the track and metres; facings in degrees, as people write them.
+"""
+
+import math
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+import numpy as np
+
+from sequencer.checks.distances.rule_distances import required_distances
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.outputs.rehearsal.page_data import place_document, tempo_document
+from sequencer.outputs.words.block_words import block_words
+from sequencer.show.model import Step
+from sequencer.staging.moments import Moments
+from sequencer.staging.staged import Block, Path, Staged
+from sequencer.timing.position import TOUCH
+from sequencer.timing.song import Song
+
+_STEPS = 16  # straight pieces by which a walk is drawn
+_DIGITS = 6
+
+
+def song_view(song: Song) -> dict[str, Any]:
+    """What was heard in a song, with what the show file corrects."""
+    try:
+        count = tempo_document(song.tempo_map())
+    except ValueError:
+        count = {"times": [], "first": 0, "bars": [], "metre": song.metre}
+    return {
+        "track": song.track,
+        "duration": song.duration,
+        "tempo": song.tempo,
+        **count,
+        "downbeats": list(song.downbeats),
+        "bar_confidence": list(song.bar_confidence),
+        "sections": [
+            {"name": name, "label": one.label, "start": one.start, "end": one.end, "energy": one.energy}
+            for one, name in zip(song.sections, song.section_names(), strict=True)
+        ],
+        "energy": list(song.energy),
+        "loudness": {"step": 0.1, "db": list(song.loudness)},
+        "onsets": list(song.onsets),
+        "onset_strengths": list(song.onset_strengths),
+        "unsteady": [list(span) for span in song.unsteady],
+        "readings": [
+            {"tempo": one.tempo, "metre": one.metre, "share": one.share} for one in song.readings
+        ],
+        "confidence": dict(song.confidence),
+        "warnings": list(song.warnings),
+    }  # fmt: skip
+
+
+def show_view(staged: Staged) -> dict[str, Any]:
+    """A staged show as JSON values."""
+    entries = entry_of_blocks(staged)
+    dancers = {dancer.name: dancer for dancer in staged.dancers}
+    low, high = staged.span
+    return {
+        "title": staged.show.title,
+        "duration": staged.song.duration,
+        "span": [_rounded(low), _rounded(high)],
+        "tempo": tempo_document(staged.tempo),
+        "sections": list(_sections(staged)),
+        "cast": list(_cast(staged)),
+        "blocks": [
+            _block(staged, each, dancers[each.who], entries.get(id(each)))
+            for each in sorted(
+                (*staged.blocks, *staged.stops),
+                key=lambda one: (one.start, staged.show.names.index(one.who)),
+            )
+        ],
+        "accents": [
+            {
+                "who": each.who, "beat": _rounded(each.beat), "seconds": _second(staged, each.beat),
+                "position": staged.position(each.beat), "phrase": each.phrase, "note": each.note,
+                "path": list(each.path),
+            }
+            for each in staged.accents
+        ],
+        "standings": list(_standings(staged)),
+        "walks": list(_walks(staged)),
+        "formations": _formations(staged),
+        "place": place_document(staged),
+        "crew": [
+            {
+                "name": post.name, "duty": post.duty, "at": list(post.post),
+                "watches": list(post.watches), "path": ["crew", k],
+            }
+            for k, post in enumerate(staged.show.crew)
+        ],
+        "reach": {dancer.name: _rounded(dancer.reach) for dancer in staged.dancers},
+        "apart": _rounded(required_distances(staged).performers),
+    }  # fmt: skip
+
+
+def entry_of_blocks(staged: Staged) -> dict[int, int]:
+    """The entry of the timeline that each block comes from, by the block's id.
+
+    A phrase is danced step by step, one after the other; so every entry takes the first blocks of its steps that start no
+    earlier than it does.
+    """
+    if staged.read is None:
+        return {}
+    moments = Moments(staged.read, staged.song, staged.tempo)
+    own: dict[tuple[str, Path], list[Block]] = {}
+    for block in (*staged.blocks, *staged.stops):
+        own.setdefault((block.who, block.path), []).append(block)
+    for blocks in own.values():
+        blocks.sort(key=lambda each: each.start)
+    ends: dict[str, float] = {}
+    out: dict[int, int] = {}
+    for k, entry in enumerate(staged.show.timeline):
+        who = staged.show.names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
+        if entry.accent is not None:
+            continue
+        start = (
+            moments.beat(entry.start, ("timeline", k, "from"))
+            if entry.start is not None
+            else max((ends.get(name, 0.0) for name in who), default=0.0)
+        )
+        paths = list(_leaves(staged.show.phrases, entry, ("timeline", k)))
+        for place, name in enumerate(who):
+            at = start + place * (entry.canon or 0.0)
+            for path in paths:
+                here = own.get((name, path), ())
+                found = next((each for each in here if each.start >= at - TOUCH), None)
+                if found is not None:
+                    out.setdefault(id(found), k)
+                    at = found.end
+            ends[name] = max(ends.get(name, 0.0), at)
+    return out
+
+
+def _leaves(phrases: Mapping[str, Sequence[Step]], step: Step, path: Path) -> Iterator[Path]:
+    """Paths of the steps that are danced for an entry or step, in their order."""
+    if step.phrase is None:
+        yield path
+        return
+    for _ in range(step.repeat):
+        for k, inner in enumerate(phrases[step.phrase]):
+            if inner.accent is None:
+                yield from _leaves(phrases, inner, ("phrases", step.phrase, k))
+
+
+def _block(staged: Staged, block: Block, dancer: Dancer, entry: int | None) -> dict[str, Any]:
+    return {
+        "who": block.who,
+        "kind": block.stop or ("link" if block.link else "pattern"),
+        "start": _rounded(block.start),
+        "end": _rounded(block.end),
+        "start_s": _second(staged, block.start),
+        "end_s": _second(staged, block.end),
+        "position": staged.position(block.start),
+        "end_position": staged.position(block.end),
+        "title": block.title,
+        "words": block_words(block, dancer),
+        "phrase": block.phrase,
+        "note": block.note,
+        "mirrored": block.mirrored,
+        "path": list(block.path),
+        "entry": None if entry is None else ["timeline", entry],
+        "cycle": _rounded(block.cycle),
+        "shift": _rounded(block.shift),
+        "timing": block.timing,
+        "direction": block.direction,
+        "stopped": list(block.stopped),
+        "hands": {
+            side: {
+                "pattern": hand.pattern,
+                "parameters": _plain(hand.parameters),
+                "fitted": _plain(hand.fitted),
+            }
+            for side, hand in block.hands.items()
+        },
+    }
+
+
+def _sections(staged: Staged) -> Iterator[dict[str, Any]]:
+    song = staged.song
+    for one, name in zip(song.sections, song.section_names(), strict=True):
+        beats = [float(staged.tempo.beats_from_seconds(edge)) for edge in (one.start, one.end)]
+        yield {
+            "name": name, "label": one.label, "start": one.start, "end": one.end, "energy": one.energy,
+            "start_beat": _rounded(beats[0]), "end_beat": _rounded(beats[1]),
+        }  # fmt: skip
+
+
+def _cast(staged: Staged) -> Iterator[dict[str, Any]]:
+    for k, (record, dancer) in enumerate(zip(staged.show.cast, staged.dancers, strict=True)):
+        yield {
+            "name": record.name,
+            "path": ["cast", k],
+            "stature": _rounded(dancer.body.stature),
+            "prop": next((prop.kind for prop in dancer.props.values()), None),
+            "props": {
+                side: {"kind": prop.kind, "length": _rounded(prop.length)}
+                for side, prop in dancer.props.items()
+            },
+            "lit": [
+                {
+                    "start": _rounded(span.start), "end": _rounded(span.end),
+                    "start_s": _second(staged, span.start), "end_s": _second(staged, span.end),
+                    "path": list(span.path),
+                }
+                for span in staged.lit_of(record.name)
+            ],
+        }  # fmt: skip
+
+
+def _standings(staged: Staged) -> Iterator[dict[str, Any]]:
+    for one in staged.standings:
+        yield {
+            "formation": one.formation,
+            "walk": _rounded(one.walk),
+            "start": _rounded(one.start),
+            "end": _rounded(one.end),
+            "walk_s": _second(staged, one.walk),
+            "start_s": _second(staged, one.start),
+            "end_s": _second(staged, one.end),
+            "position": staged.position(one.walk),
+            "path": list(one.path),
+            "spots": {who: _spot(spot) for who, spot in one.spots.items()},
+        }
+
+
+def _walks(staged: Staged) -> Iterator[dict[str, Any]]:
+    to = {one.start: one for one in staged.standings}
+    for dancer in staged.dancers:
+        for move in dancer.floor.moves:
+            beats = np.linspace(move.start, move.end, _STEPS + 1)
+            places = dancer.floor.at(beats).place
+            standing = to.get(move.end)
+            yield {
+                "who": dancer.name,
+                "start": _rounded(move.start),
+                "end": _rounded(move.end),
+                "start_s": _second(staged, move.start),
+                "end_s": _second(staged, move.end),
+                "points": [[round(x, 3), round(y, 3)] for x, y in places.tolist()],
+                "via": [list(point) for point in move.through],
+                "length": round(float(np.hypot(*np.diff(places, axis=0).T).sum()), 3),
+                "path": None if standing is None else list(standing.path),
+            }
+
+
+def _formations(staged: Staged) -> dict[str, Any]:
+    out: dict[str, Any] = {}
+    for name, record in staged.show.formations.items():
+        used = [k for k, one in enumerate(staged.standings) if one.formation == name]
+        spots: dict[str, list[float]] | None = None
+        if record.spots is not None:
+            spots = {who: _spot((*own.at, own.facing)) for who, own in record.spots.items()}
+        elif used:  # who takes which place of a shape is known where it is taken
+            spots = {who: _spot(spot) for who, spot in staged.standings[used[0]].spots.items()}
+        out[name] = {
+            "spots": spots, "shape": record.shape, "path": ["formations", name], "used": used
+        }  # fmt: skip
+    return out
+
+
+def _spot(spot: Sequence[float]) -> list[float]:
+    return [round(float(value), 4) for value in spot]
+
+
+def _second(staged: Staged, beat: float) -> float:
+    return _rounded(staged.seconds(beat))
+
+
+def _rounded(value: float) -> float:
+    return round(float(value), _DIGITS)
+
+
+def _plain(value: Any) -> Any:
+    """A value as JSON can say it."""
+    if isinstance(value, Mapping):
+        return {str(key): _plain(own) for key, own in value.items()}
+    if isinstance(value, list | tuple):
+        return [_plain(own) for own in value]
+    if isinstance(value, bool | int | str) or value is None:
+        return value
+    if isinstance(value, float | np.floating):
+        return float(value) if math.isfinite(value) else None
+    return str(value)

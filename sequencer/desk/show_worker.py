@@ -1,0 +1,385 @@
+"""The process that stages and checks an open show, so that the server answers at once whatever is worked out.
+
+It is sent texts, and questions about the newest; it sends back what it finds, each with the revision that it is about. A newer
+text stops all work on the one before. It ends when its pipe does.
+"""
+
+import os
+import queue
+import signal
+import threading
+import time
+from collections import OrderedDict
+from collections.abc import Callable, Mapping
+from contextlib import nullcontext
+from dataclasses import asdict, dataclass
+from functools import partial
+from multiprocessing.connection import Connection
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from sequencer import kept
+from sequencer.desk.page_values import error_values, json_bytes
+from sequencer.errors import InputError, Place
+from sequencer.progress import Progress, Stopped, stop_if_unwanted, stoppable
+
+if TYPE_CHECKING:
+    from sequencer.findings import Report
+    from sequencer.planning.open_show import Answer, OpenShow
+    from sequencer.show.reading import ReadShow
+    from sequencer.show.show_text import ShowText
+    from sequencer.staging.staged import Staged
+    from sequencer.timing.song import Song
+
+_MOST_STAGED = 4  # texts whose stagings are kept
+_OFTEN = 0.2  # [s] between two words of progress
+SUPERSEDED = "superseded"
+
+
+def work_for(path: str, pipe: Connection) -> None:
+    """Work for a server until its pipe ends.
+
+    Parameters
+    ----------
+    path : str
+        The show file.
+    pipe : Connection
+    """
+    signal.signal(signal.SIGINT, signal.SIG_IGN)  # the server ends this process
+    worker = ShowWorker(path, pipe)
+    for work in (worker.check, worker.answer_questions):
+        threading.Thread(target=work, daemon=True).start()
+    worker.listen()
+    os._exit(0)  # whatever is still worked out: nobody wants it
+
+
+@dataclass(frozen=True, slots=True)
+class _Wanted:
+    revision: int
+    text: str
+
+
+class ShowWorker:
+    """Stages and checks the newest text of a show.
+
+    Parameters
+    ----------
+    path : str
+    pipe : Connection
+    """
+
+    def __init__(self, path: str, pipe: Connection) -> None:
+        self._path, self._pipe = path, pipe
+        self._sending = threading.Lock()
+        self._staging = threading.Lock()
+        self._news = threading.Condition()
+        self._wanted: _Wanted | None = None
+        self._turn = 0  # raised by all that ends the checks under way
+        self._trials = 0  # under way or waiting
+        self._questions: queue.Queue[tuple[int, str, dict[str, Any]]] = queue.Queue()
+        self._stagings: OrderedDict[str, Staged | InputError] = OrderedDict()
+        self._shown: ShowText | None = None
+        self._last: Staged | None = None
+        self._song: Song | None = None
+        self._open: OpenShow | None = None
+        self._report: tuple[Staged, Report] | None = None
+        self._complete = 0  # the newest revision of which all is told
+        self._told = 0.0
+
+    # --- threads ---
+
+    def listen(self) -> None:
+        """Take texts and questions until the pipe ends."""
+        while True:
+            try:
+                kind, *rest = self._pipe.recv()
+            except (EOFError, OSError):
+                return
+            if kind == "text":
+                with self._news:
+                    self._wanted = _Wanted(*rest)
+                    self._turn += 1
+                    self._news.notify_all()
+            elif kind == "ask":
+                number, what, given = rest
+                if what == "trial":
+                    with self._news:
+                        self._trials += 1
+                        self._turn += 1
+                self._questions.put((number, what, given))
+
+    def check(self) -> None:
+        """Stage and check each newest text."""
+        turn = 0
+        while True:
+            with self._news:
+                while self._wanted is None or self._turn == turn or self._trials:
+                    self._news.wait()
+                wanted, turn = self._wanted, self._turn
+            if wanted.revision == self._complete:
+                continue  # a trial is over, and nothing has come of it
+            try:
+                with stoppable(partial(self._past, turn)):
+                    self._check(wanted)
+            except Stopped:
+                pass
+            except InputError as error:
+                self._tell("failed", wanted.revision, error=error_values(error, self._path))
+            except Exception as error:  # noqa: BLE001 (a check that breaks must not end the page)
+                self._tell("failed", wanted.revision, error=_fault(error))
+
+    def _past(self, turn: int) -> bool:
+        return self._turn != turn
+
+    def answer_questions(self) -> None:
+        """Answer one question after the other."""
+        answers: dict[str, Callable[[Mapping[str, Any]], Any]] = {
+            "trial": self._trial, "view": self._view, "dance": self._dance,
+            "song": self._song_view, "sound": self._sound, "patterns": self._patterns,
+        }  # fmt: skip
+        while True:
+            number, what, given = self._questions.get()
+            try:
+                result, error = answers[what](given), None
+            except Stopped:
+                result, error = None, {"code": SUPERSEDED, **_SUPERSEDED}
+            except InputError as fault:
+                result, error = None, error_values(fault, self._path)
+            except Exception as fault:  # noqa: BLE001 (told to the page)
+                result, error = None, _fault(fault)
+            finally:
+                if what == "trial":
+                    with self._news:
+                        self._trials -= 1
+                        self._turn += 1
+                        self._news.notify_all()
+            self._send(("reply", number, result, error))
+
+    # --- checks ---
+
+    def _check(self, wanted: _Wanted) -> None:
+        with kept.shelf(self._path) if self._open is None else nullcontext():
+            try:
+                show = self._staged(wanted.text, self._hearing(wanted.revision))
+            except InputError as error:
+                self._tell("staged", wanted.revision, error=error_values(error, self._path))
+                return
+            self._tell("staged", wanted.revision, error=None)
+            self._answers(wanted, show)
+
+    def _answers(self, wanted: _Wanted, show: "Staged") -> None:
+        from sequencer.planning.open_show import OpenShow
+
+        if self._open is None:
+            self._open = OpenShow(show)
+        elif self._open.show is not show:
+            self._open.take(show)
+
+        def told(subject: str, share: float) -> None:
+            self._progress(wanted.revision, subject, share)
+
+        for answer in self._open.answers(progress=told):
+            stop_if_unwanted()
+            self._tell_answer(wanted, show, answer)
+
+    def _tell_answer(self, wanted: _Wanted, show: "Staged", answer: "Answer") -> None:
+        from sequencer.desk.findings_view import finding_values, report_view
+        from sequencer.outputs.report.printed import finite
+
+        if answer.report is not None:
+            self._report, self._complete = (show, answer.report), wanted.revision
+            name = Path(self._path).name
+            whole = report_view(show, answer.report, wanted.text, name, answer.offered)
+            self._tell("report", wanted.revision, report=whole)
+            return
+        outcome = answer.outcome
+        again = answer.check in answer.left  # as drawn first
+        self._tell(
+            "answer",
+            wanted.revision,
+            check=answer.check,
+            drawn=again,
+            left=list(answer.left),
+            findings=[finding_values(show, one, flown=not again) for one in outcome.findings],
+            clearances=[finite(asdict(one)) for one in outcome.clearances],
+            unseen=list(outcome.not_checked),
+        )
+
+    def _hearing(self, revision: int) -> Progress:
+        return lambda subject, share: self._progress(revision, subject, share, hearing=True)
+
+    def _progress(
+        self, revision: int, subject: str, share: float, *, hearing: bool = False
+    ) -> None:
+        stop_if_unwanted()
+        now = time.monotonic()
+        if now - self._told > _OFTEN:
+            self._told = now
+            self._tell("progress", revision, words=subject, share=round(share, 3), hearing=hearing)
+
+    # --- staging ---
+
+    def _staged(self, text: str, progress: Progress | None = None) -> "Staged":
+        """The show of a text on its song.
+
+        Raises
+        ------
+        InputError
+            If it cannot be staged.
+        """
+        from sequencer.show.operations.operation import read_again, shown_text
+        from sequencer.staging.timeline import staged
+
+        with self._staging:
+            known = self._stagings.get(text)
+            if known is None:
+                try:
+                    shown = shown_text(text, self._path)
+                    read = read_again(shown, self._shown or shown)
+                    self._shown = shown
+                    song = self._heard(read, progress)
+                    before = self._last
+                    if before is not None and before.heard is not song:
+                        before = None
+                    known = staged(read, song, before=before)
+                    self._last = known
+                except InputError as error:
+                    if error.code in {"no-track", "cannot-read"}:
+                        raise  # it may be there the next time
+                    known = error
+                self._stagings[text] = known
+                while len(self._stagings) > _MOST_STAGED:
+                    self._stagings.popitem(last=False)
+            if isinstance(known, InputError):
+                raise known
+            return known
+
+    def _heard(self, read: "ReadShow", progress: Progress | None) -> "Song":
+        from sequencer.tasks.shows import song_of
+
+        self._song = song_of(read, known=self._song, without_track=True, progress=progress)
+        return self._song
+
+    def _newest(self) -> tuple[_Wanted, "Staged"]:
+        wanted = self._wanted
+        if wanted is None:
+            raise Stopped
+        return wanted, self._staged(wanted.text)
+
+    # --- questions ---
+
+    def _trial(self, given: Mapping[str, Any]) -> None:
+        """Whether a text can be staged."""
+        self._staged(given["text"])
+
+    def _view(self, _given: Mapping[str, Any]) -> bytes:
+        from sequencer.desk.show_view import show_view
+
+        wanted, show = self._newest()
+        return json_bytes({"revision": wanted.revision, **show_view(show)})
+
+    def _song_view(self, _given: Mapping[str, Any]) -> bytes:
+        """What was heard in the track, also of a show that cannot be staged."""
+        from sequencer.desk.show_view import song_view
+        from sequencer.show.operations.operation import read_again, shown_text
+
+        wanted = self._wanted
+        if wanted is None:
+            raise Stopped
+        try:
+            _, show = self._newest()
+            song = show.song
+        except InputError:
+            shown = shown_text(wanted.text, self._path)
+            song = self._heard(read_again(shown, shown), None)
+        return json_bytes({"revision": wanted.revision, **song_view(song)})
+
+    def _dance(self, given: Mapping[str, Any]) -> bytes:
+        from sequencer.checks.outcome import Outcome
+        from sequencer.checks.suite import reported
+        from sequencer.outputs.rehearsal.page_data import show_document
+        from sequencer.staging.flown_show import flown_show
+
+        wanted, show = self._newest()
+
+        def still_wanted(_subject: str = "", _share: float = 0.0) -> None:
+            if self._wanted is not wanted:
+                raise Stopped
+
+        known = self._report
+        report = known[1] if known and known[0] is show else reported(show, Outcome())
+        with stoppable(lambda: self._wanted is not wanted):
+            if given["flown"]:
+                flown = flown_show(show, still_wanted)
+                document = show_document(flown.staged, report, show)
+            else:
+                document = show_document(show, report)
+        return json_bytes({"revision": wanted.revision, **document})
+
+    def _sound(self, given: Mapping[str, Any]) -> tuple[str, bytes | str]:
+        """The track's path, once it was heard; or as MP3."""
+        from sequencer.tasks.shows import track_of
+
+        _, show = self._newest()
+        if show.read is None:
+            raise Stopped
+        track = track_of(show.read)
+        if not track.is_file():
+            raise InputError(
+                "no-track", Place(Path(self._path).name), f"the track {show.show.track.file!r} is not there",
+                "put it there: without it the page is silent",
+            )  # fmt: skip
+        if not given["mp3"]:
+            return "path", str(track)
+        return "mp3", _as_mp3(track)
+
+    def _patterns(self, given: Mapping[str, Any]) -> bytes:
+        from sequencer.desk.pattern_list import pattern_list
+
+        wanted, show = self._newest()
+        with stoppable(lambda: self._wanted is not wanted):
+            return json_bytes({"revision": wanted.revision, **pattern_list(show, given)})
+
+    # --- the pipe ---
+
+    def _tell(self, kind: str, revision: int, **said: Any) -> None:
+        self._send((kind, revision, said))
+
+    def _send(self, message: tuple[Any, ...]) -> None:
+        with self._sending:
+            try:
+                self._pipe.send(message)
+            except (BrokenPipeError, OSError):
+                os._exit(0)
+
+
+def _as_mp3(track: Path) -> bytes:
+    import base64
+
+    from sequencer.outputs.rehearsal.song_audio import embedded_track
+    from sequencer.outputs.sound.recording import read_recording
+
+    return base64.b64decode(embedded_track(track, lambda: read_recording(track)).data)
+
+
+_SUPERSEDED = {
+    "message": "the show has changed meanwhile; ask again [superseded]",
+    "what": "the show has changed meanwhile", "why": "", "mend": "ask again", "line": None, "column": None,
+}  # fmt: skip
+
+
+def _fault(error: Exception) -> dict[str, Any]:
+    """A fault of our own, with its traceback in a log."""
+    import tempfile
+    import traceback
+
+    text = "".join(traceback.format_exception(error))
+    log = Path(tempfile.gettempdir()) / f"sequencer-open-{os.getpid()}.log"
+    with log.open("a", encoding="utf-8") as out:
+        out.write(text)
+    what = f"bug in sequencer ({type(error).__name__})"
+    mend = f"please report it and attach {log}"
+    return {
+        "code": "fault", "message": f"{what}; {mend}", "what": what, "why": "", "mend": mend,
+        "line": None, "column": None,
+    }  # fmt: skip
