@@ -9,8 +9,10 @@ import click
 @click.argument("show", type=click.Path(path_type=Path))
 @click.option("--port", type=click.IntRange(1, 65535), metavar="N",
               help="The port of the page on this machine (default: any that is free).")  # fmt: skip
+@click.option("--stay", type=click.FloatRange(0), default=20.0, show_default=True, metavar="SECONDS",
+              help="How long to wait for a page after the last one was closed.")  # fmt: skip
 @click.option("--no-browser", is_flag=True, help="Only print the page's address.")
-def open_(show: Path, port: int | None, no_browser: bool) -> None:
+def open_(show: Path, port: int | None, stay: float, no_browser: bool) -> None:
     """Open SHOW in the browser, to plan it there.
 
     The page is served by this machine to itself alone; nothing leaves it. What you do is kept in a journal beside SHOW at
@@ -20,6 +22,6 @@ def open_(show: Path, port: int | None, no_browser: bool) -> None:
     from sequencer.desk.serving import serve_show
 
     try:
-        serve_show(show, port=port or 0, browser=not no_browser, opened=click.echo)
+        serve_show(show, port=port or 0, browser=not no_browser, stay=stay, opened=click.echo)
     except KeyboardInterrupt:
         raise KeyboardInterrupt("ended; what was not saved is in the journal") from None

@@ -18,7 +18,7 @@ from sequencer.desk.show_server import ShowServer
 from sequencer.errors import InputError, Place
 
 _HERE = "127.0.0.1"
-_GRACE = 20.0  # [s] after the last page has gone: it may only have been loaded again
+STAY = 20.0  # [s] after the last page has gone: it may only have been loaded again
 _TICK = 0.5  # [s]
 _LOOK_AGAIN = 2.0  # [s] between two looks at the file, where the system tells no changes
 
@@ -28,6 +28,7 @@ def serve_show(
     *,
     port: int = 0,
     browser: bool = True,
+    stay: float = STAY,
     opened: Callable[[str], None] = lambda _address: None,
 ) -> None:
     """Serve a show until its last page is closed.
@@ -40,6 +41,8 @@ def serve_show(
         On this machine; 0 is any that is free.
     browser : bool
         Whether the page is opened in the browser.
+    stay : float
+        For how long the server waits for a page after the last one has gone [s].
     opened : callable
         Is given the page's address once it can be asked for.
 
@@ -56,7 +59,7 @@ def serve_show(
     except BaseException:
         listening.close()
         raise
-    asyncio.run(_served(file, listening, browser=browser, opened=opened))
+    asyncio.run(_served(file, listening, browser=browser, stay=stay, opened=opened))
 
 
 def _listening(port: int) -> socket.socket:
@@ -73,7 +76,12 @@ def _listening(port: int) -> socket.socket:
 
 
 async def _served(
-    file: OpenedFile, listening: socket.socket, *, browser: bool, opened: Callable[[str], None]
+    file: OpenedFile,
+    listening: socket.socket,
+    *,
+    browser: bool,
+    stay: float,
+    opened: Callable[[str], None],
 ) -> None:
     port = listening.getsockname()[1]
     secret = secrets.token_urlsafe(32)
@@ -87,15 +95,15 @@ async def _served(
     http = uvicorn.Server(config)
     around = [
         asyncio.create_task(_watch(server)),
-        asyncio.create_task(_until_left(server, http)),
+        asyncio.create_task(_until_left(server, http, stay)),
         asyncio.create_task(_open(http, address, browser=browser, opened=opened)),
     ]
     try:
         await http.serve(sockets=[listening])
     finally:
+        # Nothing is waited for here: after a Ctrl-C whatever waits is cancelled.
         for task in around:
             task.cancel()
-        await asyncio.gather(*around, return_exceptions=True)
         server.end("the server has ended")
         listening.close()
 
@@ -110,11 +118,11 @@ async def _open(
         await asyncio.to_thread(webbrowser.open, address)
 
 
-async def _until_left(server: ShowServer, http: uvicorn.Server) -> None:
+async def _until_left(server: ShowServer, http: uvicorn.Server, stay: float) -> None:
     """End the server once every page has gone; end the streams of pages once the server ends."""
     while not http.should_exit:
         await asyncio.sleep(_TICK)
-        if server.events.met and server.events.alone > _GRACE:
+        if server.events.met and server.events.alone > stay:
             http.should_exit = True
     server.events.end("the server ends")
 

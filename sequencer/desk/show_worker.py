@@ -1,7 +1,7 @@
 """The process that stages and checks an open show, so that the server answers at once whatever is worked out.
 
 It is sent texts, and questions about the newest; it sends back what it finds, each with the revision that it is about. A newer
-text stops all work on the one before. It ends when its pipe does.
+text stops all work on the one before. It ends when it is told to, or when its pipe ends.
 """
 
 import os
@@ -94,6 +94,8 @@ class ShowWorker:
             try:
                 kind, *rest = self._pipe.recv()
             except (EOFError, OSError):
+                return
+            if kind == "end":
                 return
             if kind == "text":
                 with self._news:

@@ -146,11 +146,13 @@ class WorkerLink:
     def end(self) -> None:
         """End the process."""
         self._ended = True
-        self._pipe.close()
+        self._put(("end",))
         self._process.join(1.0)
         if self._process.is_alive():
             self._process.kill()
             self._process.join(2.0)
+        self._listening.join(2.0)  # it reads to the end; a pipe is not closed while it is read
+        self._pipe.close()
 
     # --- what it says ---
 
@@ -165,7 +167,8 @@ class WorkerLink:
         )
         self._process.start()
         other.close()
-        threading.Thread(target=self._listen, args=(self._pipe,), daemon=True).start()
+        self._listening = threading.Thread(target=self._listen, args=(self._pipe,), daemon=True)
+        self._listening.start()
 
     def _listen(self, pipe: Connection) -> None:
         while True:
@@ -218,49 +221,60 @@ class WorkerLink:
     def _take(self, message: tuple[Any, ...]) -> None:
         kind, *rest = message
         if kind == "reply":
-            number, result, error = rest
-            future = self._questions.get(number)
-            if future is not None and not future.done():
-                if error is None:
-                    future.set_result(result)
-                else:
-                    future.set_exception(AnswerError(error))
+            self._reply(*rest)
             return
         revision, said = rest
         if revision != self.checks.revision:
             return
-        checks = self.checks
-        if kind == "staged":
-            checks.error = said["error"]
-            checks.staged = checks.error is None
-            self._told("staged", {"revision": revision, "error": checks.error})
-        elif kind == "failed":
-            checks.error = said["error"]
-            self._told("notice", {"message": checks.error["message"], "severity": "warn"})
-        elif kind == "progress":
-            checks.doing = said
-        elif kind == "answer":
-            if checks.complete:
-                return  # it is said once more after a trial
-            given = {name for name, own in checks.answers.items() if not own["drawn"]}
-            if said["check"] in given:
-                return
-            checks.left = [name for name in said["left"] if name not in given]
-            checks.doing = None
-            checks.answers[said["check"]] = said
-            self._told(
-                "findings",
-                {
-                    "revision": revision,
-                    "check": said["check"],
-                    "as": "drawn" if said["drawn"] else "flown",
-                },
-            )
-        elif kind == "report":
-            checks.left, checks.doing, checks.report = (), None, said["report"]
-            self._told("findings", {"revision": revision, "check": "mends", "as": "flown"})
+        takes = {
+            "staged": self._staged, "failed": self._failed, "progress": self._progress,
+            "answer": self._answer, "report": self._report,
+        }  # fmt: skip
+        takes[kind](self.checks, said)
         self._told("checks", self.checks_values())
         self._stir()
+
+    def _reply(self, number: int, result: Any, error: dict[str, Any] | None) -> None:
+        future = self._questions.get(number)
+        if future is None or future.done():
+            return
+        if error is None:
+            future.set_result(result)
+        else:
+            future.set_exception(AnswerError(error))
+
+    def _staged(self, checks: Checks, said: dict[str, Any]) -> None:
+        checks.error = said["error"]
+        checks.staged = checks.error is None
+        self._told("staged", {"revision": checks.revision, "error": checks.error})
+
+    def _failed(self, checks: Checks, said: dict[str, Any]) -> None:
+        checks.error = said["error"]
+        self._told("notice", {"message": said["error"]["message"], "severity": "warn"})
+
+    def _progress(self, checks: Checks, said: dict[str, Any]) -> None:
+        checks.doing = said
+
+    def _answer(self, checks: Checks, said: dict[str, Any]) -> None:
+        """Take a check's answer; after a trial it may be said once more, and changes nothing."""
+        last = {name for name, own in checks.answers.items() if not own["drawn"]}
+        if checks.complete or said["check"] in last:
+            return
+        checks.left = [name for name in said["left"] if name not in last]
+        checks.doing = None
+        checks.answers[said["check"]] = said
+        self._told(
+            "findings",
+            {
+                "revision": checks.revision,
+                "check": said["check"],
+                "as": "drawn" if said["drawn"] else "flown",
+            },
+        )
+
+    def _report(self, checks: Checks, said: dict[str, Any]) -> None:
+        checks.left, checks.doing, checks.report = (), None, said["report"]
+        self._told("findings", {"revision": checks.revision, "check": "mends", "as": "flown"})
 
     def _stir(self) -> None:
         self._news.set()

@@ -20,7 +20,7 @@ def told(name):
 
 
 def test_checks_of_the_motion_are_known():
-    assert set(suite._AS_FLOWN) <= {check.name for check in checks()}
+    assert set(suite.AS_FLOWN) <= {check.name for check in checks()}
 
 
 @pytest.mark.parametrize("as_flown", [False, True])
@@ -35,7 +35,7 @@ def test_only_checks_of_the_motion_get_the_show_as_flown(monkeypatch, as_flown):
         return made
 
     monkeypatch.setattr(suite, "flown_show", shown)
-    monkeypatch.setattr(suite, "_flown", lambda show, _: told("as-flown").outcome(show))
+    monkeypatch.setattr(suite, "flights_outcome", lambda show, _: told("as-flown").outcome(show))
     outcome, danced = suite.examined(
         staged_show(), flown=as_flown, progress=lambda words, _share: heard.append(words)
     )

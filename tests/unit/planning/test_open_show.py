@@ -57,7 +57,7 @@ def test_the_answers_together_are_the_report(show, monkeypatch):
     monkeypatch.setattr(
         offers, "words_for", lambda _show: _Words()
     )  # sought in test_space_mends.py
-    answers = list(OpenShow(show).answers())
+    answers = list(OpenShow(show).answers(flown=False))
     report = checked_with_mends(show)
 
     *each, mends = answers
@@ -71,11 +71,53 @@ def test_the_answers_together_are_the_report(show, monkeypatch):
     assert [answer.left for answer in answers] == [
         tuple(later.check for later in answers[k + 1 :]) for k in range(len(answers))
     ]
-    assert OpenShow(show).report() == report
+    assert mends.report == report
+    assert OpenShow(show).report(flown=False) == report
+
+
+def test_as_flown_the_drawing_answers_first_and_the_last_is_the_report_as_flown(show):
+    answers = list(OpenShow(show).answers())
+    anew = staged(show_from_document(parse_document(SHOW, "s.yaml")), even_song(24))
+    report = checked_with_mends(anew, flown=True)
+
+    *each, mends = answers
+    assert mends.report == report
+    assert OpenShow(anew).report() == report
+    assert {one.code for one in report.findings} & {"cannot-be-flown", "link-cannot-be-flown"}
+    of_motion = [(one.check, one.flown) for one in each if one.check in suite.AS_FLOWN]
+    assert sorted(of_motion) == sorted((name, flown) for name in suite.AS_FLOWN for flown in (0, 1))
+    for k, answer in enumerate(answers):
+        last = {one.check: place for place, one in enumerate(answers)}
+        assert set(answer.left) == {name for name, place in last.items() if place > k}
+
+
+def test_a_mend_comes_with_what_it_changes_and_clears_its_finding(show):
+    *_, answer = OpenShow(show).answers()
+    told = {words for one in answer.report.findings for words in one.remedies}
+    assert answer.offered
+    for mend in answer.offered:
+        assert any(mend.words in words for words in told)
+        planned = OpenShow(show)
+        for step in mend.steps:
+            planned.change(list(step.changes), list(step.insertions))
+        left = {(one.code, one.who, one.position) for one in planned.report().findings}
+        assert (mend.finding.code, mend.finding.who, mend.finding.position) not in left
+
+
+def test_another_staging_ends_the_answers_about_the_one_before(show):
+    planned = OpenShow(show)
+    answers = planned.answers()
+    next(answers)
+    planned.take(staged(show_from_document(parse_document(SHOW, "s.yaml")), even_song(24)))
+
+    with pytest.raises(Stopped):
+        next(answers)
+    assert planned.revision == 1
+    assert planned.show is not show
 
 
 def test_without_mends_the_checks_are_all(show):
-    answers = list(OpenShow(show).answers(mends=False))
+    answers = list(OpenShow(show).answers(flown=False, mends=False))
     assert {each.check for each in answers} == {
         c.name for c in registry.checks() if not c.on_request
     }
@@ -145,7 +187,7 @@ def test_a_change_stops_a_check_that_is_under_way(show, monkeypatch):
 
 def test_a_change_that_does_not_fit_leaves_everything_as_it_was(show):
     planned = OpenShow(show)
-    answers = planned.answers(mends=False)
+    answers = planned.answers(flown=False, mends=False)
     first = next(answers)
     with pytest.raises(InputError, match="blocks-overlap"):
         planned.change([(("timeline", 0, "beats"), 12)])

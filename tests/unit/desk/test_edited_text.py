@@ -1,0 +1,42 @@
+"""Steps back and forth through a text."""
+
+import random
+
+from sequencer.desk.edited_text import EditedText
+
+
+def test_every_step_can_be_undone_and_done_again():
+    draw = random.Random(3)  # noqa: S311
+    edits, texts = EditedText("start"), ["start"]
+    for k in range(200):
+        at = draw.randrange(len(edits.text) + 1)
+        edits.step(edits.text[:at] + draw.choice("abä火\n") + edits.text[at:], f"step {k}", "now")
+        texts.append(edits.text)
+    for text in reversed(texts[:-1]):
+        assert edits.undo()
+        assert edits.text == text
+    assert not edits.undo()
+    for text in texts[1:]:
+        assert edits.redo()
+        assert edits.text == text
+    assert not edits.redo()
+    assert edits.revision == 1 + 3 * 200
+
+
+def test_a_new_step_forgets_what_was_undone():
+    edits = EditedText("a")
+    edits.step("ab", "one", "now")
+    edits.undo()
+    edits.step("ac", "two", "now")
+    assert not edits.redo()
+    assert [step.words for step in edits.done] == ["two"]
+
+
+def test_texts_of_late_revisions_are_known_and_old_ones_forgotten():
+    edits = EditedText("0")
+    for k in range(300):
+        edits.step(str(k + 1), "", "now")
+    assert edits.at(301) == "300"
+    assert edits.at(290) == "289"
+    assert edits.at(1) is None
+    assert edits.at(999) is None
