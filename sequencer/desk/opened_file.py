@@ -117,7 +117,7 @@ class OpenedFile:
         merged = merged_text(base, after, self.text)
         if merged is None:
             raise self._conflict("what this touches has been changed meanwhile")
-        if (fault := read_text(merged, self.path.name).fault) is not None and self.read.readable:
+        if (fault := read_text(merged, self.path.name).fault) is not None and self.read.is_show:
             raise self._conflict(
                 "together with what was changed meanwhile this is no show", str(fault)
             )
@@ -247,8 +247,8 @@ class OpenedFile:
         base = self._disk if self._disk is not None else self.text
         merged = merged_text(base, self.text, found.text)
         mine_untouched = self.text == base
-        if merged is not None and not mine_untouched and self.read.readable:
-            merged = merged if read_text(merged, self.path.name).readable else None
+        if merged is not None and not mine_untouched and self.read.is_show:
+            merged = merged if read_text(merged, self.path.name).is_show else None
         if merged is None:
             self.outside = found
             return "the file was changed outside, where it was changed here too: both are kept; say which holds"

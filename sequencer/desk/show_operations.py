@@ -11,8 +11,8 @@ from pydantic import TypeAdapter
 from sequencer.desk.file_on_disk import LARGEST
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.block_operations import copied
+from sequencer.show.operations.every_operation import OPERATIONS, read_operation
 from sequencer.show.operations.operation import applied, read_again, shown_text
-from sequencer.show.operations.registry import OPERATIONS, read_operation
 
 REPLACE_TEXT = "replace-text"
 
@@ -25,7 +25,7 @@ class ReadText:
     fault: InputError | None = None  # why it is no show
 
     @property
-    def readable(self) -> bool:
+    def is_show(self) -> bool:
         """Whether it is a show."""
         return self.fault is None
 

@@ -103,7 +103,7 @@ class ShowServer:
         """
         async with self._changing:
             text, words = await asyncio.to_thread(self.opened.planned, operation, revision)
-            if not anyway and self.link.checks.staged and self.opened.read.readable:
+            if not anyway and self.link.checks.staged and self.opened.read.is_show:
                 await self._try(text)
             return await self._changed(words, self.opened.take, text, words)
 
@@ -206,7 +206,7 @@ class ShowServer:
 
     def _hand_over(self) -> None:
         """Give the newest text to the checks."""
-        if self.opened.read.readable:
+        if self.opened.read.is_show:
             self.link.text(self.opened.revision, self.opened.text)
         else:
             self.link.unreadable(self.opened.revision)

@@ -205,7 +205,7 @@ def test_a_change_outside_that_is_no_show_is_not_mixed_into_what_was_done_here(p
     opened = open_at(path)
     path.write_text(SHOW.replace("cast:", "casting:"), encoding="utf-8")
     opened.look()
-    assert not opened.read.readable  # nothing was done here: it is shown as it is
+    assert not opened.read.is_show  # nothing was done here: it is shown as it is
     opened.undo()
     titled(opened, "A")
     path.write_text(SHOW.replace("timeline:", "timelines:"), encoding="utf-8")
