@@ -4,7 +4,7 @@ import asyncio
 import secrets
 import socket
 import webbrowser
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from contextlib import suppress
 from pathlib import Path
 
@@ -143,12 +143,21 @@ async def _watch(server: ShowServer) -> None:
 
 async def _look_again(server: ShowServer) -> None:
     known = _mark(server.opened.path)
+    beside = _marks(server.files_beside())
     while True:
         await asyncio.sleep(_LOOK_AGAIN)
         now = await asyncio.to_thread(_mark, server.opened.path)
         if now != known:
             known = now
             await server.look()
+        others = await asyncio.to_thread(_marks, server.files_beside())
+        if any(mark != beside[path] for path, mark in others.items() if path in beside):
+            server.look_beside()
+        beside = others
+
+
+def _marks(paths: Iterable[Path]) -> dict[Path, tuple[int, int] | None]:
+    return {path: _mark(path) for path in paths}
 
 
 def _mark(path: Path) -> tuple[int, int] | None:

@@ -10,6 +10,7 @@ from pydantic import TypeAdapter
 
 from sequencer.desk.file_on_disk import LARGEST
 from sequencer.errors import InputError, Place
+from sequencer.show.model import Show
 from sequencer.show.operations.block_operations import copied
 from sequencer.show.operations.every_operation import OPERATIONS, read_operation
 from sequencer.show.operations.operation import applied, read_again, shown_text
@@ -23,6 +24,7 @@ class ReadText:
 
     values: Any  # plain values; None if it is no YAML
     fault: InputError | None = None  # why it is no show
+    show: Show | None = None
 
     @property
     def is_show(self) -> bool:
@@ -37,10 +39,9 @@ def read_text(text: str, file: str) -> ReadText:
     try:
         shown = shown_text(text, file)
         values = shown.values
-        read_again(shown, shown)
+        return ReadText(values, show=read_again(shown, shown).show)
     except InputError as error:
         return ReadText(values, error)
-    return ReadText(values)
 
 
 def done_on(text: str, file: str, operation: Mapping[str, Any]) -> tuple[str, str]:

@@ -2,6 +2,7 @@
 
 import asyncio
 from collections.abc import AsyncGenerator, Callable, Mapping
+from pathlib import Path
 from typing import Any
 
 from sequencer.desk.line_merge import changed_lines
@@ -156,6 +157,18 @@ class ShowServer:
             if words:
                 kind = "outside" if self.opened.outside is not None else "notice"
                 self.events.tell(kind, {"message": words, "severity": "note"})
+
+    def files_beside(self) -> list[Path]:
+        """The files that the show names, its track first."""
+        from sequencer.tasks.kept_reports import names_in
+
+        show = self.opened.read.show
+        return [] if show is None else [self.opened.path.parent / name for name in names_in(show)]
+
+    def look_beside(self) -> None:
+        """Stage and check anew, since a file that the show names has come, gone or changed."""
+        self.link.look_anew()
+        self.events.tell("checks", self.link.checks_values())
 
     async def staged(self) -> None:
         """Wait until the show as it is now is staged.

@@ -1,6 +1,6 @@
 """The process that stages and checks an open show, so that the server answers at once whatever is worked out.
 
-It is sent texts, and questions about the newest; it sends back what it finds, each with the revision that it is about. A newer
+It is sent texts, and questions about the newest; it sends back what it finds, each with the run that it is about. A newer
 text stops all work on the one before. It ends when it is told to, or when its pipe ends.
 """
 
@@ -55,6 +55,7 @@ def work_for(path: str, pipe: Connection) -> None:
 
 @dataclass(frozen=True, slots=True)
 class _Wanted:
+    run: int  # one for each time that a text is sent, also if it is sent once more
     revision: int
     text: str
 
@@ -83,7 +84,7 @@ class ShowWorker:
         self._song: Song | None = None
         self._open: OpenShow | None = None
         self._report: tuple[Staged, Report] | None = None
-        self._complete = 0  # the newest revision of which all is told
+        self._complete = 0  # the newest run of which all is told
         self._told = 0.0
 
     # --- threads ---
@@ -97,7 +98,10 @@ class ShowWorker:
                 return
             if kind == "end":
                 return
-            if kind == "text":
+            if kind == "anew":
+                with self._staging:
+                    self._stagings.clear()
+            elif kind == "text":
                 with self._news:
                     self._wanted = _Wanted(*rest)
                     self._turn += 1
@@ -118,7 +122,7 @@ class ShowWorker:
                 while self._wanted is None or self._turn == turn or self._trials:
                     self._news.wait()
                 wanted, turn = self._wanted, self._turn
-            if wanted.revision == self._complete:
+            if wanted.run == self._complete:
                 continue  # a trial is over, and nothing has come of it
             try:
                 with stoppable(partial(self._past, turn)):
@@ -126,9 +130,9 @@ class ShowWorker:
             except Stopped:
                 pass
             except InputError as error:
-                self._tell("failed", wanted.revision, error=error_values(error, self._path))
+                self._tell("failed", wanted.run, error=error_values(error, self._path))
             except Exception as error:  # noqa: BLE001 (a check that breaks must not end the page)
-                self._tell("failed", wanted.revision, error=_fault(error))
+                self._tell("failed", wanted.run, error=_fault(error))
 
     def _past(self, turn: int) -> bool:
         return self._turn != turn
@@ -162,11 +166,11 @@ class ShowWorker:
     def _check(self, wanted: _Wanted) -> None:
         with kept.shelf(self._path) if self._open is None else nullcontext():
             try:
-                show = self._staged(wanted.text, self._hearing(wanted.revision))
+                show = self._staged(wanted.text, self._hearing(wanted.run))
             except InputError as error:
-                self._tell("staged", wanted.revision, error=error_values(error, self._path))
+                self._tell("staged", wanted.run, error=error_values(error, self._path))
                 return
-            self._tell("staged", wanted.revision, error=None)
+            self._tell("staged", wanted.run, error=None)
             self._answers(wanted, show)
 
     def _answers(self, wanted: _Wanted, show: "Staged") -> None:
@@ -178,7 +182,7 @@ class ShowWorker:
             self._open.take(show)
 
         def told(subject: str, share: float) -> None:
-            self._progress(wanted.revision, subject, share)
+            self._progress(wanted.run, subject, share)
 
         for answer in self._open.answers(progress=told):
             stop_if_unwanted()
@@ -189,16 +193,16 @@ class ShowWorker:
         from sequencer.outputs.report.printed import finite
 
         if answer.report is not None:
-            self._report, self._complete = (show, answer.report), wanted.revision
+            self._report, self._complete = (show, answer.report), wanted.run
             name = Path(self._path).name
             whole = report_view(show, answer.report, wanted.text, name, answer.offered)
-            self._tell("report", wanted.revision, report=whole)
+            self._tell("report", wanted.run, report=whole)
             return
         outcome = answer.outcome
         again = answer.check in answer.left  # as drawn first
         self._tell(
             "answer",
-            wanted.revision,
+            wanted.run,
             check=answer.check,
             drawn=again,
             left=list(answer.left),
@@ -207,17 +211,17 @@ class ShowWorker:
             unseen=list(outcome.not_checked),
         )
 
-    def _hearing(self, revision: int) -> Progress:
-        return lambda subject, share: self._progress(revision, subject, share, hearing=True)
+    def _hearing(self, run: int) -> Progress:
+        return lambda subject, share: self._progress(run, subject, share, hearing=True)
 
     def _progress(
-        self, revision: int, subject: str, share: float, *, hearing: bool = False
+        self, run: int, subject: str, share: float, *, hearing: bool = False
     ) -> None:
         stop_if_unwanted()
         now = time.monotonic()
         if now - self._told > _OFTEN:
             self._told = now
-            self._tell("progress", revision, words=subject, share=round(share, 3), hearing=hearing)
+            self._tell("progress", run, words=subject, share=round(share, 3), hearing=hearing)
 
     # --- staging ---
 
@@ -344,8 +348,8 @@ class ShowWorker:
 
     # --- the pipe ---
 
-    def _tell(self, kind: str, revision: int, **said: Any) -> None:
-        self._send((kind, revision, said))
+    def _tell(self, kind: str, run: int, **said: Any) -> None:
+        self._send((kind, run, said))
 
     def _send(self, message: tuple[Any, ...]) -> None:
         with self._sending:

@@ -78,6 +78,7 @@ class WorkerLink:
         self._text: tuple[int, str] | None = None
         self._questions: dict[int, asyncio.Future[Any]] = {}
         self._number = 0
+        self._run = 0
         self._deaths: list[float] = []
         self._ended = False
         self.checks = Checks(0)
@@ -92,9 +93,16 @@ class WorkerLink:
     def text(self, revision: int, text: str) -> None:
         """Give it the newest text; all work on the one before ends."""
         self._text = revision, text
+        self._run += 1
         self.checks = Checks(revision)
         self._stir()
-        self._put(("text", revision, text))
+        self._put(("text", self._run, revision, text))
+
+    def look_anew(self) -> None:
+        """Look at the newest text once more: a file that it names is another one now."""
+        if self._text is not None:
+            self._put(("anew",))
+            self.text(*self._text)
 
     def unreadable(self, revision: int) -> None:
         """Say that the newest text is no show: nothing of it can be looked at."""
@@ -223,9 +231,9 @@ class WorkerLink:
         if kind == "reply":
             self._reply(*rest)
             return
-        revision, said = rest
-        if revision != self.checks.revision:
-            return
+        run, said = rest
+        if run != self._run or self._text is None:
+            return  # it is about an older text
         takes = {
             "staged": self._staged, "failed": self._failed, "progress": self._progress,
             "answer": self._answer, "report": self._report,
@@ -250,6 +258,8 @@ class WorkerLink:
 
     def _failed(self, checks: Checks, said: dict[str, Any]) -> None:
         checks.error = said["error"]
+        if checks.staged is None:  # nobody waits for a staging that broke
+            checks.staged = False
         self._told("notice", {"message": said["error"]["message"], "severity": "warn"})
 
     def _progress(self, checks: Checks, said: dict[str, Any]) -> None:

@@ -93,7 +93,7 @@ class AskedReport:
         names = kept.known(_NAMES, (code, text), restore=_as_names)
         if not names:
             self.read = _read(text, self._path)
-            names = (_names_in(self.read.show),)
+            names = (names_in(self.read.show),)
             kept.keep(_NAMES, (code, text), names[0], record=list)
         try:
             digests = [sha256_of_file(self._path.parent / name) for name in names[0]]
@@ -117,7 +117,7 @@ def _as_names(record: list[object]) -> tuple[str, ...]:
     return tuple(str(name) for name in record)
 
 
-def _names_in(show: "Show") -> tuple[str, ...]:
+def names_in(show: "Show") -> tuple[str, ...]:
     """Every file that a check of the show reads, relative to the show file; the song first."""
     beats = show.track.corrections.beats
     burns = show.fire.burns if show.fire is not None else None

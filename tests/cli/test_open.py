@@ -177,6 +177,15 @@ def test_a_missing_track_is_said_and_the_text_can_be_edited(silent):
         assert not own.page.get("findings")[1]["complete"]
 
 
+def test_a_track_that_comes_later_is_heard_then(show):
+    song = show.parent / "song.wav"
+    song.rename(show.parent / "later.wav")
+    with desk(show) as own:
+        assert own.page.get("view")[0] == 404
+        (show.parent / "later.wav").rename(song)
+        assert eventually(lambda: own.page.get("view")[0] == 200)
+
+
 def test_what_cannot_be_a_show_is_refused_and_changes_nothing(show):
     with desk(show) as own:
         page = own.page

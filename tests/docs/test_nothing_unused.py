@@ -10,7 +10,6 @@ ROOT = Path(__file__).parents[2]
 KEPT = {
     "checks.registry.found_by": "checks of other packages read what an earlier one found",
     "geometry.bodies.Body.of_survey": "tests stand bodies of a published survey on the stage",
-    "listening.mpeg.Recounted.readable": "the library that reads sound calls it",
     "listening.mpeg.Recounted.readinto": "the library that reads sound calls it",
     "listening.mpeg.Recounted.seekable": "the library that reads sound calls it",
     "listening.spectra.spectra_of": "tests hear made-up sound with it",

@@ -99,6 +99,28 @@ def test_what_is_said_of_an_older_revision_is_not_heard(tmp_path, monkeypatch):
     linked(work, monkeypatch, tmp_path / "s.yaml")
 
 
+def test_nobody_waits_for_a_staging_that_broke(tmp_path, monkeypatch):
+    def work(link):
+        link._take(("failed", 1, {"error": {"message": "bug in sequencer (KeyError)"}}))
+        assert link.checks.staged is False
+        assert not link.checks_values()["complete"]
+
+    told = linked(work, monkeypatch, tmp_path / "s.yaml")
+    assert ("notice", {"message": "bug in sequencer (KeyError)", "severity": "warn"}) in told
+
+
+def test_a_text_that_is_looked_at_once_more_is_answered_anew(tmp_path, monkeypatch):
+    def work(link):
+        link._take(answer("joins", [], finding("old")))
+        link.look_anew()
+        link._take(answer("joins", [], finding("late")))  # of the run before
+        assert link.findings_values()["findings"] == []
+        link._take(("answer", 2, answer("joins", [], finding("new"))[2]))
+        assert [one["code"] for one in link.findings_values()["findings"]] == ["new"]
+
+    linked(work, monkeypatch, tmp_path / "s.yaml")
+
+
 def test_a_process_that_dies_begins_again_and_questions_to_it_are_answered(tmp_path):
     path = tmp_path / "s.yaml"
     path.write_text(SHOW, encoding="utf-8")

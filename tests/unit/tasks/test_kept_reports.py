@@ -252,7 +252,7 @@ def test_a_check_opens_no_file_that_the_report_is_not_kept_by(folder, monkeypatc
     listening[0] = False
     read = {path.name for path in opened if folder in path.parents}
     asked = AskedReport(folder / "show.yaml")
-    assert read == {"show.yaml", *kept_reports._names_in(asked.read.show)}
+    assert read == {"show.yaml", *kept_reports.names_in(asked.read.show)}
     assert read == {"show.yaml", *BESIDE}
 
 
