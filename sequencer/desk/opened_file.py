@@ -19,10 +19,10 @@ from sequencer.desk.file_on_disk import (
     disk_text,
     write_disk_text,
 )
-from sequencer.desk.journal import Journal, read_journal, text_sum
-from sequencer.desk.line_merge import merged_text
-from sequencer.desk.show_operations import ReadText, done_on, read_text
+from sequencer.desk.show_operations import ReadText, both_changes, done_on, read_text
+from sequencer.desk.step_journal import StepJournal, read_journal, text_sum
 from sequencer.errors import InputError, Place
+from sequencer.show.operations.merging import MergeConflict
 from sequencer.show.text_change import TextChange
 
 OUTSIDE = "changed outside"
@@ -48,6 +48,7 @@ class OpenedFile:
         self.recovered: str | None = None
         self.trouble: str | None = None  # why steps are not on disk
         self.outside: DiskText | None = None  # the file as others changed it, where both did
+        self.conflicts: tuple[MergeConflict, ...] = ()  # what stands against taking that over
         beside = can_write_beside(self.path)
         self._begun = False  # the journal
         self._marked = False
@@ -114,9 +115,10 @@ class OpenedFile:
         after, words = done_on(base, self.path.name, operation)
         if base == self.text:
             return after, words
-        merged = merged_text(base, after, self.text)
+        both = both_changes(base, after, self.text, self.path.name)
+        merged = both.text
         if merged is None:
-            raise self._conflict("what this touches has been changed meanwhile")
+            raise self._conflict("what this touches has been changed meanwhile", both.why)
         if (fault := read_text(merged, self.path.name).fault) is not None and self.read.is_show:
             raise self._conflict(
                 "together with what was changed meanwhile this is no show", str(fault)
@@ -245,12 +247,13 @@ class OpenedFile:
 
     def _taken_over(self, found: DiskText) -> str:
         base = self._disk if self._disk is not None else self.text
-        merged = merged_text(base, self.text, found.text)
+        both = both_changes(base, self.text, found.text, self.path.name)
+        merged = both.text
         mine_untouched = self.text == base
         if merged is not None and not mine_untouched and self.read.is_show:
             merged = merged if read_text(merged, self.path.name).is_show else None
         if merged is None:
-            self.outside = found
+            self.outside, self.conflicts = found, both.conflicts
             return "the file was changed outside, where it was changed here too: both are kept; say which holds"
         self.take(merged, OUTSIDE)
         self._known_on_disk(found)
@@ -288,7 +291,7 @@ class OpenedFile:
             missing = error
         self._marked = found is not None and found.marked
         self._disk = None if found is None else found.text
-        self._journal = Journal(self._place("journal", beside=beside))
+        self._journal = StepJournal(self._place("journal", beside=beside))
         for place in self._journals():
             entries, size, damaged = read_journal(place)
             if entries and self._replayed(place, entries, size, damaged=damaged):
@@ -323,7 +326,7 @@ class OpenedFile:
             except (KeyError, TypeError, ValueError):
                 whole = False
                 break
-        self._journal, self._begun = Journal(place), True
+        self._journal, self._begun = StepJournal(place), True
         disk, self._disk = self._disk, known
         if damaged or not whole:
             with suppress(OSError):
@@ -369,7 +372,7 @@ class OpenedFile:
         try:
             if self._journal.path.parent != self.path.parent:
                 raise error
-            self._journal = Journal(cache_place(self.path, "journal"))
+            self._journal = StepJournal(cache_place(self.path, "journal"))
             self._begin_again()
             self.trouble = None
         except InputError:

@@ -9,13 +9,16 @@ from typing import Any
 from pydantic import TypeAdapter
 
 from sequencer.desk.file_on_disk import LARGEST
+from sequencer.desk.line_merge import merged_text
 from sequencer.errors import InputError, Place
 from sequencer.show.model import Show
 from sequencer.show.operations.block_operations import copied
 from sequencer.show.operations.every_operation import OPERATIONS, read_operation
+from sequencer.show.operations.merging import MergeConflict, conflict_words, merged
 from sequencer.show.operations.operation import applied, read_again, shown_text
 
 REPLACE_TEXT = "replace-text"
+_MOST_TOLD = 3  # conflicts that a sentence tells
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,6 +90,37 @@ def _replaced(text: str, operation: Mapping[str, Any]) -> str:
     if "\r\n" in text and "\r\n" not in new:
         new = new.replace("\n", "\r\n")
     return new
+
+
+@dataclass(frozen=True, slots=True)
+class TwoChanges:
+    """Two changes of a text in one; without a text where they do not go together."""
+
+    text: str | None
+    conflicts: tuple[MergeConflict, ...] = ()
+
+    @property
+    def why(self) -> str:
+        """What stands against it, in a sentence."""
+        return "; ".join("; ".join(conflict_words(each)) for each in self.conflicts[:_MOST_TOLD])
+
+
+def both_changes(base: str, mine: str, theirs: str, file: str) -> TwoChanges:
+    """A text after two changes of it, on the tree of what it says; line by line where one is no YAML.
+
+    Parameters
+    ----------
+    base : str
+        From which both started.
+    mine, theirs : str
+    file : str
+        Its name, for messages.
+    """
+    try:
+        found = merged(base, mine, theirs, file=file)
+    except InputError:
+        return TwoChanges(merged_text(base, mine, theirs))
+    return TwoChanges(found.text, found.conflicts)
 
 
 def copied_blocks(text: str, file: str, at: Any) -> list[str]:

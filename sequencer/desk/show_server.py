@@ -2,6 +2,7 @@
 
 import asyncio
 from collections.abc import AsyncGenerator, Callable, Mapping
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
@@ -59,7 +60,13 @@ class ShowServer:
             "kept": {"where": opened.kept_where, "message": opened.trouble},
             "outside": None
             if outside is None
-            else {"text": outside.text, "message": "the file was changed outside, where it was changed here too"},
+            else {
+                "text": outside.text,
+                "message": "the file was changed outside, where it was changed here too",
+                "conflicts": [
+                    {**asdict(one), "path": list(one.path)} for one in opened.conflicts
+                ],
+            },
             "recovered": opened.recovered,
         }  # fmt: skip
 

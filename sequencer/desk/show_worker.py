@@ -214,9 +214,7 @@ class ShowWorker:
     def _hearing(self, run: int) -> Progress:
         return lambda subject, share: self._progress(run, subject, share, hearing=True)
 
-    def _progress(
-        self, run: int, subject: str, share: float, *, hearing: bool = False
-    ) -> None:
+    def _progress(self, run: int, subject: str, share: float, *, hearing: bool = False) -> None:
         stop_if_unwanted()
         now = time.monotonic()
         if now - self._told > _OFTEN:

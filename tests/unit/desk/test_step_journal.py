@@ -5,12 +5,12 @@ import os
 
 import pytest
 
-from sequencer.desk.journal import Journal, read_journal, text_sum
+from sequencer.desk.step_journal import StepJournal, read_journal, text_sum
 from sequencer.errors import InputError
 
 
 def test_lines_come_back_in_their_order(tmp_path):
-    journal = Journal(tmp_path / "j")
+    journal = StepJournal(tmp_path / "j")
     journal.begin("the text\r\n", {"step": "one"})
     journal.add({"step": "zwei – 火"})
     entries, size, damaged = read_journal(tmp_path / "j")
@@ -21,7 +21,7 @@ def test_lines_come_back_in_their_order(tmp_path):
 
 @pytest.mark.parametrize("cut", range(1, 40))
 def test_a_half_written_line_is_left_out_and_written_over(tmp_path, cut):
-    journal = Journal(tmp_path / "j")
+    journal = StepJournal(tmp_path / "j")
     journal.begin("text", {"step": "one"})
     whole = (tmp_path / "j").read_bytes()
     last = whole.splitlines(keepends=True)[-1]
@@ -29,7 +29,7 @@ def test_a_half_written_line_is_left_out_and_written_over(tmp_path, cut):
     (tmp_path / "j").write_bytes(whole[: len(whole) - cut])
     entries, size, damaged = read_journal(tmp_path / "j")
     assert (len(entries), damaged) == (1, False)
-    again = Journal(tmp_path / "j")
+    again = StepJournal(tmp_path / "j")
     again.go_on(size)
     again.add({"step": "two"})
     assert [entry.get("step") for entry in read_journal(tmp_path / "j")[0]] == [None, "two"]
@@ -40,7 +40,7 @@ def test_what_is_no_journal_is_said_to_be_damaged(tmp_path):
     for content in (b"hello\n", b'{"journal": 99}\n', b"[1]\n", b"\x00\xff\n"):
         (tmp_path / "j").write_bytes(content)
         assert read_journal(tmp_path / "j") == ([], 0, True)
-    journal = Journal(tmp_path / "j")
+    journal = StepJournal(tmp_path / "j")
     journal.begin("text", {"step": "one"}, {"step": "two"})
     lines = (tmp_path / "j").read_bytes().splitlines(keepends=True)
     (tmp_path / "j").write_bytes(lines[0] + b"garbage\n" + lines[2])
@@ -51,7 +51,7 @@ def test_what_is_no_journal_is_said_to_be_damaged(tmp_path):
 def test_a_full_disk_is_said_and_what_was_not_written_is_written_with_the_next_line(
     tmp_path, monkeypatch
 ):
-    journal = Journal(tmp_path / "j")
+    journal = StepJournal(tmp_path / "j")
     journal.begin("text")
     write = os.write
 

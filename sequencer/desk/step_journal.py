@@ -22,7 +22,7 @@ def text_sum(text: str) -> str:
     return hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest()[:32]
 
 
-class Journal:
+class StepJournal:
     """Lines that are kept in a file, in their order.
 
     What cannot be written, since the disk is full, stays in memory and is written with the next line.
@@ -38,7 +38,7 @@ class Journal:
         self._waiting: list[bytes] = []
 
     def __repr__(self) -> str:
-        return f"<Journal {self.path.name}: {self._size} bytes>"
+        return f"<StepJournal {self.path.name}: {self._size} bytes>"
 
     def begin(self, text: str, *entries: JournalEntry) -> None:
         """Begin anew with the text of the show file and some lines; what was there is gone.
