@@ -22,6 +22,13 @@ def open_(show: Path, port: int | None, stay: float, no_browser: bool) -> None:
     from sequencer.desk.serving import serve_show
 
     try:
-        serve_show(show, port=port or 0, browser=not no_browser, stay=stay, opened=click.echo)
+        saved = serve_show(
+            show, port=port or 0, browser=not no_browser, stay=stay, opened=click.echo
+        )
     except KeyboardInterrupt:
         raise KeyboardInterrupt("ended; what was not saved is in the journal") from None
+    if not saved:
+        click.echo(
+            f"not everything is in {show} yet: the rest is in its journal, and there again when you open it",
+            err=True,
+        )

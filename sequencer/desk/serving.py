@@ -30,7 +30,7 @@ def serve_show(
     browser: bool = True,
     stay: float = STAY,
     opened: Callable[[str], None] = lambda _address: None,
-) -> None:
+) -> bool:
     """Serve a show until its last page is closed.
 
     Parameters
@@ -46,6 +46,11 @@ def serve_show(
     opened : callable
         Is given the page's address once it can be asked for.
 
+    Returns
+    -------
+    saved : bool
+        Whether the file has all that was done; else the journal has it.
+
     Raises
     ------
     InputError
@@ -60,6 +65,7 @@ def serve_show(
         listening.close()
         raise
     asyncio.run(_served(file, listening, browser=browser, stay=stay, opened=opened))
+    return file.saved
 
 
 def _listening(port: int) -> socket.socket:
