@@ -201,7 +201,7 @@ def open_show(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) ->
     -------
     show : OpenShow
         `change([(path, value)])` sets a value of the file, `answers()` gives what each check says as it becomes
-        known, `report()` the whole. The file itself is not written. A change from another thread ends answers
+        known, as drawn and then as flown, `report()` the whole. The file itself is not written. A change from another thread ends answers
         about the show before with `sequencer.progress.Stopped`.
 
     Raises

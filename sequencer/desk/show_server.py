@@ -28,6 +28,7 @@ class ShowServer:
         self.opened = opened
         self.events = PageEvents()
         self._changing = asyncio.Lock()
+        self._tried: str | None = None  # the newest text that a trial has put on its song
         self.link = WorkerLink(opened.path, self.events.tell)
         self._hand_over()
 
@@ -111,7 +112,7 @@ class ShowServer:
         """
         async with self._changing:
             text, words = await asyncio.to_thread(self.opened.planned, operation, revision)
-            if not anyway and self.link.checks.staged and self.opened.read.is_show:
+            if not anyway and self._can_be_staged:
                 await self._try(text)
             return await self._changed(words, self.opened.take, text, words)
 
@@ -201,10 +202,16 @@ class ShowServer:
         self.link.end()
         self.opened.close()
 
+    @property
+    def _can_be_staged(self) -> bool:
+        """Whether the show as it is now is known to go on its song: then it is to stay so."""
+        return bool(self.link.checks.staged) or self.opened.text == self._tried
+
     async def _try(self, text: str) -> None:
         error = await self.link.trial(text)
         if error is not None:
             raise AnswerError({**error, "anyway": True})
+        self._tried = text
 
     async def _changed(
         self, words: str, change: Callable[..., None], *given: object

@@ -201,8 +201,11 @@ def test_what_cannot_be_a_show_is_refused_and_changes_nothing(show):
         assert "show.yaml:" in said["error"]["message"]
         assert str(show.parent) not in said["error"]["message"]
         assert page.get("show")[1] == {**page.get("show")[1], "text": before, "revision": 1}
-        status, state = page.post("operations", revision=1, operation=late, anyway=True)
-        assert (status, state["revision"]) == (200, 2)
+        # one edit right behind another is tried too, before the first is told to be staged
+        assert page.do(1, do="change-titles", values={"title": "Quick"})[0] == 200
+        assert page.post("operations", revision=2, operation=late)[0] == 422
+        status, state = page.post("operations", revision=2, operation=late, anyway=True)
+        assert (status, state["revision"]) == (200, 3)
         assert page.get("view")[0] == 422
 
 
