@@ -69,8 +69,14 @@ class Writer:
             elif isinstance(edit, TakenOut):
                 spot = self._root.find(edit.path)
                 taken.setdefault(edit.path[:-1], []).append(spot.number)
+        filled = {edit.path for edit in edits if isinstance(edit, RowsIn) and edit.rows}
         for path, numbers in taken.items():
-            yield from self._take(self._root.find(path), sorted(numbers))
+            holder = self._root.find(path)
+            if path in filled and not holder.node.flow:  # others come in: it is never empty
+                for k in numbers:
+                    yield self._taken_line(holder, k)
+            else:
+                yield from self._take(holder, sorted(numbers))
 
     # Values
 

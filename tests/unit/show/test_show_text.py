@@ -5,8 +5,10 @@ import random
 import pytest
 
 from sequencer.errors import InputError
+from sequencer.show import show_text
 from sequencer.show.plain_edits import KeyNamed, RowsIn, TakenOut, ValueSet, changed_plain
 from sequencer.show.show_text import ShowText
+from sequencer.show.splices import Splice
 from sequencer.show.written import Written
 
 ODD = """\
@@ -220,6 +222,17 @@ def test_a_byte_order_mark_stays():
 def test_what_cannot_be_written_is_refused_with_its_place():
     with pytest.raises(InputError, match=r"^s\.yaml:2:6: this is written in a way .* on each line"):
         edited("k:\n  a: 1\n  b: 2\n", KeyNamed(("k", "a"), "b"))
+
+
+@pytest.mark.parametrize("wrong", ["b: 2\n", "a: [", "a: 3\n"])
+def test_a_text_that_says_anything_else_is_refused(wrong, monkeypatch):
+    """Whatever the writer does: what was wanted, or nothing."""
+    text = "a: 1\n"
+    monkeypatch.setattr(
+        show_text.Writer, "splices", lambda _self, _edits: [Splice(0, len(text), wrong)]
+    )
+    with pytest.raises(InputError, match="cannot be changed by itself"):
+        edited(text, ValueSet(("a",), 2))
 
 
 def test_a_path_that_is_not_there_is_a_value_error():

@@ -94,6 +94,11 @@ def test_blocks_get_a_name_and_lose_it_again():
     assert sorted(back.splitlines()) == sorted(text.splitlines())
 
 
+def test_all_steps_of_the_last_phrase_get_a_name():
+    name = NamePhrase(at=(("phrases", "long one", 0), ("phrases", "long one", 1)), name="whole")
+    assert lines(name) == ["+    - {phrase: whole}", "+  whole:"]  # the steps stay where they are
+
+
 def test_what_makes_no_phrase():
     assert "others dance this block" in refused(
         NamePhrase(at=(("timeline", 0), ("timeline", 1)), name="x")
