@@ -1,7 +1,8 @@
 """Where a walk, a turn or a change of tempo takes a flown hand past its limits, it is flown again in its place.
 
 Each such stretch, with four beats on either side of it, is sought again in the stage frame (`motion.trajectories.flown_eased`).
-It is taken if the hand that comes of it holds its limits there; else what was flown stays, and the check tells that it is strained.
+It is taken if the hand that comes of it holds its limits there, or misses them by less than before; what is strained then, the
+check tells.
 """
 
 from collections.abc import Callable, Sequence
@@ -16,16 +17,27 @@ from sequencer.motion.flown.apart import prop_capsules
 from sequencer.motion.flown.body_space import BodySpace
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.trajectories.flown_eased import AROUND_STRETCH, StrainedStretch, eased
-from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, clipped
+from sequencer.motion.trajectories.flown_eased import (
+    AROUND_STRETCH,
+    EASED_KNOTS,
+    StrainedStretch,
+    eased,
+)
+from sequencer.motion.trajectories.flown_hand import (
+    SHOW_KNOTS,
+    Course,
+    FlownHand,
+    Ground,
+    clipped,
+)
 
 STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 AROUND_STRAIN = 4.0  # [beats]
 _SPARE = 0.01  # [m] from body and other prop
 
 
-def is_strained(hand: FlownHand, course: Course, limits: FlownLimits, ground: Ground) -> bool:
-    """Whether a hand misses a limit of pull or acceleration on a course.
+def strain_of(hand: FlownHand, course: Course, limits: FlownLimits, ground: Ground) -> float:
+    """By how much a hand misses the limits of pull and acceleration on a course, as a share; 0 where it is not strained.
 
     Parameters
     ----------
@@ -34,9 +46,9 @@ def is_strained(hand: FlownHand, course: Course, limits: FlownLimits, ground: Gr
     limits : FlownLimits
     ground : Ground
     """
-    pushed = hand.hand_acceleration(course, ground.beats_a_second)
-    slack = hand.least_pull(course) < LEAST_PULL
-    return bool(slack or pushed > STRAINED * limits.hand_acceleration)
+    pushed = hand.hand_acceleration(course, ground.beats_a_second) / limits.hand_acceleration
+    pull = hand.least_pull(course) / LEAST_PULL
+    return max(1.0 - pull if pull < 1.0 else 0.0, pushed - 1.0 if pushed > STRAINED else 0.0)
 
 
 def eased_hand(
@@ -69,12 +81,13 @@ def eased_hand(
         course = eased(_stretch(dancer, side, hand, (low, high), limits, ground, other))
         if course is not None:
             found.append(course)
+    before = {course: strain_of(hand, course, limits, ground) for course in found}
     while found:
         out = made(_with(hand.courses, found))
-        held = [course for course in found if not is_strained(out, course, limits, ground)]
-        if len(held) == len(found):
+        eases = [each for each in found if strain_of(out, each, limits, ground) < before[each]]
+        if len(eases) == len(found):
             return out
-        found = held
+        found = eases
     return hand
 
 
@@ -98,11 +111,14 @@ def _windows(hand: FlownHand, limits: FlownLimits, ground: Ground) -> list[tuple
                 out[-1] = (out[-1][0], max(out[-1][1], end))
             else:
                 out.append((start, end))
-    # on the knots, where head and hand are published
-    return [
-        (first + step * round((low - first) / step), first + step * round((high - first) / step))
-        for low, high in out
-    ]
+    # On the knots where head and hand are published, and whole parts long: then every knot of what is sought is one of these,
+    # and a spline through them does not overshoot where the hand's acceleration has a corner.
+    part = SHOW_KNOTS // EASED_KNOTS[0]
+    found = []
+    for low, high in out:
+        start, end = (round((beat - first) / step) for beat in (low, high))
+        found.append((first + step * start, first + step * (end - (end - start) % part)))
+    return found
 
 
 def _runs(courses: Sequence[Course]) -> list[tuple[float, float]]:

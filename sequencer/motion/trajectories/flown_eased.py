@@ -42,7 +42,8 @@ _FAR_OVER = 1.0  # share of a limit by which it is missed so far that more knots
 AROUND_STRETCH = 1.0  # [beats] beyond the stretch, by which the states at its ends are known
 _FINER = 96  # knots of a beat, for those
 _TEMPO_AROUND = 8.0  # [beats] after which another smoothing of the tempo has died away
-_LOOKS = 8  # a span
+_LOOKS = 16  # a span, its knots among them: there the hand's acceleration has its corners
+_WHOLE = 1e-6  # [spans] rounding of a stretch that is whole spans long
 _ORDERS = 5
 
 
@@ -196,7 +197,7 @@ class _Eased:
     def missed(self) -> dict[str, float]:
         """Limits that are missed at the looks, and the share by which each is."""
         count = self.head.spans * _LOOKS
-        shares: Floats = (np.arange(count, dtype=np.float64) + 0.5) / count
+        shares: Floats = np.arange(count + 1, dtype=np.float64) / count
         seen = self.flight(self.stretch.start + (self.stretch.end - self.stretch.start) * shares)
         limits = self.stretch.limits
         pull = float(np.linalg.norm(seen.force, axis=-1).min()) / STANDARD_GRAVITY
@@ -263,7 +264,7 @@ def _problem(stretch: StrainedStretch, knots: int) -> tuple[Problem, Floats, flo
 def _step(stretch: StrainedStretch, knots: int) -> float:
     """Of the knots of what is sought [beats]."""
     length = stretch.end - stretch.start
-    return length / max(int(np.ceil(length * knots)), 2 * DEGREE)
+    return length / max(int(np.ceil(length * knots - _WHOLE)), 2 * DEGREE)
 
 
 def _layout(spans: int, step: float, paced: Floats, frames: Floats, origins: Floats) -> CurveLayout:

@@ -162,3 +162,18 @@ def test_more_knots_are_tried_only_where_a_limit_is_missed_by_little(monkeypatch
     )
     assert module._sought(None) is None
     assert asked == tried
+
+
+def test_limits_are_looked_at_where_the_hand_s_acceleration_has_its_corners():
+    """A path with one coefficient moved: the largest acceleration is at a knot, and falls steeply on both sides."""
+    own = stretch(limits=FlownLimits(hand_speed=99.0, hand_acceleration=1.0))
+    count = 72
+    step = (END - START) / count
+    _, unknown, _ = module._problem(own, 12)
+    unknown[count // 2] += 2e-3
+    path = module._Eased(own, unknown, step)
+    beats = np.linspace(START, END, 32 * count + 1)
+    size = np.linalg.norm(path.flight(beats).hand_acceleration, axis=-1)
+    assert size.argmax() % 32 == 0, "at a knot"
+    assert size.max() > 1.02 * size[2::4].max(), "eight looks beside them would miss it"
+    assert path.missed()["acceleration"] == pytest.approx(size.max() - 1.0, rel=1e-9)
