@@ -10,7 +10,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import Side
 from sequencer.kept import content_key
 from sequencer.motion.flown.apart import prop_capsules
@@ -33,6 +33,11 @@ from sequencer.motion.trajectories.flown_hand import (
 
 STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 AROUND_STRAIN = 4.0  # [beats]
+_AROUND = round(AROUND_STRAIN * SHOW_KNOTS)  # [knots]
+# [knots] more, within which a stretch begins and ends where the hand is least hurried: where it turns sharply, what is sought
+# could not leave what was flown without hurry
+_CALM = SHOW_KNOTS
+_PART = SHOW_KNOTS // EASED_KNOTS[0]  # [knots]
 _SPARE = 0.01  # [m] from body and other prop
 
 
@@ -104,21 +109,31 @@ def _windows(hand: FlownHand, limits: FlownLimits, ground: Ground) -> list[tuple
     for low, high in _runs(hand.courses):
         inside = (knots > low + step) & (knots < high - step)
         bad = inside & ((hand.pull < LEAST_PULL) | (push > STRAINED * limits.hand_acceleration))
-        for beat in knots[bad].tolist():
-            start = max(beat - AROUND_STRAIN, low)
-            end = min(beat + AROUND_STRAIN, high)
-            if out and start <= out[-1][1]:
-                out[-1] = (out[-1][0], max(out[-1][1], end))
-            else:
-                out.append((start, end))
-    # On the knots where head and hand are published, and whole parts long: then every knot of what is sought is one of these,
-    # and a spline through them does not overshoot where the hand's acceleration has a corner.
-    part = SHOW_KNOTS // EASED_KNOTS[0]
-    found = []
-    for low, high in out:
-        start, end = (round((beat - first) / step) for beat in (low, high))
-        found.append((first + step * start, first + step * (end - (end - start) % part)))
-    return found
+        ends = [round((beat - first) / step) for beat in (low, high)]
+        for group in _groups(np.flatnonzero(bad), 2 * (_AROUND + _CALM)):
+            start, end = _about(push, int(group[0]), int(group[-1]), ends[0], ends[1])
+            out.append((first + step * start, first + step * end))
+    return out
+
+
+def _about(push: Floats, bad: int, last_bad: int, low: int, high: int) -> tuple[int, int]:
+    """The first and the last knot of a stretch about some that are strained, from the lowest to the highest that there is.
+
+    It is whole parts long, so that every knot of what is sought is one of those where head and hand are published: a spline
+    through them does not overshoot where the hand's acceleration has a corner.
+    """
+    begins = np.arange(max(bad - _AROUND - _CALM, low), max(bad - _AROUND, low) + 1)
+    start = int(begins[np.argmin(push[begins])])
+    places = np.arange(start, min(last_bad + _AROUND + _CALM, high, len(push) - 1) + 1, _PART)
+    ends = places[places >= last_bad + _AROUND]
+    return start, int(ends[np.argmin(push[ends])] if len(ends) else places[-1])
+
+
+def _groups(places: Ints, apart: int) -> list[Ints]:
+    """Increasing places, those together that are at most so far apart."""
+    if not len(places):
+        return []
+    return np.split(places, np.flatnonzero(np.diff(places) > apart) + 1)
 
 
 def _runs(courses: Sequence[Course]) -> list[tuple[float, float]]:
