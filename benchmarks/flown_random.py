@@ -49,7 +49,8 @@ from sequencer.motion.trajectories.flown_hand import FlownHand, smoothed_tempo
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.flown_eases import STRAINED
-from sequencer.staging.flown_show import flown_show, strains
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.flown_strains import strains
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.tasks.shows import stage_show

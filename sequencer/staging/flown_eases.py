@@ -100,11 +100,8 @@ def _windows(hand: FlownHand, limits: FlownLimits, ground: Ground) -> list[tuple
     """Stretches to seek again [show beats]: what is strained and some beats about it, within what is flown."""
     step, first = hand.head.step, hand.head.start
     knots: Floats = first + np.arange(len(hand.pull), dtype=np.float64) * step
-    # at the knots and half way, as what is strained is told
-    seen = hand.pushes(ground.beats_a_second)
-    push = np.array(seen[::2])
-    push[:-1] = np.maximum(push[:-1], seen[1::2])
-    push[1:] = np.maximum(push[1:], seen[1::2])
+    spans = hand.pushes(ground.beats_a_second)
+    push = np.maximum(np.append(spans[0], spans), np.append(spans, spans[-1]))  # beside each knot
     out: list[tuple[float, float]] = []
     for low, high in _runs(hand.courses):
         inside = (knots > low + step) & (knots < high - step)

@@ -14,6 +14,7 @@ from sequencer.checks.fault_kinds import (
     BODY_GAP,
     FLOWN_PULL,
     HAND_ACCELERATION,
+    HAND_SPEED,
     PROPS_GAP,
     REACH,
 )
@@ -27,7 +28,9 @@ from sequencer.motion.performers.feasibility import GAP_ERROR, body_gap, props_g
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
-from sequencer.staging.flown_show import Strain, flown_show, strains
+from sequencer.show.model import Limits
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.flown_strains import Strain, strains
 from sequencer.staging.staged import Staged
 from sequencer.units import length_words
 
@@ -35,16 +38,29 @@ _SOURCE = "docs/motion.md, section 7"
 _MOST_KEPT = 20_000  # slices
 
 
-def strained(show: Staged) -> Iterator[Finding]:
-    """Hands that walking, turning or a change of tempo take past their limits, once for each place."""
-    limit = show.show.limits.hand_acceleration
+def strained(show: Staged, *, followers: bool = False) -> Iterator[Finding]:
+    """Hands that walking, turning or a change of tempo take past their limits, once for each place.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    followers : bool
+        Whether also what follows from something beside it that could not be flown, which is told by itself.
+    """
+    limits = show.show.limits
+    limit = limits.hand_acceleration
     for strain in strains(flown_show(show)):
+        if strain.follows and not followers:
+            continue
         course = strain.course
         where = "while walking or turning there" if strain.moving else "at the tempo of the moment"
         if strain.least_pull < LEAST_PULL:
             said = f"the tether pulls with only {max(strain.least_pull, 0.0):.2f} of the head's weight, and needs {LEAST_PULL:g}"
         elif strain.hand_acceleration > limit:
             said = f"the hand would have to accelerate at {strain.hand_acceleration:.0f} m/s², the limit is {limit:g}"
+        elif strain.hand_speed > limits.hand_speed:
+            said = f"the hand would have to move at {strain.hand_speed:.1f} m/s, the limit is {limits.hand_speed:g}"
         else:
             said = f"the hand would be {length_words(strain.spare_reach)} out of reach"
         dancer = next(each for each in show.dancers if each.name == strain.who)
@@ -65,20 +81,24 @@ def strained(show: Staged) -> Iterator[Finding]:
                 "choose a pattern that pulls harder, or another link",
             ),
             source=_SOURCE,
-            figures=tuple(_strain_figures(strain, limit, dancer.body.arm_length)),
+            figures=tuple(_strain_figures(strain, limits, dancer.body.arm_length)),
             hands=(strain.side,),
         )  # fmt: skip
 
 
-def _strain_figures(strain: Strain, limit: float, arm: float) -> Iterator[Figure]:
+def _strain_figures(strain: Strain, limits: Limits, arm: float) -> Iterator[Figure]:
     """The limits that a strained hand misses, in numbers."""
     if strain.least_pull < LEAST_PULL:
         yield Figure(
             quantity=FLOWN_PULL, value=strain.least_pull, limit=LEAST_PULL, unit="head weights", least=True
         )  # fmt: skip
-    if strain.hand_acceleration > limit:
-        pushed = strain.hand_acceleration
-        yield Figure(quantity=HAND_ACCELERATION, value=pushed, limit=limit, unit="m/s²")
+    pushed, fast = strain.hand_acceleration, strain.hand_speed
+    if pushed > limits.hand_acceleration:
+        yield Figure(
+            quantity=HAND_ACCELERATION, value=pushed, limit=limits.hand_acceleration, unit="m/s²"
+        )
+    if fast > limits.hand_speed:
+        yield Figure(quantity=HAND_SPEED, value=fast, limit=limits.hand_speed, unit="m/s")
     if strain.spare_reach < 0:
         yield Figure(quantity=REACH, value=arm - strain.spare_reach, limit=arm, unit="m")
 

@@ -123,7 +123,7 @@ def test_only_what_is_less_strained_in_the_show_than_before_is_taken(monkeypatch
 
 
 def looked_at(pushes, limit=80.0):
-    """The stretches of a hand of twenty beats that pushes so at its knots and half way."""
+    """The stretches of a hand of twenty beats that pushes so on its spans."""
     hand = SimpleNamespace(
         head=SimpleNamespace(step=1.0 / 96, start=0.0),
         pushes=lambda _beats_a_second: pushes,
@@ -135,9 +135,9 @@ def looked_at(pushes, limit=80.0):
 
 
 def test_what_is_strained_only_between_two_knots_is_sought_too():
-    """As the check tells it: the acceleration is looked at half way as well."""
-    pushes = np.ones(2 * 20 * 96 + 1)
-    pushes[2 * 960 + 1] = 100.0  # just after beat 10
+    """As the check tells it: on every span."""
+    pushes = np.ones(20 * 96)
+    pushes[960] = 100.0  # just after beat 10
     ((low, high),) = looked_at(pushes)
     assert low < 10.0 < high
     assert looked_at(pushes, 100.0) == []
@@ -145,19 +145,19 @@ def test_what_is_strained_only_between_two_knots_is_sought_too():
 
 def test_a_stretch_begins_and_ends_where_the_hand_is_least_hurried():
     """Of the beat from the fifth to the fourth before what is strained, and of that after it; the last knot is a twelfth's."""
-    pushes = np.full(2 * 20 * 96 + 1, 50.0)
-    pushes[2 * 960] = 100.0  # beat 10
+    pushes = np.full(20 * 96, 50.0)
+    pushes[960] = 100.0  # beat 10
     for beat in (5.25, 14.0 + 2 / 3):
-        around = round(2 * 96 * beat)
-        pushes[around - 9 : around + 10] = 10.0
-    pushes[round(2 * 96 * 4.5)] = pushes[round(2 * 96 * 15.5)] = 0.0  # calmer, but too far
+        around = round(96 * beat)
+        pushes[around - 5 : around + 5] = 10.0
+    pushes[96 * 4 : 96 * 4 + 20] = pushes[96 * 16 : 96 * 16 + 20] = 0.0  # calmer, but too far
     ((low, high),) = looked_at(pushes)
     assert (low, high) == (pytest.approx(5.25, abs=0.05), pytest.approx(14.0 + 2 / 3, abs=0.05))
 
 
 def test_strains_that_share_their_surroundings_are_one_stretch():
-    pushes = np.full(2 * 20 * 96 + 1, 50.0)
-    pushes[[2 * 96 * 4, 2 * 96 * 13]] = 100.0
+    pushes = np.full(20 * 96, 50.0)
+    pushes[[96 * 4, 96 * 13]] = 100.0
     assert len(looked_at(pushes)) == 1
-    pushes[2 * 96 * 13], pushes[2 * 96 * 16] = 50.0, 100.0
+    pushes[96 * 13], pushes[96 * 16] = 50.0, 100.0
     assert len(looked_at(pushes)) == 2

@@ -9,7 +9,7 @@ import pytest
 from sequencer.checks.dance import flown_in_place as module
 from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand
-from sequencer.staging.flown_show import Strain
+from sequencer.staging.flown_strains import Strain
 from tests.unit.checks.dance.solo import stage
 
 SPIN = "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8, timing: together}\n"
@@ -55,7 +55,7 @@ def through(hand, head, length=0.5):
     ]
     return FlownHand(
         head=splines[0], hand=splines[1], length=length, drawn=stage(SPIN).dancers[0].trajectories["left"],
-        courses=(), pull=np.ones(17),
+        courses=(), pull=np.ones(17), most_pull=np.ones(17),
     )  # fmt: skip
 
 
