@@ -80,12 +80,10 @@ def eased_hand(
     made : callable
         The hand of some courses.
     """
-    windows = _windows(hand, limits, ground)
-    found = []
-    for low, high in windows:
-        course = eased(_stretch(dancer, side, hand, (low, high), limits, ground, other))
-        if course is not None:
-            found.append(course)
+    found = [
+        eased(_stretch(dancer, side, hand, span, limits, ground, other))
+        for span in _windows(hand, limits, ground)
+    ]
     before = {course: strain_of(hand, course, limits, ground) for course in found}
     while found:
         out = made(_with(hand.courses, found))

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property, partial
 from math import comb
+from operator import itemgetter
 from typing import Any
 
 import numpy as np
@@ -133,8 +134,8 @@ def by_time(rates: Floats) -> Floats:
     return out
 
 
-def eased(stretch: StrainedStretch) -> Course | None:
-    """The stretch as flown in its place, or None where no limits are held so.
+def eased(stretch: StrainedStretch) -> Course:
+    """The stretch as flown in its place: so that limits are held, or missed by as little as was found.
 
     Parameters
     ----------
@@ -144,34 +145,32 @@ def eased(stretch: StrainedStretch) -> Course | None:
     if stretch.content is not None:
         key = content_key(stretch.content, stretch.rate.coefficients)
 
-    def work() -> Floats | None:
+    def work() -> Floats:
         if key is None:
             return _sought(stretch)
         return kept(
             "eased stretch",
             (key,),
             lambda: _sought(stretch),
-            record=lambda own: None if own is None else own.tolist(),
-            restore=lambda own: None if own is None else np.array(own),
+            record=lambda own: own.tolist(),
+            restore=np.array,
         )
 
     numbers = work()
-    if numbers is None:
-        return None
     step = (stretch.end - stretch.start) / (len(numbers) - DEGREE)
     return _Eased(stretch, numbers, step).course(key)
 
 
-def _sought(stretch: StrainedStretch) -> Floats | None:
+def _sought(stretch: StrainedStretch) -> Floats:
+    found: list[tuple[float, Floats]] = []
     for knots in EASED_KNOTS:
         problem, start, step = _problem(stretch, knots)
-        found = held_to_limits(problem, start, partial(_found_for, stretch, step))
-        missed = found.missed()
-        if not missed:
-            return found.unknown
-        if max(missed.values()) > _FAR_OVER:
+        own = held_to_limits(problem, start, partial(_found_for, stretch, step))
+        worst = max(own.missed().values(), default=0.0)
+        found.append((worst, own.unknown))
+        if worst == 0.0 or worst > _FAR_OVER:
             break
-    return None
+    return min(found, key=itemgetter(0))[1]
 
 
 def _found_for(stretch: StrainedStretch, step: float, own: Optimum) -> "_Eased":

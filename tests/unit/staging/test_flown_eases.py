@@ -49,13 +49,21 @@ def test_what_is_strained_is_sought_with_beats_about_it_within_what_is_flown(mon
     most, _ = pushed(hand)
     asked = []
     monkeypatch.setattr(flown_eases, "_stretch", lambda *given: given[3])
-    monkeypatch.setattr(flown_eases, "eased", asked.append)
+    monkeypatch.setattr(
+        flown_eases, "eased", lambda span: asked.append(span) or Course(*span, circling, True)
+    )
     monkeypatch.setattr(flown_eases, "STRAINED", 0.99)
     limits = FlownLimits(hand_speed=99.0, hand_acceleration=most)
     same = eased_hand(
-        None, "right", hand, limits=limits, ground=standing(), other=None, made=pytest.fail
+        None,
+        "right",
+        hand,
+        limits=limits,
+        ground=standing(),
+        other=None,
+        made=lambda _courses: hand,
     )
-    assert same is hand  # nothing was found
+    assert same is hand  # nothing that is less strained was found
     knots = np.arange(len(hand.pull)) * hand.head.step
     size = np.linalg.norm(hand.hand.at(knots, 2), axis=-1) * (100.0 / 60.0) ** 2
     bad = knots[(size > 0.99 * most) & (knots > 0.1) & (knots < 11.9)]
@@ -76,10 +84,13 @@ def test_what_is_drawn_is_not_sought(monkeypatch):
     """Only the first 4.1 beats of this hand are flown."""
     asked = []
     monkeypatch.setattr(flown_eases, "_stretch", lambda *given: given[3])
-    monkeypatch.setattr(flown_eases, "eased", asked.append)
+    monkeypatch.setattr(
+        flown_eases, "eased", lambda span: asked.append(span) or Course(*span, circling, True)
+    )
     none = FlownLimits(hand_speed=99.0, hand_acceleration=1e-3)
+    hand = broken()
     eased_hand(
-        None, "right", broken(), limits=none, ground=standing(), other=None, made=pytest.fail
+        None, "right", hand, limits=none, ground=standing(), other=None, made=lambda _courses: hand
     )
     assert [round(edge, 1) for edge in np.ravel(asked)] == [0.0, 4.1]
 
