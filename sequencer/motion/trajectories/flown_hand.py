@@ -123,13 +123,14 @@ class FlownHand:
     ) -> float:
         """Largest acceleration of the hand in the body's frame on a course [m/s²]; proven."""
         knots = self._knots(course)
-        return float(np.max(self.pushes(beats_a_second)[knots.start : knots.stop - 1]))
+        inside = slice(knots.start, knots.stop - 1)
+        return float(np.max(self._bent[inside] * self.fastest(beats_a_second, inside) ** 2))
 
     def hand_speed(self, course: Course, beats_a_second: Callable[[Floats], Floats]) -> float:
         """Largest speed of the hand in the body's frame on a course [m/s]; proven."""
         knots = self._knots(course)
-        fast = largest_on_spans(self.hand, 1) * self.fastest(beats_a_second)
-        return float(np.max(fast[knots.start : knots.stop - 1]))
+        inside = slice(knots.start, knots.stop - 1)
+        return float(np.max(self._gone[inside] * self.fastest(beats_a_second, inside)))
 
     def pushes(self, beats_a_second: Callable[[Floats], Floats]) -> Floats:
         """Bound on the acceleration of the hand in the body's frame on every span, shape (spans,) [m/s²].
@@ -141,12 +142,19 @@ class FlownHand:
         """
         return np.asarray(self._bent * self.fastest(beats_a_second) ** 2)
 
-    def fastest(self, beats_a_second: Callable[[Floats], Floats]) -> Floats:
-        """The fastest tempo on every span, shape (spans,) [beats/s], of what is known at its ends and in its middle."""
-        spans: Floats = np.arange(self.head.spans, dtype=np.float64)
+    def fastest(
+        self, beats_a_second: Callable[[Floats], Floats], inside: slice = slice(None)
+    ) -> Floats:
+        """The fastest tempo on every span or on some, shape (spans,) [beats/s], of what is known at its ends and in its middle."""
+        spans: Floats = np.arange(self.head.spans, dtype=np.float64)[inside]
         places = [spans + share for share in (_INSIDE, 0.5, 1.0 - _INSIDE)]
         seen = [beats_a_second(self.head.start + each * self.head.step) for each in places]
         return np.asarray(np.max(seen, axis=0))
+
+    @cached_property
+    def _gone(self) -> Floats:
+        """Bound on the hand's first derivative on every span [m/beat]."""
+        return largest_on_spans(self.hand, 1)
 
     @cached_property
     def _bent(self) -> Floats:
