@@ -10,7 +10,7 @@ from functools import partial
 from math import inf, isfinite
 from typing import NamedTuple
 
-from sequencer.checks.dance.feasible import limits_of
+from sequencer.checks.dance.dancer_case import limits_of
 from sequencer.geometry.bodies import Side
 from sequencer.kept import recent
 from sequencer.motion.flown.flown_motion import FlownLimits, Flying

@@ -7,7 +7,8 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
-from sequencer.checks.dance.feasible import FeasibilityLimits, feasible, limits_of
+from sequencer.checks.dance.dancer_case import FeasibilityLimits, limits_of
+from sequencer.checks.dance.feasible import feasible
 from sequencer.checks.dance.joins import joins
 from sequencer.checks.dance.proven import gap_to_body
 from sequencer.geometry.bodies import Body

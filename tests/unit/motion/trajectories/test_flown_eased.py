@@ -130,7 +130,7 @@ def test_a_limit_that_cannot_be_held_is_missed_by_less_than_before():
     inner = np.linspace(START + 1.5, END - 1.5, 800)
 
     def pushed(places):
-        head, hand = places(inner)
+        _, hand = places(inner)
         bent = np.gradient(np.gradient(hand, inner, axis=0), inner, axis=0)[5:-5]
         return np.linalg.norm(bent, axis=-1).max()
 
