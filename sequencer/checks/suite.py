@@ -5,8 +5,9 @@ from dataclasses import replace
 from functools import partial
 
 from sequencer.checks.check import Check
-from sequencer.checks.dance import as_flown
+from sequencer.checks.dance import as_flown, feasible
 from sequencer.checks.dance.feasible import TELLS_MORE
+from sequencer.checks.dance.flown_feasible import CHECK_AS_FLOWN
 from sequencer.checks.distances import drift
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.outcome import Outcome
@@ -111,6 +112,8 @@ def outcome_as_flown(check: Check, show: Staged) -> Outcome:
     show : Staged
         As drawn.
     """
+    if check is feasible.CHECK:
+        return CHECK_AS_FLOWN.outcome(show)
     return (
         check.outcome_of(flown_show(show).staged)
         if check.name in _AS_FLOWN

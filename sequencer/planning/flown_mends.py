@@ -150,11 +150,13 @@ def _as_strained(old: Strain, now: Strain, limits: Limits) -> bool:
 
 
 def _misses(strain: Strain, limits: Limits) -> tuple[float, ...]:
-    """By how much a strain misses its limits: pull [the head's weight], acceleration and speed [their limits], reach [m]."""
+    """By how much a strain misses its limits: least pull [the head's weight], what is fast or hard [its limit], reach [m]."""
     return (
         max(LEAST_PULL - strain.least_pull, 0.0),
         max(strain.hand_acceleration / limits.hand_acceleration - 1.0, 0.0),
         max(strain.hand_speed / limits.hand_speed - 1.0, 0.0),
+        max(strain.wick_speed / limits.head_speed - 1.0, 0.0),
+        max(strain.most_pull / limits.pull - 1.0, 0.0),
         max(-strain.spare_reach, 0.0),
     )
 

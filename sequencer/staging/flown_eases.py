@@ -38,7 +38,7 @@ _AROUND = round(AROUND_STRAIN * SHOW_KNOTS)  # [knots]
 # could not leave what was flown without hurry
 _CALM = SHOW_KNOTS
 _PART = SHOW_KNOTS // EASED_KNOTS[0]  # [knots]
-_SPARE = 0.01  # [m] from body and other prop
+_SPARE = 0.01  # [m] from the other prop
 
 
 def strain_of(hand: FlownHand, course: Course, limits: FlownLimits, ground: Ground) -> float:
@@ -157,7 +157,7 @@ def _stretch(
     prop, posture = dancer.props[side], dancer.carriage.held_between(low, high)
     room = None
     if posture is not None:
-        space = BodySpace(body=dancer.body, posture=posture, side=side, prop=prop, clearance=_SPARE)
+        space = BodySpace(body=dancer.body, posture=posture, side=side, prop=prop)
         room = space.room()
     mates = None
     if isinstance(other, FlownHand):

@@ -1,6 +1,6 @@
 """Limits that a flown hand misses in its place in a show, though it holds them standing still at a steady tempo.
 
-Pull, speed and acceleration of the hand are bounded on the control points of what is flown (`flown_bounds`), with walking,
+Pull, speeds and acceleration are bounded on the control points of what is flown (`flown_bounds`), with walking,
 turning and the tempo of the moment; its reach is searched by branch and bound. What is strained beside a drawn path that stands
 in follows from that: it could not be eased across it, and may be once all of it flies.
 """
@@ -10,6 +10,7 @@ from functools import partial
 from typing import NamedTuple
 
 from sequencer.arrays import Floats
+from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.geometry.bodies import Side
 from sequencer.kept import recent
 from sequencer.motion.flown.flown_motion import LEAST_PULL
@@ -38,6 +39,8 @@ class Strain(NamedTuple):
     spare_reach: float  # [m] negative out of reach
     moving: bool  # whether its performer walks or turns there
     hand_speed: float = 0.0  # [m/s]
+    wick_speed: float = 0.0  # [m/s]
+    most_pull: float = 0.0  # [N] in the hand
     follows: bool = (
         False  # from a drawn path that stands in beside it: away from that nothing is missed
     )
@@ -67,7 +70,8 @@ def strains(flown: FlownShow) -> tuple[Strain, ...]:
                 out.append(
                     Strain(
                         dancer.name, row.side, course, row.least_pull, row.hand_acceleration,
-                        row.spare_reach, _moves(dancer, course), row.hand_speed, row.follows,
+                        row.spare_reach, _moves(dancer, course), row.hand_speed, row.wick_speed,
+                        row.most_pull, row.follows,
                     )
                 )  # fmt: skip
     return tuple(sorted(out, key=lambda each: (each.course.start, each.who, each.side)))
@@ -81,6 +85,8 @@ class _Row(NamedTuple):
     least_pull: float
     hand_acceleration: float
     hand_speed: float
+    wick_speed: float
+    most_pull: float
     spare_reach: float
     follows: bool
 
@@ -91,6 +97,8 @@ class _Figures(NamedTuple):
     least_pull: float
     hand_acceleration: float
     hand_speed: float
+    wick_speed: float
+    most_pull: float
     spare_reach: float
 
 
@@ -111,6 +119,8 @@ def _strained(show: Staged, dancer: Dancer) -> list[_Row]:
                 figures.least_pull < LEAST_PULL
                 or figures.hand_acceleration > STRAINED * limits.hand_acceleration
                 or figures.hand_speed > STRAINED * limits.hand_speed
+                or figures.wick_speed > STRAINED * limits.head_speed
+                or figures.most_pull > STRAINED * limits.pull
                 or figures.spare_reach < -_OUT
             )
 
@@ -132,6 +142,7 @@ def _figures(
     reach = reach_quantity(side=side, body=dancer.body, carriage=dancer.carriage)
     spans = [(courses[k].start, courses[k].end) for k in some]
     (spare,) = least_values([Asked(reach, (hand,), spans)]) if some else ([],)
+    weight = dancer.props[side].mass * STANDARD_GRAVITY
     out: list[_Figures | None] = [None] * len(courses)
     for k, left in zip(some, spare, strict=True):
         course = courses[k]
@@ -139,6 +150,8 @@ def _figures(
             hand.least_pull(course),
             hand.hand_acceleration(course, beats_a_second),
             hand.hand_speed(course, beats_a_second),
+            hand.head_speed(course, beats_a_second),
+            hand.largest_pull(course) * weight,
             left.value,
         )
     return out

@@ -28,7 +28,7 @@ from sequencer.staging.staged import Staged
 
 _PATTERNS, _LINKS = 0.3, 0.6  # of the progress; the rest is seeking what would do
 _NOT_CHECKED = (
-    "As flown, how near a flame passes the own body was not looked at, nor what an arm, a wrist or a grip can do.",
+    "As flown, which way a wrist and an elbow bend to follow the prop was not looked at.",
 )
 _UNFLOWN = "As flown, links to and from a pattern that cannot be flown, or was not flown, were not looked at."
 

@@ -66,10 +66,12 @@ from sequencer.staging.results import OfPerformer, results_together
 from sequencer.staging.staged import Staged, written
 from sequencer.units import length_words
 
+BLOCKS_ONLY = "Slack is checked in blocks only; on links and at rest the hand must steady the prop."
+NO_WALKING = "Slack and forces leave out the acceleration of walking."
 _NOT_CHECKED = (
     "Clearance from the performer's own body covers trunk, head and legs, not arms, hair or clothing.",
-    "Slack is checked in blocks only; on links and at rest the hand must steady the prop.",
-    "Slack and forces leave out the acceleration of walking.",
+    BLOCKS_ONLY,
+    NO_WALKING,
 )
 TELLS_MORE = (
     "`sequencer check SHOW`, as flown, tells at which tempo, or with which tether, it can be flown"
@@ -123,11 +125,37 @@ def feasible_as_drawn(show: Staged) -> Outcome:
     return Outcome(findings=tuple(each for each in found if each.severity != "note"))
 
 
-def _findings(show: Staged, limits: FeasibilityLimits, *, fly: bool) -> tuple[Finding, ...]:
-    cases = {
-        each.name: DancerCase(show=show, dancer=each, limits=limits, fly=fly)
-        for each in show.dancers
-    }
+def feasible_beside(
+    show: Staged,
+    told: Callable[[DancerCase, Sequence[Finding]], Iterable[Finding]],
+) -> Outcome:
+    """The outcome of `feasible` with some findings in place of others.
+
+    Parameters
+    ----------
+    show : Staged
+    told : callable
+        What is told of a performer, in place of what is found as drawn, hand by hand.
+    """
+    return replace(feasible(show), findings=_findings(show, limits_of(show), fly=True, told=told))
+
+
+def cases_of(
+    show: Staged, limits: FeasibilityLimits | None = None, *, fly: bool = True
+) -> list[DancerCase]:
+    """Every performer, with the limits of the show if no others are given."""
+    own = limits or limits_of(show)
+    return [DancerCase(show=show, dancer=each, limits=own, fly=fly) for each in show.dancers]
+
+
+def _findings(
+    show: Staged,
+    limits: FeasibilityLimits,
+    *,
+    fly: bool,
+    told: Callable[[DancerCase, Sequence[Finding]], Iterable[Finding]] = lambda _case, own: own,
+) -> tuple[Finding, ...]:
+    cases = {each.dancer.name: each for each in cases_of(show, limits, fly=fly)}
     what = "feasible" if fly else "feasible as drawn"
     # What fits a performer depends on which parameters the file leaves open.
     keys = {who: OfPerformer(what, who, (limits, written(show.blocks_of(who)))) for who in cases}
@@ -138,7 +166,7 @@ def _findings(show: Staged, limits: FeasibilityLimits, *, fly: bool) -> tuple[Fi
         _merged(
             finding
             for who, case in cases.items()
-            for finding in (*own[who], *(_other_cycles(case) if fly else ()))
+            for finding in (*told(case, own[who]), *(_other_cycles(case) if fly else ()))
         )
     )
 

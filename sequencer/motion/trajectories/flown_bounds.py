@@ -73,35 +73,6 @@ def largest_on_spans(path: EvenSpline, order: int) -> Floats:
     return np.asarray(fine.reshape(path.spans, _FINER).max(axis=1))
 
 
-def turning_on_spans(head: EvenSpline, hand: EvenSpline) -> Floats:
-    """Bound on how fast the line from hand to head turns on every span, shape (spans,) [rad/beat].
-
-    Parameters
-    ----------
-    head, hand : EvenSpline
-        On the same knots [m].
-
-    Notes
-    -----
-    |δ'| over the least |δ|, which is within half a span of its rate of what it is in the middle, as |δ·δ'| is (see
-    `flown_hand`). Proven.
-    """
-    line = EvenSpline(
-        start=head.start, step=head.step, coefficients=head.coefficients - hand.coefficients
-    ).finer(_FINER)
-    half = line.step / 2.0
-    middle = _middles(line)
-    here, rate = line.at(middle), line.at(middle, 1)
-    size = np.linalg.norm(here, axis=-1)
-    first, second = (np.linalg.norm(line.bernstein(order), axis=-1).max(axis=1) for order in (1, 2))
-    along = np.abs(np.sum(here * rate, axis=-1))
-    along += half * (first**2 + (size + half * first) * second)
-    least = np.sqrt(np.maximum(size**2 - 2.0 * half * along, 0.0))
-    with np.errstate(divide="ignore"):
-        turned = first / least
-    return np.asarray(turned.reshape(head.spans, _FINER).max(axis=1))
-
-
 def _middles(path: EvenSpline) -> Floats:
     places: Floats = np.arange(path.spans, dtype=np.float64) + 0.5
     return path.start + places * path.step

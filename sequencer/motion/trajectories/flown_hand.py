@@ -118,6 +118,10 @@ class FlownHand:
         """Least pull on a course, in the head's weights; proven."""
         return float(np.min(self.pull[self._knots(course)]))
 
+    def largest_pull(self, course: Course) -> float:
+        """Largest pull on a course, in the head's weights; proven."""
+        return float(np.max(self.most_pull[self._knots(course)]))
+
     def hand_acceleration(
         self, course: Course, beats_a_second: Callable[[Floats], Floats]
     ) -> float:
@@ -131,6 +135,12 @@ class FlownHand:
         knots = self._knots(course)
         inside = slice(knots.start, knots.stop - 1)
         return float(np.max(self._gone[inside] * self.fastest(beats_a_second, inside)))
+
+    def head_speed(self, course: Course, beats_a_second: Callable[[Floats], Floats]) -> float:
+        """Largest speed of the head in the body's frame on a course [m/s]; proven."""
+        knots = self._knots(course)
+        inside = slice(knots.start, knots.stop - 1)
+        return float(np.max(self._swung[inside] * self.fastest(beats_a_second, inside)))
 
     def pushes(self, beats_a_second: Callable[[Floats], Floats]) -> Floats:
         """Bound on the acceleration of the hand in the body's frame on every span, shape (spans,) [m/s²].
@@ -155,6 +165,11 @@ class FlownHand:
     def _gone(self) -> Floats:
         """Bound on the hand's first derivative on every span [m/beat]."""
         return largest_on_spans(self.hand, 1)
+
+    @cached_property
+    def _swung(self) -> Floats:
+        """Bound on the head's first derivative on every span [m/beat]."""
+        return largest_on_spans(self.head, 1)
 
     @cached_property
     def _bent(self) -> Floats:

@@ -181,9 +181,9 @@ def test_a_limit_that_is_kept_is_not_missed():
     """Less spare than before is no harm as long as there is any."""
     kept = STRAIN._replace(least_pull=5.0, hand_acceleration=3.0, spare_reach=0.2)
     limits = Limits(hand_acceleration=16.0, hand_speed=5.0)
-    assert flown_mends._misses(kept, limits) == (0.0, 0.0, 0.0, 0.0)
-    fast = STRAIN._replace(hand_speed=6.0)
-    assert flown_mends._misses(fast, limits) == pytest.approx((0.1, 0.25, 0.2, 0.03))
+    assert flown_mends._misses(kept, limits) == (0.0,) * 6
+    fast = STRAIN._replace(hand_speed=6.0, wick_speed=22.0, most_pull=90.0)
+    assert flown_mends._misses(fast, limits) == pytest.approx((0.1, 0.25, 0.2, 0.1, 0.5, 0.03))
 
 
 TOUCH = Touch("Ash", ("right",), 8.0, 10.0, Least(value=-0.03, beat=8.5, label=2))

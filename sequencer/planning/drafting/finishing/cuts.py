@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from sequencer.checks.dance import as_flown
+from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT
 from sequencer.checks.registry import checks
 from sequencer.checks.suite import outcome_as_flown
 from sequencer.findings import Finding
@@ -42,7 +43,10 @@ def grave_findings(
             continue
         if not placed and "places" in check.depends_on:
             continue
-        for finding in outcome_as_flown(check, show).findings:
+        drawn = of is _AS_DRAWN
+        for finding in (check.outcome(show) if drawn else outcome_as_flown(check, show)).findings:
+            if drawn and finding.code in OF_THE_FLIGHT:
+                continue
             if finding.severity != "note" and finding.code not in as_flown.CHECK.replaces:
                 found.setdefault(_key(finding), finding)
     return found

@@ -1,4 +1,4 @@
-"""Bounds on pull and turning between knots, against the same splines looked at densely with formulas of their own."""
+"""Bounds on pull and derivatives between knots, against the same splines looked at densely with formulas of their own."""
 
 import numpy as np
 import pytest
@@ -8,7 +8,6 @@ from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.trajectories.flown_bounds import (
     largest_on_spans,
     pull_bounds,
-    turning_on_spans,
 )
 
 GRAVITY = 9.80665
@@ -73,18 +72,3 @@ def test_derivatives_are_bounded_on_every_span():
         assert np.all(bound >= most)
         assert_allclose(bound, most, rtol=0.05, atol=0.01 * most.max())
         assert np.all(bound <= path.largest(order) * (1 + 1e-9))
-
-
-def test_turning_is_bounded_on_every_span():
-    """By differences of the line's direction."""
-    hand = EvenSpline(start=0.0, step=STEP, coefficients=0.2 * wild(9).coefficients + 3.0)
-    head = EvenSpline(
-        start=0.0, step=STEP, coefficients=hand.coefficients + wild(5, 0.45).coefficients
-    )
-    places = (np.arange(head.spans)[:, None] + np.arange(41) / 40) * STEP
-    line = head.at(places) - hand.at(places)
-    way = line / np.linalg.norm(line, axis=-1, keepdims=True)
-    seen = np.linalg.norm(np.diff(way, axis=1), axis=-1).max(axis=1) / (STEP / 40)
-    bound = turning_on_spans(head, hand)
-    assert np.all(bound >= seen)
-    assert np.median(bound / seen) < 1.3
