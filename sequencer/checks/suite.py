@@ -81,7 +81,7 @@ def examined(
     is looked at.
     """
     if show.part is not None:
-        return _of_part(show, show.part, progress), None
+        return _of_part(show, show.part, progress, flown=flown), None
     say = progress or (lambda _subject, _share: None)
     outcome, shown, done = Outcome(), "", _BEFORE
     checking: Progress = say
@@ -121,15 +121,21 @@ def outcome_as_flown(check: Check, show: Staged) -> Outcome:
     )
 
 
-def _of_part(show: Staged, part: ShowPart, progress: Progress | None) -> Outcome:
+def _of_part(show: Staged, part: ShowPart, progress: Progress | None, *, flown: bool) -> Outcome:
     """Findings on what is danced in a part."""
     say = progress or (lambda _subject, _share: None)
     outcome, done = Outcome(), _BEFORE
+    checking: Progress = say
+    if flown:
+        flown_show(show, within(say, _BEFORE, _FLIGHT))
+        checking = within(say, _FLIGHT, _CHECKS) or say
     for check in checks():
         if check.name in OF_A_PART:
-            say(check.words, round(done, 3))
-            outcome += check.outcome(show)
+            checking(check.words, round(done, 3))
+            outcome += outcome_as_flown(check, show) if flown else check.outcome(show)
             done += check.share
+    if flown:
+        outcome = _said_as_flown(outcome) + _flown(show, within(say, _CHECKS, 1.0))
     low, high = show.seconds(part.start), show.seconds(part.end)
     findings = [each for each in outcome.findings if _within(each, low, high)]
     held = {id(each) for each in findings}

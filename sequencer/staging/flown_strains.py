@@ -24,6 +24,7 @@ from sequencer.staging.staged import Staged
 
 _SHORT = 0.1  # [beats]
 _OUT = 0.02  # [m] out of reach that counts
+_NEARLY_OUT = 0.015  # [m] out of reach by less: how much is not sought
 _MOST_PERFORMERS = 64
 BESIDE_DRAWN = AROUND_STRAIN  # [beats] beside a drawn path that stands in
 
@@ -139,7 +140,9 @@ def _figures(
 ) -> list[_Figures | None]:
     """What a hand does on courses; None of what is drawn or too short to matter."""
     some = [k for k, each in enumerate(courses) if each.flown and each.end - each.start > _SHORT]
-    reach = reach_quantity(side=side, body=dancer.body, carriage=dancer.carriage)
+    reach = reach_quantity(
+        side=side, body=dancer.body, carriage=dancer.carriage, enough=-_NEARLY_OUT
+    )
     spans = [(courses[k].start, courses[k].end) for k in some]
     (spare,) = least_values([Asked(reach, (hand,), spans)]) if some else ([],)
     weight = dancer.props[side].mass * STANDARD_GRAVITY
@@ -152,7 +155,7 @@ def _figures(
             hand.hand_speed(course, beats_a_second),
             hand.head_speed(course, beats_a_second),
             hand.largest_pull(course) * weight,
-            left.value,
+            left.value if left.label >= 0 else 0.0,
         )
     return out
 

@@ -47,6 +47,9 @@ def as_flown(show: Staged, *, progress: Progress | None = None) -> Outcome:
     share = _PATTERNS + _LINKS
     patterns = flown_blocks(hands, within(progress, 0.0, _PATTERNS))
     gaps, unflown = gaps_between(hands, patterns.flown)
+    if show.part is not None:
+        patterns = patterns.within(show.part)
+        gaps = [each for each in gaps if show.part.overlaps(each.start, each.end)]
     findings = [*soft_findings(show, patterns.flown), *too_slow_findings(show, patterns.too_slow)]
     failed = failed_gaps(gaps, within(progress, _PATTERNS, share))
     asked = within(progress, share, 1.0)

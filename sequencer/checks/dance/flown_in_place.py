@@ -292,7 +292,7 @@ def _told(show: Staged, touch: Touch, code: str, said: str) -> Finding:
         severity="warn",
         who=(touch.who,),
         start=show.seconds(touch.start),
-        end=show.seconds(touch.start + 1.0),
+        end=show.seconds(touch.end),
         position=show.position(round(worst.beat * 16) / 16),
         message=f"{' / '.join(labels)}, {said}",
         remedies=(
