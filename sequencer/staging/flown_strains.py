@@ -57,9 +57,10 @@ def strains(flown: FlownShow) -> tuple[Strain, ...]:
     show = flown.staged
     out = []
     for dancer, drawn in zip(show.dancers, flown.drawn.dancers, strict=True):
-        key = performer_key(flown.drawn, drawn)
+        key, limits = performer_key(flown.drawn, drawn), show.show.limits
         rows = recent(
-            "strained hands", None if key is None else (b"strained", key),
+            "strained hands",
+            None if key is None else (b"strained", key, limits.head_speed, limits.pull),
             partial(_strained, show, dancer), most=_MOST_PERFORMERS,
             record=lambda own: [list(each) for each in own],
             restore=lambda record: [_Row(*each) for each in record],

@@ -46,6 +46,7 @@ def flames_near(
     for span, gap in gaps:
         if (
             span.kind == "rest"
+            or gap.label < 0  # farther than was asked
             or not -GAP_ERROR <= gap.value < min(limit, nearest.get(_way_of(span), 1.0))
             or not bool(case.dancer.is_lit(np.array(gap.beat)))
         ):

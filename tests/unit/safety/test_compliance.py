@@ -13,14 +13,19 @@ from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Source
 from sequencer.findings import Finding, Report
+from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.safety import compliance as table
 from sequencer.safety import house_rules
 from sequencer.safety.compliance import CONFIRM_WARNED, compliance, tally
+from sequencer.safety.landings import landing_plan
 from sequencer.safety.measures import Measured
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.moves_danced import move_words
 from sequencer.staging.timeline import staged
+from sequencer.units import rounded_up
 from tests.songs import even_song
 from tests.unit.checks.fire.test_rules_kept import ALWAYS, BREAKS, book_of, naming, show
 
@@ -282,3 +287,17 @@ def test_a_show_in_which_nothing_is_lit_has_no_table():
     dark = show((("    - {who: all, from: 1.1, until: 81.1}\n", ""), ("  lit:\n", "")))
 
     assert compliance(dark, Report(show="dark"), dark) == ()
+
+
+def test_flights_let_go_are_those_of_the_motion_that_the_sheets_show():
+    """As flown a link whips its head: the table, the finding and the sheet say the same figure, and name the move."""
+    sound = show()
+    flown = flown_show(sound).staged
+    rows = {row.subject: row for row in compliance(sound, Report(show="s"), flown)}
+    who, best = landing_plan(flown).farthest
+    assert rows["let-go"].has.startswith(f"{rounded_up(best.flight, 1):.1f} m ({who}, ")
+    assert move_words(flown, who, best.beat) in rows["let-go"].has
+    drawn = {row.subject: row for row in compliance(sound, Report(show="s"), sound)}
+    assert drawn["let-go"].has != rows["let-go"].has
+    edition = Edition(staged=sound, report=Report(show="s"), flown=True)
+    assert {row.subject: row for row in edition.compliance}["let-go"] == rows["let-go"]

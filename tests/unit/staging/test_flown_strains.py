@@ -46,9 +46,25 @@ def test_what_is_strained_is_told_by_the_limits_of_its_show():
     assert strains(limited(hand_acceleration=500.0)) == ()
 
 
-def test_a_hand_that_is_too_fast_is_strained():
-    assert strains(limited(hand_speed=0.5))
-    assert strains(limited(hand_speed=50.0)) == ()
+@pytest.mark.parametrize("name", ["hand_speed", "head_speed", "pull"])
+def test_what_is_too_fast_or_too_hard_is_strained(name):
+    """By a limit a fifth below what the flight comes to, by its own splines; not by one a fifth above."""
+    made = limited()
+    pace = made.staged.tempo.beats_per_second
+    most = 0.0
+    for dancer in made.staged.dancers:
+        hand = dancer.trajectories["right"]
+        beats = np.linspace(8.0, 24.0, 20_001)
+        if name == "pull":
+            weight = dancer.props["right"].mass * 9.80665
+            own = hand.pull[np.isfinite(hand.pull)] * weight
+        else:
+            path = hand.hand if name == "hand_speed" else hand.head
+            own = np.linalg.norm(path.at(beats, 1), axis=-1) * pace(beats)
+        most = max(most, float(own.max()))
+    easy = {"hand_acceleration": 500.0}
+    assert strains(limited(**easy, **{name: most / 1.1 / 1.2}))
+    assert strains(limited(**easy, **{name: most / 1.1 * 1.2})) == ()
 
 
 @pytest.mark.parametrize(("shorter", "told"), [(0.0, False), (0.1, True)])
@@ -97,7 +113,7 @@ def test_a_strain_away_from_what_is_drawn_does_not_follow_from_it(monkeypatch, b
 
     def figures(_dancer, _side, _hand, courses, _pace):
         return [
-            module._Figures(1.0, 500.0 if each.start <= beat <= each.end else 1.0, 1.0, 0.1)
+            module._Figures(1.0, 500.0 if each.start <= beat <= each.end else 1.0, 1.0, 1.0, 1.0, 0.1)
             if each.flown else None
             for each in courses
         ]  # fmt: skip

@@ -256,7 +256,7 @@ def test_a_wick_near_the_own_body_is_grave_where_it_lingers_or_touches(
         }
 
     monkeypatch.setattr(module, "gap_to_body", everywhere)
-    monkeypatch.setattr(module, "_head_speed", lambda *_: speed)
+    monkeypatch.setattr(module, "_head_rate", lambda *_: speed / (100.0 / 60.0))
     asked = stage("  - {from: 3.1, pattern: three-beat-weave, beats: 8}\n")
     near = [f for f in feasible(asked).findings if f.code == "flame-near-body"]
 
