@@ -367,11 +367,11 @@ def _flights(show: Staged, plan: LandingPlan) -> list[ComplianceRow]:
     source = "flight without air drag, from the motion of every lit head: mechanics; bounces and rolls left out"
     if not plan.proven:
         source += "; sampled with a margin, not proven, for fans and hoops where patterns blend"
-    first = moment(show.seconds(best.beat))
+    first, move = moment(show.seconds(best.beat)), move_words(show, who, best.beat)
     rows = [
         ComplianceRow(
             subject="let-go", what="let-go range: farthest that a head flies if it comes off", asked="",
-            has=f"{rounded_up(best.flight, 1):.1f} m ({who}, {first}, {move_words(show, who, best.beat)}; "
+            has=f"{rounded_up(best.flight, 1):.1f} m ({', '.join(each for each in (who, first, move) if each)}; "
             f"up to {rounded_up(best.fastest, 1):.1f} m/s)",
             verdict="told", source=source,
         )

@@ -35,8 +35,9 @@ def landing_block(edition: Edition, room: float, *, drawn: bool) -> list[Flowabl
     who, best = plan.farthest
     when = clock(staged.seconds(best.beat))
     move = move_words(edition.motion, who, best.beat)
+    slower = f" in {move}, which could be danced slower" if move else ""
     far = (
-        f"{at_most(best.flight)}, {brief(who)} at {when} in {move}, which could be danced slower; "
+        f"{at_most(best.flight)}, {brief(who)} at {when}{slower}; "
         f"heads at most {at_most(best.fastest)}/s fast"
     )
     lines = [("Farthest", far)]
