@@ -13,6 +13,7 @@
                 10 ms, so that it must be found as one. For every rule from 20 cm to 1 m: of those too close as drawn by the
                 margin of hand work alone, how many are clear as flown. Sampled is at 1 kHz, and at 20 kHz wherever that is within 4 cm of the least: nothing
                 moves at 40 m/s, so no sample elsewhere can be lower.
+    --shows-from N, --pairs-from N   go on from this number (0), where an earlier run stopped
     --rows FILE append the figures of each show and pair, as JSON lines, as they come.
     --minutes M stop after so many minutes of processor time; what was run is told, after Ctrl-C too.
 
@@ -48,7 +49,8 @@ from sequencer.motion.trajectories.flown_hand import FlownHand, smoothed_tempo
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.flown_eases import STRAINED
-from sequencer.staging.flown_show import flown_show, strains
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.flown_strains import strains
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.tasks.shows import stage_show
@@ -318,10 +320,10 @@ def by_margin(rows: Sequence[dict[str, Any]]) -> dict[str, int]:
 
 
 def _run(
-    kind: Any, count: int, seed: int, minutes: float, rows: Path | None
+    kind: Any, numbers: range, seed: int, minutes: float, rows: Path | None
 ) -> Iterator[dict[str, Any]]:
     began = time.process_time()
-    for number in range(count):
+    for number in numbers:
         if time.process_time() - began > 60.0 * minutes:
             return
         try:
@@ -337,7 +339,7 @@ def _run(
 
 
 def figures(
-    shows: int, pairs: int, seed: int, minutes: float, file: Path | None = None
+    shows: range, pairs: range, seed: int, minutes: float, file: Path | None = None
 ) -> dict[str, Any]:
     """All figures, with how many were run."""
     found: dict[str, Any] = {}
@@ -345,7 +347,7 @@ def figures(
         rows = list(_run(of_show, shows, seed, minutes, file))
         total = {key: sum(row[key] for row in rows) for key in ("courses", "within_a_tenth", "told", "untold", "windows", "over_1_mm", "stand_ins")}  # fmt: skip
         found["shows"] = {
-            "run": len(rows), "asked": shows, **total,
+            "first": shows.start, "run": len(rows), "asked": len(shows), **total,
             "largest_law_mm": max(row["law_mm"] for row in rows),
             "largest_length_mm": max(row["length_mm"] for row in rows),
             "over_2_mm": sum(row["law_mm"] > 1000 * TWO_MM for row in rows),
@@ -356,7 +358,7 @@ def figures(
     if pairs:
         rows = list(_run(of_pair, pairs, seed, minutes, file))
         found["pairs"] = {
-            "run": len(rows), "asked": pairs,
+            "first": pairs.start, "run": len(rows), "asked": len(pairs),
             **{key: sum(row[key] for row in rows) for key in ("broken", "loose", "needle_missed")},
             **by_margin(rows),
             "largest_error_mm": 1000 * max(row["proven_m"] - row["sampled_m"] for row in rows),
@@ -372,14 +374,17 @@ def main() -> None:
     parser.add_argument("--shows", type=int, default=20)
     parser.add_argument("--demo", action="store_true")
     parser.add_argument("--pairs", type=int, default=100)
+    parser.add_argument("--shows-from", type=int, default=0, help="go on from this number")
+    parser.add_argument("--pairs-from", type=int, default=0, help="go on from this number")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--minutes", type=float, default=10.0)
     parser.add_argument("--rows", type=Path)
     parser.add_argument("--json", action="store_true")
     given = parser.parse_args()
     began = time.process_time()
-    demo = list(_run(of_demo, len(DEMOS) * given.demo, 0, given.minutes, given.rows))
-    found = figures(given.shows, given.pairs, given.seed, given.minutes, given.rows)
+    demo = list(_run(of_demo, range(len(DEMOS) * given.demo), 0, given.minutes, given.rows))
+    shows, pairs = range(given.shows_from, given.shows), range(given.pairs_from, given.pairs)
+    found = figures(shows, pairs, given.seed, given.minutes, given.rows)
     found |= {row.pop("show"): row for row in demo}
     found["processor_s"] = round(time.process_time() - began, 1)
     if given.json:

@@ -5,8 +5,9 @@ from dataclasses import replace
 from functools import partial
 
 from sequencer.checks.check import Check
-from sequencer.checks.dance import as_flown
+from sequencer.checks.dance import as_flown, feasible
 from sequencer.checks.dance.feasible import TELLS_MORE
+from sequencer.checks.dance.flown_feasible import CHECK_AS_FLOWN
 from sequencer.checks.distances import drift
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.outcome import Outcome
@@ -32,7 +33,7 @@ _REST = (
     "Only {} of the show were looked at, and of these only what is danced: neither what comes before and after, nor fire, "
     "crew, posts, exits and rules. `sequencer check` without --from and --until looks at everything."
 )
-AS_FLOWN = ("distances", "let-go")  # checks of the motion itself
+AS_FLOWN = ("feasible", "distances", "let-go")  # checks of the motion itself
 _INSTANT = 1e-6  # [s]
 _BEFORE = 0.2  # of the progress: song analysis and staging
 _FLIGHT, _CHECKS = (
@@ -81,7 +82,7 @@ def examined(
     is looked at.
     """
     if show.part is not None:
-        return _of_part(show, show.part, progress), None
+        return _of_part(show, show.part, progress, flown=flown), None
     say = progress or (lambda _subject, _share: None)
     outcome, shown, done = Outcome(), "", _BEFORE
     checking: Progress = say
@@ -112,20 +113,28 @@ def outcome_as_flown(check: Check, show: Staged) -> Outcome:
     show : Staged
         As drawn.
     """
+    if check is feasible.CHECK:
+        return CHECK_AS_FLOWN.outcome(show)
     return (
         check.outcome_of(flown_show(show).staged) if check.name in AS_FLOWN else check.outcome(show)
     )
 
 
-def _of_part(show: Staged, part: ShowPart, progress: Progress | None) -> Outcome:
+def _of_part(show: Staged, part: ShowPart, progress: Progress | None, *, flown: bool) -> Outcome:
     """Findings on what is danced in a part."""
     say = progress or (lambda _subject, _share: None)
     outcome, done = Outcome(), _BEFORE
+    checking: Progress = say
+    if flown:
+        flown_show(show, within(say, _BEFORE, _FLIGHT))
+        checking = within(say, _FLIGHT, _CHECKS) or say
     for check in checks():
         if check.name in OF_A_PART:
-            say(check.words, round(done, 3))
-            outcome += check.outcome(show)
+            checking(check.words, round(done, 3))
+            outcome += outcome_as_flown(check, show) if flown else check.outcome(show)
             done += check.share
+    if flown:
+        outcome = _said_as_flown(outcome) + flights_outcome(show, within(say, _CHECKS, 1.0))
     low, high = show.seconds(part.start), show.seconds(part.end)
     findings = [each for each in outcome.findings if _within(each, low, high)]
     held = {id(each) for each in findings}

@@ -56,7 +56,7 @@ def check(
 
     A poi's tether only pulls, so distances, pull and reach are those of the motion that can be flown; to work that out
     takes seconds to a minute the first time.
-    With --from or --until only what is danced between them is staged and checked, as drawn; fire, crew and the rest of
+    With --from or --until only what is danced between them is staged and checked; fire, crew and the rest of
     the show are not.
     If it is interrupted, give the same command again to resume.
     Exits with status 0 if there is no STOP, with 1 if something must be mended first.
@@ -71,7 +71,7 @@ def check(
         raise click.UsageError(
             "--from and --until look at a part: --mend and --danced need the whole show", ctx
         )
-    flown = not drawn and part is None
+    flown = not drawn
     dancing = _dancing(runs, seed, jobs, cluster)
     mended, begun = None, 0.0
     try:

@@ -61,7 +61,7 @@ def rehearse(
     The page needs a check: a show with findings is written too, with the findings on the page, and the
     command exits with status 1 if something must be mended before the show is danced. Without the page
     nothing is checked. Poi and rope darts are danced as they can be flown, as drawn on demand. With --from or --until
-    the page repeats that part, and only what is danced in it is checked, as drawn.
+    the page repeats that part, and only what is danced in it is checked.
     """
     from sequencer import tasks
 
@@ -81,7 +81,7 @@ def rehearse(
             calls=not no_calls,
             split=split,
             who=who,
-            flown=not drawn and part is None,
+            flown=not drawn,
             part=part,
             progress=progress,
         )

@@ -26,7 +26,9 @@ from sequencer.planning.space_mends import (
     unlike,
 )
 from sequencer.progress import Progress, stop_if_unwanted
-from sequencer.staging.flown_show import Strain, flown_show, strains
+from sequencer.show.model import Limits
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.flown_strains import Strain, strains
 from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 
@@ -126,9 +128,9 @@ def harms_as_flown(before: Staged, after: Staged) -> bool:
     before, after : Staged
         As drawn, without and with the change.
     """
-    limit = before.show.limits.hand_acceleration
+    limits = before.show.limits
     old, new = strains(flown_show(before)), strains(flown_show(after))
-    if any(not any(_as_strained(was, now, limit) for was in old) for now in new):
+    if any(not any(_as_strained(was, now, limits) for was in old) for now in new):
         return True
     met = _touches(before)
     return any(not any(_as_near(was, now) for was in met) for now in _touches(after))
@@ -145,22 +147,25 @@ def _touches(show: Staged) -> tuple[Touch, ...]:
     return tuple(touches(show))
 
 
-def _as_strained(old: Strain, now: Strain, limit: float) -> bool:
+def _as_strained(old: Strain, now: Strain, limits: Limits) -> bool:
     """Whether a hand was strained as much in the same place."""
     if (old.who, old.side) != (now.who, now.side):
         return False
     together = old.course.start < now.course.end and now.course.start < old.course.end
     return together and all(
         new <= was + _WORSE
-        for was, new in zip(_misses(old, limit), _misses(now, limit), strict=True)
+        for was, new in zip(_misses(old, limits), _misses(now, limits), strict=True)
     )
 
 
-def _misses(strain: Strain, limit: float) -> tuple[float, float, float]:
-    """By how much a strain misses its limits: pull [the head's weight], acceleration [its limit] and reach [m]."""
+def _misses(strain: Strain, limits: Limits) -> tuple[float, ...]:
+    """By how much a strain misses its limits: least pull [the head's weight], what is fast or hard [its limit], reach [m]."""
     return (
         max(LEAST_PULL - strain.least_pull, 0.0),
-        max(strain.hand_acceleration / limit - 1.0, 0.0),
+        max(strain.hand_acceleration / limits.hand_acceleration - 1.0, 0.0),
+        max(strain.hand_speed / limits.hand_speed - 1.0, 0.0),
+        max(strain.wick_speed / limits.head_speed - 1.0, 0.0),
+        max(strain.most_pull / limits.pull - 1.0, 0.0),
         max(-strain.spare_reach, 0.0),
     )
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from sequencer.checks.check import Check
 from sequencer.checks.dance.flown_blocks import ShowHand, flies, hands_of
 from sequencer.checks.dance.flown_faults import strains_told, touches_told, unflown
+from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT, flight_faults
 from sequencer.checks.dance.flown_gaps import fails_between
 from sequencer.checks.fault_kinds import HITS, MEETS, STRAINS, TOO_SLOW, UNFLOWN, UNFLOWN_LINK
 from sequencer.checks.outcome import Outcome
@@ -49,9 +50,11 @@ class FlownTrials(FaultTrials):
             yield [each.finding for each in told(show)]
         rest = settling_first(codes)
         for check in [each for each in rest if each.name not in OF_THE_MOTION]:
-            yield list(faults_in(check, show))  # of the drawing, which needs no flight
+            # of the drawing, which needs no flight
+            yield [each for each in faults_in(check, show) if each.code not in OF_THE_FLIGHT]
         for told in [each for each in paths if each not in given]:
             yield [each.finding for each in told(show)]
+        yield flight_faults(show)
         for check in [each for each in rest if each.name in OF_THE_MOTION]:
             yield list(_of_the_motion(check, show))
 
@@ -110,6 +113,7 @@ def _of_the_flight(show: Staged) -> Iterator[list[Finding]]:
     """The faults that only a show as flown has: of flights, and of the checks of the motion."""
     for told in (unflown, strains_told, touches_told):
         yield [each.finding for each in told(show)]
+    yield flight_faults(show)
     for check in settling_first(()):
         if check.name in OF_THE_MOTION:
             yield list(_of_the_motion(check, show))

@@ -20,6 +20,7 @@ from sequencer.safety.landings import LandingPlan, landing_plan
 from sequencer.safety.measures import Measured, PlanCase, heads_for, measured, moment
 from sequencer.safety.permits import permit_that_holds
 from sequencer.safety.radiant_heat import HeatPlan, heat_plan
+from sequencer.staging.moves_danced import move_words
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_down, rounded_up
 
@@ -58,9 +59,7 @@ class ComplianceRow:
     decides: bool = True  # False for a rule on whose subject another one is stricter
 
 
-def compliance(
-    show: Staged, report: Report, motion: Staged | None = None
-) -> tuple[ComplianceRow, ...]:
+def compliance(show: Staged, report: Report, motion: Staged) -> tuple[ComplianceRow, ...]:
     """The compliance table of a show; empty if nobody is lit.
 
     Parameters
@@ -68,8 +67,8 @@ def compliance(
     show : Staged
     report : Report
         What the checks found in it.
-    motion : Staged, optional
-        The show in the motion that the report is of, as flown or as drawn: flights let go are of it; `show` if not given.
+    motion : Staged
+        The show in the motion that the report is of, as flown or as drawn: flights let go are of it.
 
     Raises
     ------
@@ -80,7 +79,7 @@ def compliance(
         return ()
     case = PlanCase.of(show, report)
     rows = [_row(case, rule) for rule in case.plan.book.rules]
-    return (*rows, *_told(show, motion or show))
+    return (*rows, *_told(show, motion))
 
 
 def tally(rows: Sequence[ComplianceRow]) -> dict[Verdict, int]:
@@ -296,7 +295,7 @@ def _told(show: Staged, motion: Staged) -> list[ComplianceRow]:
         *_flames(show, found),
         *_reaches(show),
         *_heat(show, found),
-        *(_flights(show, plan) if plan is not None else ()),
+        *(_flights(motion, plan) if plan is not None else ()),
     ]
 
 
@@ -368,11 +367,12 @@ def _flights(show: Staged, plan: LandingPlan) -> list[ComplianceRow]:
     source = "flight without air drag, from the motion of every lit head: mechanics; bounces and rolls left out"
     if not plan.proven:
         source += "; sampled with a margin, not proven, for fans and hoops where patterns blend"
-    first = moment(show.seconds(best.beat))
+    first, move = moment(show.seconds(best.beat)), move_words(show, who, best.beat)
     rows = [
         ComplianceRow(
             subject="let-go", what="let-go range: farthest that a head flies if it comes off", asked="",
-            has=f"{rounded_up(best.flight, 1):.1f} m ({who}, {first}; up to {rounded_up(best.fastest, 1):.1f} m/s)",
+            has=f"{rounded_up(best.flight, 1):.1f} m ({', '.join(each for each in (who, first, move) if each)}; "
+            f"up to {rounded_up(best.fastest, 1):.1f} m/s)",
             verdict="told", source=source,
         )
     ]  # fmt: skip

@@ -1,7 +1,8 @@
 """Where a walk, a turn or a change of tempo takes a flown hand past its limits, it is flown again in its place.
 
 Each such stretch, with four beats on either side of it, is sought again in the stage frame (`motion.trajectories.flown_eased`).
-It is taken if the hand that comes of it holds its limits there; else what was flown stays, and the check tells that it is strained.
+It is taken if the hand that comes of it holds its limits there, or misses them by less than before; what is strained then, the
+check tells.
 """
 
 from collections.abc import Callable, Sequence
@@ -9,23 +10,39 @@ from itertools import pairwise
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import Side
 from sequencer.kept import content_key
 from sequencer.motion.flown.apart import prop_capsules
 from sequencer.motion.flown.body_space import BodySpace
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.trajectories.flown_eased import AROUND_STRETCH, StrainedStretch, eased
-from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, clipped
+from sequencer.motion.trajectories.flown_eased import (
+    AROUND_STRETCH,
+    EASED_KNOTS,
+    StrainedStretch,
+    eased,
+)
+from sequencer.motion.trajectories.flown_hand import (
+    SHOW_KNOTS,
+    Course,
+    FlownHand,
+    Ground,
+    clipped,
+)
 
 STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 AROUND_STRAIN = 4.0  # [beats]
-_SPARE = 0.01  # [m] from body and other prop
+_AROUND = round(AROUND_STRAIN * SHOW_KNOTS)  # [knots]
+# [knots] more, within which a stretch begins and ends where the hand is least hurried: where it turns sharply, what is sought
+# could not leave what was flown without hurry
+_CALM = SHOW_KNOTS
+_PART = SHOW_KNOTS // EASED_KNOTS[0]  # [knots]
+_SPARE = 0.01  # [m] from the other prop
 
 
-def is_strained(hand: FlownHand, course: Course, limits: FlownLimits, ground: Ground) -> bool:
-    """Whether a hand misses a limit of pull or acceleration on a course.
+def strain_of(hand: FlownHand, course: Course, limits: FlownLimits, ground: Ground) -> float:
+    """By how much a hand misses the limits of pull and acceleration on a course, as a share; 0 where it is not strained.
 
     Parameters
     ----------
@@ -34,9 +51,9 @@ def is_strained(hand: FlownHand, course: Course, limits: FlownLimits, ground: Gr
     limits : FlownLimits
     ground : Ground
     """
-    pushed = hand.hand_acceleration(course, ground.beats_a_second)
-    slack = hand.least_pull(course) < LEAST_PULL
-    return bool(slack or pushed > STRAINED * limits.hand_acceleration)
+    pushed = hand.hand_acceleration(course, ground.beats_a_second) / limits.hand_acceleration
+    pull = hand.least_pull(course) / LEAST_PULL
+    return max(1.0 - pull if pull < 1.0 else 0.0, pushed - 1.0 if pushed > STRAINED else 0.0)
 
 
 def eased_hand(
@@ -63,18 +80,17 @@ def eased_hand(
     made : callable
         The hand of some courses.
     """
-    windows = _windows(hand, limits, ground)
-    found = []
-    for low, high in windows:
-        course = eased(_stretch(dancer, side, hand, (low, high), limits, ground, other))
-        if course is not None:
-            found.append(course)
+    found = [
+        eased(_stretch(dancer, side, hand, span, limits, ground, other))
+        for span in _windows(hand, limits, ground)
+    ]
+    before = {course: strain_of(hand, course, limits, ground) for course in found}
     while found:
         out = made(_with(hand.courses, found))
-        held = [course for course in found if not is_strained(out, course, limits, ground)]
-        if len(held) == len(found):
+        eases = [each for each in found if strain_of(out, each, limits, ground) < before[each]]
+        if len(eases) == len(found):
             return out
-        found = held
+        found = eases
     return hand
 
 
@@ -82,27 +98,37 @@ def _windows(hand: FlownHand, limits: FlownLimits, ground: Ground) -> list[tuple
     """Stretches to seek again [show beats]: what is strained and some beats about it, within what is flown."""
     step, first = hand.head.step, hand.head.start
     knots: Floats = first + np.arange(len(hand.pull), dtype=np.float64) * step
-    # at the knots and half way, as what is strained is told
-    seen = hand.pushes(ground.beats_a_second)
-    push = np.array(seen[::2])
-    push[:-1] = np.maximum(push[:-1], seen[1::2])
-    push[1:] = np.maximum(push[1:], seen[1::2])
+    spans = hand.pushes(ground.beats_a_second)
+    push = np.maximum(np.append(spans[0], spans), np.append(spans, spans[-1]))  # beside each knot
     out: list[tuple[float, float]] = []
     for low, high in _runs(hand.courses):
         inside = (knots > low + step) & (knots < high - step)
         bad = inside & ((hand.pull < LEAST_PULL) | (push > STRAINED * limits.hand_acceleration))
-        for beat in knots[bad].tolist():
-            start = max(beat - AROUND_STRAIN, low)
-            end = min(beat + AROUND_STRAIN, high)
-            if out and start <= out[-1][1]:
-                out[-1] = (out[-1][0], max(out[-1][1], end))
-            else:
-                out.append((start, end))
-    # on the knots, where head and hand are published
-    return [
-        (first + step * round((low - first) / step), first + step * round((high - first) / step))
-        for low, high in out
-    ]
+        ends = [round((beat - first) / step) for beat in (low, high)]
+        for group in _groups(np.flatnonzero(bad), 2 * (_AROUND + _CALM)):
+            start, end = _about(push, int(group[0]), int(group[-1]), ends[0], ends[1])
+            out.append((first + step * start, first + step * end))
+    return out
+
+
+def _about(push: Floats, bad: int, last_bad: int, low: int, high: int) -> tuple[int, int]:
+    """The first and the last knot of a stretch about some that are strained, from the lowest to the highest that there is.
+
+    It is whole parts long, so that every knot of what is sought is one of those where head and hand are published: a spline
+    through them does not overshoot where the hand's acceleration has a corner.
+    """
+    begins = np.arange(max(bad - _AROUND - _CALM, low), max(bad - _AROUND, low) + 1)
+    start = int(begins[np.argmin(push[begins])])
+    places = np.arange(start, min(last_bad + _AROUND + _CALM, high, len(push) - 1) + 1, _PART)
+    ends = places[places >= last_bad + _AROUND]
+    return start, int(ends[np.argmin(push[ends])] if len(ends) else places[-1])
+
+
+def _groups(places: Ints, apart: int) -> list[Ints]:
+    """Increasing places, those together that are at most so far apart."""
+    if not len(places):
+        return []
+    return np.split(places, np.flatnonzero(np.diff(places) > apart) + 1)
 
 
 def _runs(courses: Sequence[Course]) -> list[tuple[float, float]]:
@@ -131,7 +157,7 @@ def _stretch(
     prop, posture = dancer.props[side], dancer.carriage.held_between(low, high)
     room = None
     if posture is not None:
-        space = BodySpace(body=dancer.body, posture=posture, side=side, prop=prop, clearance=_SPARE)
+        space = BodySpace(body=dancer.body, posture=posture, side=side, prop=prop)
         room = space.room()
     mates = None
     if isinstance(other, FlownHand):

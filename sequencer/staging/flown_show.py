@@ -16,7 +16,6 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.kept import content_key, kept_on_disk, recent, whole_code
 from sequencer.motion.clearance.slices import floor_keys
-from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
@@ -35,13 +34,9 @@ from sequencer.motion.trajectories.flown_hand import (
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.dancers import flown_limits
-from sequencer.staging.flown_eases import STRAINED, eased_hand
+from sequencer.staging.flown_eases import eased_hand
 from sequencer.staging.results import OfPerformer, result_of
 from sequencer.staging.staged import Staged
-
-_SHORT = 0.1  # [beats]
-_OUT = 0.02  # [m] out of reach that counts
-_LOOKS = 24  # a beat
 
 Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
 _ALONE = 0.8  # of the progress, for each hand alone; the rest is for both together
@@ -336,92 +331,3 @@ def _left(margins: tuple[HandDeviation, ...], courses: list[Course]) -> tuple[Ha
 def is_flown(dancer: Dancer) -> bool:
     """Whether a dancer is on flown paths."""
     return any(isinstance(each, FlownHand) for each in dancer.trajectories.values())
-
-
-class Strain(NamedTuple):
-    """A limit that a hand misses in its place in the show, though it holds it standing still at a steady tempo."""
-
-    who: str
-    side: Side
-    course: Course
-    least_pull: float  # in the head's weights
-    hand_acceleration: float  # [m/s²]
-    spare_reach: float  # [m] negative out of reach
-    moving: bool  # whether its performer walks or turns there
-
-
-def strains(flown: FlownShow) -> tuple[Strain, ...]:
-    """Where walking, turning or a change of tempo take a flown hand past its limits; by start.
-
-    Parameters
-    ----------
-    flown : FlownShow
-    """
-    show = flown.staged
-    out = []
-    for dancer, drawn in zip(show.dancers, flown.drawn.dancers, strict=True):
-        key = performer_key(flown.drawn, drawn)
-        rows = recent(
-            "strained hands", None if key is None else (b"strained", key),
-            partial(_strained, show, dancer), most=_MOST_PERFORMERS,
-            record=lambda own: [list(each) for each in own],
-            restore=lambda record: [_Row(*each) for each in record],
-        )  # fmt: skip
-        for row in rows:
-            hand = dancer.trajectories[row.side]
-            if isinstance(hand, FlownHand):
-                course = hand.courses[row.course]
-                out.append(
-                    Strain(
-                        dancer.name, row.side, course, row.least_pull, row.hand_acceleration,
-                        row.spare_reach, _moves(dancer, course),
-                    )
-                )  # fmt: skip
-    return tuple(sorted(out, key=lambda each: (each.course.start, each.who, each.side)))
-
-
-class _Row(NamedTuple):
-    """A strain as it is kept."""
-
-    side: Side
-    course: int  # place among the hand's courses
-    least_pull: float
-    hand_acceleration: float
-    spare_reach: float
-
-
-def _strained(show: Staged, dancer: Dancer) -> list[_Row]:
-    """What of a performer's hands is strained."""
-    out: list[_Row] = []
-    limit = show.show.limits.hand_acceleration * STRAINED
-    for side, hand in dancer.trajectories.items():
-        if not isinstance(hand, FlownHand):
-            continue
-        spares = _spare_reaches(dancer, side, hand)
-        for k, course in enumerate(hand.courses):
-            if course.flown and course.end - course.start > _SHORT:
-                pull, spare = hand.least_pull(course), spares[k]
-                pushed = hand.hand_acceleration(course, show.tempo.beats_per_second)
-                if pull < LEAST_PULL or pushed > limit or spare < -_OUT:
-                    out.append(_Row(side, k, pull, pushed, spare))
-    return out
-
-
-def _spare_reaches(dancer: Dancer, side: Side, hand: FlownHand) -> list[float]:
-    """Least arm's length that is left at some beats of each course [m]."""
-    looks = []
-    for course in hand.courses:
-        count = max(int(np.ceil((course.end - course.start) * _LOOKS)), 2)
-        shares: Floats = np.arange(count + 1, dtype=np.float64) / count
-        looks.append(course.start + (course.end - course.start) * shares)
-    beats = np.concatenate(looks)
-    spare = dancer.body.arm_length - dancer.carriage.beyond(beats, hand.hand.at(beats), side)
-    starts = np.cumsum([0, *map(len, looks[:-1])])
-    return [float(each) for each in np.minimum.reduceat(spare, starts)]
-
-
-def _moves(dancer: Dancer, course: Course) -> bool:
-    return any(
-        bounds.speed > 0 or bounds.turn_rate > 0
-        for _, _, bounds in dancer.floor.pieces(course.start, course.end)
-    )

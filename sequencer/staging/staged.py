@@ -118,6 +118,10 @@ class ShowPart:
     low: float  # [beats]
     high: float  # [beats]
 
+    def overlaps(self, start: float, end: float) -> bool:
+        """Whether something from one beat to another lies in it, at least for a while."""
+        return end > self.start + TOUCH and start < self.end - TOUCH
+
     def touches(self, block: Block) -> bool:
         """Whether a block lies in the part, reaches into it or ends or begins at its border."""
         return block.end >= self.start - TOUCH and block.start <= self.end + TOUCH

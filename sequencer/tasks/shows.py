@@ -335,7 +335,7 @@ def check_show(
     dancing : Dancing, optional
         How often and where to run the show, as drawn, with random human errors; not at all if left out.
     part : PartOfShow, optional
-        Look only at this part, as drawn, of a show that is not staged yet, and not danced.
+        Look only at this part of a show that is not staged yet, and not danced.
     jobs : int
         Processes that work out the dances of a show that is not staged yet; -1 for one per core.
     progress : callable, optional
@@ -350,7 +350,7 @@ def check_show(
     if part is not None:
         if dancing is not None:
             raise ValueError("only a whole show is danced with errors")
-        return part_of_show(path, part, progress=progress)[1]
+        return part_of_show(path, part, flown=flown, progress=progress)[1]
     if dancing is None and isinstance(path, str | os.PathLike):
         asked = AskedReport(Path(path), flown=flown)
         known = asked.known()
@@ -376,9 +376,10 @@ def part_of_show(
     part: "PartOfShow",
     *,
     without_track: bool = False,
+    flown: bool = True,
     progress: Progress | None = None,
 ) -> "tuple[Staged, Report]":
-    """A part of a show, staged, and its report.
+    """A part of a show, staged, and its report, as flown or as drawn.
 
     Raises
     ------
@@ -389,7 +390,7 @@ def part_of_show(
 
     heard = within(progress, 0.0, _HEARD)
     show = stage_show(path, without_track=without_track, part=part, progress=heard)
-    return show, checked_with_mends(show, progress=progress)
+    return show, checked_with_mends(show, flown=flown, progress=progress)
 
 
 def _checked(
@@ -537,7 +538,7 @@ def write_rehearsal(
         Whether the page dances the show as it can be flown with a passive prop, and tells what was found of that; the
         drawing can be asked for on it.
     part : PartOfShow, optional
-        Only this part, as drawn.
+        Only this part.
     progress : callable, optional
 
     Returns
@@ -561,12 +562,13 @@ def write_rehearsal(
         if part is None:
             show, report = _staged_and_checked(path, checking, without_track=True, flown=flown)
         else:
-            show, report = part_of_show(path, part, without_track=True, progress=checking)
+            show, report = part_of_show(
+                path, part, without_track=True, flown=flown, progress=checking
+            )
     else:
         hearing = within(progress, 0.0, begun)
         show = stage_show(path, without_track=True, part=part, progress=hearing)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
-    flown = flown and part is None
     wanted = ExportOptions(
         parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown
     )

@@ -11,14 +11,21 @@ import numpy as np
 import pytest
 
 import sequencer
+from sequencer.checks.dance import as_flown
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import check_named
 from sequencer.checks.suite import OF_A_PART, checked
+from sequencer.staging.flown_show import flown_show
 from sequencer.tasks import PartOfShow, stage_show
 
 SHOWS = Path(__file__).parents[2] / "shows"
 # Given once a performer and pattern, or once for what comes nearest in the whole show.
 ONCE = {"another-cycle", "flame-near-body", "flown-not-drawn", "hits-floor", "off-stage", "scenery-too-close", "audience-too-close", "post-in-reach", "ceiling-too-low"}  # fmt: skip
+IN_PLACE = {
+    "strained-as-flown",
+    "hits-body-as-flown",
+    "props-meet-as-flown",
+}  # each told in its place
 PARTS = [
     ("wrong_turns", "4.1", "9.1"),
     ("wrong_turns", "11.3", "16.1"),
@@ -79,6 +86,43 @@ def test_a_part_finds_what_the_whole_show_finds_in_it(name, start, until):
     assert report.part.startswith("bar")
     assert report.not_checked[0].startswith(f"Only {report.part} of the show were looked at")
     assert len(own.blocks) < len(whole(name).blocks)
+
+
+@pytest.mark.parametrize(("name", "start", "until"), [PARTS[1], PARTS[3]])
+def test_a_part_is_flown_as_in_the_whole_show(name, start, until):
+    """Head and hand to a billionth of a millimetre; what is told of the flight word for word, for what lies within."""
+    show, own = whole(name), part(name, start, until)
+    beats = np.linspace(own.part.start, own.part.end, 801)
+    for a, b in zip(flown_show(show).staged.dancers, flown_show(own).staged.dancers, strict=True):
+        for side, way in a.trajectories.items():
+            for path in ("head", "hand"):
+                one, other = (getattr(each, path).at(beats) for each in (way, b.trajectories[side]))
+                assert np.abs(one - other).max() < 1e-12, (a.name, side, path)
+    low, high = own.seconds(own.part.start), own.seconds(own.part.end)
+
+    def within(findings):
+        return {
+            (each.code, each.who, each.message)
+            for each in findings
+            if each.code in IN_PLACE and low <= each.start and each.end <= high
+        }
+
+    report = checked(own, flown=True)
+    assert within(report.findings) == within(as_flown.CHECK.outcome(show).findings)
+    assert not any("as drawn" in each for each in report.not_checked[:1])
+    assert any("as flown" in each for each in report.not_checked)
+
+
+def test_what_cannot_be_flown_is_told_of_a_part_only_where_it_is_in_it():
+    """The pattern of wrong_turns that is far too slow begins before this part and goes on in it; none of it is in the other."""
+    told = {
+        start: [
+            each.code for each in checked(part("wrong_turns", start, until), flown=True).findings
+        ]
+        for start, until in (("6.1", "8.1"), ("14.1", "16.1"))
+    }
+    assert "too-slow-to-fly" in told["6.1"]
+    assert "too-slow-to-fly" not in told["14.1"]
 
 
 def test_the_parts_hold_findings():

@@ -5,13 +5,21 @@ become findings: at most one of each kind for a block and hand. A tether that co
 (a stall) always goes slack and is only noted.
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
+from functools import partial
 from math import inf, isfinite, pi
 
 import numpy as np
 
 from sequencer.checks.check import Check
+from sequencer.checks.dance.dancer_case import (
+    SECTION_FEASIBLE,
+    DancerCase,
+    FeasibilityLimits,
+    limits_of,
+)
+from sequencer.checks.dance.flames_near import flames_near
 from sequencer.checks.dance.proven import (
     Hand,
     SpanLeast,
@@ -35,9 +43,7 @@ from sequencer.checks.fault_kinds import (
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.patterns.library import cycle_beats
-from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import (
     GAP_ERROR,
     PULL_ERROR,
@@ -45,7 +51,6 @@ from sequencer.motion.performers.feasibility import (
     frame_rates,
     shape_of,
 )
-from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist, twisting
 from sequencer.motion.props.tension import (
@@ -55,22 +60,19 @@ from sequencer.motion.props.tension import (
     lowest_tempo,
     most_hand_work,
 )
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.trajectory import Span
 from sequencer.show.model import Step
 from sequencer.staging.results import OfPerformer, results_together
 from sequencer.staging.staged import Staged, written
 from sequencer.units import length_words
 
-_SOURCE = "docs/motion.md, section 6"
+BLOCKS_ONLY = "Slack is checked in blocks only; on links and at rest the hand must steady the prop."
+NO_WALKING = "Slack and forces leave out the acceleration of walking."
 _NOT_CHECKED = (
     "Clearance from the performer's own body covers trunk, head and legs, not arms, hair or clothing.",
-    "Slack is checked in blocks only; on links and at rest the hand must steady the prop.",
-    "Slack and forces leave out the acceleration of walking.",
+    BLOCKS_ONLY,
+    NO_WALKING,
 )
-# [m/s] a wick slower than this stays for 0.2 s within 10 cm of what it passes, in which a flame of 100 kW/m²
-# (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
-SLOW_PASS = 1.0
-CONTACT = 0.01  # [m] nearer than this a wick can wipe fuel on cloth; a design choice
 TELLS_MORE = (
     "`sequencer check SHOW`, as flown, tells at which tempo, or with which tether, it can be flown"
 )
@@ -91,92 +93,6 @@ _Asked = tuple[
 _UNITS = {"times a second": "1/s"}
 _SAME = 1e-6  # [beats]
 PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class FeasibilityLimits:
-    """The most that a performer is expected to do without a finding; this project's figures."""
-
-    hand_speed: float = 6.0  # [m/s]
-    hand_acceleration: float = 80.0  # [m/s²]
-    turns: float = 2.5  # [turns/s]; common practice is 0.8 to 2
-    head_speed: float = 20.0  # [m/s] of a wick; two turns a second at 1.15 m are 14.5 m/s
-    pull: float = 60.0  # [N] in one hand
-    torque: float = 8.0  # [N·m] of one hand, with what is rigid; what a wrist can give: docs/motion.md, section 6
-    own_body_near: float = 0.05  # [m] between a lit wick and the body; noted below this
-    drawn_off: float = 0.25  # [m] of hand work; above this a block is flown, to see how it reads
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class _Case:
-    """One performer in one show."""
-
-    show: Staged
-    dancer: Dancer
-    limits: FeasibilityLimits
-    fly: bool = True  # whether it is sought how blocks are flown
-
-    def trajectory(self, side: Side) -> Trajectory:
-        trajectory = self.dancer.trajectories[side]
-        if not isinstance(trajectory, Trajectory):
-            raise ValueError(f"{self.dancer.name}: the {side} hand has no trajectory of spans")
-        return trajectory
-
-    def flown(self, span: Span, side: Side) -> FlownFigures | None:
-        """A block as flown; None where the search would hardly end well, or none is wanted."""
-        if not self.fly:
-            return None
-        hand = FlyingHand(
-            side=side,
-            prop=self.dancer.props[side],
-            carriage=self.dancer.carriage,
-            tempo=self.show.tempo,
-            limits=FlownLimits(
-                hand_speed=self.limits.hand_speed, hand_acceleration=self.limits.hand_acceleration
-            ),
-        )
-        return hand.figures(span) if span.kind == "block" and hand.worth_flying(span) else None
-
-    def finding(
-        self,
-        code: str,
-        severity: Severity,
-        span: Span,
-        message: str,
-        remedies: Sequence[str],
-        *,
-        at: float | None = None,
-        figures: Sequence[Figure] = (),
-        hands: tuple[Side, ...] = (),
-    ) -> Finding:
-        beat = span.start if at is None else at
-        return Finding(
-            code=code,
-            severity=severity,
-            who=(self.dancer.name,),
-            start=self.show.seconds(beat),
-            end=self.show.seconds(span.end),
-            position=self.show.position(round(beat * 16) / 16),
-            message=message,
-            remedies=tuple(remedies),
-            source=_SOURCE,
-            figures=tuple(figures),
-            hands=hands,
-        )
-
-
-def limits_of(show: Staged) -> FeasibilityLimits:
-    """The limits that the show sets for its performers."""
-    limits = show.show.limits
-    return FeasibilityLimits(
-        hand_speed=limits.hand_speed,
-        hand_acceleration=limits.hand_acceleration,
-        turns=limits.turns,
-        head_speed=limits.head_speed,
-        pull=limits.pull,
-        torque=limits.torque,
-        own_body_near=limits.own_body,
-    )
 
 
 def feasible(show: Staged, *, limits: FeasibilityLimits | None = None) -> Outcome:
@@ -209,10 +125,37 @@ def feasible_as_drawn(show: Staged) -> Outcome:
     return Outcome(findings=tuple(each for each in found if each.severity != "note"))
 
 
-def _findings(show: Staged, limits: FeasibilityLimits, *, fly: bool) -> tuple[Finding, ...]:
-    cases = {
-        each.name: _Case(show=show, dancer=each, limits=limits, fly=fly) for each in show.dancers
-    }
+def feasible_beside(
+    show: Staged,
+    told: Callable[[DancerCase, Sequence[Finding]], Iterable[Finding]],
+) -> Outcome:
+    """The outcome of `feasible` with some findings in place of others.
+
+    Parameters
+    ----------
+    show : Staged
+    told : callable
+        What is told of a performer, in place of what is found as drawn, hand by hand.
+    """
+    return replace(feasible(show), findings=_findings(show, limits_of(show), fly=True, told=told))
+
+
+def cases_of(
+    show: Staged, limits: FeasibilityLimits | None = None, *, fly: bool = True
+) -> list[DancerCase]:
+    """Every performer, with the limits of the show if no others are given."""
+    own = limits or limits_of(show)
+    return [DancerCase(show=show, dancer=each, limits=own, fly=fly) for each in show.dancers]
+
+
+def _findings(
+    show: Staged,
+    limits: FeasibilityLimits,
+    *,
+    fly: bool,
+    told: Callable[[DancerCase, Sequence[Finding]], Iterable[Finding]] = lambda _case, own: own,
+) -> tuple[Finding, ...]:
+    cases = {each.dancer.name: each for each in cases_of(show, limits, fly=fly)}
     what = "feasible" if fly else "feasible as drawn"
     # What fits a performer depends on which parameters the file leaves open.
     keys = {who: OfPerformer(what, who, (limits, written(show.blocks_of(who)))) for who in cases}
@@ -223,12 +166,12 @@ def _findings(show: Staged, limits: FeasibilityLimits, *, fly: bool) -> tuple[Fi
         _merged(
             finding
             for who, case in cases.items()
-            for finding in (*own[who], *(_other_cycles(case) if fly else ()))
+            for finding in (*told(case, own[who]), *(_other_cycles(case) if fly else ()))
         )
     )
 
 
-def _of_performers(cases: Sequence[_Case]) -> dict[str, list[Finding]]:
+def _of_performers(cases: Sequence[DancerCase]) -> dict[str, list[Finding]]:
     """All findings that depend on nothing but each performer's dance."""
     show, near = cases[0].show, cases[0].limits.own_body_near
     pulls, reaches = tether_pull(show), spare_reach(show)
@@ -245,13 +188,14 @@ def _of_performers(cases: Sequence[_Case]) -> dict[str, list[Finding]]:
                     findings += _drawn(case, side) if case.fly else []
                 findings += _reach(case, side, reaches[hand])
                 findings += _own_body(case, side, gaps[hand])
+                findings += flames_near(case, side, gaps[hand], partial(_head_rate, case, side))
                 findings += _pace(case, side)
         findings += _tangles(case, meetings[dancer.name])
         findings += _long_props(case)
     return found
 
 
-def _other_cycles(case: _Case) -> list[Finding]:
+def _other_cycles(case: DancerCase) -> list[Finding]:
     """Patterns whose cycle the show leaves open and whose cycle is not the usual one, once each."""
     show, found = case.show, {}
     for block in show.blocks_of(case.dancer.name):
@@ -273,7 +217,7 @@ def _other_cycles(case: _Case) -> list[Finding]:
             f"{60 * float(show.tempo.beats_per_second(np.array(block.start))):.0f} beats a minute, not its usual "
             f"{usual:.4g}, so that it can be danced with this prop",
             remedies=(f"write `cycle: {block.cycle:.4g}` to fix it, or choose another `cycle`",),
-            source=_SOURCE,
+            source=SECTION_FEASIBLE,
         )
     return list(found.values())
 
@@ -285,7 +229,7 @@ def _step(show: Staged, path: tuple[str | int, ...]) -> Step:
     return show.show.timeline[int(path[1])]
 
 
-def _long_props(case: _Case) -> list[Finding]:
+def _long_props(case: DancerCase) -> list[Finding]:
     """Props longer than their performer is tall: more often a wrong unit than a choice."""
     stature = case.dancer.body.stature
     found: dict[str, Finding] = {}
@@ -309,7 +253,7 @@ def _long_props(case: _Case) -> list[Finding]:
     return list(found.values())
 
 
-def _slack(case: _Case, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]:
+def _slack(case: DancerCase, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]:
     prop = case.dancer.props[side]
     found = []
     for span, pull in pulls:
@@ -372,7 +316,7 @@ def _taut(span: Span, length: float) -> TautTempo | None:
         return None
 
 
-def _reach(case: _Case, side: Side, reaches: Sequence[SpanLeast]) -> list[Finding]:
+def _reach(case: DancerCase, side: Side, reaches: Sequence[SpanLeast]) -> list[Finding]:
     body = case.dancer.body
     found = []
     for span, left in reaches:
@@ -393,75 +337,35 @@ def _reach(case: _Case, side: Side, reaches: Sequence[SpanLeast]) -> list[Findin
     return found
 
 
-def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Finding]:
+def _own_body(case: DancerCase, side: Side, gaps: Sequence[SpanLeast]) -> list[Finding]:
     body, prop = case.dancer.body, case.dancer.props[side]
     found = []
-    near: dict[
-        str, Finding
-    ] = {}  # the nearest pass of each pattern and of each link, reported once
-    nearest: dict[str, float] = {}
     for span, gap in gaps:
+        if gap.value >= -GAP_ERROR:
+            continue
         part = body.capsules[gap.label].name if gap.label >= 0 else "body"
-        if gap.value < -GAP_ERROR:
-            block = span.kind == "block"
-            grave = block or bool(case.dancer.is_lit(np.array(gap.beat)))
-            found.append(
-                case.finding(
-                    "self-hit", "stop" if grave else "warn", span,
-                    f"{span.label}, {side} hand: the prop goes {length_words(gap.value)} into the {part}",
-                    ("use a shorter tether" if prop.flexible else f"use a smaller {prop.kind}",
-                     "choose another pattern")
-                    if block else ("leave more beats here", "change the shift of the block after it"),
-                    at=gap.beat, hands=(side,), figures=(_figure(BODY_GAP, gap.value, 0.0, "m", least=True),),
-                )
-            )  # fmt: skip
-        elif (
-            span.kind != "rest"
-            and gap.value < min(case.limits.own_body_near, nearest.get(_way_of(span), 1.0))
-            and bool(case.dancer.is_lit(np.array(gap.beat)))
-        ):
-            nearest[_way_of(span)] = gap.value
-            speed = _head_speed(case, span, prop.length, gap.beat)
-            touches = gap.value < CONTACT
-            grave = touches or speed < SLOW_PASS
-            how = "brushes past," if touches else "passes" if speed >= SLOW_PASS else "lingers"
-            danger = f" at {speed:.1f} m/s; hair or clothing can catch fire" if grave else ""
-            near[_way_of(span)] = case.finding(
-                "flame-near-body", "warn" if grave else "note", span,
-                f"{span.label}, {side} hand: the burning wick {how} {length_words(max(gap.value, 0))} "
-                f"from the {part}{danger}",
-                ("move the centre away from the body with ahead or across",)
-                if span.kind == "block"
-                else ("leave more beats here", "change the shift of the block after it"),
-                at=gap.beat, hands=(side,),
-                figures=(_figure(BODY_GAP, gap.value, case.limits.own_body_near, "m", least=True),),
-            )  # fmt: skip
-    return found + _told_once(near)
+        block = span.kind == "block"
+        grave = block or bool(case.dancer.is_lit(np.array(gap.beat)))
+        found.append(
+            case.finding(
+                "self-hit", "stop" if grave else "warn", span,
+                f"{span.label}, {side} hand: the prop goes {length_words(gap.value)} into the {part}",
+                ("use a shorter tether" if prop.flexible else f"use a smaller {prop.kind}",
+                 "choose another pattern")
+                if block else ("leave more beats here", "change the shift of the block after it"),
+                at=gap.beat, hands=(side,), figures=(_figure(BODY_GAP, gap.value, 0.0, "m", least=True),),
+            )
+        )  # fmt: skip
+    return found
 
 
-def _way_of(span: Span) -> str:
-    """The pattern of a block; of a link itself, as each leads another way."""
-    return span.label if span.kind == "block" else f"{span.label} from {span.start}"
+def _head_rate(case: DancerCase, side: Side, span: Span, beat: float) -> float:
+    """Speed of a head as drawn, in the body frame [m/beat]."""
+    length = case.dancer.props[side].length
+    return float(np.linalg.norm(span.at(np.array(beat)).head_rate(length)))
 
 
-def _told_once(near: Mapping[str, Finding]) -> list[Finding]:
-    """Passes near the body, of those in links that are only noted the nearest."""
-    notes = [
-        each
-        for each in near.values()
-        if each.severity == "note" and each.message.startswith("link,")
-    ]
-    least = min(notes, key=lambda each: each.figures[0].value, default=None)
-    return [each for each in near.values() if each is least or each not in notes]
-
-
-def _head_speed(case: _Case, span: Span, length: float, beat: float) -> float:
-    """Speed of a head in the body frame [m/s]."""
-    per_second = float(case.show.tempo.beats_per_second(np.array(beat)))
-    return float(np.linalg.norm(span.at(np.array(beat)).head_rate(length))) * per_second
-
-
-def _tangles(case: _Case, meetings: Sequence[tuple[float, float, Least]]) -> list[Finding]:
+def _tangles(case: DancerCase, meetings: Sequence[tuple[float, float, Least]]) -> list[Finding]:
     found = []
     for start, end, gap in meetings:
         if gap.value >= -GAP_ERROR:
@@ -483,7 +387,7 @@ def _tangles(case: _Case, meetings: Sequence[tuple[float, float, Least]]) -> lis
     return found
 
 
-def _body_names(case: _Case, side: Side) -> list[str]:
+def _body_names(case: DancerCase, side: Side) -> list[str]:
     trajectory = case.trajectory(side)
     rates = frame_rates(trajectory, (trajectory.spans[0].start, trajectory.spans[-1].end))
     return [solid.name for solid in shape_of(case.dancer.props[side], rates)]
@@ -500,7 +404,7 @@ def _meeting(names: Sequence[Sequence[str]], label: int) -> str:
     return f"the right {right} and the left {left}"
 
 
-def _pace(case: _Case, side: Side) -> list[Finding]:
+def _pace(case: DancerCase, side: Side) -> list[Finding]:
     """Hand speed, hand acceleration, turns, pull and torque against the limits, proven.
 
     The cheap bounds settle most blocks; where one is over its limit, a search for the largest value
@@ -571,7 +475,7 @@ def beyond_words(value: float, limit: float) -> str:
     return f"{value:.3f}"
 
 
-def _drawn(case: _Case, side: Side) -> list[Finding]:
+def _drawn(case: DancerCase, side: Side) -> list[Finding]:
     """Blocks that cannot be flown as drawn and do not read clean, once per pattern."""
     found = []
     prop = case.dancer.props[side]

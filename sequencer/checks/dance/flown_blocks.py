@@ -10,7 +10,7 @@ from functools import partial
 from math import inf, isfinite
 from typing import NamedTuple
 
-from sequencer.checks.dance.feasible import limits_of
+from sequencer.checks.dance.dancer_case import limits_of
 from sequencer.geometry.bodies import Side
 from sequencer.kept import recent
 from sequencer.motion.flown.flown_motion import FlownLimits, Flying
@@ -29,7 +29,7 @@ from sequencer.motion.props.tension import lowest_tempo
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.staging.flown_show import performer_key
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import ShowPart, Staged
 from sequencer.timing.position import TOUCH
 
 MOST_HANDS = 256  # of which is remembered what their blocks and links come to
@@ -119,6 +119,14 @@ class FlownBlocks(NamedTuple):
     flown: list[FlownBlock]
     too_slow: list[FlownBlock]  # so slow that no search was made; without figures
     left: set[str]  # sentences on what was not looked at
+
+    def within(self, part: ShowPart) -> "FlownBlocks":
+        """Those that are danced in a part of a show, if only for some beats."""
+        flown, slow = (
+            [each for each in some if part.overlaps(each.span.start, each.span.end)]
+            for some in (self.flown, self.too_slow)
+        )
+        return self._replace(flown=flown, too_slow=slow)
 
 
 class _Verdict(NamedTuple):

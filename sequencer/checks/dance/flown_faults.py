@@ -59,14 +59,16 @@ def unflown(show: Staged) -> tuple[FlownFault, ...]:
 
 @once_per_show
 def strains_told(show: Staged) -> tuple[FlownFault, ...]:
-    """Hands that are strained in their place.
+    """Hands that are strained in their place, those too that the check leaves out: a change must not lead there.
 
     Parameters
     ----------
     show : Staged
         As drawn.
     """
-    return tuple(FlownFault(each, (STRAINS, k)) for k, each in enumerate(strained(show)))
+    return tuple(
+        FlownFault(each, (STRAINS, k)) for k, each in enumerate(strained(show, followers=True))
+    )
 
 
 @once_per_show

@@ -6,7 +6,8 @@ apply as well.
 Source: `motion.clearance.let_go`; how near counts is a design choice.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 
 from sequencer.checks.check import Check
 from sequencer.checks.fault_kinds import DISTANCE
@@ -15,6 +16,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.findings import Figure, Finding
 from sequencer.motion.clearance.let_go import NearestFlight
 from sequencer.safety.landings import Landing, LandingPlan, landing_plan
+from sequencer.staging.moves_danced import move_words
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import clock_text
 from sequencer.units import rounded_down, rounded_up
@@ -28,6 +30,7 @@ SOURCE = (
     "flight without air drag, from the motion of every lit head: mechanics; within 1 m counts as reaching it: design "
     "choice"
 )
+_Moves = Callable[[str, float], str]  # who, beat → what is danced
 _MARGIN = "For fans and hoops where one pattern blends into the next the flights let go are sampled with a margin, not proven."
 
 
@@ -38,21 +41,25 @@ def let_go_range(show: Staged) -> Outcome:
     if plan is None:
         return Outcome()
     return Outcome(
-        findings=tuple(let_go_findings(plan, clock=show)),
+        findings=tuple(let_go_findings(plan, clock=show, moves=partial(move_words, show))),
         not_checked=(LEFT_OUT,) if plan.proven else (LEFT_OUT, _MARGIN),
     )
 
 
-def let_go_findings(plan: LandingPlan, *, clock: BeatReader) -> list[Finding]:
+def let_go_findings(plan: LandingPlan, *, clock: BeatReader, moves: _Moves) -> list[Finding]:
     """What a head that comes off at some lit instant would reach.
 
     Parameters
     ----------
     plan : LandingPlan
     clock : BeatReader
+    moves : callable
+        What somebody dances at a beat, in words.
     """
     found = [
-        _crowd(each, clock) for each in plan.near("audience") if each.flight.distance <= REACHED
+        _crowd(each, clock, moves)
+        for each in plan.near("audience")
+        if each.flight.distance <= REACHED
     ]
     near = [
         each
@@ -60,12 +67,12 @@ def let_go_findings(plan: LandingPlan, *, clock: BeatReader) -> list[Finding]:
         for each in plan.near(place)
         if each.flight.distance <= REACHED
     ]
-    found += [_thing(each, clock) for each in near]
+    found += [_thing(each, clock, moves) for each in near]
     posts = [each for each in plan.near("post") if each.flight.distance <= REACHED]
-    return [*found, *_posts(posts, clock)]
+    return [*found, *_posts(posts, clock, moves)]
 
 
-def _crowd(each: Landing, clock: BeatReader) -> Finding:
+def _crowd(each: Landing, clock: BeatReader, moves: _Moves) -> Finding:
     flight = each.flight
     if flight.beyond > 0:
         where = f"lands up to {rounded_up(flight.beyond, 1):.1f} m beyond {each.name}"
@@ -76,16 +83,16 @@ def _crowd(each: Landing, clock: BeatReader) -> Finding:
         (each.who,),
         flight,
         clock,
-        f"a head of {each.who} that comes off at {_when(flight, clock)} {where}",
+        f"a head of {each.who} that comes off at {_when(each, clock, moves)} {where}",
         (
             "put a barrier or a net before the audience",
             "move the act and the audience apart",
-            "dance this slower, or turned so that the prop's plane lies along the audience's edge",
+            "dance this move slower (a link: with more beats), or turned so that the prop's plane lies along the audience's edge",
         ),
     )
 
 
-def _thing(each: Landing, clock: BeatReader) -> Finding:
+def _thing(each: Landing, clock: BeatReader, moves: _Moves) -> Finding:
     mends = {
         "fuel": ("move it farther away", "put a screen that does not burn before it"),
         "exit": ("open another exit", "keep this one clear of people while anybody is lit"),
@@ -97,13 +104,13 @@ def _thing(each: Landing, clock: BeatReader) -> Finding:
         (each.who,),
         each.flight,
         clock,
-        f"a head of {each.who} that comes off at {_when(each.flight, clock)} comes within "
+        f"a head of {each.who} that comes off at {_when(each, clock, moves)} comes within "
         f"{rounded_down(each.flight.distance, 1):.1f} m of {each.name}",
         mends[each.place],
     )
 
 
-def _posts(posts: Sequence[Landing], clock: BeatReader) -> list[Finding]:
+def _posts(posts: Sequence[Landing], clock: BeatReader, moves: _Moves) -> list[Finding]:
     """One note on all posts under a flight."""
     if not posts:
         return []
@@ -118,7 +125,7 @@ def _posts(posts: Sequence[Landing], clock: BeatReader) -> list[Finding]:
             end=None,
             position=None,
             message=f"heads that come off may land at these posts: {names} ({first.name}: a head of {first.who} at "
-            f"{_when(first.flight, clock)})",
+            f"{_when(first, clock, moves)})",
             remedies=(
                 "face the act while anybody is lit; smother what lands, and do not catch it",
             ),
@@ -127,8 +134,11 @@ def _posts(posts: Sequence[Landing], clock: BeatReader) -> list[Finding]:
     ]
 
 
-def _when(flight: NearestFlight, clock: BeatReader) -> str:
-    return clock_text(clock.seconds(flight.beat))
+def _when(each: Landing, clock: BeatReader, moves: _Moves) -> str:
+    """When a head comes off, and in which move: that one can be slowed."""
+    beat = each.flight.beat
+    move = moves(each.who, beat)
+    return clock_text(clock.seconds(beat)) + (f" in {move}" if move else "")
 
 
 def _finding(

@@ -72,6 +72,16 @@ def pieces(places: Floats, order: int = 0) -> Floats:
 
 
 @cache
+def _to_bernstein(degree: int) -> Floats:
+    """Bernstein points on one span of control points, shape (degree + 1, degree + 1).
+
+    Σ a_m·x^m has the points b_i = Σ_m C(i, m)/C(degree, m)·a_m.
+    """
+    rows = [[comb(i, m) / comb(degree, m) for m in range(degree + 1)] for i in range(degree + 1)]
+    return np.asarray(np.array(rows) @ _powers(degree))
+
+
+@cache
 def _folds(order: int) -> tuple[float, ...]:
     """By what a derivative of the order folds onto the coefficients: the binomials of a difference."""
     return tuple(float((-1) ** (order - i) * comb(order, i)) for i in range(order + 1))
@@ -133,6 +143,19 @@ class EvenSpline:
         differences = np.diff(self.coefficients, n=order, axis=0) / self.step**order
         taken = np.arange(self.spans)[:, None] + np.arange(DEGREE + 1 - order)
         return np.asarray(differences[taken])
+
+    def bernstein(self, order: int) -> Floats:
+        """Bernstein points of a derivative on each span, shape (spans, 6 − order, 3) [m per beat^order].
+
+        It lies in their hull, which is much narrower than that of the control points; the first and the last are its values at
+        the ends.
+        """
+        own = self.controls(order)
+        points: Floats = np.zeros_like(own)
+        for i, row in enumerate(_to_bernstein(DEGREE - order)):
+            for j, share in enumerate(row.tolist()):
+                points[:, i] += share * own[:, j]
+        return points
 
     def largest(self, order: int) -> Floats:
         """Proven bound on the size of a derivative on each span, shape (spans,) [m per beat^order]."""

@@ -31,6 +31,7 @@ from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.performers.batch import Needed, unwrapped
 from sequencer.motion.performers.courses import Courses, LawPlaces
 from sequencer.motion.performers.stretches import Stretches, stretches
+from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.link_law import LinkLaw
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
@@ -248,8 +249,10 @@ def _whole_content(asked: Asked) -> bytes | None:
     if not intervals:
         return None
     ends = [float(end) for interval in intervals for end in interval]
-    around = quantity.content(min(ends), max(ends))
-    return _key([*_fixed(quantity), around, trajectories, ends])
+    low, high = min(ends), max(ends)
+    around = quantity.content(low, high)
+    moved = [each.part(low, high) if isinstance(each, FlownHand) else each for each in trajectories]
+    return _key([*_fixed(quantity), around, moved, ends])
 
 
 def _fixed(quantity: Quantity) -> list[Any]:
@@ -283,7 +286,9 @@ def _content(stretch: _Stretch, fixed: bytes | None) -> bytes | None:
     parts = [quantity.content(low, high), *(_part(each, low, high) for each in trajectories)]
     times = [low, high, *(time for part in parts for time in part.times)]
     exact = all(map(_exact, (*times, *(length for part in parts for length in part.lengths))))
-    zero = low if exact else 0.0
+    # only of laws is it known how they lie in time: all else is known by its own beats
+    shifts = exact and all(isinstance(each, Trajectory) for each in trajectories)
+    zero = low if shifts else 0.0
     key = _key(
         [fixed, [time - zero for time in times], [(len(own.times), own.rest) for own in parts]]
     )
@@ -296,6 +301,8 @@ def _exact(time: float) -> bool:
 
 def _part(trajectory: Any, low: float, high: float) -> Content:
     """What decides the states of a trajectory between two beats."""
+    if isinstance(trajectory, FlownHand):
+        return Content(rest=[trajectory.part(low, high)])
     if not isinstance(trajectory, Trajectory):
         return Content(rest=[trajectory])
     spans, blends = trajectory.part(low, high)

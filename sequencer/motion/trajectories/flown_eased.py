@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property, partial
 from math import comb
+from operator import itemgetter
 from typing import Any
 
 import numpy as np
@@ -42,7 +43,8 @@ _FAR_OVER = 1.0  # share of a limit by which it is missed so far that more knots
 AROUND_STRETCH = 1.0  # [beats] beyond the stretch, by which the states at its ends are known
 _FINER = 96  # knots of a beat, for those
 _TEMPO_AROUND = 8.0  # [beats] after which another smoothing of the tempo has died away
-_LOOKS = 8  # a span
+_LOOKS = 16  # a span, its knots among them: there the hand's acceleration has its corners
+_WHOLE = 1e-6  # [spans] rounding of a stretch that is whole spans long
 _ORDERS = 5
 
 
@@ -132,8 +134,8 @@ def by_time(rates: Floats) -> Floats:
     return out
 
 
-def eased(stretch: StrainedStretch) -> Course | None:
-    """The stretch as flown in its place, or None where no limits are held so.
+def eased(stretch: StrainedStretch) -> Course:
+    """The stretch as flown in its place: so that limits are held, or missed by as little as was found.
 
     Parameters
     ----------
@@ -143,34 +145,32 @@ def eased(stretch: StrainedStretch) -> Course | None:
     if stretch.content is not None:
         key = content_key(stretch.content, stretch.rate.coefficients)
 
-    def work() -> Floats | None:
+    def work() -> Floats:
         if key is None:
             return _sought(stretch)
         return kept(
             "eased stretch",
             (key,),
             lambda: _sought(stretch),
-            record=lambda own: None if own is None else own.tolist(),
-            restore=lambda own: None if own is None else np.array(own),
+            record=lambda own: own.tolist(),
+            restore=np.array,
         )
 
     numbers = work()
-    if numbers is None:
-        return None
     step = (stretch.end - stretch.start) / (len(numbers) - DEGREE)
     return _Eased(stretch, numbers, step).course(key)
 
 
-def _sought(stretch: StrainedStretch) -> Floats | None:
+def _sought(stretch: StrainedStretch) -> Floats:
+    found: list[tuple[float, Floats]] = []
     for knots in EASED_KNOTS:
         problem, start, step = _problem(stretch, knots)
-        found = held_to_limits(problem, start, partial(_found_for, stretch, step))
-        missed = found.missed()
-        if not missed:
-            return found.unknown
-        if max(missed.values()) > _FAR_OVER:
+        own = held_to_limits(problem, start, partial(_found_for, stretch, step))
+        worst = max(own.missed().values(), default=0.0)
+        found.append((worst, own.unknown))
+        if worst == 0.0 or worst > _FAR_OVER:
             break
-    return None
+    return min(found, key=itemgetter(0))[1]
 
 
 def _found_for(stretch: StrainedStretch, step: float, own: Optimum) -> "_Eased":
@@ -196,7 +196,7 @@ class _Eased:
     def missed(self) -> dict[str, float]:
         """Limits that are missed at the looks, and the share by which each is."""
         count = self.head.spans * _LOOKS
-        shares: Floats = (np.arange(count, dtype=np.float64) + 0.5) / count
+        shares: Floats = np.arange(count + 1, dtype=np.float64) / count
         seen = self.flight(self.stretch.start + (self.stretch.end - self.stretch.start) * shares)
         limits = self.stretch.limits
         pull = float(np.linalg.norm(seen.force, axis=-1).min()) / STANDARD_GRAVITY
@@ -263,7 +263,7 @@ def _problem(stretch: StrainedStretch, knots: int) -> tuple[Problem, Floats, flo
 def _step(stretch: StrainedStretch, knots: int) -> float:
     """Of the knots of what is sought [beats]."""
     length = stretch.end - stretch.start
-    return length / max(int(np.ceil(length * knots)), 2 * DEGREE)
+    return length / max(int(np.ceil(length * knots - _WHOLE)), 2 * DEGREE)
 
 
 def _layout(spans: int, step: float, paced: Floats, frames: Floats, origins: Floats) -> CurveLayout:

@@ -32,6 +32,7 @@ from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.flown_bounds import largest_on_spans, pull_bounds
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
@@ -46,6 +47,7 @@ _ON_KNOT = 1e-6  # [knots]
 _MOST_SLICES = 600  # held in memory, some 80 kilobytes each
 _MOST_BOUNDS = 20_000  # slices whose bounds are remembered
 _PER_PIECE = 24  # knots of a piece with bounds of its own
+_INSIDE = 1e-6  # [knots] within a span: at a knot the tempo may change
 _EASED = 1.0  # [beats] in which a hand comes back to what stands in
 
 
@@ -85,8 +87,9 @@ class FlownHand:
         What it is drawn as: its spans, and the planes that their laws name.
     courses : tuple of Course
         What they were made of.
-    pull : ndarray, shape (knots,) [1]
-        On the hand at every knot, in the head's weights; inf where what is drawn stands in.
+    pull, most_pull : ndarray, shape (knots,) [1]
+        On the hand on the spans beside every knot, never less and never more, in the head's weights; inf and 0 where what is
+        drawn stands in.
     slices : tuple of bytes or None
         Keys by which the slices are kept that it is made of; None of one that is not kept.
     """
@@ -97,6 +100,7 @@ class FlownHand:
     drawn: Trajectory
     courses: tuple[Course, ...]
     pull: Floats
+    most_pull: Floats
     slices: tuple[bytes | None, ...] = ()
 
     def part(self, low: float, high: float) -> bytes:
@@ -111,46 +115,66 @@ class FlownHand:
         return total.digest()
 
     def least_pull(self, course: Course) -> float:
-        """Least pull at the knots of a course, in the head's weights."""
+        """Least pull on a course, in the head's weights; proven."""
         return float(np.min(self.pull[self._knots(course)]))
+
+    def largest_pull(self, course: Course) -> float:
+        """Largest pull on a course, in the head's weights; proven."""
+        return float(np.max(self.most_pull[self._knots(course)]))
 
     def hand_acceleration(
         self, course: Course, beats_a_second: Callable[[Floats], Floats]
     ) -> float:
-        """Largest acceleration of the hand in the body's frame at the knots of a course and half way between [m/s²]."""
+        """Largest acceleration of the hand in the body's frame on a course [m/s²]; proven."""
         knots = self._knots(course)
-        return float(np.max(self.pushes(beats_a_second, knots.start, knots.stop - 1)))
+        inside = slice(knots.start, knots.stop - 1)
+        return float(np.max(self._bent[inside] * self.fastest(beats_a_second, inside) ** 2))
 
-    def pushes(
-        self, beats_a_second: Callable[[Floats], Floats], first: int = 0, last: int | None = None
-    ) -> Floats:
-        """Acceleration of the hand in the body's frame at knots and half way between, shape (2·(last − first) + 1,) [m/s²].
+    def hand_speed(self, course: Course, beats_a_second: Callable[[Floats], Floats]) -> float:
+        """Largest speed of the hand in the body's frame on a course [m/s]; proven."""
+        knots = self._knots(course)
+        inside = slice(knots.start, knots.stop - 1)
+        return float(np.max(self._gone[inside] * self.fastest(beats_a_second, inside)))
+
+    def head_speed(self, course: Course, beats_a_second: Callable[[Floats], Floats]) -> float:
+        """Largest speed of the head in the body's frame on a course [m/s]; proven."""
+        knots = self._knots(course)
+        inside = slice(knots.start, knots.stop - 1)
+        return float(np.max(self._swung[inside] * self.fastest(beats_a_second, inside)))
+
+    def pushes(self, beats_a_second: Callable[[Floats], Floats]) -> Floats:
+        """Bound on the acceleration of the hand in the body's frame on every span, shape (spans,) [m/s²].
 
         Parameters
         ----------
         beats_a_second : callable
-            As in `Ground`.
-        first, last : int
-            Knots, counted from its start; all of them if not given.
+            As in `Ground`; it changes at knots only, or slowly.
         """
-        end = len(self.pull) - 1 if last is None else last
-        places: Floats = np.arange(2 * first, 2 * end + 1, dtype=np.float64)
-        beats = self.head.start + places * (self.head.step / 2.0)
-        size = self._bent[2 * first : 2 * end + 1]
-        return np.asarray(size * beats_a_second(beats) ** 2)
+        return np.asarray(self._bent * self.fastest(beats_a_second) ** 2)
+
+    def fastest(
+        self, beats_a_second: Callable[[Floats], Floats], inside: slice = slice(None)
+    ) -> Floats:
+        """The fastest tempo on every span or on some, shape (spans,) [beats/s], of what is known at its ends and in its middle."""
+        spans: Floats = np.arange(self.head.spans, dtype=np.float64)[inside]
+        places = [spans + share for share in (_INSIDE, 0.5, 1.0 - _INSIDE)]
+        seen = [beats_a_second(self.head.start + each * self.head.step) for each in places]
+        return np.asarray(np.max(seen, axis=0))
+
+    @cached_property
+    def _gone(self) -> Floats:
+        """Bound on the hand's first derivative on every span [m/beat]."""
+        return largest_on_spans(self.hand, 1)
+
+    @cached_property
+    def _swung(self) -> Floats:
+        """Bound on the head's first derivative on every span [m/beat]."""
+        return largest_on_spans(self.head, 1)
 
     @cached_property
     def _bent(self) -> Floats:
-        """Size of the hand's second derivative at its knots and half way between [m/beat²]."""
-        own, step = self.hand.coefficients, self.hand.step
-        out: Floats = np.empty(2 * self.hand.spans + 1)
-        for half in range(2):
-            taps = pieces(np.array([half / 2.0]), 2)[0] / step**2
-            count = self.hand.spans + 1 - half
-            # the sixth piece is zero at a knot: the last knot needs no more coefficients than there are
-            bent = sum(taps[j] * own[j : j + count] for j in range(DEGREE + half))
-            out[half::2] = np.linalg.norm(bent, axis=-1)
-        return out
+        """Bound on the hand's second derivative on every span [m/beat²]."""
+        return largest_on_spans(self.hand, 2)
 
     def _knots(self, course: Course) -> slice:
         first, last = (
@@ -329,11 +353,12 @@ def flown_hand(
 
 
 class HandSlice(NamedTuple):
-    """Coefficients of both splines on some knots, and the pull there; of the last slice those of its end too."""
+    """Coefficients of both splines on some knots, and bounds on the pull there; of the last slice those of its end too."""
 
     head: Floats  # (n, 3) [m]
     hand: Floats  # (n, 3) [m]
     pull: Floats  # (k,) [1]
+    most_pull: Floats  # (k,) [1]
 
 
 def joined_slices(
@@ -367,7 +392,8 @@ def joined_slices(
     )
     return FlownHand(
         head=head, hand=hand, length=length, drawn=drawn, courses=courses,
-        pull=np.concatenate([each.pull for each in made]), slices=tuple(keys),
+        pull=np.concatenate([each.pull for each in made]),
+        most_pull=np.concatenate([each.most_pull for each in made]), slices=tuple(keys),
     )  # fmt: skip
 
 
@@ -400,10 +426,10 @@ def _slice_record(own: HandSlice) -> list[str]:
 
 
 def _slice_from(record: list[str]) -> HandSlice:
-    head, hand, pull = (np.frombuffer(b64decode(each), "<f8") for each in record)
+    head, hand, pull, most = (np.frombuffer(b64decode(each), "<f8") for each in record)
     if head.shape != hand.shape:
         raise ValueError("head and hand differ in length")
-    return HandSlice(head.reshape(-1, 3), hand.reshape(-1, 3), pull)
+    return HandSlice(head.reshape(-1, 3), hand.reshape(-1, 3), pull, most)
 
 
 class _Courses(NamedTuple):
@@ -432,17 +458,18 @@ class _Courses(NamedTuple):
         """The coefficients and pulls from one knot to another, from the knots in a window about them."""
         low, high = window
         knots: Floats = np.arange(low, high + 1, dtype=np.float64) / SHOW_KNOTS
-        head, hand, pull = self._places(knots)
+        head, hand, pull, most = self._places(knots)
         places = slice(first - low, last - low + (DEGREE if last_one else 0))
         pulls = slice(first - low, last - low + (1 if last_one else 0))
         return HandSlice(
             through_knots(knots, head).coefficients[places],
             through_knots(knots, hand).coefficients[places],
             pull[pulls],
+            most[pulls],
         )
 
-    def _places(self, knots: Floats) -> tuple[Floats, Floats, Floats]:
-        """Head, hand and pull at knots that follow each other."""
+    def _places(self, knots: Floats) -> tuple[Floats, Floats, Floats, Floats]:
+        """Head and hand at knots that follow each other, and bounds on the pull beside them."""
         courses, length, drag, ground = self
         count, step = len(knots) - 1, 1.0 / SHOW_KNOTS
         head: Floats = np.empty((count + 1, 3))
@@ -454,17 +481,17 @@ class _Courses(NamedTuple):
             course, own = courses[k], which == k
             head[own], hand[own] = course.at(np.clip(knots[own], course.start, course.end))
             flown[own] = course.flown
-        needed, force = np.array(hand), np.full_like(hand, np.inf)
+        needed = np.array(hand)
+        pull, most = np.full(count + 1, np.inf), np.zeros(count + 1)
         rate = _rate(knots, ground.beats_a_second)
         for run in _runs(flown):
             at, path = knots[run], ground.to_stage(knots[run], head[run])
-            held, force[run] = _needed(at, path, rate, length, drag)
+            held, pull[run], most[run] = _needed(at, path, rate, length, drag)
             needed[run] = ground.to_body(at, held)
         off = needed - hand
         aim = hand + off + _eased(off, flown, step) - head
         hand = head + length * aim / np.linalg.norm(aim, axis=-1, keepdims=True)
-        pull = np.where(flown, np.linalg.norm(force, axis=-1) / STANDARD_GRAVITY, np.inf)
-        return head, hand, pull
+        return head, hand, pull / STANDARD_GRAVITY, most / STANDARD_GRAVITY
 
 
 def clipped(
@@ -522,13 +549,22 @@ def _runs(flown: Bools) -> list[slice]:
 
 def _needed(
     knots: Floats, head: Floats, rate: EvenSpline, length: float, drag: float
-) -> tuple[Floats, Floats]:
-    """The hand that a head's path needs, and the pull over mass, shape (n, 3) [m and m/s², stage frame], at its knots."""
+) -> tuple[Floats, Floats, Floats]:
+    """The hand that a head's path needs at its knots, and bounds on the pull over mass on the spans beside each.
+
+    Shape (n, 3) [m, stage frame], and (n,) twice [m/s²].
+    """
     path = through_knots(knots, head, end_rates(head, float(knots[1] - knots[0])))
     pace, change = rate.at(knots)[:, :1], rate.at(knots, 1)[:, :1]
     first, second = path.at(knots, 1), path.at(knots, 2)
     pulled = force(pace * first, pace**2 * second + pace * change * first, drag)
-    return head + length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True), pulled
+    held = head + length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True)
+    least, most = pull_bounds(path, rate, drag)
+    return (
+        held,
+        np.minimum(np.append(least[0], least), np.append(least, least[-1])),
+        np.maximum(np.append(most[0], most), np.append(most, most[-1])),
+    )
 
 
 def smoothed_tempo(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> EvenSpline:

@@ -130,9 +130,8 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
 
 def _which(staged: Staged, report: Report) -> str:
     """What the page shows of a show, if it is not the show as drawn."""
-    if report.part:
-        return f" – {report.part}"
-    return " – as flown" if any(map(is_flown, staged.dancers)) else ""
+    part = f" – {report.part}" if report.part else ""
+    return part + (" – as flown" if any(map(is_flown, staged.dancers)) else "")
 
 
 def _part(staged: Staged) -> list[float] | None:

@@ -15,8 +15,10 @@ from sequencer.planning.offers import checked_with_mends
 from sequencer.planning.restaging import restaged
 from sequencer.planning.space_mends import baseline, floor_harm, too_close, unlike
 from sequencer.show.document import parse_document
+from sequencer.show.model import Limits
 from sequencer.show.reading import show_from_document
-from sequencer.staging.flown_show import Strain, flown_show, strains
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.flown_strains import Strain, strains
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 
@@ -158,6 +160,7 @@ STRAIN = Strain("Ash", "right", COURSE, 0.2, 20.0, -0.03, True)
         ({"least_pull": 0.195}, False),
         ({"hand_acceleration": 20.5}, True),
         ({"hand_acceleration": 20.1}, False),
+        ({"hand_speed": 6.2}, True),
         ({"spare_reach": -0.05}, True),
         ({"spare_reach": 0.1, "hand_acceleration": 18.0, "least_pull": 2.0}, False),
     ],
@@ -177,8 +180,10 @@ def test_a_strain_that_is_new_or_worse_is_harm(show, monkeypatch, now, harm):
 def test_a_limit_that_is_kept_is_not_missed():
     """Less spare than before is no harm as long as there is any."""
     kept = STRAIN._replace(least_pull=5.0, hand_acceleration=3.0, spare_reach=0.2)
-    assert flown_mends._misses(kept, 16.0) == (0.0, 0.0, 0.0)
-    assert flown_mends._misses(STRAIN, 16.0) == pytest.approx((0.1, 0.25, 0.03))
+    limits = Limits(hand_acceleration=16.0, hand_speed=5.0)
+    assert flown_mends._misses(kept, limits) == (0.0,) * 6
+    fast = STRAIN._replace(hand_speed=6.0, wick_speed=22.0, most_pull=90.0)
+    assert flown_mends._misses(fast, limits) == pytest.approx((0.1, 0.25, 0.2, 0.1, 0.5, 0.03))
 
 
 TOUCH = Touch("Ash", ("right",), 8.0, 10.0, Least(value=-0.03, beat=8.5, label=2))
@@ -207,7 +212,7 @@ def test_a_touch_that_is_new_longer_or_deeper_is_harm(show, monkeypatch, now, ha
 
 
 CROSSING = (
-    SHOW.replace("venue:", "limits: {hand_acceleration: 16}\nvenue:")
+    SHOW.replace("venue:", "limits: {hand_acceleration: 16.2}\nvenue:")
     .replace(
         "  close: {spots: {Ash: {at: [-1, 4]}, Birch: {at: [0.3, 4]}}}\n",
         "  a: {spots: {Ash: {at: [-1.5, 3.2]}, Birch: {at: [1.5, 4.2]}}}\n"

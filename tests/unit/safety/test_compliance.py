@@ -13,14 +13,19 @@ from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Source
 from sequencer.findings import Finding, Report
+from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.safety import compliance as table
 from sequencer.safety import house_rules
 from sequencer.safety.compliance import CONFIRM_WARNED, compliance, tally
+from sequencer.safety.landings import landing_plan
 from sequencer.safety.measures import Measured
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.staging.flown_show import flown_show
+from sequencer.staging.moves_danced import move_words
 from sequencer.staging.timeline import staged
+from sequencer.units import rounded_up
 from tests.songs import even_song
 from tests.unit.checks.fire.test_rules_kept import ALWAYS, BREAKS, book_of, naming, show
 
@@ -54,7 +59,7 @@ def ruled_by(kind, monkeypatch):
 def sound_rows(_of):
     """Of the sound show; once for all rules of the default."""
     sound = show()
-    return compliance(sound, suite.checked(sound))
+    return compliance(sound, suite.checked(sound), sound)
 
 
 @pytest.mark.parametrize("kind", sorted(set(BREAKS) & set(ONE_EACH)))
@@ -65,7 +70,7 @@ def test_a_rule_that_is_broken_is_not_met_and_one_that_is_kept_is(kind, monkeypa
     kept = row_of(rule, book, sound_rows(kind if name != "default" else ""))
     broken = show(tuple(BREAKS[kind](rule, show().dancers[0].reach)))
     report = suite.checked(broken)
-    row = row_of(rule, book, compliance(broken, report))
+    row = row_of(rule, book, compliance(broken, report, broken))
 
     assert naming(rule, report.findings)
     assert kept.verdict in {"met", "confirm"}, kept
@@ -73,7 +78,7 @@ def test_a_rule_that_is_broken_is_not_met_and_one_that_is_kept_is(kind, monkeypa
     wrong = {"not met", "not stated"} | ({"confirm"} if kind in CONFIRM_WARNED else set())
     assert row.verdict in wrong, row
     if kind in BY_NUMBER:
-        alone = row_of(rule, book, compliance(broken, replace(report, findings=())))
+        alone = row_of(rule, book, compliance(broken, replace(report, findings=()), broken))
         assert alone.verdict == "not met", alone
         assert alone.margin.startswith(("−", "+0")) or not alone.margin
         assert kept.margin.startswith("+") or not kept.margin
@@ -111,7 +116,7 @@ def test_on_the_demo_with_faults_planted_no_rule_that_a_stop_cites_is_met():
     song = even_song(320, tempo=100.0, sha256=text.partition("sha256: ")[2][:64])
     demo = staged(show_from_document(parse_document(text, "s.yaml")), song)
     report = suite.checked(demo)
-    rows = compliance(demo, report)
+    rows = compliance(demo, report, demo)
     cited = {
         rule.kind.name: row
         for rule, row in zip(safety_plan(demo).book.rules, rows, strict=False)
@@ -235,7 +240,7 @@ def test_of_two_rules_on_one_subject_the_stricter_decides(monkeypatch):
     )  # fmt: skip
     book = RuleBook(profiles=(profile("default"),), rules=(*profile("default").rules, *rules))
     monkeypatch.setattr(house_rules, "rule_book", lambda *_own, **_known: book)
-    rows = compliance(show(), Report(show="s"))[-len(rules) - 5 : -5]
+    rows = compliance(show(), Report(show="s"), show())[-len(rules) - 5 : -5]
 
     assert [row.decides for row in rows] == [False, True, False, False, False, False]
 
@@ -246,7 +251,7 @@ def test_a_limit_of_the_show_counts_where_it_is_stricter(monkeypatch):
         ("flame: 0.3 m", "flame: 0.3 m\n  reserve: 0.7"),
     )
     own = show(edits)
-    rows = {row.subject: row for row in compliance(own, suite.checked(own)) if row.decides}
+    rows = {row.subject: row for row in compliance(own, suite.checked(own), own) if row.decides}
 
     assert rows["wind-stop"].asked == "under 3.0 m/s, the show’s own"
     assert rows["burn-share"].asked == "at most 70 %, the show’s own"
@@ -256,7 +261,9 @@ def test_a_limit_of_the_show_counts_where_it_is_stricter(monkeypatch):
 def test_what_no_rule_asks_for_is_told():
     sound = show()
     rows = {
-        row.subject: row for row in compliance(sound, suite.checked(sound)) if row.verdict == "told"
+        row.subject: row
+        for row in compliance(sound, suite.checked(sound), sound)
+        if row.verdict == "told"
     }
 
     assert set(rows) == {"flame", "reach", "post-flux", "let-go", "landing-audience"}
@@ -268,7 +275,7 @@ def test_what_no_rule_asks_for_is_told():
 
 def test_a_soak_that_nobody_weighed_leaves_flame_and_heat_not_stated():
     unweighed = show((("fuel_mass: 8 g", "head_mass: 150 g"),))
-    rows = {row.subject: row for row in compliance(unweighed, suite.checked(unweighed))}
+    rows = {row.subject: row for row in compliance(unweighed, suite.checked(unweighed), unweighed)}
 
     for subject in ("flame", "post-flux", "audience-flux", "fuel-per-performer"):
         assert rows[subject].verdict == "not stated", rows[subject]
@@ -279,4 +286,18 @@ def test_a_soak_that_nobody_weighed_leaves_flame_and_heat_not_stated():
 def test_a_show_in_which_nothing_is_lit_has_no_table():
     dark = show((("    - {who: all, from: 1.1, until: 81.1}\n", ""), ("  lit:\n", "")))
 
-    assert compliance(dark, Report(show="dark")) == ()
+    assert compliance(dark, Report(show="dark"), dark) == ()
+
+
+def test_flights_let_go_are_those_of_the_motion_that_the_sheets_show():
+    """As flown a link whips its head: the table, the finding and the sheet say the same figure, and name the move."""
+    sound = show()
+    flown = flown_show(sound).staged
+    rows = {row.subject: row for row in compliance(sound, Report(show="s"), flown)}
+    who, best = landing_plan(flown).farthest
+    assert rows["let-go"].has.startswith(f"{rounded_up(best.flight, 1):.1f} m ({who}, ")
+    assert move_words(flown, who, best.beat) in rows["let-go"].has
+    drawn = {row.subject: row for row in compliance(sound, Report(show="s"), sound)}
+    assert drawn["let-go"].has != rows["let-go"].has
+    edition = Edition(staged=sound, report=Report(show="s"), flown=True)
+    assert {row.subject: row for row in edition.compliance}["let-go"] == rows["let-go"]

@@ -231,29 +231,3 @@ def test_checks_of_a_flown_show_are_computed_for_it():
     found = approaches(made.dancers, *made.span, required=row.required)
     assert row.distance == pytest.approx(float(found.distance[0]))
     assert any("as flown" in each for each in check.outcome_of(made).not_checked)
-
-
-def test_what_is_strained_is_told_by_the_limits_of_its_show():
-    """A hand that may push with 5 m/s² is strained in every block; what is told of one show is not told of another."""
-    made = flown()
-
-    def limited(push):
-        limits = made.drawn.show.limits.model_copy(update={"hand_acceleration": push})
-        own = made.drawn.show.model_copy(update={"limits": limits})
-        return module.FlownShow(
-            staged=replace(made.staged, show=own), drawn=replace(made.drawn, show=own)
-        )
-
-    assert module.strains(limited(500.0)) == ()
-    tight = limited(5.0)
-    found = module.strains(tight)
-    assert {(each.who, each.side) for each in found} == {("Ash", "right"), ("Birch", "right")}
-    for each in found:
-        hand = {own.name: own for own in tight.staged.dancers}[each.who].trajectories[each.side]
-        assert each.course in hand.courses
-        assert each.hand_acceleration > 5.0 * 1.1 or each.least_pull < 0.3 or each.spare_reach < 0.0
-        pace = tight.staged.tempo.beats_per_second
-        assert each.hand_acceleration == hand.hand_acceleration(each.course, pace)
-        assert each.least_pull == hand.least_pull(each.course)
-    assert [each.course.start for each in found] == sorted(each.course.start for each in found)
-    assert module.strains(limited(500.0)) == ()

@@ -12,6 +12,7 @@ from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.formation_plans import scene_of
 from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.safety.landings import Landing, landing_area, landing_plan
+from sequencer.staging.moves_danced import move_words
 
 TALLEST_LANDING = 260.0
 WIDEST_AREA = 0.6  # [m] that the area drawn is wider than the flights, at most: `flown_area.GROWN`, rounded up
@@ -33,7 +34,12 @@ def landing_block(edition: Edition, room: float, *, drawn: bool) -> list[Flowabl
     staged = edition.staged
     who, best = plan.farthest
     when = clock(staged.seconds(best.beat))
-    far = f"{at_most(best.flight)}, {brief(who)} at {when}; heads at most {at_most(best.fastest)}/s fast"
+    move = move_words(edition.motion, who, best.beat)
+    slower = f" in {move}, which could be danced slower" if move else ""
+    far = (
+        f"{at_most(best.flight)}, {brief(who)} at {when}{slower}; "
+        f"heads at most {at_most(best.fastest)}/s fast"
+    )
     lines = [("Farthest", far)]
     for place, name in _NAMED.items():
         near = plan.near(place)  # type: ignore[arg-type]  # the keys are its literals

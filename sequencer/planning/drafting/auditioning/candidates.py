@@ -13,7 +13,8 @@ from typing import Literal
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.checks.dance.feasible import feasible, limits_of
+from sequencer.checks.dance.dancer_case import limits_of
+from sequencer.checks.dance.feasible import feasible
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import Posture
 from sequencer.kept import kept_each, whole_code

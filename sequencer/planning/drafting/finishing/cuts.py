@@ -1,9 +1,13 @@
 """What the checks find on a drafted routine, and what is forbidden because of it."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Any
 
+from sequencer.checks.check import Check
 from sequencer.checks.dance import as_flown
+from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT
+from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import checks
 from sequencer.checks.suite import outcome_as_flown
 from sequencer.findings import Finding
@@ -42,10 +46,18 @@ def grave_findings(
             continue
         if not placed and "places" in check.depends_on:
             continue
-        for finding in outcome_as_flown(check, show).findings:
+        outcome = _outcome_as_drawn if of is _AS_DRAWN else outcome_as_flown
+        for finding in outcome(check, show).findings:
             if finding.severity != "note" and finding.code not in as_flown.CHECK.replaces:
                 found.setdefault(_key(finding), finding)
     return found
+
+
+def _outcome_as_drawn(check: Check, show: Staged) -> Outcome:
+    """What a check finds without a flight, but for what the flight decides."""
+    outcome = check.outcome(show)
+    told = tuple(each for each in outcome.findings if each.code not in OF_THE_FLIGHT)
+    return replace(outcome, findings=told)
 
 
 def caused(show: Staged, before: Findings) -> list[Finding]:

@@ -71,7 +71,7 @@ def test_what_flies_clean_is_not_told(made_up):
     outcome = as_flown(stage(SPIN))
     assert outcome.findings == ()
     assert len(outcome.not_checked) == 1
-    assert "what an arm, a wrist or a grip can do" in outcome.not_checked[0]
+    assert "which way a wrist and an elbow bend" in outcome.not_checked[0]
 
 
 def test_a_rigid_prop_has_nothing_to_tell():

@@ -7,7 +7,8 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
-from sequencer.checks.dance.feasible import FeasibilityLimits, feasible, limits_of
+from sequencer.checks.dance.dancer_case import FeasibilityLimits, limits_of
+from sequencer.checks.dance.feasible import feasible
 from sequencer.checks.dance.joins import joins
 from sequencer.checks.dance.proven import gap_to_body
 from sequencer.geometry.bodies import Body
@@ -255,7 +256,7 @@ def test_a_wick_near_the_own_body_is_grave_where_it_lingers_or_touches(
         }
 
     monkeypatch.setattr(module, "gap_to_body", everywhere)
-    monkeypatch.setattr(module, "_head_speed", lambda *_: speed)
+    monkeypatch.setattr(module, "_head_rate", lambda *_: speed / (100.0 / 60.0))
     asked = stage("  - {from: 3.1, pattern: three-beat-weave, beats: 8}\n")
     near = [f for f in feasible(asked).findings if f.code == "flame-near-body"]
 

@@ -9,7 +9,7 @@ import pytest
 from sequencer.checks.dance import flown_in_place as module
 from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand
-from sequencer.staging.flown_show import Strain
+from sequencer.staging.flown_strains import Strain
 from tests.unit.checks.dance.solo import stage
 
 SPIN = "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8, timing: together}\n"
@@ -47,6 +47,37 @@ def test_a_hand_that_walking_strains_is_told(monkeypatch):
     assert "3 cm out of reach" in third.message or "4 cm out of reach" in third.message
 
 
+def test_speed_and_pull_of_the_flight_are_told_by_their_limits(monkeypatch):
+    show = stage(SPIN)
+    calm = Strain(
+        "Ash", "left", Course(9.0, 12.0, lambda beats: (beats, beats), True), 1.0, 20.0, 0.1, False
+    )
+    found = (
+        calm._replace(hand_speed=7.25), calm._replace(most_pull=75.0, wick_speed=24.0),
+        calm._replace(wick_speed=24.0),
+    )  # fmt: skip
+    monkeypatch.setattr(module, "flown_show", lambda show: show)
+    monkeypatch.setattr(module, "strains", lambda _flown: found)
+    fast, hard, swung = module.strained(show)
+    assert fast.message.endswith("the hand would have to move at 7.2 m/s, the limit is 6")
+    assert hard.message.endswith("the prop pulls with 75 N, the limit is 60")
+    assert swung.message.endswith("the wick moves at 24.0 m/s, the limit is 20")
+    assert [each.quantity for each in hard.figures] == ["pull", "wick speed"]
+    assert [each.quantity for each in fast.figures] == ["hand speed"]
+
+
+def test_what_follows_from_what_could_not_be_flown_is_told_once(monkeypatch):
+    """The link that could not be flown is told by itself; whoever changes the show must not lead there all the same."""
+    show = stage(SPIN)
+    hard = Strain(
+        "Ash", "left", Course(9.0, 12.0, lambda beats: (beats, beats), True), 0.5, 95.4, 0.1, True, follows=True
+    )  # fmt: skip
+    monkeypatch.setattr(module, "flown_show", lambda show: show)
+    monkeypatch.setattr(module, "strains", lambda _flown: (hard,))
+    assert list(module.strained(show)) == []
+    assert [each.code for each in module.strained(show, followers=True)] == ["strained-as-flown"]
+
+
 def through(hand, head, length=0.5):
     """A hand that stands still over eight beats, and its head, as two splines."""
     splines = [
@@ -55,7 +86,7 @@ def through(hand, head, length=0.5):
     ]
     return FlownHand(
         head=splines[0], hand=splines[1], length=length, drawn=stage(SPIN).dancers[0].trajectories["left"],
-        courses=(), pull=np.ones(17),
+        courses=(), pull=np.ones(17), most_pull=np.ones(17),
     )  # fmt: skip
 
 

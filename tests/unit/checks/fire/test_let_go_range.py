@@ -50,7 +50,9 @@ def plan(*nearest, proven=True):
     ],
 )  # fmt: skip
 def test_what_is_within_a_metre_of_a_flight_is_said(place, distance, beyond, code, words):
-    found = let_go_findings(plan(near(place, "rows", distance, beyond=beyond)), clock=Steady())
+    found = let_go_findings(
+        plan(near(place, "rows", distance, beyond=beyond)), clock=Steady(), moves=lambda *_: ""
+    )
 
     assert [each.code for each in found] == ([code] if code else [])
     for finding in found:
@@ -73,12 +75,13 @@ def test_posts_share_one_note_and_all_else_is_said_one_by_one():
             near("post", "Rowan", 0.6), near("post", "Flint", 0.1, who="Wren"), near("post", "Tarn", 3.0),
             near("exit", "gate", 0.2), near("exit", "road", 0.3),
         ),
-        clock=Steady(),
+        clock=Steady(), moves=lambda who, beat: f"a move of {who} at {beat}",
     )  # fmt: skip
 
     assert [each.code for each in found] == ["let-go-near", "let-go-near", "let-go-post"]
     assert found[2].who == ("Flint", "Rowan")
-    assert "(Flint: a head of Wren" in found[2].message
+    assert "(Flint: a head of Wren at 0:37.9 in a move of Wren at 75.81)" in found[2].message
+    assert "comes off at 0:37.9 in a move of Sable at 75.81 comes within" in found[0].message
 
 
 def test_what_was_not_looked_at_is_said(monkeypatch):

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
-from scipy.interpolate import BSpline, make_interp_spline
+from scipy.interpolate import BPoly, BSpline, make_interp_spline
 
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, closed, pieces, through
 
@@ -86,6 +86,19 @@ def test_bounds_are_never_below_what_is_sampled_and_close_in_on_it(curve, order)
     assert np.all(fine.largest(order) >= sampled(fine) * (1 - 1e-7))
     assert fine.largest(order).max() <= 1.02 * sampled(fine).max()
     assert curve.controls(order).shape == (SPANS, DEGREE + 1 - order, 3)
+
+
+@BOTH
+@pytest.mark.parametrize("order", range(5))
+def test_bernstein_points_are_those_of_scipy(curve, order):
+    """`scipy.interpolate.BPoly` of them is the curve itself; so they hull it, and end in its values."""
+    points = curve.bernstein(order)
+    knots = curve.start + np.arange(SPANS + 1) * curve.step
+    beats = np.linspace(knots[0], knots[-1] - 1e-9, 500)
+    own = BPoly(points.transpose(1, 0, 2), knots)
+    assert_allclose(own(beats), curve.at(beats, order), rtol=1e-7, atol=1e-6)
+    hulls = np.linalg.norm(points, axis=-1).max(axis=1)
+    assert np.all(hulls <= curve.largest(order) * (1 + 1e-12))
 
 
 @BOTH

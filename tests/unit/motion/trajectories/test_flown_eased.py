@@ -124,8 +124,17 @@ def test_it_stays_near_what_was_flown():
     assert 1e-4 < off.max() < 0.15
 
 
-def test_nothing_is_taken_that_does_not_hold_its_limits():
-    assert eased(stretch(limits=FlownLimits(hand_speed=99.0, hand_acceleration=1.0))) is None
+def test_a_limit_that_cannot_be_held_is_missed_by_less_than_before():
+    """A circle of this size takes 5 m/s² and more at any tempo near it."""
+    hard = eased(stretch(limits=FlownLimits(hand_speed=99.0, hand_acceleration=1.0)))
+    inner = np.linspace(START + 1.5, END - 1.5, 800)
+
+    def pushed(places):
+        _, hand = places(inner)
+        bent = np.gradient(np.gradient(hand, inner, axis=0), inner, axis=0)[5:-5]
+        return np.linalg.norm(bent, axis=-1).max()
+
+    assert pushed(hard.at) < 0.9 * pushed(standing)
 
 
 @pytest.mark.parametrize("moving", [False, True])
@@ -157,8 +166,28 @@ def test_more_knots_are_tried_only_where_a_limit_is_missed_by_little(monkeypatch
     monkeypatch.setattr(
         module, "_problem", lambda _stretch, knots: asked.append(knots) or (0, 0, 0)
     )
+    path = iter("ab")
     monkeypatch.setattr(
-        module, "held_to_limits", lambda *_: SimpleNamespace(missed=lambda: {"pull": missed})
+        module,
+        "held_to_limits",
+        lambda *_: SimpleNamespace(
+            missed=lambda: {"pull": missed / len(asked)}, unknown=next(path)
+        ),
     )
-    assert module._sought(None) is None
+    assert module._sought(None) == "ab"[len(tried) - 1], "what misses by less"
     assert asked == tried
+
+
+def test_limits_are_looked_at_where_the_hand_s_acceleration_has_its_corners():
+    """A path with one coefficient moved: the largest acceleration is at a knot, and falls steeply on both sides."""
+    own = stretch(limits=FlownLimits(hand_speed=99.0, hand_acceleration=1.0))
+    count = 72
+    step = (END - START) / count
+    _, unknown, _ = module._problem(own, 12)
+    unknown[count // 2] += 2e-3
+    path = module._Eased(own, unknown, step)
+    beats = np.linspace(START, END, 32 * count + 1)
+    size = np.linalg.norm(path.flight(beats).hand_acceleration, axis=-1)
+    assert size.argmax() % 32 == 0, "at a knot"
+    assert size.max() > 1.02 * size[2::4].max(), "eight looks beside them would miss it"
+    assert path.missed()["acceleration"] == pytest.approx(size.max() - 1.0, rel=1e-9)

@@ -120,7 +120,9 @@ def test_a_slice_is_made_once():
 
 def test_a_slice_comes_back_from_its_record_to_the_last_digit():
     own = module.HandSlice(
-        *(np.random.default_rng(3).normal(size=(7, 3)) for _ in range(2)), np.ones(4)
+        *(np.random.default_rng(3).normal(size=(7, 3)) for _ in range(2)),
+        np.ones(4),
+        np.arange(4.0),
     )
     back = module._slice_from(module._slice_record(own))
     assert all(np.array_equal(a, b) for a, b in zip(own, back, strict=True))

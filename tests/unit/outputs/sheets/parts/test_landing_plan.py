@@ -14,6 +14,7 @@ from sequencer.outputs.sheets.parts.landing_plan import WIDEST_AREA, landing_blo
 from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.outputs.sheets.parts.scene import window
 from sequencer.safety.landings import Landing, LandingPlan
+from sequencer.staging.moves_danced import move_words
 
 
 @pytest.fixture(scope="module")
@@ -41,7 +42,15 @@ def test_flights_are_rounded_up_and_what_is_left_before_people_down(edition, mon
         edition, monkeypatch, near("audience", "rows", 2.99), near("post", "Ewa", 0.04), near("exit", "lane", 0.0),
     )  # fmt: skip
 
-    assert any("8.3 m, Łucja at 0:10; heads at most 8.1 m/s fast" in line for line in lines)
+    move = move_words(edition.staged, "Łucja", 20.0)
+    assert move
+    words = (
+        f"8.3 m, Łucja at 0:10 in {move}, which could be danced slower; heads at most 8.1 m/s fast"
+    )
+    assert any(words in line for line in lines)
+    monkeypatch.setattr(part, "move_words", lambda *_: "")
+    lines_at_rest = told(edition, monkeypatch)
+    assert any("8.3 m, Łucja at 0:10; heads" in line for line in lines_at_rest)
     assert any("2.9 m from rows" in line for line in lines)
     assert any("0.0 m from Ewa" in line for line in lines)
     assert any("over lane" in line for line in lines)

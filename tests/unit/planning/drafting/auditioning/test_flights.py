@@ -2,6 +2,7 @@
 
 import pytest
 
+from sequencer.checks.check import Check
 from sequencer.checks.dance import as_flown
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
@@ -85,11 +86,15 @@ def test_a_draft_is_judged_as_flown(monkeypatch):
 
     flown = Outcome(findings=(finding("link-cannot-be-flown"), finding("reads-badly")))
     drawn = Outcome(findings=(finding("flown-not-drawn"), finding("pace")))
+    near = Outcome(findings=(*drawn.findings, finding("flame-near-body")))  # the flight decides
 
     def outcome(check, _show):
         return {as_flown.CHECK.name: flown, "feasible": drawn}.get(check.name, Outcome())
 
     monkeypatch.setattr(cuts, "outcome_as_flown", outcome)
+    monkeypatch.setattr(
+        Check, "outcome", lambda check, _show: near if check.name == "feasible" else Outcome()
+    )
     assert {each.code for each in cuts.grave_findings(show).values()} == {
         "link-cannot-be-flown", "reads-badly", "pace",
     }  # fmt: skip
