@@ -81,13 +81,15 @@ class Setting(SlotLinks):
 
     # --- tables ---
 
-    def choices(self) -> Choices:
-        """The tables as they stand now."""
+    def choices(self, *, doubting: bool = False) -> Choices:
+        """The tables as they stand now; if asked for, with what links are expected to cost that were not tried, see `doubts`."""
         own = [self._own_sum(material) for material in range(len(self.uses))]
         tables: dict[tuple[int, int], Floats] = {}
         for a, b in self.neighbours:
             i, j = self.slots[a].material, self.slots[b].material
             self._add(tables, own, i, j, self._passage_table(a, b))
+            if doubting:
+                self._add(tables, own, i, j, self.doubts(a, b))
         for i, j in self._soon():
             self._add(tables, own, i, j, self._same_pattern() * TOO_SOON)
         return Choices(costs=tuple(own), passages=tables, countings=tuple(self.countings()))

@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise
+from itertools import pairwise, zip_longest
 from math import inf
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.arrays import Bools, Floats, Ints
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
 from sequencer.planning.drafting.auditioning.flights import grounded
 from sequencer.planning.drafting.auditioning.passages import (
@@ -16,6 +16,7 @@ from sequencer.planning.drafting.auditioning.passages import (
     joining,
     tried,
 )
+from sequencer.planning.drafting.costing.link_record import LinkRecord
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.show.wishes import Wishes
@@ -25,6 +26,8 @@ _TOO_QUICK = (
     0.45  # [s] of a link: of those with a poi hardly one in twenty flies, so they are not tried
 )
 MOST_FLIGHTS = 500  # passages that are flown for one draft; the rest are only drawn, and the check of the whole tells
+_NONE = max(LINK_LENGTHS) + 1  # in a table of beats: no link is left
+_LOST = 2.0  # [1] what it costs about to dance something else, as no link is left
 SEEN = 12.0  # [beats] that a hard move needs to be seen
 
 # move, beats, link, move; the way of each, and the tempos on the way, see `SlotLinks.ways`
@@ -53,9 +56,11 @@ class SlotLinks:
         ]
         self.exits = self._exits()
         self._joins: dict[tuple[int, int, int], Bools] = {}
-        self._looked_at = -1  # how many of what is bad the tables are of
+        self._record = LinkRecord(self.patterns)
+        self._looked_at = (-1, -1)  # how many of what is bad, and has passed, the tables are of
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
-        self._tables: dict[tuple[object, ...], Floats] = {}
+        self._clear: dict[tuple[float, ...], set[tuple[int, int, int]]] = {}
+        self._lengths: dict[tuple[object, ...], Ints] = {}
 
     def _exits(self) -> frozenset[int]:
         """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
@@ -126,25 +131,57 @@ class SlotLinks:
 
     def link_table(self, a: int, b: int) -> Floats:
         """What the link between each pair of moves in two slots costs, (n, n) [1]; inf where none is left."""
-        if self._looked_at != len(self.bad):  # nothing is ever taken out of it
-            self._looked_at, self._tables, self._failed = len(self.bad), {}, {}
-            for first, beats, link, second, *ways in self.bad:
-                self._failed.setdefault((beats + link, *ways), set()).add((first, second))
+        costs = np.full(max(LINK_LENGTHS) + 2, inf)
+        costs[0] = 0.0
+        for n, cost in self.link_costs(a).items():
+            costs[n] = cost
+        return np.asarray(costs[self._link_lengths(a, b)])
+
+    def doubts(self, a: int, b: int) -> Floats:
+        """What links that nobody tried yet are expected to cost besides, as they may fail, (n, n) [1].
+
+        It is no part of a routine's cost: it keeps a search near links that are known to pass.
+        """
+        lengths, costs = self._link_lengths(a, b), self.link_costs(a)
+        out: Floats = np.zeros(lengths.shape)
+        options = [0, *costs]
+        for n, longer in zip_longest(options, options[1:]):
+            least = costs.get(n, 0.0)
+            more = self.weights.links * _LOST if longer is None else costs[longer] - least
+            mask = lengths == n
+            out[mask] = (more * self._record.failing(n))[mask]
+        for first, second, n in self._clear.get((self.slots[a].beats, *self.ways(a, b)), ()):
+            if lengths[first, second] == n:
+                out[first, second] = 0.0
+        return out
+
+    def _link_lengths(self, a: int, b: int) -> Ints:
+        """The link that is left between each pair of moves in two slots, as `link` gives it, (n, n) [beats]; `_NONE` for none."""
+        if self._looked_at != (len(self.bad), len(self.passed)):
+            self._look_again()
         one, other = self.slots[a], self.slots[b]
         same = one.material == other.material
-        key = one.beats, self.ways(a, b), a in self.exits, same, self.weights.links
-        if key not in self._tables:
-            self._tables[key] = self._new_link_table(a, b)
-        return self._tables[key]
+        key = one.beats, self.ways(a, b), a in self.exits, same
+        if key not in self._lengths:
+            self._lengths[key] = self._new_link_lengths(a, b)
+        return self._lengths[key]
 
-    def _new_link_table(self, a: int, b: int) -> Floats:
-        costs = self.link_costs(a)
-        usual = min(costs.values(), default=inf)
-        table = np.where(self.joins(a, b) & self._may_join(a, b), 0.0, usual)
+    def _look_again(self) -> None:
+        """Takes up what was tried since."""
+        self._looked_at = len(self.bad), len(self.passed)
+        self._lengths, self._failed, self._clear = {}, {}, {}
+        for first, beats, link, second, *ways in self.bad:
+            self._failed.setdefault((beats + link, *ways), set()).add((first, second))
+        for first, beats, link, second, *ways in self.passed:
+            self._clear.setdefault((beats + link, *ways), set()).add((first, second, link))
+
+    def _new_link_lengths(self, a: int, b: int) -> Ints:
+        usual = next(iter(self.link_costs(a)), _NONE)
+        lengths = np.where(self.joins(a, b) & self._may_join(a, b), 0, usual)
         for first, second in self._failed.get((self.slots[a].beats, *self.ways(a, b)), ()):
             link = self.link(a, b, first, second)
-            table[first, second] = inf if link is None else costs.get(link, 0.0)
-        return np.asarray(table)
+            lengths[first, second] = _NONE if link is None else link
+        return np.asarray(lengths)
 
     def link(self, a: int, b: int, first: int, second: int) -> int | None:
         """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
@@ -199,6 +236,8 @@ class SlotLinks:
     def try_all(self, keys: Sequence[PassageKey]) -> bool:
         """Try some passages and keep what was found; whether any fails."""
         found = self.tried(keys)
+        for key, why in zip(keys, found, strict=True):
+            self._record.add(key[0], key[2], key[3], failed=bool(why))
         self.bad.update((key, why) for key, why in zip(keys, found, strict=True) if why)
         self.passed.update(key for key, why in zip(keys, found, strict=True) if not why)
         return any(found)
