@@ -19,6 +19,7 @@ from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.finishing.cuts import (
     Findings,
+    at_slots_only,
     besides_dance,
     caused,
     cut,
@@ -208,7 +209,10 @@ class _Drafting:
             self.say(f"checking the routine (round {checks})", _FOUND)
             faults = caused(show, before)
             flown += of_flight_only(faults)
-            if not faults or (flown == _MOST_FLOWN and of_flight_only(faults)):
+            hopeless = flown == _MOST_FLOWN or at_slots_only(
+                faults, show, setting.slots, setting.stranded(at)
+            )
+            if not faults or (hopeless and of_flight_only(faults)):
                 # What of it cannot be flown even so is told.
                 self._unflown = tuple(faults)
                 setting, at, draft = self._in_sizes(setting, chosen, at, draft, before)

@@ -29,7 +29,7 @@ _MOST_BETTER, _MOST_BY_FAR = 2, 12  # of such routines in one draft
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
 _MOST_ROUNDS = 60  # from best to best, where no walk ends
-_MOST_WALKS = 40  # from routine to routine until one passes
+_MOST_WALKS = 120  # from routine to routine until one passes
 _MOST_ALIKE = 6  # passages between two patterns, otherwise danced, that are tried where one failed
 
 
@@ -197,9 +197,10 @@ class RoutineSearch:
             Whether, where no link is left between two patterns, it is looked at whether any other way of dancing them has one.
         """
         setting = self.setting
-        grounded = setting.grounded(picks)
-        if grounded:
+        grounded, stranded = setting.grounded(picks), setting.stranded_picks(picks)
+        if grounded or not stranded <= setting.stranded_moves:
             setting.forbidden |= grounded
+            setting.stranded_moves |= stranded
             return True
         failed = False
         for _ in range(len(LINK_LENGTHS) + 2):  # each turn takes the next link where one failed

@@ -76,6 +76,28 @@ def unflown(dancer: Dancer, stage: Audition, tempo: float) -> str:
     return ""
 
 
+def unflown_rest(dancer: Dancer, stage: Audition, tempo: float, *, begins: bool) -> str:
+    """Which link out of rest, or into rest, of a performer's dance cannot be flown, in words; empty if all can.
+
+    Parameters
+    ----------
+    dancer : Dancer
+        Dancing an audition between two rests.
+    stage : Audition
+    tempo : float
+        [beats/min]
+    begins : bool
+        Whether the links out of rest are looked at, and not those into it.
+    """
+    hands = list(hands_of(audition_show([dancer], TempoMap.steady(tempo, beats=16), stage.show)))
+    blocks = [block for hand in hands for block, why in _blocks(hand) if not why]
+    for gap in gaps_between(hands, blocks)[0]:
+        still = gap.before if begins else gap.after
+        if still.kind == "rest" and not gap.surely_flies:
+            return f"{gap.label}: {_UNFLOWN} in {counted(gap.beats, 'beat')}"
+    return ""
+
+
 def _blocks(hand: ShowHand) -> Iterator[tuple[FlownBlock, str]]:
     """The blocks of a hand that are flown, and what is held against each; stalls and what does not repeat are left out."""
     for span in hand.spans:

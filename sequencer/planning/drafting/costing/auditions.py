@@ -1,12 +1,13 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 from math import ceil, floor
 
 import numpy as np
 
+from sequencer.motion.trajectories.assembly import LEAD_IN
 from sequencer.planning.drafting.auditioning.candidates import (
     Audition,
     DraftMove,
@@ -37,11 +38,12 @@ from sequencer.planning.drafting.costing.refusal import refuse_hopeless
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround
-from sequencer.planning.drafting.gaps.slots import Slot, occurrences
+from sequencer.planning.drafting.gaps.slots import Fixed, Slot, occurrences
 from sequencer.planning.drafting.grouping.group_draft import GroupDraft
 from sequencer.planning.drafting.grouping.staggering import longer
 from sequencer.progress import Progress, within
 from sequencer.show.wishes import meant_by
+from sequencer.timing.position import TOUCH
 
 RANGE_STEP = (
     4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
@@ -134,6 +136,7 @@ def setting_for(
         weights=weights,
         walked=group.walked,
         late={k: max(each.values()) for k, each in group.late.items()},
+        beside_rest=tuple(_beside_rest(slots, ground.fixed())),
         fixed=ground.fixed(),
         seed=seed,
         forbidden={
@@ -143,6 +146,18 @@ def setting_for(
             if not passes[c][k]
         },
     )
+
+
+def _beside_rest(slots: Sequence[Slot], fixed: Sequence[Fixed]) -> Iterator[tuple[int, bool, bool]]:
+    """Slots with a rest before or behind them; what leaves no time for one is linked to them."""
+    near = 2 * LEAD_IN
+    starts = {float(slot.start) for slot in slots} | {each.start for each in fixed}
+    ends = {float(slot.end) for slot in slots} | {each.end for each in fixed}
+    for k, slot in enumerate(slots):
+        begins = not any(-TOUCH <= slot.start - end <= near + TOUCH for end in ends)
+        stops = not any(-TOUCH <= start - slot.end <= near + TOUCH for start in starts)
+        if begins or stops:
+            yield k, begins, stops
 
 
 def _passes(heard: Sequence[Sequence[Heard]], ranges: int) -> list[list[bool]]:
