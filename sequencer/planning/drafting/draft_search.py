@@ -32,6 +32,7 @@ from sequencer.planning.drafting.finishing.draft_entries import rows_of
 from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
 from sequencer.planning.drafting.finishing.slot_dances import LEAD_LINK, slot_dances
 from sequencer.planning.drafting.finishing.support import Support, supported
+from sequencer.planning.drafting.finishing.unflown_places import unflown_places
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.optimising.choices import Chosen, Counting
@@ -207,11 +208,16 @@ class _Drafting:
             at = setting.at_slots(known)
             draft, show = self._made(setting, chosen, at)
             self.say(f"checking the routine (round {checks})", _FOUND)
+            stranded = setting.stranded(at)
+            unflown = [] if flown == _MOST_FLOWN else self._unflown_places(show)
+            if unflown and not at_slots_only(unflown, show, setting.slots, stranded):
+                flown += 1
+                if not cut(setting, known, show, unflown):
+                    break
+                continue
             faults = caused(show, before)
             flown += of_flight_only(faults)
-            hopeless = flown == _MOST_FLOWN or at_slots_only(
-                faults, show, setting.slots, setting.stranded(at)
-            )
+            hopeless = flown > _MOST_FLOWN or at_slots_only(faults, show, setting.slots, stranded)
             if not faults or (hopeless and of_flight_only(faults)):
                 # What of it cannot be flown even so is told.
                 self._unflown = tuple(faults)
@@ -231,6 +237,12 @@ class _Drafting:
             if not cut(setting, known, show, faults):
                 break
         raise self._not_clean(faults[0] if faults else None)
+
+    def _unflown_places(self, show: Staged) -> list[Finding]:
+        """Where the show cannot be flown because of the routine."""
+        own = {(each.code, each.who, each.position) for each in unflown_places(self.ground.base)}
+        found = unflown_places(show)
+        return [each for each in found if (each.code, each.who, each.position) not in own]
 
     def _search(self, setting: Setting) -> RoutineSearch:
         def better(chosen: Chosen) -> None:
