@@ -48,10 +48,10 @@ def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
 
 def _grounded(move: DraftMove, stage: Audition) -> str:
     dancer = dancing_alone(move.pattern, *stage.laws(move), stage, beats=float(_BEATS))
-    return unflown(dancer, stage, stage.tempo[1])
+    return unflown(dancer, stage, TempoMap.steady(stage.tempo[1], beats=_BEATS))
 
 
-def unflown(dancer: Dancer, stage: Audition, tempo: float) -> str:
+def unflown(dancer: Dancer, stage: Audition, tempo: TempoMap) -> str:
     """What of a performer's dance cannot be flown, in words; empty if all can.
 
     Parameters
@@ -59,11 +59,10 @@ def unflown(dancer: Dancer, stage: Audition, tempo: float) -> str:
     dancer : Dancer
         Dancing an audition.
     stage : Audition
-    tempo : float
-        The fastest of its beats, at which blocks and links of a show are flown [beats/min].
+    tempo : TempoMap
+        Blocks and links are flown at the fastest of their beats.
     """
-    show = audition_show([dancer], TempoMap.steady(tempo, beats=_BEATS), stage.show)
-    hands = list(hands_of(show))
+    hands = list(hands_of(audition_show([dancer], tempo, stage.show)))
     blocks: list[FlownBlock] = []
     for hand in hands:
         for block, why in _blocks(hand):

@@ -16,7 +16,13 @@ from sequencer.planning.drafting.auditioning.candidates import (
     moves_for,
 )
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
-from sequencer.planning.drafting.auditioning.passages import BESIDE_LINK, LINK_LENGTHS, MoveLaws
+from sequencer.planning.drafting.auditioning.passages import (
+    BESIDE_LINK,
+    LINK_LENGTHS,
+    FlownTempos,
+    MoveLaws,
+    PassageTempos,
+)
 from sequencer.planning.drafting.auditioning.repertoire import Material, material_for
 from sequencer.planning.drafting.auditioning.shortlist import (
     in_order,
@@ -44,6 +50,7 @@ from sequencer.planning.drafting.grouping.staggering import longer
 from sequencer.progress import Progress, within
 from sequencer.show.wishes import meant_by
 from sequencer.timing.position import TOUCH
+from sequencer.timing.tempo import TempoMap
 
 RANGE_STEP = (
     4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
@@ -52,6 +59,7 @@ _WIDE, _WIDER = (
     1.15,
     1.3,
 )  # the fastest tempo of a range over its slowest; of one that holds another
+_USUAL_LINK = 2  # [beats] of the link behind a move
 _AT_ONCE = 20  # moves
 _ALONE = 0.2  # of the progress of a group's auditions
 _MOVES, _GROUP_MOVES = 120, 96  # about as many candidates are kept, over all patterns
@@ -274,23 +282,41 @@ def tempo_ranges(
     return ranges, tuple(of)
 
 
-def _between(
-    ground: DraftGround, slots: Sequence[Slot], group: GroupDraft
-) -> list[tuple[float, float]]:
-    """Slowest and fastest tempo on the way out of each slot [beats/min]: a beat that sways elsewhere is none of a link's."""
-    met: dict[
-        tuple[int, int], list[float]
-    ] = {}  # what returns is passed alike, so at all its tempos
-    pairs = [
-        (slot.material, after.material)
-        for slot, after in zip_longest(slots, slots[1:], fillvalue=slots[-1])
+def _between(ground: DraftGround, slots: Sequence[Slot], group: GroupDraft) -> list[PassageTempos]:
+    """The tempos on the way out of each slot: a beat that sways elsewhere is none of a link's."""
+    tempo = ground.base.tempo
+    met: dict[tuple[int, int], list[float]] = {}
+    flown: dict[tuple[int, int], list[dict[FlownTempos, None]]] = {}
+    pairs = list(zip_longest(slots, slots[1:], fillvalue=slots[-1]))
+    # What returns is passed alike, so at all its tempos.
+    for k, (slot, after) in enumerate(pairs):
+        pair = slot.material, after.material
+        late = {0, *group.late.get(k, {}).values()}
+        start, end = slot.end - max(LINK_LENGTHS) - BESIDE_LINK, slot.end + max(late) + BESIDE_LINK
+        tempos = 60.0 * tempo.beats_per_second(np.arange(start, end))
+        met.setdefault(pair, []).extend((float(tempos.min()), float(tempos.max())))
+        rows = flown.setdefault(pair, [{} for _ in (0, *LINK_LENGTHS)])
+        for n, row in zip((0, *LINK_LENGTHS), rows, strict=True):
+            row.update((_flown_tempos(tempo, slot, after, n, by), None) for by in sorted(late))
+    return [
+        PassageTempos(
+            between=_widened(min(met[pair]), max(met[pair])), flown=tuple(map(tuple, flown[pair]))
+        )
+        for slot, after in pairs
+        for pair in [(slot.material, after.material)]
     ]
-    for k, slot in enumerate(slots):
-        late = max(group.late.get(k, {}).values(), default=0)
-        start, end = slot.end - max(LINK_LENGTHS) - BESIDE_LINK, slot.end + late + BESIDE_LINK
-        tempos = 60.0 * ground.base.tempo.beats_per_second(np.arange(start, end))
-        met.setdefault(pairs[k], []).extend((float(tempos.min()), float(tempos.max())))
-    return [_widened(min(met[pair]), max(met[pair])) for pair in pairs]
+
+
+def _flown_tempos(tempo: TempoMap, slot: Slot, after: Slot, link: int, late: int) -> FlownTempos:
+    """At which tempos a show flies a slot's move, a link of so many beats, and the next slot's move [beats/min]."""
+    begins = float(slot.end + late)
+    ends = [
+        (min(float(slot.start), begins - link - 1), begins - link),
+        (begins - link, begins if link else begins + 1),
+        (begins, max(float(after.end - _USUAL_LINK), begins + 1)),
+    ]
+    before, between, behind = (float(round(60.0 * tempo.fastest(*span))) for span in ends)
+    return before, between, behind
 
 
 def _widened(low: float, high: float) -> tuple[float, float]:

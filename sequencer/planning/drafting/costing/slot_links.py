@@ -259,9 +259,9 @@ class SlotLinks:
                 for first, beats, link, second, *_ in (keys[k] for k in own)
             ]
             earlier, later, passing = ways
-            tempo = self.cast.tempos[passing] if self.cast.tempos else None
+            tempos = self.cast.tempos[passing] if self.cast.tempos else None
             for laws in self.cast.laws:
-                found = tried(passages, laws[earlier], laws[later], tempo, fly=fly)
+                found = tried(passages, laws[earlier], laws[later], tempos, fly=fly)
                 for k, why in zip(own, found, strict=True):
                     said[k] = said[k] or why
         return said
