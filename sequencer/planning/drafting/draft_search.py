@@ -10,6 +10,7 @@ from math import floor
 
 import numpy as np
 
+from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditioning.cast_moves import likeness
@@ -32,7 +33,6 @@ from sequencer.planning.drafting.finishing.draft_entries import rows_of
 from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
 from sequencer.planning.drafting.finishing.slot_dances import LEAD_LINK, slot_dances
 from sequencer.planning.drafting.finishing.support import Support, supported
-from sequencer.planning.drafting.finishing.unflown_places import unflown_places
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.optimising.choices import Chosen, Counting
@@ -209,7 +209,7 @@ class _Drafting:
             draft, show = self._made(setting, chosen, at)
             self.say(f"checking the routine (round {checks})", _FOUND)
             stranded = setting.stranded(at)
-            unflown = [] if flown == _MOST_FLOWN else self._unflown_places(show)
+            unflown = [] if flown == _MOST_FLOWN else self._unflown_links(show)
             if unflown and not at_slots_only(unflown, show, setting.slots, stranded):
                 flown += 1
                 if not cut(setting, known, show, unflown):
@@ -238,10 +238,10 @@ class _Drafting:
                 break
         raise self._not_clean(faults[0] if faults else None)
 
-    def _unflown_places(self, show: Staged) -> list[Finding]:
-        """Where the show cannot be flown because of the routine."""
-        own = {(each.code, each.who, each.position) for each in unflown_places(self.ground.base)}
-        found = unflown_places(show)
+    def _unflown_links(self, show: Staged) -> list[Finding]:
+        """Links that cannot be flown because of the routine."""
+        own = {(each.code, each.who, each.position) for each in unflown_links(self.ground.base)}
+        found = unflown_links(show)
         return [each for each in found if (each.code, each.who, each.position) not in own]
 
     def _search(self, setting: Setting) -> RoutineSearch:

@@ -23,7 +23,7 @@ from sequencer.planning.drafting.optimising.choices import (
 from sequencer.progress import Progress
 
 QUICK = 300  # effort of a first search, see `choices.best`
-CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
+_CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
 _NEAR_ENOUGH = 0.02  # [1] of the cost, once so many better routines were tried and failed
 _MOST_BETTER, _MOST_BY_FAR = 2, 12  # of such routines in one draft
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
@@ -151,7 +151,7 @@ class RoutineSearch:
             if chosen is None:
                 return None
             own = self._with_bound(picks)
-            enough = CLOSE if self._tries < _MOST_BETTER else _NEAR_ENOUGH
+            enough = _CLOSE if self._tries < _MOST_BETTER else _NEAR_ENOUGH
             if own.gap <= enough or self._tries == _MOST_BY_FAR:
                 return own
             self._tries += 1
@@ -175,7 +175,7 @@ class RoutineSearch:
                 self.setting.choices(),
                 effort=effort,
                 seed=self.seed,
-                close=CLOSE,
+                close=_CLOSE,
                 known=known,
                 found=self._found,
                 progress=self._progress,
