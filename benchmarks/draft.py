@@ -6,7 +6,7 @@ For each song and each number of patterns a show of one performer with poi is wr
 many patterns drawn by the seed; it is drafted, and the file that comes out is checked whole, anew. With `--groups` the
 show has so many performers of different statures, who know 25 patterns; formations are drafted too. Of each:
 
-    clean    the check says no STOP and no WARN that it does not say of the show without a routine
+    clean    the check, as it can be flown, says no STOP and no WARN that it does not say of the show without a routine
     gap      how much better a routine could be at most, as a share of the cost
     links    share of the time
     size     rank correlation of loudness and of how large the props are danced, over the stretches
@@ -97,10 +97,10 @@ def drafted(track: Path, song: Song, names: Sequence[str], people: int = 1) -> d
     known = {(one.code, one.message) for one in draft.left}
     if people == 1:
         bare = staged(show_from_document(parse_document(text, "draft.yaml")), song)
-        known = {(one.code, one.message) for one in checked(bare).findings}
+        known = {(one.code, one.message) for one in checked(bare, flown=True).findings}
     new = [
         one
-        for one in checked(show).findings
+        for one in checked(show, flown=True).findings
         if one.severity != "note" and (one.code, one.message) not in known
     ]
     return {
@@ -110,6 +110,7 @@ def drafted(track: Path, song: Song, names: Sequence[str], people: int = 1) -> d
         "mirrored": sum(block.mirrored for block in show.blocks),
         "findings": [f"{one.severity} {one.code} {one.position}: {one.message}" for one in new],
         "gap": draft.gap,
+        "dearer": draft.dearer,
         "cost": draft.cost,
         "seconds": seconds,
         "links": link_share(show),

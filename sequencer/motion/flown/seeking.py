@@ -22,7 +22,7 @@ M = TypeVar("M", bound=Limited)
 _PULL = 0.4  # of the head's weight: the penalty leaves a little of it
 _SHARE = 0.93  # of a limit, for the same reason
 _MOST_ROUNDS = 6  # in which a limit that is missed by little is sought again
-_HOPELESS = 3.0  # share of a limit by which it is missed for good
+HOPELESS = 3.0  # share of a limit by which it is missed for good
 _STRICTER = 1.3  # times what it was missed by
 _LEAST_STRICTER, _MOST_STRICTER = 0.005, 0.35  # of a limit, in one round
 _NEAR_HELD = 0.05  # share of a limit by which it is missed by little
@@ -35,7 +35,13 @@ def sought(limits: FlownLimits) -> SoughtLimits:
     )
 
 
-def held_to_limits(problem: Problem, start: Floats, motion_of: Callable[[Optimum], M]) -> M:
+def held_to_limits(
+    problem: Problem,
+    start: Floats,
+    motion_of: Callable[[Optimum], M],
+    *,
+    hopeless: float = HOPELESS,
+) -> M:
     """The motion that a problem leads to, its limits sought until they are held or cannot be.
 
     Parameters
@@ -45,6 +51,8 @@ def held_to_limits(problem: Problem, start: Floats, motion_of: Callable[[Optimum
         Coefficients.
     motion_of : callable
         The motion of an optimum.
+    hopeless : float
+        Share of a limit by which it is missed for good.
 
     Notes
     -----
@@ -60,7 +68,7 @@ def held_to_limits(problem: Problem, start: Floats, motion_of: Callable[[Optimum
             break
         if worst <= least:
             best, least = motion, worst
-        if not missed or worst > _HOPELESS or not left:
+        if not missed or worst > hopeless or not left:
             break
         problem = stricter(problem, missed)
         if min(problem.wanted.limits) <= 0.0:

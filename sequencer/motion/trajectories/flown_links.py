@@ -25,7 +25,7 @@ from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
-from sequencer.motion.flown.seeking import held_to_limits, sought
+from sequencer.motion.flown.seeking import HOPELESS, held_to_limits, sought
 from sequencer.motion.flown.tether import UP, Flight, drag_of, flight
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
@@ -46,6 +46,7 @@ _MIDDLES = np.arange(6, _LOOKS - 6, 5)  # looks at which ways are compared
 _ALIKE = 0.35  # [1] between unit vectors: tethers nearer than this all the way lead to one optimum
 MOST_TRIED, MOST_TRIED_BESIDE = 8, 20  # bridges, and of those that keep clear of the other prop
 _MOST_LOOKED_AT, _TOO_UNLIKELY = 4, 0.6  # ways of a quick look, and how unlikely each may be
+_QUICKLY_HOPELESS = 0.3  # share of a limit by which a way of a quick look misses it for good
 TAKEN_OVER = 0.01  # share of speed and acceleration; half of it is what bounds by control points are above the values
 BRIDGE_STEP = 0.5  # [beats] between the beginnings, and the ends, of bridges
 SHORTEST_BRIDGE, LONGEST_BRIDGE = (
@@ -235,7 +236,7 @@ def surely_flies(before: StateAt, after: StateAt, beats: float, flying: Flying) 
         "whether a link flies",
         ([*firsts.values()], [*lasts.values()], beats, flying),
         lambda: any(
-            not _flown(bridge, beats, flying, None).broken
+            not _flown(bridge, beats, flying, None, hopeless=_QUICKLY_HOPELESS).broken
             for bridge in _unlike(_bridges(firsts, lasts, beats, flying, None), _MOST_LOOKED_AT)
             if bridge.unlikely <= _TOO_UNLIKELY
         ),
@@ -484,7 +485,14 @@ def motion_of(state: HeadState, flying: Flying) -> Motion:
     )
 
 
-def _flown(bridge: _Bridge, beats: float, flying: Flying, other: _Other | None) -> FlownLink:
+def _flown(
+    bridge: _Bridge,
+    beats: float,
+    flying: Flying,
+    other: _Other | None,
+    *,
+    hopeless: float = HOPELESS,
+) -> FlownLink:
     grid = _grid(bridge.end - bridge.start, flying.beat)
     step = (bridge.end - bridge.start) / grid.spans
     places = (np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES) * step
@@ -520,7 +528,7 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying, other: _Other | None) 
         )
         return link if other is None else replace(link, beside_gap=_gap(link, other))
 
-    return held_to_limits(problem, start, motion)
+    return held_to_limits(problem, start, motion, hopeless=hopeless)
 
 
 def _mates(beats: Floats, beside: Beside) -> Floats:

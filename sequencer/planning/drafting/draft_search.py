@@ -10,17 +10,17 @@ from math import floor
 
 import numpy as np
 
+from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditioning.cast_moves import likeness
-from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
 from sequencer.planning.drafting.costing.auditions import setting_for
 from sequencer.planning.drafting.costing.refusal import narrowest
 from sequencer.planning.drafting.costing.setting import Setting
-from sequencer.planning.drafting.costing.slot_links import PassageKey
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.finishing.cuts import (
     Findings,
+    at_slots_only,
     besides_dance,
     caused,
     cut,
@@ -35,7 +35,8 @@ from sequencer.planning.drafting.finishing.slot_dances import LEAD_LINK, slot_da
 from sequencer.planning.drafting.finishing.support import Support, supported
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
-from sequencer.planning.drafting.optimising.choices import Chosen, Counting, Undecided, best
+from sequencer.planning.drafting.optimising.choices import Chosen, Counting
+from sequencer.planning.drafting.routine_search import RoutineSearch
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
 from sequencer.show.drafted import DraftedRow, drafted_entries
@@ -45,13 +46,8 @@ from sequencer.staging.staged import Block, Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
 
-QUICK, THOROUGH = 300, 8000  # effort of a search, see `choices.best`
-_CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
-MOST_ROUNDS = 60  # of searching again after something was forbidden
+THOROUGH = 8000  # effort of a proof, see `choices.best`
 _MOST_STARTS = 10  # with more and more left open
-MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
-_DEARER, _MOST_DEARER = 1.6, 5  # times, and how often
-_MOST_ALIKE = 6  # passages between two patterns, otherwise danced, that are tried where one failed
 _MOST_FLOWN = 8  # checks of the whole that find what cannot be flown, before that is left and told
 _MOST_CHECKS = 20  # of the whole, from one start
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
@@ -202,45 +198,63 @@ class _Drafting:
             setting.besides = self._another(setting)
         known = self._known(setting)
         faults: list[Finding] = []
-        checks = dearer = flown = 0
-        for _ in range(MOST_ROUNDS):
-            for effort in (QUICK, self.asked.effort):
-                chosen = self._best(setting, known, effort)
-                known = chosen.picks
-                if self._passages_fail(setting, known):
+        flown = 0
+        search = self._search(setting)
+        for checks in range(1, _MOST_CHECKS + 1):
+            chosen = search.routine(known)
+            if chosen is None:
+                break
+            known = chosen.picks
+            at = setting.at_slots(known)
+            draft, show = self._made(setting, chosen, at)
+            self.say(f"checking the routine (round {checks})", _FOUND)
+            stranded = setting.stranded(at)
+            unflown = [] if flown == _MOST_FLOWN else self._unflown_links(show)
+            if unflown and not at_slots_only(unflown, show, setting.slots, stranded):
+                flown += 1
+                if not cut(setting, known, show, unflown):
                     break
-            else:
-                if dearer < _MOST_DEARER and setting.linked(chosen.picks) > MOST_LINKED:
-                    setting.weights = replace(
-                        setting.weights, links=setting.weights.links * _DEARER
-                    )
-                    dearer += 1
-                    continue
-                at = setting.at_slots(chosen.picks)
-                draft, show = self._made(setting, chosen, at)
-                checks += 1
-                self.say(f"checking the routine (round {checks})", _FOUND)
-                faults = caused(show, before)
-                flown += of_flight_only(faults)
-                if not faults or (flown == _MOST_FLOWN and of_flight_only(faults)):
-                    # What of it cannot be flown even so is told.
-                    self._unflown = tuple(faults)
-                    setting, at, draft = self._in_sizes(setting, chosen, at, draft, before)
-                    draft = self._with_support(setting, chosen, at, before) or draft
-                    return replace(
-                        draft,
-                        checked=True,
-                        left=tuple(before.values()),
-                        unflown=self._unflown,
-                        dearer=_DEARER**dearer,
-                    )
-                left = to_leave(setting, show, faults)
-                if left:
-                    self.ground = replace(self.ground, left=(*self.ground.left, *left))
-                    return None
-                if not cut(setting, chosen.picks, show, faults) or checks == _MOST_CHECKS:
-                    raise self._not_clean(faults[0])
+                continue
+            faults = caused(show, before)
+            flown += of_flight_only(faults)
+            hopeless = flown > _MOST_FLOWN or at_slots_only(faults, show, setting.slots, stranded)
+            if not faults or (hopeless and of_flight_only(faults)):
+                # What of it cannot be flown even so is told.
+                self._unflown = tuple(faults)
+                setting, at, draft = self._in_sizes(setting, chosen, at, draft, before)
+                draft = self._with_support(setting, chosen, at, before) or draft
+                return replace(
+                    draft,
+                    checked=True,
+                    left=tuple(before.values()),
+                    unflown=self._unflown,
+                    dearer=search.dearer,
+                )
+            left = to_leave(setting, show, faults)
+            if left:
+                self.ground = replace(self.ground, left=(*self.ground.left, *left))
+                return None
+            if not cut(setting, known, show, faults):
+                break
         raise self._not_clean(faults[0] if faults else None)
+
+    def _unflown_links(self, show: Staged) -> list[Finding]:
+        """Links that cannot be flown because of the routine."""
+        own = {(each.code, each.who, each.position) for each in unflown_links(self.ground.base)}
+        found = unflown_links(show)
+        return [each for each in found if (each.code, each.who, each.position) not in own]
+
+    def _search(self, setting: Setting) -> RoutineSearch:
+        def better(chosen: Chosen) -> None:
+            self._chosen = chosen
+
+        return RoutineSearch(
+            setting,
+            effort=self.asked.effort,
+            seed=self.asked.seed,
+            found=better,
+            progress=self._within(_HEARD, _FOUND),
+        )
 
     def _in_sizes(
         self, setting: Setting, chosen: Chosen, at: list[int], draft: Draft, before: Findings
@@ -314,74 +328,14 @@ class _Drafting:
 
     # --- search ---
 
-    def _best(self, setting: Setting, known: tuple[int, ...] | None, effort: int) -> Chosen:
-        def better(chosen: Chosen) -> None:
-            self._chosen = chosen
-
-        told = self._within(_HEARD, _FOUND)
-        chosen: Chosen | None
-        try:
-            chosen = best(
-                setting.choices(),
-                effort=effort,
-                seed=self.asked.seed,
-                close=_CLOSE,
-                known=known,
-                found=better,
-                progress=told,
-            )
-        except Undecided:
-            if effort < self.asked.effort:
-                return self._best(setting, known, self.asked.effort)
-            chosen = None
-        if chosen is None:
-            raise self._not_clean(None)
-        self._chosen = chosen
-        return chosen
-
-    def _passages_fail(self, setting: Setting, picks: Sequence[int]) -> bool:
-        """Try the moves and passages of a routine that were not tried yet; whether any fails."""
-        grounded = setting.grounded(picks)
-        if grounded:
-            setting.forbidden |= grounded
-            return True
-        failed = False
-        for _ in range(len(LINK_LENGTHS) + 2):  # each turn takes the next link where one failed
-            keys = [key for _, key in setting.passage_keys(picks) if key not in setting.passed]
-            keys = list(dict.fromkeys(keys))
-            if not keys:
-                return failed
-            failed = setting.try_all(keys) or failed
-            if not setting.passable(picks):
-                self._try_alike(setting, picks)
-                return True
-        return failed
-
-    def _try_alike(self, setting: Setting, picks: Sequence[int]) -> None:
-        """Where no link leads from one pattern to the next, try it with other hands and cycles too: they mostly fail alike.
-
-        A few are tried, evenly from all; where none of them passes, the others are taken to fail as well.
-        """
-        for _ in LINK_LENGTHS:
-            keys = [key for key in setting.alike_keys(picks) if key not in setting.passed]
-            if not keys:
-                return
-            between: dict[tuple[object, ...], list[PassageKey]] = {}
-            for key in dict.fromkeys(keys):
-                patterns = setting.patterns[key[0]], setting.patterns[key[3]]
-                between.setdefault((patterns, *key[4:]), []).append(key)
-            some = {pair: own[:: -(-len(own) // _MOST_ALIKE)] for pair, own in between.items()}
-            setting.try_all([key for own in some.values() for key in own])
-            for pair, own in some.items():
-                if all(key in setting.bad for key in own):
-                    setting.bad.update((key, setting.bad[own[0]]) for key in between[pair])
-
     def _another(self, setting: Setting) -> tuple[Counting, ...]:
         """Ask for patterns other than those of now, in at least a third of the material and of the stretches."""
         now = {piece: block.title for piece, block in self._standing(setting).items()}
         if not now:
-            chosen = self._best(setting, None, self.asked.effort)
-            now = {piece: setting.patterns[k] for piece, k in enumerate(chosen.picks)}
+            picks = self._search(setting).first(None)
+            if picks is None:
+                raise self._not_clean(None)
+            now = {piece: setting.patterns[k] for piece, k in enumerate(picks)}
         pieces = range(len(setting.uses))
         alike = [np.array([float(name == now.get(m)) for name in setting.patterns]) for m in pieces]
         return tuple(

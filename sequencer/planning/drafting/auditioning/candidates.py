@@ -49,7 +49,6 @@ HANDS: tuple[tuple[Timing, Direction], ...] = (
 )
 _EVEN = (1.0, 2.0, 4.0, 8.0)  # [beats] of cycles that divide it
 STRETCH = 16.0  # [beats] that a cycle should divide
-_SWAYS = 1.1  # the fastest beat of a stretch over the middle: then a slower cycle is tried too
 _SLOWER = (0.6, 1.6)  # range of a cycle's length relative to the usual one
 _FEW = 7  # patterns up to which each is tried in half time too
 _LOOKS = 96  # samples of a cycle
@@ -230,10 +229,9 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
                 )
 
 
-def _counted(tempo: tuple[float, float]) -> tuple[float, ...]:
-    """Tempos for which a cycle is chosen: the middle of a range, and its fast end where single beats are much faster."""
-    middle = sum(tempo) / 2
-    return (middle, tempo[1]) if tempo[1] > _SWAYS * middle else (middle,)
+def _counted(tempo: tuple[float, float]) -> tuple[float, float]:
+    """Tempos for which a cycle is chosen: the middle of a range, and its fast end, where the cycle of the middle may be too quick."""
+    return sum(tempo) / 2, tempo[1]
 
 
 def _divides(cycle: float) -> bool:

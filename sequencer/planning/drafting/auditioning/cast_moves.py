@@ -8,7 +8,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.motion.patterns.library import Pattern
 from sequencer.planning.drafting.auditioning.candidates import DraftMove, Heard
-from sequencer.planning.drafting.auditioning.passages import MoveLaws
+from sequencer.planning.drafting.auditioning.passages import MoveLaws, PassageTempos
 from sequencer.planning.drafting.auditioning.repertoire import Material
 from sequencer.planning.drafting.auditioning.sizes import written
 from sequencer.staging.staged import Block
@@ -30,7 +30,7 @@ class Cast:
     ]  # of each slot, which of these ways: tempos, who is mirrored, who is how late
     material: Material
     book: Mapping[str, Pattern]
-    tempos: tuple[tuple[float, float], ...] = ()  # [beats/min] slowest and fastest of passages
+    tempos: tuple[PassageTempos, ...] = ()  # of passages
     passing: tuple[
         int, ...
     ] = ()  # of the passage out of each slot, which of these; () for the moves' own

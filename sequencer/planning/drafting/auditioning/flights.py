@@ -48,10 +48,10 @@ def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
 
 def _grounded(move: DraftMove, stage: Audition) -> str:
     dancer = dancing_alone(move.pattern, *stage.laws(move), stage, beats=float(_BEATS))
-    return unflown(dancer, stage, stage.tempo[1])
+    return unflown(dancer, stage, TempoMap.steady(stage.tempo[1], beats=_BEATS))
 
 
-def unflown(dancer: Dancer, stage: Audition, tempo: float) -> str:
+def unflown(dancer: Dancer, stage: Audition, tempo: TempoMap) -> str:
     """What of a performer's dance cannot be flown, in words; empty if all can.
 
     Parameters
@@ -59,11 +59,10 @@ def unflown(dancer: Dancer, stage: Audition, tempo: float) -> str:
     dancer : Dancer
         Dancing an audition.
     stage : Audition
-    tempo : float
-        The fastest of its beats, at which blocks and links of a show are flown [beats/min].
+    tempo : TempoMap
+        Blocks and links are flown at the fastest of their beats.
     """
-    show = audition_show([dancer], TempoMap.steady(tempo, beats=_BEATS), stage.show)
-    hands = list(hands_of(show))
+    hands = list(hands_of(audition_show([dancer], tempo, stage.show)))
     blocks: list[FlownBlock] = []
     for hand in hands:
         for block, why in _blocks(hand):
@@ -72,6 +71,28 @@ def unflown(dancer: Dancer, stage: Audition, tempo: float) -> str:
             blocks.append(block)
     for gap in gaps_between(hands, blocks)[0]:
         if not gap.surely_flies:
+            return f"{gap.label}: {_UNFLOWN} in {counted(gap.beats, 'beat')}"
+    return ""
+
+
+def unflown_rest(dancer: Dancer, stage: Audition, tempo: float, *, begins: bool) -> str:
+    """Which link out of rest, or into rest, of a performer's dance cannot be flown, in words; empty if all can.
+
+    Parameters
+    ----------
+    dancer : Dancer
+        Dancing an audition between two rests.
+    stage : Audition
+    tempo : float
+        [beats/min]
+    begins : bool
+        Whether the links out of rest are looked at, and not those into it.
+    """
+    hands = list(hands_of(audition_show([dancer], TempoMap.steady(tempo, beats=16), stage.show)))
+    blocks = [block for hand in hands for block, why in _blocks(hand) if not why]
+    for gap in gaps_between(hands, blocks)[0]:
+        still = gap.before if begins else gap.after
+        if still.kind == "rest" and not gap.surely_flies:
             return f"{gap.label}: {_UNFLOWN} in {counted(gap.beats, 'beat')}"
     return ""
 

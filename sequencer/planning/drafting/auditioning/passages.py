@@ -8,6 +8,7 @@ what can be danced and of what can be flown. What was found is kept by its conte
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
+from math import ceil
 
 import numpy as np
 
@@ -41,6 +42,22 @@ LINK_LENGTHS = (1, 2, 3, 4)  # [beats] of a link
 BESIDE_LINK = 2.0  # [beats] of each move that are looked at beside a link
 
 Tempos = tuple[float, float]  # slowest and fastest [beats/min]
+# The fastest tempo of the move before, of the link, and of the move after [beats/min], at which a show flies each of them
+FlownTempos = tuple[float, float, float]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PassageTempos:
+    """The tempos at which a passage is danced, wherever in the song it comes."""
+
+    between: Tempos  # of the beats about it
+    flown: tuple[tuple[FlownTempos, ...], ...]  # by the link's beats, from 0: each that occurs
+
+    @staticmethod
+    def steady(between: Tempos) -> "PassageTempos":
+        """Of a passage that is flown at one tempo, the fastest."""
+        once = ((between[1],) * 3,)
+        return PassageTempos(between=between, flown=(once,) * (1 + max(LINK_LENGTHS)))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -124,7 +141,7 @@ def tried(
     passages: Sequence[MovePassage],
     first: MoveLaws,
     second: MoveLaws,
-    tempo: Tempos | None = None,
+    tempos: PassageTempos | None = None,
     *,
     fly: bool = True,
 ) -> list[str]:
@@ -136,9 +153,9 @@ def tried(
         With the beats of those who are not late.
     first, second : MoveLaws
         At the tempo of the one move and of the other.
-    tempo : (float, float), optional
+    tempos : PassageTempos, optional
         Of the beats from the one to the other, which may be steadier than the moves' own stretches; default: those of
-        both moves [beats/min].
+        both moves, flown at the fastest.
     fly : bool
         Whether they are flown as well.
 
@@ -160,15 +177,18 @@ def tried(
             *laws.stage.content,
         )
 
-    between = tempo or _tempos(first, second)
+    known = tempos or PassageTempos.steady(_tempos(first, second))
     contents = [
-        (whole_code(), each, content(each.before, first), content(each.after, second), between, fly)
+        (
+            whole_code(), each, content(each.before, first), content(each.after, second),
+            known.between, known.flown[each.link] if fly else (),
+        )
         for each in passages
-    ]
+    ]  # fmt: skip
     return kept_each(
         "auditions of passages",
         contents,
-        lambda missing: _tried([passages[k] for k in missing], first, second, between, fly=fly),
+        lambda missing: _tried([passages[k] for k in missing], first, second, known, fly=fly),
         record=str,
         restore=str,
     )
@@ -184,11 +204,11 @@ def _tried(
     passages: Sequence[MovePassage],
     first: MoveLaws,
     second: MoveLaws,
-    between: Tempos,
+    tempos: PassageTempos,
     *,
     fly: bool,
 ) -> list[str]:
-    stage = first.stage
+    stage, between = first.stage, tempos.between
     dancers = [
         _dancer(str(k), each, first, second, fastest=between[1]) for k, each in enumerate(passages)
     ]
@@ -200,10 +220,20 @@ def _tried(
         for finding in joins(audition_show(dancers, steady, stage.show)).findings:
             for name in finding.who:
                 said.setdefault(name, finding.message)
-    for dancer in dancers if fly else ():
+    for dancer, each in zip(dancers, passages, strict=True) if fly else ():
         if dancer.name not in said:
-            said[dancer.name] = unflown(dancer, stage, between[1])
+            maps = (_flown_at(each, those) for those in tempos.flown[each.link])
+            found = (unflown(dancer, stage, tempo) for tempo in maps)
+            said[dancer.name] = next(filter(None, found), "")
     return [said.get(str(k), "") for k in range(len(passages))]
+
+
+def _flown_at(passage: MovePassage, tempos: FlownTempos) -> TempoMap:
+    """The tempos of a passage as `_dancer` dances it."""
+    beats = ceil(min(BESIDE_LINK, passage.beats)), passage.link, ceil(BESIDE_LINK) + 1
+    lengths = np.repeat([60.0 / tempo for tempo in tempos], beats)
+    times: Floats = np.concatenate([[0.0], np.cumsum(lengths)])
+    return TempoMap(times, bars=(0,), metre=4)
 
 
 def _dancer(

@@ -1,12 +1,13 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 from math import ceil, floor
 
 import numpy as np
 
+from sequencer.motion.trajectories.assembly import LEAD_IN
 from sequencer.planning.drafting.auditioning.candidates import (
     Audition,
     DraftMove,
@@ -15,7 +16,13 @@ from sequencer.planning.drafting.auditioning.candidates import (
     moves_for,
 )
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
-from sequencer.planning.drafting.auditioning.passages import BESIDE_LINK, LINK_LENGTHS, MoveLaws
+from sequencer.planning.drafting.auditioning.passages import (
+    BESIDE_LINK,
+    LINK_LENGTHS,
+    FlownTempos,
+    MoveLaws,
+    PassageTempos,
+)
 from sequencer.planning.drafting.auditioning.repertoire import Material, material_for
 from sequencer.planning.drafting.auditioning.shortlist import (
     in_order,
@@ -37,11 +44,13 @@ from sequencer.planning.drafting.costing.refusal import refuse_hopeless
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround
-from sequencer.planning.drafting.gaps.slots import Slot, occurrences
+from sequencer.planning.drafting.gaps.slots import Fixed, Slot, occurrences
 from sequencer.planning.drafting.grouping.group_draft import GroupDraft
 from sequencer.planning.drafting.grouping.staggering import longer
 from sequencer.progress import Progress, within
 from sequencer.show.wishes import meant_by
+from sequencer.timing.position import TOUCH
+from sequencer.timing.tempo import TempoMap
 
 RANGE_STEP = (
     4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
@@ -50,6 +59,7 @@ _WIDE, _WIDER = (
     1.15,
     1.3,
 )  # the fastest tempo of a range over its slowest; of one that holds another
+_USUAL_LINK = 2  # [beats] of the link behind a move
 _AT_ONCE = 20  # moves
 _ALONE = 0.2  # of the progress of a group's auditions
 _MOVES, _GROUP_MOVES = 120, 96  # about as many candidates are kept, over all patterns
@@ -134,6 +144,7 @@ def setting_for(
         weights=weights,
         walked=group.walked,
         late={k: max(each.values()) for k, each in group.late.items()},
+        beside_rest=tuple(_beside_rest(slots, ground.fixed())),
         fixed=ground.fixed(),
         seed=seed,
         forbidden={
@@ -143,6 +154,18 @@ def setting_for(
             if not passes[c][k]
         },
     )
+
+
+def _beside_rest(slots: Sequence[Slot], fixed: Sequence[Fixed]) -> Iterator[tuple[int, bool, bool]]:
+    """Slots with a rest before or behind them; what leaves no time for one is linked to them."""
+    near = 2 * LEAD_IN
+    starts = {float(slot.start) for slot in slots} | {each.start for each in fixed}
+    ends = {float(slot.end) for slot in slots} | {each.end for each in fixed}
+    for k, slot in enumerate(slots):
+        begins = not any(-TOUCH <= slot.start - end <= near + TOUCH for end in ends)
+        stops = not any(-TOUCH <= start - slot.end <= near + TOUCH for start in starts)
+        if begins or stops:
+            yield k, begins, stops
 
 
 def _passes(heard: Sequence[Sequence[Heard]], ranges: int) -> list[list[bool]]:
@@ -259,23 +282,41 @@ def tempo_ranges(
     return ranges, tuple(of)
 
 
-def _between(
-    ground: DraftGround, slots: Sequence[Slot], group: GroupDraft
-) -> list[tuple[float, float]]:
-    """Slowest and fastest tempo on the way out of each slot [beats/min]: a beat that sways elsewhere is none of a link's."""
-    met: dict[
-        tuple[int, int], list[float]
-    ] = {}  # what returns is passed alike, so at all its tempos
-    pairs = [
-        (slot.material, after.material)
-        for slot, after in zip_longest(slots, slots[1:], fillvalue=slots[-1])
+def _between(ground: DraftGround, slots: Sequence[Slot], group: GroupDraft) -> list[PassageTempos]:
+    """The tempos on the way out of each slot: a beat that sways elsewhere is none of a link's."""
+    tempo = ground.base.tempo
+    met: dict[tuple[int, int], list[float]] = {}
+    flown: dict[tuple[int, int], list[dict[FlownTempos, None]]] = {}
+    pairs = list(zip_longest(slots, slots[1:], fillvalue=slots[-1]))
+    # What returns is passed alike, so at all its tempos.
+    for k, (slot, after) in enumerate(pairs):
+        pair = slot.material, after.material
+        late = {0, *group.late.get(k, {}).values()}
+        start, end = slot.end - max(LINK_LENGTHS) - BESIDE_LINK, slot.end + max(late) + BESIDE_LINK
+        tempos = 60.0 * tempo.beats_per_second(np.arange(start, end))
+        met.setdefault(pair, []).extend((float(tempos.min()), float(tempos.max())))
+        rows = flown.setdefault(pair, [{} for _ in (0, *LINK_LENGTHS)])
+        for n, row in zip((0, *LINK_LENGTHS), rows, strict=True):
+            row.update((_flown_tempos(tempo, slot, after, n, by), None) for by in sorted(late))
+    return [
+        PassageTempos(
+            between=_widened(min(met[pair]), max(met[pair])), flown=tuple(map(tuple, flown[pair]))
+        )
+        for slot, after in pairs
+        for pair in [(slot.material, after.material)]
     ]
-    for k, slot in enumerate(slots):
-        late = max(group.late.get(k, {}).values(), default=0)
-        start, end = slot.end - max(LINK_LENGTHS) - BESIDE_LINK, slot.end + late + BESIDE_LINK
-        tempos = 60.0 * ground.base.tempo.beats_per_second(np.arange(start, end))
-        met.setdefault(pairs[k], []).extend((float(tempos.min()), float(tempos.max())))
-    return [_widened(min(met[pair]), max(met[pair])) for pair in pairs]
+
+
+def _flown_tempos(tempo: TempoMap, slot: Slot, after: Slot, link: int, late: int) -> FlownTempos:
+    """At which tempos a show flies a slot's move, a link of so many beats, and the next slot's move [beats/min]."""
+    begins = float(slot.end + late)
+    ends = [
+        (min(float(slot.start), begins - link - 1), begins - link),
+        (begins - link, begins if link else begins + 1),
+        (begins, max(float(after.end - _USUAL_LINK), begins + 1)),
+    ]
+    before, between, behind = (float(round(60.0 * tempo.fastest(*span))) for span in ends)
+    return before, between, behind
 
 
 def _widened(low: float, high: float) -> tuple[float, float]:

@@ -36,6 +36,7 @@ _AT_PARTS = 0.5  # of what a change of the hands costs within a part
 _SIZED = (
     0.1  # by which at least a move's rank of size rises or falls where it is drawn large or small
 )
+_STRANDED = 200.0  # [1] cost of a move that is not flown from rest, or to rest, where it has to be
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
@@ -49,6 +50,9 @@ class Setting(SlotLinks):
     fixed: tuple[Fixed, ...] = ()
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
+    stranded_moves: set[tuple[int, int]] = field(
+        default_factory=set
+    )  # (material, move), see `stranded`
     blamed: set[tuple[object, ...]] = field(default_factory=set)  # passages, for what, and whose
     besides: tuple[Counting, ...] = ()  # further rules
 
@@ -81,13 +85,19 @@ class Setting(SlotLinks):
 
     # --- tables ---
 
-    def choices(self) -> Choices:
-        """The tables as they stand now."""
+    def choices(self, *, doubting: bool = False) -> Choices:
+        """The tables as they stand now; if asked for, with what links are expected to cost that were not tried, see `doubts`."""
         own = [self._own_sum(material) for material in range(len(self.uses))]
         tables: dict[tuple[int, int], Floats] = {}
+        if doubting:
+            for k, *_ in self.beside_rest:
+                piece = self.slots[k].material
+                own[piece] = own[piece] + self.doubts_beside_rest(k)
         for a, b in self.neighbours:
             i, j = self.slots[a].material, self.slots[b].material
             self._add(tables, own, i, j, self._passage_table(a, b))
+            if doubting:
+                self._add(tables, own, i, j, self.doubts(a, b))
         for i, j in self._soon():
             self._add(tables, own, i, j, self._same_pattern() * TOO_SOON)
         return Choices(costs=tuple(own), passages=tables, countings=tuple(self.countings()))
@@ -147,10 +157,17 @@ class Setting(SlotLinks):
                 terms["walking"] += (
                     weigh.walking * share * np.maximum(self.difficulty - EASY_WALKING, 0)
                 )
+        for k in range(self.count):
+            terms["ending"][k] += _STRANDED * ((material, k) in self.stranded_moves)
         if self.seed:
             draw = np.random.default_rng([self.seed, material]).random(self.count)
             terms["chance"] += weigh.chance * draw
         return terms
+
+    def stranded_picks(self, picks: Sequence[int]) -> set[tuple[int, int]]:
+        """The moves of a routine that are stranded, as (material, move)."""
+        slots = (self.slots[k] for k in self.stranded(self.at_slots(picks)))
+        return {(slot.material, picks[slot.material]) for slot in slots}
 
     def energy_cost(self, k: int, spare: Floats | float = 0.0) -> Floats:
         """What each move costs in a slot by being smaller or larger than the music asks for, but for what it may be off, shape (n,) [1]."""

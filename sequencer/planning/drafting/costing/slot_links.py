@@ -2,20 +2,22 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise
+from itertools import pairwise, zip_longest
 from math import inf
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.arrays import Bools, Floats, Ints
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
 from sequencer.planning.drafting.auditioning.flights import grounded
+from sequencer.planning.drafting.auditioning.from_rest import EdgeDance, stranded
 from sequencer.planning.drafting.auditioning.passages import (
     LINK_LENGTHS,
     MovePassage,
     joining,
     tried,
 )
+from sequencer.planning.drafting.costing.trial_record import TrialRecord
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.show.wishes import Wishes
@@ -25,6 +27,9 @@ _TOO_QUICK = (
     0.45  # [s] of a link: of those with a poi hardly one in twenty flies, so they are not tried
 )
 MOST_FLIGHTS = 500  # passages that are flown for one draft; the rest are only drawn, and the check of the whole tells
+_MOST_EARLY = 3  # [beats] by which a move ends early to be led to rest
+_NONE = max(LINK_LENGTHS) + 1  # in a table of beats: no link is left
+_LOST = 2.0  # [1] what it costs about to dance something else, as no link is left
 SEEN = 12.0  # [beats] that a hard move needs to be seen
 
 # move, beats, link, move; the way of each, and the tempos on the way, see `SlotLinks.ways`
@@ -42,6 +47,8 @@ class SlotLinks:
     bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
     passed: set[PassageKey] = field(default_factory=set)
     flights: int = MOST_FLIGHTS  # passages that may still be flown
+    # slots beside a rest: whether it is before, and whether it is behind
+    beside_rest: tuple[tuple[int, bool, bool], ...] = ()
 
     def __post_init__(self) -> None:
         self.count = len(self.cast.moves)
@@ -53,9 +60,12 @@ class SlotLinks:
         ]
         self.exits = self._exits()
         self._joins: dict[tuple[int, int, int], Bools] = {}
-        self._looked_at = -1  # how many of what is bad the tables are of
+        self._edges: dict[tuple[int, int], tuple[bool, int | None]] = {}
+        self._record = TrialRecord(self.cast.moves)
+        self._looked_at = (-1, -1)  # how many of what is bad, and has passed, the tables are of
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
-        self._tables: dict[tuple[object, ...], Floats] = {}
+        self._clear: dict[tuple[float, ...], set[tuple[int, int, int]]] = {}
+        self._lengths: dict[tuple[object, ...], Ints] = {}
 
     def _exits(self) -> frozenset[int]:
         """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
@@ -126,25 +136,57 @@ class SlotLinks:
 
     def link_table(self, a: int, b: int) -> Floats:
         """What the link between each pair of moves in two slots costs, (n, n) [1]; inf where none is left."""
-        if self._looked_at != len(self.bad):  # nothing is ever taken out of it
-            self._looked_at, self._tables, self._failed = len(self.bad), {}, {}
-            for first, beats, link, second, *ways in self.bad:
-                self._failed.setdefault((beats + link, *ways), set()).add((first, second))
+        costs = np.full(max(LINK_LENGTHS) + 2, inf)
+        costs[0] = 0.0
+        for n, cost in self.link_costs(a).items():
+            costs[n] = cost
+        return np.asarray(costs[self._link_lengths(a, b)])
+
+    def doubts(self, a: int, b: int) -> Floats:
+        """What links that nobody tried yet are expected to cost besides, as they may fail, (n, n) [1].
+
+        It is no part of a routine's cost: it keeps a search near links that are known to pass.
+        """
+        lengths, costs = self._link_lengths(a, b), self.link_costs(a)
+        out: Floats = np.zeros(lengths.shape)
+        options = [0, *costs]
+        for n, longer in zip_longest(options, options[1:]):
+            least = costs.get(n, 0.0)
+            more = self.weights.links * _LOST if longer is None else costs[longer] - least
+            mask = lengths == n
+            out[mask] = (more * self._record.links_fail(n))[mask]
+        for first, second, n in self._clear.get((self.slots[a].beats, *self.ways(a, b)), ()):
+            if lengths[first, second] == n:
+                out[first, second] = 0.0
+        return out
+
+    def _link_lengths(self, a: int, b: int) -> Ints:
+        """The link that is left between each pair of moves in two slots, as `link` gives it, (n, n) [beats]; `_NONE` for none."""
+        if self._looked_at != (len(self.bad), len(self.passed)):
+            self._look_again()
         one, other = self.slots[a], self.slots[b]
         same = one.material == other.material
-        key = one.beats, self.ways(a, b), a in self.exits, same, self.weights.links
-        if key not in self._tables:
-            self._tables[key] = self._new_link_table(a, b)
-        return self._tables[key]
+        key = one.beats, self.ways(a, b), a in self.exits, same
+        if key not in self._lengths:
+            self._lengths[key] = self._new_link_lengths(a, b)
+        return self._lengths[key]
 
-    def _new_link_table(self, a: int, b: int) -> Floats:
-        costs = self.link_costs(a)
-        usual = min(costs.values(), default=inf)
-        table = np.where(self.joins(a, b) & self._may_join(a, b), 0.0, usual)
+    def _look_again(self) -> None:
+        """Takes up what was tried since."""
+        self._looked_at = len(self.bad), len(self.passed)
+        self._lengths, self._failed, self._clear = {}, {}, {}
+        for first, beats, link, second, *ways in self.bad:
+            self._failed.setdefault((beats + link, *ways), set()).add((first, second))
+        for first, beats, link, second, *ways in self.passed:
+            self._clear.setdefault((beats + link, *ways), set()).add((first, second, link))
+
+    def _new_link_lengths(self, a: int, b: int) -> Ints:
+        usual = next(iter(self.link_costs(a)), _NONE)
+        lengths = np.where(self.joins(a, b) & self._may_join(a, b), 0, usual)
         for first, second in self._failed.get((self.slots[a].beats, *self.ways(a, b)), ()):
             link = self.link(a, b, first, second)
-            table[first, second] = inf if link is None else costs.get(link, 0.0)
-        return np.asarray(table)
+            lengths[first, second] = _NONE if link is None else link
+        return np.asarray(lengths)
 
     def link(self, a: int, b: int, first: int, second: int) -> int | None:
         """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
@@ -199,6 +241,8 @@ class SlotLinks:
     def try_all(self, keys: Sequence[PassageKey]) -> bool:
         """Try some passages and keep what was found; whether any fails."""
         found = self.tried(keys)
+        for key, why in zip(keys, found, strict=True):
+            self._record.add_link(key[0], key[2], key[3], failed=bool(why))
         self.bad.update((key, why) for key, why in zip(keys, found, strict=True) if why)
         self.passed.update(key for key, why in zip(keys, found, strict=True) if not why)
         return any(found)
@@ -215,12 +259,63 @@ class SlotLinks:
                 for first, beats, link, second, *_ in (keys[k] for k in own)
             ]
             earlier, later, passing = ways
-            tempo = self.cast.tempos[passing] if self.cast.tempos else None
+            tempos = self.cast.tempos[passing] if self.cast.tempos else None
             for laws in self.cast.laws:
-                found = tried(passages, laws[earlier], laws[later], tempo, fly=fly)
+                found = tried(passages, laws[earlier], laws[later], tempos, fly=fly)
                 for k, why in zip(own, found, strict=True):
                     said[k] = said[k] or why
         return said
+
+    def ended_early(self, k: int, move: int) -> int:
+        """Beats by which a move ends early in a slot where it leads on to nothing: at the first from which all fly it to rest."""
+        early = self.early(k)
+        ends = any(ends for slot, _, ends in self.beside_rest if slot == k)
+        found = self._edge(k, move)[1] if ends else early
+        return early if found is None else found
+
+    def stranded(self, at: Sequence[int]) -> set[int]:
+        """The slots whose move somebody cannot fly out of the rest before it, or into the rest behind; `at` is the move of each."""
+        return {
+            k
+            for k, begins, ends in self.beside_rest
+            if (begins and not self._edge(k, at[k])[0])
+            or (ends and self._edge(k, at[k])[1] is None)
+        }
+
+    def doubts_beside_rest(self, k: int) -> Floats:
+        """What each move that was not tried yet beside the rest at a slot is expected to cost besides, see `doubts`, (n,) [1]."""
+        out: Floats = np.zeros(self.count)
+        for slot, begins, ends in self.beside_rest:
+            if slot == k:
+                likely = begins * self._record.edges_fail(begins=True)
+                out += _LOST * (likely + ends * self._record.edges_fail(begins=False))
+        out[[move for slot, move in self._edges if slot == k]] = 0.0
+        return out
+
+    def _edge(self, k: int, move: int) -> tuple[bool, int | None]:
+        """Whether a move is flown from rest in a slot, and how many beats early it ends to be flown to rest; None if never."""
+        if (k, move) not in self._edges:
+            _, begins, ends = next(each for each in self.beside_rest if each[0] == k)
+            early, beats = self.early(k), self.slots[k].beats
+            leaves = range(early, min(early + _MOST_EARLY, beats - 4) + 1)
+            starts = not begins or self._flies_beside_rest(k, move, beats, begins=True)
+            stops: int | None = early
+            if ends:
+                flown = (
+                    n for n in leaves if self._flies_beside_rest(k, move, beats - n, begins=False)
+                )
+                stops = next(flown, None)
+            if begins:
+                self._record.add_edge(move, begins=True, failed=not starts)
+            if ends:
+                self._record.add_edge(move, begins=False, failed=stops is None)
+            self._edges[k, move] = starts, stops
+        return self._edges[k, move]
+
+    def _flies_beside_rest(self, k: int, move: int, beats: int, *, begins: bool) -> bool:
+        dance = EdgeDance(move=self.cast.moves[move], beats=float(beats), begins=begins)
+        way = self.cast.ways[k]
+        return not any(stranded([dance], laws[way])[0] for laws in self.cast.laws)
 
     def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that somebody cannot fly where they are danced, as (material, move)."""

@@ -1,7 +1,11 @@
 """What the checks find on a drafted routine, and what is forbidden because of it."""
 
+<<<<<<< HEAD
 from collections.abc import Sequence
 from dataclasses import replace
+=======
+from collections.abc import Collection, Sequence
+>>>>>>> drafts
 from typing import Any
 
 from sequencer.checks.check import Check
@@ -73,6 +77,17 @@ def caused(show: Staged, before: Findings) -> list[Finding]:
 def of_flight_only(faults: Sequence[Finding]) -> bool:
     """Whether there are faults, and all of them warn of what cannot be flown."""
     return bool(faults) and all(each.code in as_flown.CHECK.codes for each in faults)
+
+
+def at_slots_only(
+    faults: Sequence[Finding], show: Staged, slots: Sequence[Slot], some: Collection[int]
+) -> bool:
+    """Whether all faults are found in some of the slots, or beside them."""
+    starts = [each.start for each in faults]
+    return all(
+        start is not None and slot_at(slots, float(show.tempo.beats_from_seconds(start))) in some
+        for start in starts
+    )
 
 
 def besides_dance(show: Staged) -> Findings:

@@ -54,6 +54,8 @@ def sized_returns(setting: Setting, picks: Sequence[int]) -> tuple[Setting, dict
         for k, (gain, move) in saved.items()
         if gain >= _WORTH * setting.slots[k].beats / EIGHTS
     }
+    for k in wider.stranded([sized.get(k, move) for k, move in enumerate(at)]):
+        sized.pop(k, None)
     before = {pair: key[2] for pair, key in setting.passage_keys(picks)}
     while sized:
         now = [sized.get(k, move) for k, move in enumerate(at)]

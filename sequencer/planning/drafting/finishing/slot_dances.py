@@ -52,7 +52,7 @@ def slot_dances(
                 lead=LEAD_LINK if slot.start in ends and (k - 1, k) not in links else 0,
                 link=link,
                 mirror=group.mirrored.get(k, ()),
-                rest=0 if link or (k, k + 1) in links else setting.early(k),
+                rest=0 if link or (k, k + 1) in links else setting.ended_early(k, at[k]),
                 comes=late.get(k - 1, {}),
                 leaves=late.get(k, {}),
                 remark="" if k in group.solos else group.remark(k, lead),

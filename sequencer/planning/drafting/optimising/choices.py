@@ -8,11 +8,14 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.planning.drafting.optimising.branching import BranchSearch, feasible
-from sequencer.planning.drafting.optimising.cost_graph import CostGraph, cost_of
+from sequencer.planning.drafting.optimising.cost_graph import CostGraph, cost_of, possible
+from sequencer.planning.drafting.optimising.improving import Improver
+from sequencer.planning.drafting.optimising.rebuilding import rebuilt
 from sequencer.progress import Progress
 
 _EFFORT = 12_000  # [million table entries]
 _MILLION = 1_000_000
+_STEPS, _PARTS = 600, 80  # of a walk to a good choice, and parts of it that are chosen anew
 
 
 class Undecided(Exception):  # an outcome of the search, not an error of the caller
@@ -111,6 +114,40 @@ def best(
     if np.isinf(search.bound):
         return None
     return _by_rules_alone(graph, search, allowed, seed, told)
+
+
+def improved(choices: Choices, start: Sequence[int], *, seed: int = 0) -> tuple[int, ...] | None:
+    """A good choice found by walking from another, in a tenth of the time of `best` and without a proof.
+
+    Parameters
+    ----------
+    choices : Choices
+    start : sequence of int
+        Picks to walk from; they need not be allowed.
+    seed : int
+        Of the draws that shake a choice.
+
+    Returns
+    -------
+    picks : tuple of int or None
+        None where nothing was met that satisfies all rules, which proves nothing.
+    """
+    graph = possible(_graph(choices))
+    if graph is None:
+        return None
+    improver, rng = Improver(graph), np.random.default_rng(seed)
+    # The first of a slot stands for what is impossible.
+    places = [int(np.argmax(n == p)) for n, p in zip(graph.names, start, strict=True)]
+    near, _ = improver.searched(places, _STEPS, rng)
+    picks, cost = rebuilt(improver, near, _PARTS, rng)
+    if not np.isfinite(cost):
+        return None
+    return tuple(int(n[p]) for n, p in zip(graph.names, picks, strict=True))
+
+
+def cost_at(choices: Choices, picks: Sequence[int]) -> float:
+    """What a choice costs [1]; infinite where it breaks a rule."""
+    return cost_of(_graph(choices), picks)
 
 
 def _by_rules_alone(

@@ -423,3 +423,27 @@ def test_a_line_is_a_part_of_the_state(hand, tether):
     for part, expected in zip(line, (*own, *way), strict=True):
         assert np.abs(expected).max() > 0.1
         assert_allclose(part, expected, rtol=1e-12, atol=1e-12 * np.abs(expected).max())
+
+
+def test_all_that_decides_a_hand_decides_its_content():
+    """So that what is kept of one is never taken for another."""
+    hand = flown_hand(
+        [Course(0.0, 12.0, circling, True)],
+        length=LENGTH,
+        drag=DRAG,
+        drawn=DRAWN,
+        ground=standing(),
+    )
+    moved = replace(hand.head, coefficients=hand.head.coefficients + 1e-9)
+    later = Span(start=0.0, end=13.0, law=DRAWN.spans[0].law, origin=0.0, kind="rest", label="rest")
+    others = [
+        replace(hand, head=moved),
+        replace(hand, hand=replace(hand.hand, coefficients=hand.hand.coefficients + 1e-9)),
+        replace(hand, length=LENGTH + 1e-9),
+        replace(hand, drawn=Trajectory((later,))),
+        replace(hand, courses=(Course(0.0, 12.0, circling, False),)),
+        replace(hand, pull=hand.pull + 1e-9),
+    ]
+    own = [each.content for each in (hand, *others)]
+    assert len(set(own)) == len(own)
+    assert replace(hand).content == hand.content

@@ -6,7 +6,7 @@ import pytest
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.planning.drafting import draft_search
+from sequencer.planning.drafting import draft_search, routine_search
 from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.why import summary
@@ -340,7 +340,7 @@ def test_what_cannot_be_flown_is_left_and_told_after_some_rounds(monkeypatch, pl
 
 
 def test_links_that_take_too_much_of_the_time_become_dearer(monkeypatch, plain):
-    monkeypatch.setattr(draft_search, "MOST_LINKED", 0.9 * plain.link_share)
+    monkeypatch.setattr(routine_search, "MOST_LINKED", 0.9 * plain.link_share)
     made = draft(show_text())
     assert made.link_share <= plain.link_share
     assert made.dearer > 1.0

@@ -1,18 +1,26 @@
 """Moves and passages of a draft as flown: what no poi can do is never drafted, and what only the drawing forbids may be."""
 
+from dataclasses import replace
+
 import pytest
 
 from sequencer.checks.check import Check
 from sequencer.checks.dance import as_flown
+from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditioning import passages
 from sequencer.planning.drafting.auditioning.candidates import DraftMove
 from sequencer.planning.drafting.auditioning.flights import grounded
+from sequencer.planning.drafting.auditioning.from_rest import EdgeDance, stranded
 from sequencer.planning.drafting.auditioning.passages import MoveLaws, MovePassage, tried
+from sequencer.planning.drafting.auditioning.sizes import sizes_of
 from sequencer.planning.drafting.costing.auditions import _stages
 from sequencer.planning.drafting.finishing import cuts
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
 from tests.nothing_kept import nothing_kept
 from tests.songs import even_song
 
@@ -104,3 +112,47 @@ def test_a_draft_is_judged_as_flown(monkeypatch):
     assert [each.code for each in cuts.caused(show, before)] == [
         "link-cannot-be-flown", "reads-badly",
     ]  # fmt: skip
+
+
+def test_what_cannot_be_flown_out_of_rest_is_stranded():
+    """A small pendulum is taken up in two beats at 152 a minute; of one of the usual size no way was found in any number (measured)."""
+    laws = MoveLaws(stage_of("rope dart", 152.0)[1])
+    small = next(queue[0] for queue in sizes_of(move("pendulum", 2.0), laws.stage.show.book))
+    hands = {"timing": "together", "direction": "same"}
+    usual, small = (replace(each, **hands) for each in (move("pendulum", 2.0), small))
+    dances = [EdgeDance(move=each, beats=8.0, begins=True) for each in (usual, small)]
+    said = stranded(dances, laws)
+    assert said == ["from rest into pendulum: cannot be flown in 2 beats", ""]
+    ends = [EdgeDance(move=small, beats=beats, begins=False) for beats in (8.0, 7.0)]
+    assert stranded(ends, laws) == ["", "pendulum to rest: cannot be flown in 2 beats"]
+    staff = MoveLaws(stage_of("staff", 152.0)[1])
+    assert stranded(dances[:1], staff) == [""]
+
+
+def test_links_that_a_show_cannot_fly_are_those_of_the_check():
+    """Each is told by itself; the check tells each cause once, and what would do."""
+    text = SHOW.replace("PROP", "poi").replace(
+        "timeline: []",
+        """staging: [{formation: f, from: 1.1}]
+formations: {f: {spots: {Ash: {at: [0, 4]}}}}
+timeline:
+  - {from: 2.1, pattern: extension, cycle: 4, beats: 8}
+  - {link: true, beats: 1}
+  - {pattern: reverse-two-beat-weave, cycle: 4, beats: 8}
+  - {link: true, beats: 2}
+  - {pattern: extension, cycle: 4, beats: 8}
+""",
+    )
+    song = even_song(65, tempo=150.0, sections={0.0: "A"})
+    show = staged(show_from_document(parse_document(text, "s.yaml")), song)
+    short = unflown_links(show)
+    code = "link-cannot-be-flown"
+    told = [each for each in as_flown.CHECK.outcome(show).findings if each.code == code]
+    assert {each.message.partition(",")[0] for each in told} == {
+        each.message.partition(":")[0] for each in short
+    }
+    assert {(each.code, each.severity, each.who) for each in short} == {(code, "warn", ("Ash",))}
+    assert {each.message for each in short} >= {
+        "extension into reverse-two-beat-weave: cannot be flown"
+    }
+    assert show.tempo.beats_from_seconds(short[0].start) == pytest.approx(12.0)

@@ -8,7 +8,13 @@ import pytest
 
 from sequencer.planning.drafting.auditioning import passages
 from sequencer.planning.drafting.auditioning.candidates import DraftMove
-from sequencer.planning.drafting.auditioning.passages import MoveLaws, MovePassage, joining, tried
+from sequencer.planning.drafting.auditioning.passages import (
+    MoveLaws,
+    MovePassage,
+    PassageTempos,
+    joining,
+    tried,
+)
 from sequencer.planning.drafting.costing.auditions import _between, _stages, tempo_ranges
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.gaps.slots import Slot
@@ -78,7 +84,7 @@ def test_a_link_is_tried_at_the_tempos_of_its_own_beats(stage, monkeypatch):
     one = MovePassage(before=SLOW, beats=14.0, link=1, after=FAST)
     laws = MoveLaws(stage)
     tried([one], laws, laws)
-    (slow,) = tried([one], laws, laws, (84.0, 160.0))
+    (slow,) = tried([one], laws, laws, PassageTempos.steady((84.0, 160.0)))
     assert looked == pytest.approx([100.0, 84.0])
     assert joined == pytest.approx([100.0, 84.0, 160.0])
     assert "goes slack at 84 beats" in slow
@@ -94,8 +100,49 @@ def test_tempos_of_a_passage_are_those_around_it(stage):
         Slot(start=16 * k, end=16 * k + 16, section=label, label=label, material=k)
         for k, label in enumerate("AABB")
     ]
-    assert _between(ground, slots, ALONE)[:2] == [(100.0, 100.0)] * 2
+    assert [each.between for each in _between(ground, slots, ALONE)[:2]] == [(100.0, 100.0)] * 2
     assert tempo_ranges(ground, slots)[0] == [(60.0, 100.0), (100.0, 120.0)]  # the last holds A 2
     again = [replace(slot, material=k % 2) for k, slot in enumerate(slots)]
     again[2] = replace(again[2], end=41)  # its passage sways, so that of the first does too
-    assert _between(ground, again, ALONE)[0] == (100.0, 120.0)
+    assert _between(ground, again, ALONE)[0].between == (100.0, 120.0)
+
+
+def test_a_passage_is_flown_at_the_tempos_at_which_a_show_flies_it():
+    """Each part at the fastest of its own beats, in whole beats a minute, wherever it comes, and by whoever is late."""
+    lengths = [0.6] * 64
+    lengths[13], lengths[15], lengths[16] = 60 / 130, 60 / 120, 60 / 110.3
+    tempo = TempoMap(np.concatenate([[0.0], np.cumsum(lengths)]), bars=(0,), metre=4)
+    ground = SimpleNamespace(base=SimpleNamespace(tempo=tempo))
+    slots = [
+        Slot(start=16 * k, end=16 * k + 16, section="A", label="A", material=k % 2)
+        for k in range(4)
+    ]
+    flown = _between(ground, slots[:2], ALONE)[0].flown
+    assert flown[1] == ((130.0, 120.0, 110.0),)
+    assert flown[2] == ((130.0, 120.0, 110.0),)
+    assert flown[3] == ((100.0, 130.0, 110.0),)
+    # the same two moves meet again where the song is steady
+    again = _between(ground, slots, ALONE)[0].flown
+    assert again[2] == ((130.0, 120.0, 110.0), (100.0, 100.0, 100.0))
+    late = replace(ALONE, late={0: {"Ash": 2}})
+    assert _between(ground, slots[:2], late)[0].flown[2][1:] == ((130.0, 110.0, 100.0),)
+
+
+def test_each_part_of_a_passage_is_flown_at_its_own_tempo(stage, monkeypatch):
+    seen = []
+
+    def unflown(_dancer, _stage, tempo):
+        seen.append([60 * tempo.fastest(a, b) for a, b in ((0, 2), (2, 4), (4, 6))])
+        return "no" if len(seen) == 3 else ""
+
+    monkeypatch.setattr(passages, "unflown", unflown)
+    monkeypatch.setattr(passages, "findings_on", lambda *_: {})
+    row = ((101.0, 103.0, 107.0), (109.0, 113.0, 127.0))
+    tempos = PassageTempos(between=(100.0, 130.0), flown=(row,) * 5)
+    one = MovePassage(before=FAST, beats=14.0, link=2, after=FAST)
+    laws = MoveLaws(stage)
+    assert tried([one], laws, laws, tempos) == [""]
+    assert seen == [pytest.approx(each) for each in row]
+    # what was found is kept with these tempos, and each of them has to do
+    other = PassageTempos(between=(100.0, 130.0), flown=(row[::-1],) * 5)
+    assert tried([one], laws, laws, other) == ["no"]

@@ -16,6 +16,8 @@ from sequencer.planning.drafting.optimising.choices import (
     Counting,
     Undecided,
     best,
+    cost_at,
+    improved,
 )
 from sequencer.planning.drafting.optimising.cost_graph import cost_of
 from sequencer.planning.drafting.optimising.improving import Improver
@@ -294,3 +296,18 @@ def test_a_search_that_is_content_with_a_gap_ends_there() -> None:
         assert near.cost - near.bound <= 0.03 * abs(near.cost) + 1e-9
         content += near.gap > 0
     assert content
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_a_walk_ends_at_what_is_allowed_and_near_the_best(seed: int) -> None:
+    choices = drawn(seed)
+    found = best(choices)
+    start = [0] * len(choices.costs)
+    picks = improved(choices, start)
+    if found is None:
+        assert picks is None
+        return
+    assert picks is not None
+    assert cost_at(choices, picks) == pytest.approx(plain_cost(choices, picks))
+    assert cost_at(choices, picks) == pytest.approx(found.cost)  # so small that it is the best
+    assert improved(choices, start) == picks

@@ -1,0 +1,237 @@
+"""The search for a routine whose moves and links have all been tried, and the proof of how good it is.
+
+Trials cost more than anything else, so a search walks first: from routine to routine, preferring links that are known to
+pass over others that cost about the same, until all that the routine holds has passed. Only then the best routine is
+sought as if whatever was not tried passed; nothing costs less than what that proves. Where the two are still apart,
+that best routine is tried in its turn, and the walk goes on.
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from math import inf
+
+from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
+from sequencer.planning.drafting.costing.setting import Setting
+from sequencer.planning.drafting.costing.slot_links import PassageKey
+from sequencer.planning.drafting.optimising.choices import (
+    Chosen,
+    Undecided,
+    best,
+    cost_at,
+    improved,
+)
+from sequencer.progress import Progress
+
+QUICK = 300  # effort of a first search, see `choices.best`
+_CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
+_NEAR_ENOUGH = 0.02  # [1] of the cost, once so many better routines were tried and failed
+_MOST_BETTER, _MOST_BY_FAR = 2, 12  # of such routines in one draft
+MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
+_DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
+_MOST_ROUNDS = 60  # from best to best, where no walk ends
+_MOST_WALKS = 120  # from routine to routine until one passes
+_MOST_ALIKE = 6  # passages between two patterns, otherwise danced, that are tried where one failed
+
+
+class RoutineSearch:
+    """The search in one setting; what is found to fail is kept there.
+
+    Parameters
+    ----------
+    setting : Setting
+    effort : int
+        Of a proof, see `choices.best`.
+    seed : int
+    found : callable
+        Told the best routine so far, whether all of it has passed or not.
+    progress : callable
+    """
+
+    def __init__(
+        self,
+        setting: Setting,
+        *,
+        effort: int,
+        seed: int,
+        found: Callable[[Chosen], None],
+        progress: Progress,
+    ) -> None:
+        self.setting, self.effort, self.seed = setting, effort, seed
+        self._found, self._progress = found, progress
+        self._begun = False
+        self._made_dearer = 0  # times
+        self._tries = 0  # of routines that are better as long as nothing of them fails
+        self._bound = (
+            -inf
+        )  # [1] proven of the setting as it was: what fails, and dearer links, only add to it
+
+    @property
+    def dearer(self) -> float:
+        """How many times as much links weigh by now [1]."""
+        return _DEARER**self._made_dearer
+
+    def routine(self, known: Sequence[int] | None) -> Chosen | None:
+        """A routine of which all passes, with what is proven of it; None where none was found.
+
+        Parameters
+        ----------
+        known : sequence of int, optional
+            Picks to start from.
+        """
+        picks = known if self._begun else self.first(known)
+        while picks is not None:
+            passing = self._passing(picks) or self._passing_by_proof(picks)
+            if passing is None:
+                return None
+            if self._make_dearer(passing):
+                picks = self._untried(passing)
+                continue
+            chosen = self._proven(passing)
+            if chosen is None or not self._make_dearer(chosen.picks):
+                return chosen
+            picks = self._untried(chosen.picks)
+        return None
+
+    def _untried(self, picks: Sequence[int]) -> tuple[int, ...] | None:
+        """The best routine as if all passed that was not tried, which is tried now; None where nothing is possible."""
+        chosen = self._best(picks, QUICK)
+        if chosen is None:
+            return None
+        self._fails(chosen.picks)
+        return chosen.picks
+
+    def first(self, known: Sequence[int] | None) -> tuple[int, ...] | None:
+        """A good routine of which nothing was tried yet; None where nothing is possible.
+
+        Parameters
+        ----------
+        known : sequence of int, optional
+            Picks to start from.
+        """
+        chosen = self._best(known, QUICK)
+        self._begun = True
+        return None if chosen is None else chosen.picks
+
+    def _make_dearer(self, picks: Sequence[int]) -> bool:
+        """Make links dearer where a routine spends too much of its time in them; whether that was done."""
+        setting = self.setting
+        if self._made_dearer == _MOST_DEARER or setting.linked(picks) <= MOST_LINKED:
+            return False
+        setting.weights = replace(setting.weights, links=setting.weights.links * _DEARER)
+        self._made_dearer += 1
+        return True
+
+    def _passing(self, picks: Sequence[int]) -> tuple[int, ...] | None:
+        """A good routine near another of which all passes; None where none was met, which proves nothing."""
+        for _ in range(_MOST_WALKS):
+            near = improved(self.setting.choices(doubting=True), picks, seed=self.seed)
+            if near is None:
+                return None
+            picks = near
+            self._found(self._with_bound(picks))
+            if not self._fails(picks):
+                return near
+        return None
+
+    def _passing_by_proof(self, picks: Sequence[int]) -> tuple[int, ...] | None:
+        """The same, from best to best; None where nothing is possible any more, or none passed."""
+        for _ in range(_MOST_ROUNDS):
+            chosen = self._best(picks, QUICK)
+            if chosen is None:
+                return None
+            picks = chosen.picks
+            if not self._fails(picks, alike=True):
+                return chosen.picks
+        return None
+
+    def _proven(self, picks: Sequence[int]) -> Chosen | None:
+        """A routine no worse than one of which all passes, and what is proven; None where nothing is possible any more."""
+        while True:
+            chosen = self._best(picks, self.effort)
+            if chosen is None:
+                return None
+            own = self._with_bound(picks)
+            enough = _CLOSE if self._tries < _MOST_BETTER else _NEAR_ENOUGH
+            if own.gap <= enough or self._tries == _MOST_BY_FAR:
+                return own
+            self._tries += 1
+            if not self._fails(chosen.picks):
+                return chosen
+            picks = self._better(picks, self._passing(chosen.picks))
+
+    def _better(self, picks: Sequence[int], other: Sequence[int] | None) -> tuple[int, ...]:
+        choices = self.setting.choices()
+        if other is None or cost_at(choices, picks) <= cost_at(choices, other):
+            return tuple(picks)
+        return tuple(other)
+
+    def _with_bound(self, picks: Sequence[int]) -> Chosen:
+        cost = cost_at(self.setting.choices(), picks)
+        return Chosen(picks=tuple(picks), cost=cost, bound=min(self._bound, cost))
+
+    def _best(self, known: Sequence[int] | None, effort: int) -> Chosen | None:
+        try:
+            chosen = best(
+                self.setting.choices(),
+                effort=effort,
+                seed=self.seed,
+                close=_CLOSE,
+                known=known,
+                found=self._found,
+                progress=self._progress,
+            )
+        except Undecided:
+            return self._best(known, self.effort) if effort < self.effort else None
+        if chosen is not None:
+            self._bound = max(self._bound, chosen.bound)
+            self._found(chosen)
+        return chosen
+
+    def _fails(self, picks: Sequence[int], *, alike: bool = False) -> bool:
+        """Try the moves and links of a routine that were not tried yet; whether any fails.
+
+        Parameters
+        ----------
+        picks : sequence of int
+        alike : bool
+            Whether, where no link is left between two patterns, it is looked at whether any other way of dancing them has one.
+        """
+        setting = self.setting
+        grounded, stranded = setting.grounded(picks), setting.stranded_picks(picks)
+        if grounded or not stranded <= setting.stranded_moves:
+            setting.forbidden |= grounded
+            setting.stranded_moves |= stranded
+            return True
+        failed = False
+        for _ in range(len(LINK_LENGTHS) + 2):  # each turn takes the next link where one failed
+            keys = [key for _, key in setting.passage_keys(picks) if key not in setting.passed]
+            keys = list(dict.fromkeys(keys))
+            if not keys:
+                return failed
+            failed = setting.try_all(keys) or failed
+            if failed and not alike:
+                return True  # a walk may know something better than the next link
+            if not setting.passable(picks):
+                self._try_alike(picks)
+                return True
+        return failed
+
+    def _try_alike(self, picks: Sequence[int]) -> None:
+        """Where no link leads from one pattern to the next, try it with other hands and cycles too: they mostly fail alike.
+
+        A few are tried, evenly from all; where none of them passes, the others are taken to fail as well.
+        """
+        setting = self.setting
+        for _ in LINK_LENGTHS:
+            keys = [key for key in setting.alike_keys(picks) if key not in setting.passed]
+            if not keys:
+                return
+            between: dict[tuple[object, ...], list[PassageKey]] = {}
+            for key in dict.fromkeys(keys):
+                patterns = setting.patterns[key[0]], setting.patterns[key[3]]
+                between.setdefault((patterns, *key[4:]), []).append(key)
+            some = {pair: own[:: -(-len(own) // _MOST_ALIKE)] for pair, own in between.items()}
+            setting.try_all([key for own in some.values() for key in own])
+            for pair, own in some.items():
+                if all(key in setting.bad for key in own):
+                    setting.bad.update((key, setting.bad[own[0]]) for key in between[pair])

@@ -1,0 +1,206 @@
+"""The planning page in a real browser, on a real server: what a person does by mouse and by keyboard, and what becomes of the file."""
+
+import difflib
+import re
+
+import pytest
+import soundfile as sf
+
+from tests.browser.machine import PATIENCE
+from tests.cli.conftest import RATE, click_track
+from tests.desk_client import desk, eventually
+
+WIDE = {"width": 1400, "height": 900}
+
+
+SHOW = """\
+title: Two weaves             # a comment that stays
+track: {file: song.wav, corrections: {metre: 4, one: 0:00.5}}
+venue:
+  stage: {shape: rectangle, width: 14 m, depth: 10 m}
+  audience: [{line: [[-12, -9], [12, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, prop: {tether: 0.55}}   # the first
+  - {name: Birch, stature: 1.8, prop: {tether: 0.55}}
+formations:
+  pair: {spots: {Ash: {at: [-3, 4]}, Birch: {at: [3, 4]}}}
+staging:
+  - {formation: pair, from: 1.1}
+timeline:
+  - {from: 3.1, pattern: two-beat-weave, beats: 16}
+"""
+
+
+@pytest.fixture
+def show(tmp_path):
+    """A small show of two, in a folder of its own."""
+    sf.write(tmp_path / "song.wav", click_track(), RATE)
+    path = tmp_path / "two.yaml"
+    path.write_text(SHOW, encoding="utf-8")
+    return path
+
+
+class Planner:
+    """A person at the page."""
+
+    def __init__(self, browser, address):
+        self.context = browser.new_context(viewport=WIDE)
+        self.page = self.context.new_page()
+        self.page.set_default_timeout(PATIENCE)
+        self.faults = []
+        self.page.on("pageerror", lambda error: self.faults.append(str(error)))
+        self.page.on("dialog", lambda box: box.accept())
+        self.page.goto(address)
+        self.page.wait_for_selector(".eight")
+
+    def __enter__(self):
+        return self
+
+    def __exit__(self, *_):
+        self.context.close()
+
+    def count(self, bar, count):
+        """The button of a count of the sheet."""
+        return self.page.locator(f".count[aria-label^='Bar {bar}, count {count}, ']")
+
+    def tab(self, name):
+        self.page.get_by_role("tab", name=name).click()
+
+    def waits_for(self, words):
+        self.page.wait_for_function(
+            "words => document.body.innerText.includes(words)", arg=words
+        )  # fmt: skip
+
+    def looked(self):
+        """Waits until the checks have answered about what the file says now."""
+        self.page.wait_for_function(
+            "() => !document.querySelector('.verdict').classList.contains('looking')"
+        )
+
+
+def changed_lines(before, after):
+    """Lines that went, and lines that came."""
+    lines = list(difflib.ndiff(before.splitlines(), after.splitlines()))
+    return [line[2:] for line in lines if line[0] == "-"], [
+        line[2:] for line in lines if line[0] == "+"
+    ]
+
+
+def test_a_move_is_put_by_mouse_saved_and_taken_back(browser, show):
+    before = show.read_bytes()
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.count(1, 5).click()
+        planner.page.get_by_role("combobox").fill("wind")
+        planner.page.get_by_role("option", name="windmill").first.click()
+        planner.page.get_by_role("button", name="Put it here").click()
+        planner.page.wait_for_selector(".block.written:has-text('windmill')")
+        assert show.read_bytes() == before  # nothing is written before it is saved
+        planner.page.get_by_role("button", name="Save").click()
+        eventually(lambda: show.read_bytes() != before)
+        went, came = changed_lines(before.decode(), show.read_text(encoding="utf-8"))
+        assert went == []
+        assert len(came) == 1
+        assert "windmill" in came[0]
+        assert "2.1" in came[0]
+        planner.page.get_by_role("button", name="Undo").click()
+        planner.page.wait_for_function(
+            "() => !document.querySelector('.sheet').innerText.includes('windmill')"
+        )
+        planner.page.get_by_role("button", name="Save").click()
+        eventually(lambda: show.read_bytes() == before)
+        assert planner.faults == []
+
+
+def test_the_whole_of_it_by_keyboard(browser, show):
+    """Walk to a count, put a move, stretch it, delete it, take everything back."""
+    before = show.read_bytes()
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        keys = planner.page.keyboard
+        planner.count(1, 1).focus()
+        for key in ("ArrowRight", "ArrowDown", "ArrowUp", "End", "Home", "ArrowRight"):
+            keys.press(key)
+        planner.page.wait_for_function(
+            "() => document.activeElement.getAttribute('aria-label')?.startsWith('Bar 1, count 2,')"
+        )
+        keys.press("Enter")
+        planner.page.wait_for_function(
+            "() => document.activeElement.getAttribute('role') === 'combobox'"
+        )
+        keys.type("static-spin")
+        keys.press("Enter")
+        planner.page.wait_for_selector(".block.written:has-text('static-spin')")
+        planner.page.wait_for_function("() => document.activeElement !== document.body")
+        keys.press("Escape")
+        planner.page.wait_for_function("() => document.activeElement.classList.contains('count')")
+        keys.press("Delete")
+        planner.page.wait_for_function(
+            "() => ![...document.querySelectorAll('.block.written')].some(each => each.innerText.includes('static-spin'))"
+        )
+        keys.press("Control+s")
+        eventually(lambda: show.read_bytes() == before)
+        assert planner.faults == []
+
+
+def test_never_clear_before_all_is_looked_at(browser, show):
+    """While checks are open the verdict says so; what it then says is what the report says."""
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        seen = planner.page.locator(".verdict")
+        planner.looked()
+        found = served.page.until_checked()
+        severities = [each["severity"] for each in found["findings"]]
+        said = seen.inner_text()
+        assert ("stop" in severities) == ("Do not dance" in said)
+        assert ("Clear" in said) == (not {"stop", "warn"} & set(severities))
+        assert found["open"] == []
+
+
+def test_a_spot_is_moved_by_the_arrow_keys(browser, show):
+    before = show.read_text(encoding="utf-8")
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Stage")
+        spot = planner.page.locator(".plan .body").first
+        spot.focus()
+        x = float(re.search(r", (-?\d+\.\d+) across", spot.get_attribute("aria-label"))[1])
+        planner.page.keyboard.press("Shift+ArrowRight")
+        eventually(lambda: served.page.get("show")[1]["undo"])
+        text = served.page.get("show")[1]["text"]
+        _, came = changed_lines(before, text)
+        assert any(f"{x + 0.5:g}" in line for line in came)
+
+
+def test_what_an_editor_changes_is_seen(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        text = show.read_text(encoding="utf-8")
+        show.write_text(text.replace("title: Two weaves", "title: Two others"), encoding="utf-8")
+        planner.page.wait_for_function(
+            "() => document.querySelector('h1').innerText === 'Two others'"
+        )
+        assert planner.faults == []
+
+
+def test_a_file_that_cannot_be_read_is_mended_as_text(browser, show):
+    good = show.read_text(encoding="utf-8")
+    show.write_text(good.replace("cast:", "cast: ["), encoding="utf-8")
+    with desk(show) as served:
+        context = browser.new_context(viewport=WIDE)
+        page = context.new_page()
+        page.set_default_timeout(PATIENCE)
+        page.goto(served.address)
+        page.wait_for_selector(".verdict.stop")
+        page.get_by_role("tab", name="Text").click()
+        line = int(re.search(r":(\d+):\d+:", page.locator(".text .fault").first.inner_text())[1])
+        assert abs(line - good.splitlines().index("cast:") - 1) < 15
+        page.locator("textarea").fill(good)
+        page.get_by_role("button", name="Take this text").click()
+        page.wait_for_selector(".eight")
+        context.close()
+
+
+def test_words_of_a_show_stay_words(browser, show):
+    """Markup in names and titles is text on the page."""
+    text = show.read_text(encoding="utf-8")
+    evil = "<img src=x onerror=window.hacked=1><b>Two</b>"
+    show.write_text(text.replace("Two weaves", f"'{evil}'"), encoding="utf-8")
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        assert planner.page.locator("h1").inner_text() == evil
+        assert planner.page.evaluate("window.hacked") is None

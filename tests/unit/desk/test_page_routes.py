@@ -1,0 +1,31 @@
+"""The planning page as it travels with the package."""
+
+import hashlib
+from importlib.resources import files
+from pathlib import Path
+
+import pytest
+
+WEB = Path(__file__).parents[3] / "web"
+ASSETS = files("sequencer.desk") / "assets"
+
+
+def test_the_page_is_built_from_these_sources():
+    """`npm run build` in web/ notes a hash of what it read; users get the built file."""
+    if not WEB.is_dir():
+        pytest.skip("the sources of the page are not beside the package")
+    digest = hashlib.sha256()
+    for folder in ("planning", "src"):
+        for path in sorted((WEB / folder).iterdir(), key=lambda p: p.name):
+            digest.update(path.name.encode() + b"\0" + path.read_bytes().replace(b"\r\n", b"\n"))
+    digest.update((WEB / "package-lock.json").read_bytes().replace(b"\r\n", b"\n"))
+
+    assert (ASSETS / "built-from.txt").read_text(encoding="utf-8").strip() == digest.hexdigest()
+
+
+def test_nothing_of_the_page_comes_from_elsewhere():
+    """The policy forbids it; nothing in the shell asks for it."""
+    shell = (ASSETS / "page.html").read_text(encoding="utf-8")
+    assert "://" not in shell
+    assert "<style" not in shell
+    assert "<script>" not in shell

@@ -1,0 +1,121 @@
+"""The search by trials against plain enumeration: what passes is found out on the way, and the bound holds of all that does."""
+
+from itertools import product
+
+import numpy as np
+import pytest
+
+from sequencer.planning.drafting import routine_search
+from sequencer.planning.drafting.costing.setting import Setting
+from sequencer.planning.drafting.optimising.choices import cost_at
+from sequencer.planning.drafting.routine_search import RoutineSearch
+from tests.unit.planning.drafting.costing.test_setting import setting, slot
+
+SLOTS = [slot(0), slot(1, label="B"), slot(2, label="C"), slot(3, label="D"), slot(4, label="E")]
+
+
+@pytest.fixture(name="trials")
+def _trials(monkeypatch):
+    """Passages that fail, drawn by a seed for each test; how many were tried."""
+    seen = []
+
+    def tried(self, keys):
+        seen.extend(keys)
+        draws = (np.random.default_rng([self.salt, *map(int, key)]).random() for key in keys)
+        return ["no" if draw < self.share else "" for draw in draws]
+
+    monkeypatch.setattr(Setting, "tried", tried)
+    monkeypatch.setattr(Setting, "grounded", lambda *_: set())
+    return seen
+
+
+def drawn(seed, share=0.4):
+    rng = np.random.default_rng(seed)
+    found = setting(SLOTS, loudness=rng.random(len(SLOTS)), joins=[(0, 1), (3, 2)], seed=seed)
+    found.salt, found.share = seed, share
+    return found
+
+
+def search(one):
+    return RoutineSearch(one, effort=8000, seed=0, found=lambda _: None, progress=lambda *_: None)
+
+
+def least_that_passes(seed, share):
+    """The cost of the best routine once everything was tried, by enumeration."""
+    every = drawn(seed, share)
+    moves = range(every.count)
+    for _ in range(6):
+        for picks in product(moves, repeat=len(SLOTS)):
+            keys = [k for _, k in every.passage_keys(picks) if k not in every.passed]
+            if keys:
+                every.try_all(keys)
+    choices = every.choices()
+    return min(cost_at(choices, picks) for picks in product(moves, repeat=len(SLOTS)))
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_a_routine_of_which_all_passes_and_a_bound_below_all_that_pass(seed, trials):
+    one = drawn(seed)
+    chosen = search(one).routine(None)
+    count = len(trials)
+    assert all(key in one.passed for _, key in one.passage_keys(chosen.picks))
+    assert chosen.cost == pytest.approx(cost_at(one.choices(), chosen.picks))
+    least = least_that_passes(seed, 0.4)
+    assert chosen.bound <= least + 1e-9
+    assert least - 1e-9 <= chosen.cost
+    assert chosen.gap <= routine_search._NEAR_ENOUGH
+    assert count < 0.5 * one.count**2 * (len(SLOTS) - 1)  # of the pairs of moves alone
+
+
+def test_the_same_setting_gives_the_same_routine(trials):
+    first, second = (search(drawn(7)).routine(None) for _ in range(2))
+    assert first == second
+    assert trials
+
+
+def test_where_nothing_passes_there_is_no_routine(trials):
+    one = drawn(1, share=1.1)
+    one._joins = {key: np.zeros_like(table) for key, table in one._joins.items()}
+    assert search(one).routine(None) is None
+    assert trials
+
+
+def test_what_was_not_tried_is_doubted_and_costs_a_routine_nothing(trials):
+    one = drawn(2, share=0.0)
+    picks = [0, 2, 4, 1, 3]
+    before = one.doubts(0, 1)[0, 2]
+    assert before > 0
+    cost = cost_at(one.choices(), picks)
+    assert cost_at(one.choices(doubting=True), picks) > cost
+    one.try_all([key for _, key in one.passage_keys(picks)])
+    assert one.doubts(0, 1)[0, 2] == 0
+    assert 0 < one.doubts(0, 1)[0, 3] < before  # others of as many beats have passed
+    assert cost_at(one.choices(doubting=True), picks) == pytest.approx(cost)
+    assert cost_at(one.choices(), picks) == pytest.approx(cost)
+    assert trials
+
+
+def test_a_move_that_is_stranded_gives_way(trials, monkeypatch):
+    """What cannot be flown out of the rest before it is left, as long as there is anything else."""
+    plain = search(drawn(3)).routine(None)
+    one = drawn(3)
+    one.beside_rest = ((0, True, False),)
+    monkeypatch.setattr(
+        Setting, "_flies_beside_rest", lambda _self, _k, move, *_a, **_b: move != plain.picks[0]
+    )
+    chosen = search(one).routine(None)
+    assert chosen.picks[0] != plain.picks[0]
+    assert one.stranded_picks(plain.picks) == {(0, plain.picks[0])}
+    assert trials
+
+
+def test_what_ends_in_rest_ends_early_where_that_flies(monkeypatch, trials):
+    one = drawn(4)
+    one.beside_rest = ((4, False, True),)
+    monkeypatch.setattr(Setting, "_flies_beside_rest", lambda _s, _k, _m, beats, **_b: beats == 14)
+    assert one.ended_early(4, 0) == 2
+    assert one.ended_early(3, 0) == one.early(3)
+    assert one.stranded([0] * 5) == set()
+    monkeypatch.setattr(Setting, "_flies_beside_rest", lambda *_a, **_b: False)
+    assert one.stranded([1] * 5) == {4}
+    assert not trials

@@ -1,0 +1,205 @@
+// What the server says and takes. Every request carries the secret that came with the page's address.
+import type { Place as Ground } from "../src/document";
+
+export type Path = (string | number)[];
+export type Operation = { do: string; [field: string]: unknown };
+
+export interface Trouble {
+  code: string;
+  message: string;
+  what: string;
+  why: string;
+  mend: string;
+  line: number | null;
+  column: number | null;
+}
+
+export interface State {
+  file: string;
+  folder: string;
+  revision: number;
+  text: string;
+  readable: boolean;
+  faults: Trouble[];
+  values: Record<string, any> | null;
+  saved: boolean;
+  autosave: "journal" | "file";
+  undo: string | null;
+  redo: string | null;
+  kept: { where: string; message: string | null };
+  outside: { text: string; message: string } | null;
+  recovered: string | null;
+}
+
+export interface HandSaid { pattern: string; parameters: Record<string, unknown>; fitted: Record<string, unknown> }
+
+export interface Block {
+  who: string;
+  kind: string;
+  start: number;
+  end: number;
+  start_s: number;
+  end_s: number;
+  position: string;
+  end_position: string;
+  title: string;
+  words: string[];
+  phrase: string | null;
+  note: string | null;
+  mirrored: boolean;
+  path: Path | null;
+  entry: Path | null;
+  cycle: number | null;
+  shift: number | null;
+  timing: string | null;
+  direction: string | null;
+  hands: Partial<Record<"left" | "right", HandSaid>>;
+}
+
+export interface Section { name: string; label: string; start: number; end: number; energy: number; start_beat: number; end_beat: number }
+export type Spot = [number, number, number]; // [m] across and upstage, facing [degrees]
+
+export interface Standing { formation: string; walk: number; start: number; end: number; position: string; path: Path; spots: Record<string, Spot> }
+
+export interface View {
+  revision: number;
+  title: string;
+  duration: number;
+  span: [number, number];
+  tempo: { times: number[]; first: number; bars: number[]; metre: number };
+  sections: Section[];
+  cast: { name: string; path: Path; stature: number; prop: string; lit: { start: number; end: number; path: Path }[] }[];
+  blocks: Block[];
+  accents: { who: string; beat: number; position: string; path: Path }[];
+  standings: Standing[];
+  walks: { who: string; start: number; end: number; points: [number, number][]; length: number; path: Path }[];
+  formations: Record<string, { spots: Record<string, Spot>; path: Path; used: number[] }>;
+  place: Ground;
+  crew: { name: string; duty: string; at: [number, number]; watches: string[]; path: Path }[];
+  reach: Record<string, number>;
+  apart: number | null;
+}
+
+export interface Song {
+  track: string;
+  duration: number;
+  loudness: { step: number; db: number[] };
+}
+
+export interface Lines { line: number; out: string[]; in: string[] }
+export interface Mend { words: string; operation: Operation; lines: Lines[] }
+
+export interface Finding {
+  id: string;
+  code: string;
+  severity: "stop" | "warn" | "note";
+  who: string[];
+  start: number | null;
+  end: number | null;
+  position: string | null;
+  message: string;
+  remedies: string[];
+  source: string;
+  as: "drawn" | "flown";
+  paths: Path[];
+  mends: Mend[];
+}
+
+export interface Entry { severity: Finding["severity"]; start: number | null; position: string | null; message: string; remedies: string[]; of: number[] }
+
+export interface Findings {
+  revision: number;
+  open: string[];
+  drawn: string[];
+  complete: boolean;
+  ok: boolean | null;
+  findings: Finding[];
+  entries: Entry[];
+  unseen: string[];
+  cautions: string[];
+}
+
+export interface Checking {
+  revision: number;
+  open: string[] | null; // null until the show is staged
+  done: string[];
+  doing: string | null;
+  share: number;
+  words: string;
+  counts: Record<Finding["severity"], number>;
+  complete: boolean;
+}
+
+/** A pattern of the vocabulary, and how it joins what stands before a place. */
+export interface Pattern { name: string; summary: string; suits: boolean; verdict: string | null; shift: number; link_beats: number | null; words: string }
+
+/** A request that was refused, with the server's sentence. */
+export class Refused extends Error {
+  constructor(readonly status: number, readonly trouble: Trouble | null, words: string) {
+    super(words);
+  }
+}
+
+const KEPT = "secret";
+
+function secret(): string {
+  const given = location.hash.slice(1);
+  if (given) {
+    sessionStorage.setItem(KEPT, given);
+    history.replaceState(null, "", location.pathname);
+  }
+  return given || sessionStorage.getItem(KEPT) || "";
+}
+
+const own = secret();
+const headers = { "X-Sequencer-Secret": own };
+
+async function answered(response: Response): Promise<any> {
+  const text = await response.text();
+  let body: any = null;
+  try {
+    body = JSON.parse(text);
+  } catch {
+    // an answer of another kind has its sentence below
+  }
+  if (response.ok) return body;
+  const trouble = (body?.error ?? null) as Trouble | null;
+  throw new Refused(response.status, trouble, trouble?.message ?? `The server answered with ${response.status}.`);
+}
+
+export async function get<T>(path: string): Promise<T> {
+  return answered(await fetch(`/api/${path}`, { headers }));
+}
+
+export async function post<T>(path: string, body: unknown): Promise<T> {
+  return answered(await fetch(`/api/${path}`, { method: "POST", headers: { ...headers, "content-type": "application/json" }, body: JSON.stringify(body) }));
+}
+
+export async function bytes(path: string): Promise<ArrayBuffer> {
+  const response = await fetch(`/api/${path}`, { headers });
+  if (!response.ok) await answered(response);
+  return response.arrayBuffer();
+}
+
+/** Events as they come, until the stream ends; a stream that breaks off is begun anew by the caller. */
+export async function listen(tell: (event: string, data: any) => void): Promise<void> {
+  const response = await fetch("/api/events", { headers });
+  if (!response.ok || !response.body) return answered(response);
+  const reader = response.body.pipeThrough(new TextDecoderStream()).getReader();
+  let left = "";
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return;
+    left += value;
+    const parts = left.split("\n\n");
+    left = parts.pop()!;
+    for (const part of parts) {
+      let event = "message", data = "";
+      for (const line of part.split("\n")) {
+        if (line.startsWith("event:")) event = line.slice(6).trim();
+        else if (line.startsWith("data:")) data += line.slice(5).trim();
+      }
+      if (data) tell(event, JSON.parse(data));
+    }
+  }
+}

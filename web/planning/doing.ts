@@ -1,0 +1,136 @@
+// What a person does to the show: each goes to the server as an operation, and comes back as a new state.
+import { Refused, get, post, type Block, type Entry, type Finding, type Findings, type Operation, type Path, type Song, type State, type View } from "./api";
+import { busy, checking, copied, fault, findings, notice, picked, song, stageFault, state, told, view } from "./store";
+
+export async function doing(work: () => Promise<State>, said?: string): Promise<boolean> {
+  busy.value = true;
+  fault.value = null;
+  try {
+    take(await work());
+    if (said) told.value = said;
+    return true;
+  } catch (error) {
+    const words = error instanceof Error ? error.message : String(error);
+    fault.value = words;
+    told.value = words;
+    if (error instanceof Refused && error.status === 409) take(await get<State>("show"));
+    return false;
+  } finally {
+    busy.value = false;
+  }
+}
+
+export function take(now: State): void {
+  if (state.value && now.revision < state.value.revision) return;
+  if (now.recovered && now.recovered !== state.value?.recovered) notice(now.recovered);
+  state.value = now;
+}
+
+export function operate(operation: Operation | Operation[], said?: string): Promise<boolean> {
+  const revision = state.value!.revision;
+  const what = Array.isArray(operation) ? { operations: operation } : { operation };
+  return doing(() => post<State>("operations", { revision, ...what }), said);
+}
+
+export const undo = () => state.value?.undo && doing(() => post<State>("undo", {}), `Undone: ${state.value?.undo}.`);
+export const redo = () => state.value?.redo && doing(() => post<State>("redo", {}), `Done again: ${state.value?.redo}.`);
+export const save = () => doing(() => post<State>("save", {}), "Saved.");
+
+let viewing = 0;
+
+/** The newest staged view; an older answer never replaces a newer one. */
+export async function look(): Promise<void> {
+  const turn = ++viewing;
+  try {
+    const now = await get<View>("view");
+    if (turn !== viewing) return;
+    view.value = now;
+    stageFault.value = null;
+  } catch (error) {
+    if (turn === viewing && error instanceof Refused && error.status === 422) stageFault.value = error.message;
+  }
+}
+
+export async function askFindings(): Promise<void> {
+  const found = await get<Findings>("findings");
+  // While the checks are at work some lists are not known yet, and findings of one cause are not put together.
+  const own = found.findings ?? [];
+  findings.value = { ...found, open: found.open ?? [], drawn: found.drawn ?? [], findings: own, entries: found.entries ?? singly(own), unseen: found.unseen ?? [], cautions: found.cautions ?? [] };
+}
+
+/** Findings as entries of their own, the worst first. */
+function singly(found: Finding[]): Entry[] {
+  const rank = { stop: 0, warn: 1, note: 2 };
+  return found
+    .map((each, k) => ({ severity: each.severity, start: each.start, position: each.position, message: each.message, remedies: each.remedies, of: [k] }))
+    .sort((a, b) => rank[a.severity] - rank[b.severity] || (a.start ?? 0) - (b.start ?? 0));
+}
+
+export async function askSong(): Promise<void> {
+  try {
+    const now = await get<Song & { hearing?: number }>("song");
+    if (now.hearing !== undefined) {
+      told.value = `Hearing the song: ${Math.round(100 * now.hearing)} %.`;
+      setTimeout(() => void askSong(), 1000);
+    } else song.value = now;
+  } catch (error) {
+    notice(error instanceof Error ? error.message : String(error), true);
+  }
+}
+
+export async function askState(): Promise<void> {
+  take(await get<State>("show"));
+}
+
+/** What the server tells by itself. */
+export function heard(event: string, data: any): void {
+  if (event === "show") {
+    if (data.words && data.revision > (state.value?.revision ?? 0)) told.value = data.words;
+    if (!state.value || data.revision > state.value.revision) void askState();
+    else state.value = { ...state.value, ...data, text: state.value.text, values: state.value.values };
+  } else if (event === "staged") {
+    if (data.error) stageFault.value = data.error.message;
+    else void look();
+  } else if (event === "checks") checking.value = data;
+  else if (event === "findings") void askFindings();
+  else if (event === "outside") void askState();
+  else if (event === "notice") notice(data.message, data.severity === "warn");
+}
+
+// --- the clipboard ---
+
+/** Entries of some blocks, each once, in order of time. */
+export function entriesOf(blocks: Block[]): { path: Path; start: number }[] {
+  const out = new Map<string, { path: Path; start: number }>();
+  for (const block of blocks) {
+    const path = block.entry ?? block.path;
+    if (!path || path[0] !== "timeline") continue;
+    const key = path.join("/"), known = out.get(key);
+    if (!known || block.start < known.start) out.set(key, { path, start: block.start });
+  }
+  return [...out.values()].sort((a, b) => a.start - b.start);
+}
+
+export async function copy(blocks: Block[]): Promise<boolean> {
+  const entries = entriesOf(blocks);
+  if (!entries.length) {
+    fault.value = "Nothing is written here that could be copied.";
+    return false;
+  }
+  const found = await post<{ blocks: string[] }>("copied", { revision: state.value!.revision, at: entries.map((each) => each.path) });
+  copied.value = { blocks: found.blocks, starts: entries.map((each) => each.start - entries[0].start), words: blocks[0].title };
+  told.value = `Copied: ${blocks[0].title}.`;
+  return true;
+}
+
+export async function cut(blocks: Block[]): Promise<void> {
+  const entries = entriesOf(blocks);
+  if (await copy(blocks)) await operate({ do: "delete-blocks", at: entries.map((each) => each.path) }, `Cut: ${blocks[0].title}.`);
+}
+
+export async function paste(startAt: (beat: number) => string): Promise<void> {
+  const at = picked.value, what = copied.value;
+  if (!at || !what) return;
+  const starts = what.starts.map((after) => startAt(at.beat + after));
+  await operate({ do: "paste-blocks", into: ["timeline"], blocks: what.blocks, starts }, `Pasted: ${what.words}.`);
+}

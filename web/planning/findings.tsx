@@ -1,0 +1,73 @@
+// The list of findings, each with the mends that were tried: one button shows what would change, the next does it.
+import { useState } from "preact/hooks";
+import type { Finding, Mend } from "./api";
+import { operate } from "./doing";
+import { findings, pick, pointed, seek, state, tempo } from "./store";
+
+const SAID = { stop: "Stop", warn: "Warn", note: "Note" };
+
+export function FindingsList() {
+  const found = findings.value;
+  if (!found) return <p class="quiet">The checks have not answered yet.</p>;
+  const old = found.revision !== state.value?.revision;
+  return (
+    <div class={old ? "findings older" : "findings"}>
+      {old && <p class="quiet">These are about the show before the last change; it is being looked at again.</p>}
+      {found.open.length > 0 && <p class="quiet">Not looked at yet: {found.open.join(", ")}.</p>}
+      {found.drawn.length > 0 && <p class="quiet">So far as drawn, not as flown: {found.drawn.join(", ")}.</p>}
+      {found.complete && !found.entries.length && <p>Nothing stands against it.</p>}
+      <ol>
+        {found.entries.map((entry, k) => {
+          const own = entry.of.map((n) => found.findings[n]).filter(Boolean);
+          return (
+            <li key={`${k} ${entry.message}`} id={`entry-${k}`} class={`entry ${entry.severity} ${pointed.value === k ? "pointed" : ""}`}>
+              <button type="button" class="told" onClick={() => show(own, entry.start, k)}>
+                <b>{SAID[entry.severity]}</b> {entry.position && <span class="when">{entry.position}</span>} {entry.message}
+              </button>
+              <Mends found={own} remedies={entry.remedies} old={old} />
+            </li>
+          );
+        })}
+      </ol>
+      {found.complete && found.unseen.length > 0 && (
+        <details><summary>What was not looked at</summary><ul>{found.unseen.map((line) => <li key={line}>{line}</li>)}</ul></details>
+      )}
+      {found.cautions.length > 0 && <details><summary>Cautions</summary><ul>{found.cautions.map((line) => <li key={line}>{line}</li>)}</ul></details>}
+    </div>
+  );
+}
+
+function show(own: Finding[], start: number | null, k: number): void {
+  pointed.value = k;
+  const counts = tempo.value;
+  if (start === null || !counts) return;
+  seek(Math.max(0, start));
+  pick({ beat: Math.floor(counts.beatAt(start) + 1e-6), who: own[0]?.who.length ? own[0].who : [] });
+  setTimeout(() => document.querySelector(".count.on")?.scrollIntoView({ block: "center" }));
+}
+
+function Mends({ found, remedies, old }: { found: Finding[]; remedies: string[]; old: boolean }) {
+  const mends = found.flatMap((each) => each.mends);
+  const ready = new Set(mends.map((mend) => mend.words));
+  const others = remedies.filter((words) => !ready.has(words));
+  const [seen, setSeen] = useState<Mend | null>(null);
+  return (
+    <>
+      {mends.length > 0 && (
+        <p class="mends">
+          {mends.map((mend) => (
+            <button key={mend.words} type="button" aria-pressed={seen === mend} onClick={() => setSeen(seen === mend ? null : mend)}>{mend.words}</button>
+          ))}
+        </p>
+      )}
+      {seen && (
+        <div class="preview">
+          <p>This changes in the file:</p>
+          <pre>{seen.lines.map((hunk) => [...hunk.out.map((line) => `− ${line.trim()}`), ...hunk.in.map((line) => `+ ${line.trim()}`)].join("\n")).join("\n…\n")}</pre>
+          <button type="button" class="main" disabled={old} onClick={() => { setSeen(null); void operate(seen.operation, `Mended: ${seen.words}.`); }}>Do it</button>
+        </div>
+      )}
+      {others.length > 0 && <ul class="remedies">{others.map((words) => <li key={words}>{words}</li>)}</ul>}
+    </>
+  );
+}

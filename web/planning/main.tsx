@@ -1,0 +1,124 @@
+// The planning page: the sheet of eights, beside it the stage, the dance, the findings and the file.
+import { render } from "preact";
+import { Refused, get, listen, type Pattern } from "./api";
+import { Dance, Transport, player } from "./dance";
+import { askFindings, askSong, askState, heard, look, redo, save, undo } from "./doing";
+import { FindingsList } from "./findings";
+import { CastNames, ShowForms } from "./forms";
+import { PlaceForm } from "./place";
+import { Sheet } from "./sheet";
+import { StagePlan } from "./stage";
+import { ended, findings, notice, patterns, side, stageFault, state, view } from "./store";
+import { FileText, Outside } from "./text";
+import { Notices, Top } from "./top";
+
+const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", forms: "Show", text: "Text" } as const;
+
+function App() {
+  const now = state.value;
+  if (!now) return <main class="opening"><p>{ended.value ?? "Opening the show …"}</p></main>;
+  return (
+    <>
+      <a class="skip" href="#side">Skip the sheet</a>
+      <Top />
+      <main>
+        <section class="left" aria-label="The sheet">
+          {stageFault.value && now.readable && <p class="fault">{stageFault.value}</p>}
+          {view.value ? <Sheet /> : <p class="quiet">{now.readable ? "The show is being staged …" : "The file cannot be read as a show: mend it under Text."}</p>}
+        </section>
+        <aside id="side" class="side">
+          <PlaceForm />
+          <div class="tabs" role="tablist" aria-label="Beside the sheet" onKeyDown={turn}>
+            {(Object.keys(SIDES) as (keyof typeof SIDES)[]).map((each) => (
+              <button key={each} id={`tab-${each}`} type="button" role="tab" aria-selected={side.value === each} aria-controls="panel" tabIndex={side.value === each ? 0 : -1} onClick={() => (side.value = each)}>
+                {SIDES[each]}{each === "findings" && <Count />}
+              </button>
+            ))}
+          </div>
+          <div id="panel" class="panel" role="tabpanel" tabIndex={0} aria-labelledby={`tab-${side.value}`}>
+            {side.value === "findings" && <FindingsList />}
+            {side.value === "stage" && <StagePlan />}
+            {side.value === "dance" && <Dance />}
+            {side.value === "forms" && <ShowForms />}
+            {side.value === "text" && <FileText />}
+          </div>
+        </aside>
+      </main>
+      <Transport />
+      <Notices />
+      <Outside />
+      <CastNames />
+    </>
+  );
+}
+
+function Count() {
+  const against = (findings.value?.entries ?? []).filter((each) => each.severity !== "note").length;
+  return against ? <b class="number">{against}</b> : null;
+}
+
+function turn(event: KeyboardEvent): void {
+  const all = Object.keys(SIDES) as (keyof typeof SIDES)[];
+  const by = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+  if (!by) return;
+  event.preventDefault();
+  side.value = all[(all.indexOf(side.value) + by + all.length) % all.length];
+  setTimeout(() => document.getElementById(`tab-${side.value}`)?.focus());
+}
+
+addEventListener("keydown", (event) => {
+  const at = event.target as HTMLElement;
+  const typing = at.matches("textarea, input:not([type=range]):not([type=checkbox]):not([type=radio])");
+  const command = event.ctrlKey || event.metaKey;
+  const key = event.key.toLowerCase();
+  if (command && key === "s") {
+    event.preventDefault();
+    void save();
+  } else if (command && !typing && key === "z") {
+    event.preventDefault();
+    void (event.shiftKey ? redo() : undo());
+  } else if (command && !typing && key === "y") {
+    event.preventDefault();
+    void redo();
+  } else if (!command && !typing && event.key === " " && !at.matches("button, input, summary")) {
+    event.preventDefault();
+    void player.toggle();
+  }
+});
+
+addEventListener("beforeunload", (event) => {
+  // Nothing is lost: the journal keeps it. But a file that is not written is easily forgotten.
+  if (state.value && !state.value.saved && state.value.autosave === "journal" && !ended.value) event.preventDefault();
+});
+
+async function begin(): Promise<void> {
+  try {
+    await askState();
+  } catch (error) {
+    ended.value = error instanceof Refused && error.status === 403 ? "This address has lost its key: open the page again from the terminal, where sequencer open printed it." : String(error instanceof Error ? error.message : error);
+    return;
+  }
+  void askSong();
+  void look();
+  void askFindings().catch(() => {});
+  void get<{ patterns: Pattern[] }>("patterns").then((found) => (patterns.value = found.patterns), () => {});
+  for (let failed = 0; failed < 5; ) {
+    try {
+      await listen((event, data) => {
+        failed = 0;
+        if (event === "end") ended.value = data.message;
+        heard(event, data);
+      });
+    } catch {
+      failed += 1;
+    }
+    if (ended.value) return;
+    failed += 1;
+    await new Promise((done) => setTimeout(done, 500 * failed));
+  }
+  ended.value = "The program behind this page has ended. Run sequencer open again: nothing is lost.";
+  notice(ended.value, true);
+}
+
+render(<App />, document.getElementById("page")!);
+void begin();

@@ -1,0 +1,264 @@
+// The form about a count: what is danced there, changed; or a move put where there is none.
+import { useEffect, useRef, useState } from "preact/hooks";
+import { get, type Block, type Operation, type Path, type Pattern } from "./api";
+import { copy, cut, operate, paste } from "./doing";
+import { moment, together } from "./rows";
+import { chosenBlocks, remove } from "./sheet";
+import { copied, fault, names, opened, patterns, picked, state, tempo, view, walking } from "./store";
+
+export function PlaceForm() {
+  const at = picked.value, counts = tempo.value;
+  const box = useRef<HTMLElement>(null);
+  const blocks = chosenBlocks();
+  const first = () => box.current?.querySelector<HTMLElement>("form input, .steps button")?.focus({ preventScroll: true });
+  useEffect(() => {
+    if (opened.value) first();
+  }, [opened.value, at?.beat, at?.who.join()]);
+  useEffect(() => {
+    // A form that was replaced by another one takes the keyboard with it.
+    if (opened.value && document.activeElement === document.body) first();
+  }, [blocks[0]?.path?.join()]);
+  if (!at || !counts || !opened.value) return null;
+  const block = blocks[0] as Block | undefined;
+  const { bar, beat } = counts.position(at.beat + 1e-6);
+  return (
+    <section
+      ref={box} class="place" aria-label="What is danced here"
+      onKeyDown={(event) => {
+        if (event.key === "Escape") close();
+      }}
+    >
+      <header>
+        <p>Bar {bar}, count {Math.floor(beat)} · {together(block ? [...new Set(blocks.map((each) => each.who))] : at.who, names.value)}</p>
+        <button type="button" class="small" onClick={close} title="Close (Escape)">Close</button>
+      </header>
+      {block ? <Written key={block.path!.join("/")} block={block} blocks={blocks} /> : <Empty key={`${at.beat} ${at.who.join()}`} beat={at.beat} who={at.who} />}
+      {fault.value && <p class="fault" role="alert">{fault.value}</p>}
+    </section>
+  );
+}
+
+function close(): void {
+  opened.value = false;
+  walking.value = true;
+  document.querySelector<HTMLElement>(".count.on")?.focus();
+}
+
+// --- a new move ---
+
+function Empty({ beat, who }: { beat: number; who: string[] }) {
+  const counts = tempo.value!;
+  const [name, setName] = useState("");
+  const [beats, setBeats] = useState(free(beat, who));
+  const [chosen, setChosen] = useState(who);
+  const [near, setNear] = useState<Pattern[]>([]);
+  const put = () => {
+    const block: Record<string, unknown> = { who: whoSaid(chosen), from: moment(counts, beat), pattern: name, beats };
+    const shift = near.find((each) => each.name === name)?.shift;
+    if (shift) block.shift = shift; // it joins what stands before it if it starts that far in
+    void operate({ do: "put-block", into: ["timeline"], block, before: placeFor(beat) }, `Put: ${name}.`);
+  };
+  return (
+    <form onSubmit={(event) => { event.preventDefault(); if (name) put(); }}>
+      <PatternField label="Put a move" value={name} choose={setName} who={chosen} at={beat} near={near} found={setNear} />
+      <Stepper label="For" unit="beats" value={beats} least={1} step={1} set={setBeats} />
+      {names.value.length > 1 && (
+        <fieldset><legend>Danced by</legend>
+          {names.value.map((each) => (
+            <label key={each}><input type="checkbox" checked={chosen.includes(each)} onChange={(event) => setChosen(names.value.filter((other) => (other === each ? event.currentTarget.checked : chosen.includes(other))))} /> {each}</label>
+          ))}
+        </fieldset>
+      )}
+      <p class="row">
+        <button type="submit" class="main" disabled={!name || !chosen.length}>Put it here</button>
+        <button type="button" disabled={!chosen.length} onClick={() => void operate({ do: "put-block", into: ["timeline"], before: placeFor(beat), block: { who: whoSaid(chosen), from: moment(counts, beat), rest: beats } }, "Put: a rest.")}>Rest here</button>
+        {copied.value && <button type="button" onClick={() => void paste((at) => moment(counts, at))}>Paste {copied.value.words}</button>}
+      </p>
+    </form>
+  );
+}
+
+const whoSaid = (who: string[]) => (who.length === names.value.length && who.length > 1 ? "all" : who.length === 1 ? who[0] : who);
+
+/** Beats until somebody of those dances something else, at most an eight. */
+function free(beat: number, who: string[]): number {
+  const after = (view.value?.blocks ?? []).filter((each) => who.includes(each.who) && each.path !== null && each.start > beat + 1e-6).map((each) => each.start);
+  return Math.max(1, Math.min(8, Math.floor(Math.min(...after, Infinity) - beat)));
+}
+
+/** The entry of the timeline before which one that starts at a beat is written, so that the file stays in order of time. */
+function placeFor(beat: number): number | null {
+  const later = (view.value?.blocks ?? []).filter((each) => each.entry?.[0] === "timeline" && each.start > beat + 1e-6);
+  const rows = later.map((each) => Number(each.entry![1])).filter(Number.isFinite);
+  if (!rows.length) return null;
+  const next = Math.min(...rows);
+  // An entry without a moment follows the one before it: nothing may come between them.
+  const row = (state.value?.values?.timeline ?? [])[next] as Record<string, unknown> | undefined;
+  return row && ("from" in row || "accent" in row) ? next : null;
+}
+
+// --- a move that is there ---
+
+function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
+  const counts = tempo.value!;
+  const entry = block.entry ?? block.path!;
+  const inPhrase = block.path![0] === "phrases";
+  const [here, setHere] = useState(true);
+  const uses = usesOf(block.phrase);
+  const row = rowAt(block.path!) ?? {};
+  const length = block.end - block.start;
+  const times = Number(row.repeat ?? 1) || 1;
+  const change = (operation: Operation, said: string) =>
+    void operate(inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], operation } : operation, said);
+  const at = block.path!;
+  const stretch = (beats: number) => change({ do: "stretch-block", at, beats: beats / times }, `${block.title}: ${beats} beats.`);
+  const start = (by: number) => void operate({ do: "move-block", at: entry, start: moment(counts, startOf(entry, block) + by) }, `Moved to ${moment(counts, startOf(entry, block) + by)}.`);
+  const shift = Number(block.shift ?? 0);
+  return (
+    <>
+      <h3>{block.title}</h3>
+      <ul class="words">{block.words.map((line) => <li key={line}>{line}</li>)}</ul>
+      {inPhrase && (
+        <fieldset>
+          <legend>The phrase {block.phrase} is danced {uses === 1 ? "once" : `${uses} times`}. Change it</legend>
+          {uses > 1 && <label><input type="radio" name="where" checked={here} onChange={() => setHere(true)} /> here only</label>}
+          <label><input type="radio" name="where" checked={!here || uses < 2} onChange={() => setHere(false)} /> {uses > 1 ? "everywhere" : "in the phrase"}</label>
+        </fieldset>
+      )}
+      {"pattern" in row && <Another block={block} change={change} at={at} />}
+      <div class="steps">
+        <p>Starts {block.position}
+          <button type="button" onClick={() => start(-1)} title={inPhrase ? "The whole entry moves" : "A beat earlier"}>1 beat earlier</button>
+          <button type="button" onClick={() => start(1)}>1 beat later</button>
+        </p>
+        <p>Lasts {beatsSaid(length)}
+          <button type="button" disabled={length <= 1} onClick={() => stretch(length - 1)}>1 beat shorter</button>
+          <button type="button" onClick={() => stretch(length + 1)}>1 beat longer</button>
+        </p>
+        {"pattern" in row && (
+          <p>Begins {shift ? `${beatsSaid(shift)} in` : "at its start"}
+            <button type="button" onClick={() => change({ do: "change-block", at, values: { shift: shift - 0.5 || null } }, "Shifted.")}>½ beat back</button>
+            <button type="button" onClick={() => change({ do: "change-block", at, values: { shift: shift + 0.5 || null } }, "Shifted.")}>½ beat on</button>
+          </p>
+        )}
+      </div>
+      <p class="row">
+        <button type="button" onClick={() => void copy(blocks)}>Copy</button>
+        <button type="button" onClick={() => void cut(blocks)}>Cut</button>
+        <button type="button" onClick={() => void remove(blocks)}>{inPhrase ? "Delete the entry" : "Delete"}</button>
+      </p>
+      <Together entry={entry} />
+    </>
+  );
+}
+
+const beatsSaid = (beats: number) => `${Math.round(beats * 1000) / 1000} ${Math.abs(beats - 1) < 1e-6 ? "beat" : "beats"}`;
+
+function rowAt(path: Path): Record<string, any> | null {
+  let value: any = state.value?.values;
+  for (const key of path) value = value?.[key];
+  return value && typeof value === "object" ? value : null;
+}
+
+function startOf(entry: Path, block: Block): number {
+  const key = entry.join("/");
+  const own = (view.value?.blocks ?? []).filter((each) => each.who === block.who && each.entry?.join("/") === key && each.kind !== "link");
+  return Math.min(block.start, ...own.map((each) => each.start));
+}
+
+function usesOf(phrase: string | null): number {
+  if (!phrase) return 0;
+  const rows = [...(state.value?.values?.timeline ?? []), ...Object.values(state.value?.values?.phrases ?? {}).flat()] as Record<string, unknown>[];
+  return rows.filter((row) => row?.phrase === phrase).length;
+}
+
+function Another({ block, change, at }: { block: Block; change: (operation: Operation, said: string) => void; at: Path }) {
+  const [name, setName] = useState("");
+  const [near, setNear] = useState<Pattern[]>([]);
+  return (
+    <form class="row" onSubmit={(event) => { event.preventDefault(); if (name) change({ do: "change-block", at, values: { pattern: name } }, `Now ${name}.`); }}>
+      <PatternField label="Dance another move" value={name} choose={setName} who={[block.who]} at={block.start} near={near} found={setNear} />
+      <button type="submit" disabled={!name}>Change</button>
+    </form>
+  );
+}
+
+/** How those who dance an entry are together. */
+function Together({ entry }: { entry: Path }) {
+  const row = rowAt(entry);
+  if (!row || entry[0] !== "timeline" || names.value.length < 2) return null;
+  const who: string[] = row.who === "all" || row.who === undefined ? names.value : Array.isArray(row.who) ? row.who : [row.who];
+  const mirrored: string[] = row.mirror === undefined ? [] : Array.isArray(row.mirror) ? row.mirror : [row.mirror];
+  const canon = row.canon ? Number(row.canon) : 0;
+  if (who.length < 2) return null;
+  return (
+    <fieldset><legend>Together</legend>
+      <p>{canon ? `a canon, ${beatsSaid(canon)} apart` : "all at once"}
+        <button type="button" onClick={() => void operate({ do: "set-canon", at: entry, beats: canon + 1 }, "Canon.")}>{canon ? "1 beat farther apart" : "A canon"}</button>
+        {canon > 0 && <button type="button" onClick={() => void operate({ do: "set-unison", at: [entry] }, "All at once.")}>All at once</button>}
+      </p>
+      <p>Mirrored: {who.map((name) => (
+        <label key={name}><input type="checkbox" checked={mirrored.includes(name) || mirrored.includes("all")} onChange={(event) => void operate({ do: "set-mirror", at: entry, who: who.filter((other) => (other === name ? event.currentTarget.checked : mirrored.includes(other) || mirrored.includes("all"))) }, "Mirrored.")} /> {name}</label>
+      ))}</p>
+    </fieldset>
+  );
+}
+
+// --- fields ---
+
+function Stepper({ label, unit, value, least, step, set }: { label: string; unit: string; value: number; least: number; step: number; set: (value: number) => void }) {
+  return <label class="stepper">{label} <input type="number" min={least} step={step} value={value} onInput={(event) => { const now = Number(event.currentTarget.value); if (now >= least) set(now); }} /> {unit}</label>;
+}
+
+/** A pattern by its name, with those first that join what stands before. */
+function PatternField({ label, value, choose, who, at, near, found }: { label: string; value: string; choose: (name: string) => void; who: string[]; at: number; near: Pattern[]; found: (near: Pattern[]) => void }) {
+  const [on, setOn] = useState(-1);
+  const [open, setOpen] = useState(false);
+  const asked = who.join();
+  useEffect(() => {
+    let live = true;
+    if (!asked) return;
+    get<{ patterns: Pattern[] }>(`patterns?who=${encodeURIComponent(asked)}&at=${at}`).then((now) => live && found(now.patterns), () => {});
+    return () => { live = false; };
+  }, [asked, at, state.value?.revision]);
+  const all = near.length ? near : patterns.value;
+  const words = value.toLowerCase().split(/[\s-]+/).filter(Boolean);
+  const fits = all.filter((each) => words.every((word) => each.name.includes(word))).slice(0, 60);
+  const shown = open && !(fits.length === 1 && fits[0].name === value);
+  return (
+    <div class="pattern-field">
+      <label>{label}
+        <input
+          type="text" role="combobox" aria-expanded={shown} aria-controls="patterns" aria-autocomplete="list" aria-activedescendant={shown && on >= 0 ? `pattern-${on}` : undefined}
+          autocomplete="off" spellcheck={false} value={value} placeholder="its name, or part of it"
+          onClick={() => setOpen(true)} onBlur={() => setTimeout(() => setOpen(false), 150)}
+          onInput={(event) => { choose(event.currentTarget.value); setOpen(true); setOn(-1); }}
+          onKeyDown={(event) => {
+            if (event.key === "ArrowDown" || event.key === "ArrowUp") {
+              event.preventDefault();
+              setOpen(true);
+              setOn((on + (event.key === "ArrowDown" ? 1 : fits.length - 1) + (on < 0 && event.key === "ArrowUp" ? 1 : 0)) % Math.max(1, fits.length));
+            } else if (event.key === "Enter" && shown && fits.length && (on >= 0 || fits.length === 1)) {
+              event.preventDefault();
+              choose(fits[Math.max(on, 0)].name);
+              setOpen(false);
+            } else if (event.key === "Escape" && shown) {
+              event.stopPropagation();
+              setOpen(false);
+            }
+          }}
+        />
+      </label>
+      {shown && (
+        <ul id="patterns" role="listbox" aria-label="Moves">
+          {fits.map((each, k) => (
+            <li key={each.name} id={`pattern-${k}`} role="option" aria-selected={k === on} class={k === on ? "on" : ""} onMouseDown={(event) => { event.preventDefault(); choose(each.name); setOpen(false); }}>
+              <span>{each.name}</span> <small>{each.suits ? each.words : "not for these props"}</small>
+            </li>
+          ))}
+          {!fits.length && <li class="none" role="option" aria-selected={false} aria-disabled="true">no move has that name</li>}
+        </ul>
+      )}
+    </div>
+  );
+}

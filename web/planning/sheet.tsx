@@ -1,0 +1,277 @@
+// The sheet of eights: a row for two bars of the song, and in it a line for everybody who dances the same.
+import { computed } from "@preact/signals";
+import { useEffect, useRef } from "preact/hooks";
+import type { Block, Entry, Section } from "./api";
+import { copy, cut, entriesOf, operate, paste } from "./doing";
+import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
+import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, seconds, seek, side, song, tempo, view, walking, type Place } from "./store";
+
+const STEPS = 48; // of the strip of loudness under a row
+
+export function rowsNow(): Row[] {
+  const now = view.value, counts = tempo.value;
+  if (!now || !counts) return [];
+  const starts = now.blocks.map((each) => each.start), ends = now.blocks.map((each) => each.end);
+  return rowsOf(counts, now.sections, Math.min(0, ...starts), Math.max(counts.beatAt(now.duration), ...ends));
+}
+
+export function Sheet() {
+  const rows = rowsNow();
+  const wide = Math.max(1, ...rows.map((row) => row.beats));
+  return (
+    <div class={fresh.value ? "sheet" : "sheet older"} role="group" aria-label="The song in eights; arrow keys walk over the counts" onKeyDown={(event) => keyed(event, rows)}>
+      {rows.map((row, k) => <SheetRow key={row.start} row={row} wide={wide} first={k === 0} />)}
+    </div>
+  );
+}
+
+function SheetRow({ row, wide, first }: { row: Row; wide: number; first: boolean }) {
+  const lines = linesOf(row, names.value, blocksBy.value);
+  const counts = tempo.value!;
+  const at = picked.value;
+  return (
+    <div class="part-row">
+      {row.heads && row.section && (
+        <h2 class="part">
+          {row.section.name} <small>bar {row.bar}{full(row.section)}</small>
+        </h2>
+      )}
+      <div class="eight">
+        <button class="bar" type="button" tabIndex={-1} title="Go there in the song" onClick={() => seek(counts.secondsAt(row.start))}>{row.bar}</button>
+        <div class="lines" style={{ width: `${(100 * row.beats) / wide}%` }}>
+          <div class="counts" aria-hidden="true">{eachCount(row).map((k) => <i key={k}>{k + 1}</i>)}</div>
+          {lines.map((line) => (
+            <SheetLine key={line.who.join()} line={line} row={row} named={lines.length > 1 || line.who.length < names.value.length} entry={first && at === null} />
+          ))}
+          <Walks row={row} />
+          <Loudness row={row} />
+          <Head row={row} />
+        </div>
+        <Margin row={row} />
+      </div>
+    </div>
+  );
+}
+
+/** How full the song is there, among its sections. */
+function full(section: Section): string {
+  const all = view.value!.sections.map((each) => each.energy).sort((a, b) => a - b);
+  const rank = all.indexOf(section.energy) / Math.max(1, all.length - 1);
+  return all.length < 3 ? "" : rank <= 0.25 ? ", calm" : rank >= 0.75 ? ", full" : "";
+}
+
+const eachCount = (row: Row) => [...Array(Math.max(1, Math.round(row.beats))).keys()];
+const share = (row: Row, beat: number) => `${(100 * (Math.min(Math.max(beat, row.start), row.start + row.beats) - row.start)) / row.beats}%`;
+const across = (row: Row, start: number, end: number) => ({ left: share(row, start), width: `calc(${share(row, end)} - ${share(row, start)})` });
+
+function SheetLine({ line, row, named, entry }: { line: Line; row: Row; named: boolean; entry: boolean }) {
+  return (
+    <div class="line">
+      {named && <span class="who">{together(line.who, names.value)}</span>}
+      <div class="bars">
+        {eachCount(row).map((k) => <Count key={k} beat={row.start + k} line={line} row={row} entry={entry && k === 0} />)}
+        {gapsOf(line.blocks).map((gap) => <span key={gap.start} class="gap" aria-hidden="true" style={across(row, gap.start, gap.end)} />)}
+        {line.blocks.map((block) => <Bar key={`${block.kind} ${block.start}`} block={block} line={line} row={row} />)}
+      </div>
+    </div>
+  );
+}
+
+/** One count of a line: what the keyboard walks over, and where a move is put. */
+function Count({ beat, line, row, entry }: { beat: number; line: Line; row: Row; entry: boolean }) {
+  const own = useRef<HTMLButtonElement>(null);
+  const at = picked.value;
+  const on = at !== null && at.beat === beat && at.who.some((name) => line.who.includes(name));
+  useEffect(() => {
+    if (on && walking.value) own.current?.focus();
+  }, [on]);
+  const block = blockAt(line.blocks, beat);
+  return (
+    <button
+      ref={own} type="button" class={on ? "count on" : "count"} tabIndex={on || entry ? 0 : -1} aria-current={on ? "location" : undefined}
+      aria-label={`Bar ${row.bar}, count ${Math.round(beat - row.start) + 1}, ${together(line.who, names.value)}: ${block ? spoken(block) : "nothing"}`}
+      onClick={() => choose({ beat, who: line.who })}
+    />
+  );
+}
+
+function choose(place: Place): void {
+  walking.value = false;
+  pick(place);
+  opened.value = true;
+}
+
+export function spoken(block: Block): string {
+  if (block.kind === "link") return "a link";
+  return block.phrase ? `${block.title}, of the phrase ${block.phrase}` : block.title;
+}
+
+function Bar({ block, line, row }: { block: Block; line: Line; row: Row }) {
+  const begins = block.start >= row.start - 1e-6, ends = block.end <= row.start + row.beats + 1e-6;
+  const at = picked.value;
+  const chosen = at !== null && block.path !== null && at.who.some((name) => line.who.includes(name)) && at.beat >= block.start - 1e-6 && at.beat < block.end - 1e-6;
+  const kind = ["block", block.path === null ? "between" : "written", block.kind, begins ? "begins" : "", ends ? "ends" : "", chosen ? "chosen" : ""].join(" ");
+  const told = block.kind !== "link" && (block.path !== null || block.end - block.start > 1.5);
+  return (
+    <div
+      class={kind} aria-hidden="true" style={across(row, block.start, block.end)} title={[block.title, ...block.words].join("\n")}
+      onClick={(event) => {
+        const box = event.currentTarget.parentElement!.getBoundingClientRect();
+        const beat = row.start + Math.floor(((event.clientX - box.left) / box.width) * row.beats);
+        choose({ beat, who: line.who });
+      }}
+    >
+      {told && <span>{begins ? block.title : `… ${block.title}`}</span>}
+      {begins && told && block.phrase && <small>{block.phrase}</small>}
+    </div>
+  );
+}
+
+/** Who walks to another place during a row, under its lines. */
+function Walks({ row }: { row: Row }) {
+  const spans = new Map<string, { start: number; end: number; who: string[] }>();
+  for (const walk of view.value?.walks ?? []) {
+    if (walk.end <= row.start || walk.start >= row.start + row.beats || walk.length < 0.05) continue;
+    const key = `${walk.start} ${walk.end}`, known = spans.get(key);
+    if (known) known.who.push(walk.who);
+    else spans.set(key, { start: walk.start, end: walk.end, who: [walk.who] });
+  }
+  if (!spans.size) return null;
+  return (
+    <div class="walks">
+      {[...spans.values()].map((each) => (
+        <span key={each.start} style={across(row, each.start, each.end)}>{together(each.who, names.value)} {each.who.length > 1 || each.who.length === names.value.length && names.value.length > 1 ? "walk" : "walks"}</span>
+      ))}
+    </div>
+  );
+}
+
+/** How loud the song is under a row, by rank within the song: a loud master has calm parts too. */
+function Loudness({ row }: { row: Row }) {
+  const heard = song.value?.loudness, counts = tempo.value, levels = ranks.value;
+  if (!heard || !counts || !levels.length) return null;
+  const bars = [...Array(STEPS).keys()].map((k) => {
+    const from = Math.floor(counts.secondsAt(row.start + (k / STEPS) * row.beats) / heard.step);
+    const to = Math.ceil(counts.secondsAt(row.start + ((k + 1) / STEPS) * row.beats) / heard.step);
+    const level = Math.max(0, ...levels.slice(Math.max(from, 0), Math.max(to, 0)));
+    return `M${k + 0.5} 10V${(10 - 9.6 * level).toFixed(2)}`;
+  });
+  return <svg class="loudness" viewBox={`0 0 ${STEPS} 10`} preserveAspectRatio="none" aria-hidden="true"><path d={bars.join("")} /></svg>;
+}
+
+const ranks = computed(() => {
+  const db = song.value?.loudness.db ?? [];
+  const order = [...db.keys()].sort((a, b) => db[a] - db[b]);
+  const out = new Array<number>(db.length);
+  order.forEach((k, rank) => (out[k] = (rank + 1) / db.length));
+  return out;
+});
+
+/** Where the song is. */
+function Head({ row }: { row: Row }) {
+  const counts = tempo.value!;
+  const beat = counts.beatAt(seconds.value);
+  if (beat < row.start || beat >= row.start + row.beats) return null;
+  return <b class="head" style={{ left: share(row, beat) }} aria-hidden="true" />;
+}
+
+/** What stands against the row, beside it. */
+function Margin({ row }: { row: Row }) {
+  const counts = tempo.value!;
+  const here = (findings.value?.entries ?? []).flatMap((entry, k) => {
+    if (entry.severity === "note" || entry.start === null) return [];
+    const beat = counts.beatAt(entry.start);
+    return beat >= row.start && beat < row.start + row.beats ? [{ entry, k }] : [];
+  });
+  const old = findings.value?.revision !== view.value?.revision;
+  return (
+    <div class={old ? "margin older" : "margin"}>
+      {here.map(({ entry, k }) => <Remark key={k} entry={entry} k={k} />)}
+    </div>
+  );
+}
+
+function Remark({ entry, k }: { entry: Entry; k: number }) {
+  return (
+    <button
+      type="button" class={`remark ${entry.severity}`}
+      onClick={() => {
+        side.value = "findings";
+        pointed.value = k;
+        setTimeout(() => document.getElementById(`entry-${k}`)?.scrollIntoView({ block: "nearest" }));
+      }}
+    >
+      <b>{entry.severity === "stop" ? "Stop" : "Warn"}</b> {entry.message}
+    </button>
+  );
+}
+
+// --- the keyboard in the sheet ---
+
+/** The block that the keyboard is on, and everybody's of its entry. */
+export function chosenBlocks(): Block[] {
+  const at = picked.value;
+  if (!at) return [];
+  return at.who.flatMap((name) => {
+    const own = blockAt(blocksBy.value.get(name) ?? [], at.beat);
+    return own && own.path !== null ? [own] : [];
+  });
+}
+
+function keyed(event: KeyboardEvent, rows: Row[]): void {
+  if (!(event.target as HTMLElement).classList.contains("count")) return;
+  const command = event.ctrlKey || event.metaKey;
+  const blocks = chosenBlocks();
+  const act: Record<string, () => unknown> = command
+    ? { c: () => copy(blocks), x: () => cut(blocks), v: () => paste((beat) => moment(tempo.value!, beat)) }
+    : { Delete: () => remove(blocks), Backspace: () => remove(blocks), Enter: () => (opened.value = true), " ": () => (opened.value = true) };
+  const work = act[event.key];
+  if (work && picked.value) {
+    event.preventDefault();
+    void work();
+    return;
+  }
+  if (!command && !event.altKey && move(event.key, rows)) event.preventDefault();
+}
+
+export async function remove(blocks: Block[]): Promise<void> {
+  const at = entriesOf(blocks).map((each) => each.path);
+  if (at.length) await operate({ do: "delete-blocks", at }, `Deleted: ${blocks[0].title}.`);
+}
+
+/** Arrows walk over counts and lines, Home and End over a row, Page Up and Down over sections. */
+function move(key: string, rows: Row[]): boolean {
+  const steps: Record<string, [number, number]> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
+  if (!rows.length || !(key in steps || ["Home", "End", "PageUp", "PageDown"].includes(key))) return false;
+  const at = picked.value ?? { beat: rows[0].start, who: names.value };
+  const k = Math.max(0, rows.findIndex((row) => at.beat >= row.start && at.beat < row.start + row.beats));
+  const lines = (row: Row) => linesOf(row, names.value, blocksBy.value);
+  const last = (row: Row) => row.start + Math.max(1, Math.round(row.beats)) - 1;
+  let row = rows[k], beat = at.beat;
+  let line = Math.max(0, lines(row).findIndex((each) => each.who.includes(at.who[0])));
+  const [sideways, down] = steps[key] ?? [0, 0];
+  if (sideways) {
+    beat = Math.min(Math.max(beat + sideways, rows[0].start), last(rows[rows.length - 1]));
+    row = rows.find((each) => beat >= each.start && beat < each.start + each.beats) ?? row;
+    line = Math.max(0, lines(row).findIndex((each) => each.who.includes(at.who[0])));
+  } else if (down) {
+    line += down;
+    if (line < 0 || line >= lines(row).length) {
+      const next = rows[k + down];
+      if (!next) return true;
+      beat = Math.min(next.start + (beat - row.start), last(next));
+      row = next;
+      line = down > 0 ? 0 : lines(row).length - 1;
+    }
+  } else if (key === "Home") beat = row.start;
+  else if (key === "End") beat = last(row);
+  else {
+    const heads = rows.filter((each) => each.heads);
+    row = (key === "PageDown" ? heads.find((each) => each.start > at.beat) : [...heads].reverse().find((each) => each.start < rows[k].start)) ?? row;
+    beat = row.start;
+    line = 0;
+  }
+  walking.value = true;
+  pick({ beat, who: lines(row)[line].who });
+  return true;
+}

@@ -1,0 +1,78 @@
+// What the page knows, and what a person has chosen on it.
+import { computed, signal } from "@preact/signals";
+import { TempoMap } from "../src/count";
+import type { Block, Checking, Findings, Pattern, Song, State, View } from "./api";
+
+/** A count of somebody's line. */
+export interface Place {
+  beat: number;
+  who: string[];
+}
+
+export const state = signal<State | null>(null);
+export const view = signal<View | null>(null);
+export const song = signal<Song | null>(null);
+export const findings = signal<Findings | null>(null);
+export const checking = signal<Checking | null>(null);
+export const patterns = signal<Pattern[]>([]);
+export const stageFault = signal<string | null>(null); // why the newest revision cannot be staged
+export const notices = signal<{ id: number; words: string; warn: boolean }[]>([]);
+export const ended = signal<string | null>(null); // the server has ended
+
+export const picked = signal<Place | null>(null);
+export const opened = signal(false); // the form about the place
+export const walking = signal(false); // the keyboard is in the sheet
+export const copied = signal<{ blocks: string[]; starts: number[]; words: string } | null>(null);
+export const told = signal(""); // for everybody, and for screen readers
+export const fault = signal<string | null>(null); // why the last thing was not done
+export const busy = signal(false);
+
+export const seconds = signal(0); // where the song is
+export const playing = signal(false);
+export const side = signal<"findings" | "stage" | "dance" | "forms" | "text">("findings");
+export const pointed = signal<number | null>(null); // the entry of the findings that is shown
+
+export const names = computed(() => view.value?.cast.map((each) => each.name) ?? []);
+
+export const tempo = computed(() => {
+  const given = view.value?.tempo;
+  return given ? new TempoMap(given.times, given.first, given.bars, given.metre) : null;
+});
+
+/** Who is looked at as the file stands now: the view may be of an older revision while it is staged. */
+export const fresh = computed(() => view.value !== null && view.value.revision === state.value?.revision);
+
+export const blocksBy = computed(() => {
+  const out = new Map<string, Block[]>();
+  for (const block of view.value?.blocks ?? []) {
+    const own = out.get(block.who);
+    if (own) own.push(block);
+    else out.set(block.who, [block]);
+  }
+  return out;
+});
+
+export function pick(place: Place | null): void {
+  picked.value = place;
+  fault.value = null;
+}
+
+let move: ((to: number) => void) | null = null;
+
+/** The player takes over where the song is. */
+export function playBy(player: (to: number) => void): void {
+  move = player;
+}
+
+export function seek(to: number): void {
+  seconds.value = to;
+  move?.(to);
+}
+
+let count = 0;
+
+export function notice(words: string, warn = false): void {
+  const id = ++count;
+  notices.value = [...notices.value.slice(-3), { id, words, warn }];
+  setTimeout(() => (notices.value = notices.value.filter((each) => each.id !== id)), warn ? 30_000 : 10_000);
+}

@@ -1,0 +1,55 @@
+// The head of the page: what is open, what stands against it, undo, save.
+import { redo, save, undo } from "./doing";
+import { busy, checking, ended, findings, notices, stageFault, state, told, view } from "./store";
+
+export function Top() {
+  const now = state.value;
+  return (
+    <header class="top">
+      <h1>{view.value?.title ?? now?.file ?? "…"}</h1>
+      <p class="file">{now ? `${now.file} · ${now.saved ? "saved" : "not saved yet"}` : ""}</p>
+      <Verdict />
+      <div class="tools">
+        <button type="button" disabled={!now?.undo} onClick={() => void undo()} title={now?.undo ? `Take back: ${now.undo} (Ctrl + Z)` : "Nothing to take back"}>Undo</button>
+        <button type="button" disabled={!now?.redo} onClick={() => void redo()} title={now?.redo ? `Do again: ${now.redo} (Ctrl + Y)` : "Nothing to do again"}>Redo</button>
+        <button type="button" class={now && !now.saved ? "main" : ""} disabled={!now || now.saved} onClick={() => void save()} title="Write the file (Ctrl + S)">Save</button>
+      </div>
+      <p class="unseen" role="status" aria-live="polite">{told.value}</p>
+    </header>
+  );
+}
+
+/** What the checks say so far: never clear before all of them have answered about what the file says now. */
+export function Verdict() {
+  const now = state.value, looked = checking.value, found = findings.value;
+  if (!now) return <p class="verdict">opening …</p>;
+  if (!now.readable) return <p class="verdict stop">The file cannot be read: see Text</p>;
+  if (stageFault.value) return <p class="verdict stop" title={stageFault.value}>Cannot be danced as it is written</p>;
+  const current = looked !== null && looked.revision === now.revision && !busy.value;
+  const counts = looked?.counts ?? { stop: 0, warn: 0, note: 0 };
+  const left = current ? (looked.open?.length ?? null) : null; // null: which checks there are is not known yet
+  const said = [counts.stop ? `${counts.stop} stop` : "", counts.warn ? `${counts.warn} warn` : ""].filter(Boolean).join(", ");
+  // Mends are sought once every check has answered: what stands against the show is known by then.
+  const seeking = current && left === 1 && looked.open?.[0] === "mends";
+  if (!seeking && (!current || left !== 0 || !looked.complete || found?.revision !== now.revision))
+    return (
+      <p class="verdict looking">
+        {left === null ? "looking again" : `looking: ${left} ${left === 1 ? "check" : "checks"} left`}{said ? `, so far ${said}` : ""}
+        {current && looked.doing && <progress max={1} value={looked.share} aria-label={looked.words || looked.doing} />}
+      </p>
+    );
+  const more = seeking ? "; mends are being sought" : "";
+  if (counts.stop) return <p class="verdict stop">Do not dance yet: {said}{more}</p>;
+  if (counts.warn) return <p class="verdict warn">Dance with care: {said}{more}</p>;
+  return <p class="verdict good">Clear, of what is looked at</p>;
+}
+
+export function Notices() {
+  return (
+    <div class="notices" role="status">
+      {ended.value && <p class="warn">{ended.value}</p>}
+      {state.value?.kept.message && <p class="warn">{state.value.kept.message}</p>}
+      {notices.value.map((each) => <p key={each.id} class={each.warn ? "warn" : ""}>{each.words}</p>)}
+    </div>
+  );
+}
