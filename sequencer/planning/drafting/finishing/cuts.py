@@ -1,11 +1,7 @@
 """What the checks find on a drafted routine, and what is forbidden because of it."""
 
-<<<<<<< HEAD
-from collections.abc import Sequence
-from dataclasses import replace
-=======
 from collections.abc import Collection, Sequence
->>>>>>> drafts
+from dataclasses import replace
 from typing import Any
 
 from sequencer.checks.check import Check
