@@ -114,6 +114,16 @@ class FlownHand:
             total.update(path.coefficients[max(first, 0) : last + DEGREE].tobytes())
         return total.digest()
 
+    @cached_property
+    def content(self) -> bytes:
+        """What stands for it in a content key: both splines, what it is drawn as, and which of its courses are flown."""
+        courses = [(each.start, each.end, each.flown) for each in self.courses]
+        head, hand = self.head, self.hand
+        return content_key(
+            (head.start, head.step, self.length), head.coefficients, hand.coefficients, self.pull,
+            self.drawn, courses,
+        )  # fmt: skip
+
     def least_pull(self, course: Course) -> float:
         """Least pull on a course, in the head's weights; proven."""
         return float(np.min(self.pull[self._knots(course)]))
