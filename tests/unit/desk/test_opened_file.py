@@ -301,3 +301,20 @@ def test_a_folder_that_becomes_unwritable_or_full_loses_nothing(path, monkeypatc
     again._journal.path.rmdir()
     titled(again, "D")
     assert again.trouble is None
+
+
+def test_saving_looks_at_the_file_first_and_overwrites_nothing_unseen(path):
+    opened = open_at(path)
+    titled(opened, "A")
+    theirs = SHOW.replace("Two", "Three")
+    path.write_text(theirs, encoding="utf-8")
+    with pytest.raises(InputError, match="changed outside"):
+        opened.save()
+    assert path.read_text(encoding="utf-8") == theirs
+    opened.settle("theirs")
+    titled(opened, "B")
+    path.write_text(theirs.replace("beats: 4", "beats: 8"), encoding="utf-8")
+    opened.save()
+    said = path.read_text(encoding="utf-8")
+    assert "title: B" in said
+    assert "beats: 8" in said

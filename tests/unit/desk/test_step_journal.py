@@ -71,3 +71,15 @@ def test_a_full_disk_is_said_and_what_was_not_written_is_written_with_the_next_l
 def test_a_text_is_known_by_its_sum():
     assert text_sum("a") != text_sum("b")
     assert text_sum("\ud800")
+
+
+def test_what_was_half_written_is_gone_even_where_the_next_line_is_shorter(tmp_path):
+    journal = StepJournal(tmp_path / "j")
+    journal.begin("text")
+    size = (tmp_path / "j").stat().st_size
+    with (tmp_path / "j").open("ab") as more:
+        more.write(b'{"step":"' + b"x" * 500)
+    journal.add({"step": "one"})
+    entries, whole, damaged = read_journal(tmp_path / "j")
+    assert ([one.get("step") for one in entries], damaged) == ([None, "one"], False)
+    assert size < whole == (tmp_path / "j").stat().st_size
