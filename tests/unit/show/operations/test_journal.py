@@ -140,7 +140,6 @@ def test_a_step_that_cannot_be_kept_is_not_done(path, monkeypatch):
         journal.history.do(TITLE)
     assert (journal.history.text, journal.history.revision) == (after, 1)
     monkeypatch.undo()
-    assert Journal(path).history.text == after
     assert journal.history.do(TITLE) == apply(after, TITLE)
     assert Journal(path).history.text == apply(after, TITLE)
 

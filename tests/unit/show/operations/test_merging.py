@@ -53,6 +53,11 @@ def test_the_same_change_of_both_is_made_once():
     ours = apply(SHOW, DeleteBlocks(at=(("timeline", 4),)))
     theirs = apply(ours, ChangeTitles(values={"version": 2}))
     assert both(ours, theirs).text == theirs
+    more = apply(ours, ChangeBlock(at=("timeline", 1), values={"note": "theirs"}))
+    other = apply(ours, ChangeBlock(at=("timeline", 3), values={"note": "ours"}))
+    assert both(other, more).text == apply(
+        more, ChangeBlock(at=("timeline", 3), values={"note": "ours"})
+    )
     assert both(ours, ours).text == ours
     assert both(SHOW, theirs).text == theirs
     assert both(ours, SHOW).text == ours
@@ -62,6 +67,12 @@ def test_entries_put_in_at_different_places():
     ours = apply(SHOW, PutBlock(into=("timeline",), block={"rest": 1}, before=0))
     theirs = apply(SHOW, PutBlock(into=("timeline",), block={"rest": 2}))
     assert both(ours, theirs).text == apply(ours, PutBlock(into=("timeline",), block={"rest": 2}))
+
+
+def test_neighbours_are_different_places():
+    ours = apply(SHOW, ChangeBlock(at=("timeline", 3), values={"note": "ours"}))
+    gone = DeleteBlocks(at=(("timeline", 4),))
+    assert both(ours, apply(SHOW, gone)).text == apply(ours, gone)
 
 
 def test_one_value_changed_by_both_is_told_with_both():
