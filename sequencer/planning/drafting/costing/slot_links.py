@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise, zip_longest
+from itertools import pairwise, product, zip_longest
 from math import inf
 
 import numpy as np
@@ -28,6 +28,9 @@ _TOO_QUICK = (
 )
 MOST_FLIGHTS = 500  # passages that are flown for one draft; the rest are only drawn, and the check of the whole tells
 _MOST_EARLY = 3  # [beats] by which a move ends early to be led to rest
+_MOST_OF_A_PAIR = (
+    6  # links of so many beats between two patterns, all failed: then no others are tried
+)
 _NONE = max(LINK_LENGTHS) + 1  # in a table of beats: no link is left
 _LOST = 2.0  # [1] what it costs about to dance something else, as no link is left
 SEEN = 12.0  # [beats] that a hard move needs to be seen
@@ -61,6 +64,7 @@ class SlotLinks:
         self.exits = self._exits()
         self._joins: dict[tuple[int, int, int], Bools] = {}
         self._edges: dict[tuple[int, int], tuple[bool, int | None]] = {}
+        self._given_up: set[tuple[str, int, str]] = set()  # patterns, and beats of a link
         self._record = TrialRecord(self.cast.moves)
         self._looked_at = (-1, -1)  # how many of what is bad, and has passed, the tables are of
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
@@ -183,7 +187,11 @@ class SlotLinks:
     def _new_link_lengths(self, a: int, b: int) -> Ints:
         usual = next(iter(self.link_costs(a)), _NONE)
         lengths = np.where(self.joins(a, b) & self._may_join(a, b), 0, usual)
-        for first, second in self._failed.get((self.slots[a].beats, *self.ways(a, b)), ()):
+        failed = set(self._failed.get((self.slots[a].beats, *self.ways(a, b)), ()))
+        names = np.array(self.patterns)
+        for one, _, other in self._given_up:
+            failed |= set(product(*(np.flatnonzero(names == n).tolist() for n in (one, other))))
+        for first, second in failed:
             link = self.link(a, b, first, second)
             lengths[first, second] = _NONE if link is None else link
         return np.asarray(lengths)
@@ -196,7 +204,8 @@ class SlotLinks:
         options = [0] if may else []
         options += self.link_costs(a)
         for n in options:
-            if (first, float(beats - n), n, second, *ways) not in self.bad:
+            given_up = (self.patterns[first], n, self.patterns[second]) in self._given_up
+            if not given_up and (first, float(beats - n), n, second, *ways) not in self.bad:
                 return n
         return None
 
@@ -241,8 +250,10 @@ class SlotLinks:
     def try_all(self, keys: Sequence[PassageKey]) -> bool:
         """Try some passages and keep what was found; whether any fails."""
         found = self.tried(keys)
-        for key, why in zip(keys, found, strict=True):
-            self._record.add_link(key[0], key[2], key[3], failed=bool(why))
+        for (first, _, link, second, *_), why in zip(keys, found, strict=True):
+            self._record.add_link(first, link, second, failed=bool(why))
+            if link and self._record.never_passed(first, link, second) >= _MOST_OF_A_PAIR:
+                self._given_up.add((self.patterns[first], link, self.patterns[second]))
         self.bad.update((key, why) for key, why in zip(keys, found, strict=True) if why)
         self.passed.update(key for key, why in zip(keys, found, strict=True) if not why)
         return any(found)

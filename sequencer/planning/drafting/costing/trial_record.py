@@ -62,6 +62,11 @@ class TrialRecord:
         for found, of in zip(self._edges, self._levels, strict=True):
             found[:, int(begins), of[move]] += 1, failed
 
+    def never_passed(self, first: int, link: int, second: int) -> int:
+        """How many links of some beats between the patterns of two moves were tried, as long as none passed; else 0."""
+        tried, failed = self._links[0][:, link, self._patterns[first], self._patterns[second]]
+        return int(tried) if tried == failed else 0
+
     def links_fail(self, link: int) -> Floats:
         """How likely links of some beats fail between each two moves, shape (n, n) [1]."""
         (tried, failed), (own_tried, own_failed) = (found[:, link] for found in self._links)

@@ -48,3 +48,13 @@ def test_starts_and_ends_are_told_apart():
     assert found[2] == pytest.approx(pattern)
     assert found[3] == pytest.approx(usual)
     assert record.edges_fail(begins=False) == pytest.approx(np.full(4, 0.1))
+
+
+def test_what_never_passed_is_counted_by_patterns():
+    record = TrialRecord(MOVES)
+    for first in (0, 1, 2):
+        record.add_link(first, 2, 3, failed=True)
+    assert record.never_passed(0, 2, 3) == 3
+    assert record.never_passed(3, 2, 0) == record.never_passed(0, 1, 3) == 0
+    record.add_link(1, 2, 3, failed=False)
+    assert record.never_passed(0, 2, 3) == 0
