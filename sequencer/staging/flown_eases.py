@@ -35,8 +35,8 @@ STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers 
 AROUND_STRAIN = 4.0  # [beats]
 _AROUND = round(AROUND_STRAIN * SHOW_KNOTS)  # [knots]
 # [knots] more, within which a stretch begins and ends where the hand is least hurried: where it turns sharply, what is sought
-# could not leave what was flown without hurry
-_CALM = SHOW_KNOTS
+# could not leave what was flown without hurry. What is strained after all is sought with the next.
+_CALMS = (SHOW_KNOTS, SHOW_KNOTS // 4, 2 * SHOW_KNOTS)
 _PART = SHOW_KNOTS // EASED_KNOTS[0]  # [knots]
 _SPARE = 0.01  # [m] from the other prop
 
@@ -80,10 +80,25 @@ def eased_hand(
     made : callable
         The hand of some courses.
     """
-    found = [
-        eased(_stretch(dancer, side, hand, span, limits, ground, other))
-        for span in _windows(hand, limits, ground)
-    ]
+    for calm in _CALMS:
+        found = [
+            eased(_stretch(dancer, side, hand, span, limits, ground, other))
+            for span in _windows(hand, limits, ground, calm)
+        ]
+        if not found:
+            break
+        hand = _less_strained(hand, found, limits, ground, made)
+    return hand
+
+
+def _less_strained(
+    hand: FlownHand,
+    found: list[Course],
+    limits: FlownLimits,
+    ground: Ground,
+    made: Callable[[Sequence[Course]], FlownHand],
+) -> FlownHand:
+    """The hand with those of some courses in their place that are less strained in it than before."""
     before = {course: strain_of(hand, course, limits, ground) for course in found}
     while found:
         out = made(_with(hand.courses, found))
@@ -94,7 +109,9 @@ def eased_hand(
     return hand
 
 
-def _windows(hand: FlownHand, limits: FlownLimits, ground: Ground) -> list[tuple[float, float]]:
+def _windows(
+    hand: FlownHand, limits: FlownLimits, ground: Ground, calm: int
+) -> list[tuple[float, float]]:
     """Stretches to seek again [show beats]: what is strained and some beats about it, within what is flown."""
     step, first = hand.head.step, hand.head.start
     knots: Floats = first + np.arange(len(hand.pull), dtype=np.float64) * step
@@ -105,22 +122,25 @@ def _windows(hand: FlownHand, limits: FlownLimits, ground: Ground) -> list[tuple
         inside = (knots > low + step) & (knots < high - step)
         bad = inside & ((hand.pull < LEAST_PULL) | (push > STRAINED * limits.hand_acceleration))
         ends = [round((beat - first) / step) for beat in (low, high)]
-        for group in _groups(np.flatnonzero(bad), 2 * (_AROUND + _CALM)):
-            start, end = _about(push, int(group[0]), int(group[-1]), ends[0], ends[1])
+        for group in _groups(np.flatnonzero(bad), 2 * (_AROUND + calm)):
+            start, end = _about(push, (int(group[0]), int(group[-1])), (ends[0], ends[1]), calm)
             out.append((first + step * start, first + step * end))
     return out
 
 
-def _about(push: Floats, bad: int, last_bad: int, low: int, high: int) -> tuple[int, int]:
+def _about(
+    push: Floats, bad: tuple[int, int], inside: tuple[int, int], calm: int
+) -> tuple[int, int]:
     """The first and the last knot of a stretch about some that are strained, from the lowest to the highest that there is.
 
     It is whole parts long, so that every knot of what is sought is one of those where head and hand are published: a spline
     through them does not overshoot where the hand's acceleration has a corner.
     """
-    begins = np.arange(max(bad - _AROUND - _CALM, low), max(bad - _AROUND, low) + 1)
+    (low, high), (first, last) = inside, (bad[0] - _AROUND, bad[1] + _AROUND)
+    begins = np.arange(max(first - calm, low), max(first, low) + 1)
     start = int(begins[np.argmin(push[begins])])
-    places = np.arange(start, min(last_bad + _AROUND + _CALM, high, len(push) - 1) + 1, _PART)
-    ends = places[places >= last_bad + _AROUND]
+    places = np.arange(start, min(last + calm, high, len(push) - 1) + 1, _PART)
+    ends = places[places >= last]
     return start, int(ends[np.argmin(push[ends])] if len(ends) else places[-1])
 
 

@@ -53,6 +53,7 @@ def test_what_is_strained_is_sought_with_beats_about_it_within_what_is_flown(mon
         flown_eases, "eased", lambda span: asked.append(span) or Course(*span, circling, True)
     )
     monkeypatch.setattr(flown_eases, "STRAINED", 0.99)
+    monkeypatch.setattr(flown_eases, "_CALMS", (96,))
     limits = FlownLimits(hand_speed=99.0, hand_acceleration=most)
     same = eased_hand(
         None,
@@ -87,6 +88,7 @@ def test_what_is_drawn_is_not_sought(monkeypatch):
     monkeypatch.setattr(
         flown_eases, "eased", lambda span: asked.append(span) or Course(*span, circling, True)
     )
+    monkeypatch.setattr(flown_eases, "_CALMS", (96,))
     none = FlownLimits(hand_speed=99.0, hand_acceleration=1e-3)
     hand = broken()
     eased_hand(
@@ -108,6 +110,7 @@ def strained(monkeypatch, before, after):
     """What is made of a hand of which one stretch is eased to nothing and another one from some strain to another."""
     hand, made = flown(), []
     good, bad = Course(1.0, 2.0, circling, True), Course(5.0, 6.0, circling, True)
+    monkeypatch.setattr(flown_eases, "_CALMS", (96,))
     monkeypatch.setattr(flown_eases, "_windows", lambda *_: [(1.0, 2.0), (5.0, 6.0)])
     monkeypatch.setattr(flown_eases, "_stretch", lambda *given: given[3])
     monkeypatch.setattr(flown_eases, "eased", lambda span: good if span[0] == 1.0 else bad)
@@ -142,7 +145,7 @@ def looked_at(pushes, limit=80.0):
         courses=(Course(0.0, 20.0, None, flown=True),),
     )
     ground = SimpleNamespace(beats_a_second=lambda beats: np.ones(beats.shape))
-    return flown_eases._windows(hand, FlownLimits(hand_acceleration=limit), ground)
+    return flown_eases._windows(hand, FlownLimits(hand_acceleration=limit), ground, 96)
 
 
 def test_what_is_strained_only_between_two_knots_is_sought_too():
@@ -172,3 +175,25 @@ def test_strains_that_share_their_surroundings_are_one_stretch():
     assert len(looked_at(pushes)) == 1
     pushes[96 * 13], pushes[96 * 16] = 50.0, 100.0
     assert len(looked_at(pushes)) == 2
+
+
+def test_what_is_strained_after_all_is_sought_with_other_surroundings(monkeypatch):
+    """Each time in the hand that came of the last; once nothing is strained, no more is sought."""
+    hand, asked = flown(), []
+    course = Course(3.0, 9.0, circling, True)
+
+    def windows(_hand, _limits, _ground, calm):
+        asked.append(calm)
+        return [(3.0, 9.0)] if len(asked) < 3 else []
+
+    monkeypatch.setattr(flown_eases, "_windows", windows)
+    monkeypatch.setattr(flown_eases, "_stretch", lambda *given: given[3])
+    monkeypatch.setattr(flown_eases, "eased", lambda _span: course)
+    made = []
+    monkeypatch.setattr(
+        flown_eases, "_less_strained", lambda own, *_: made.append(own) or f"hand {len(made)}"
+    )
+    out = eased_hand(None, "right", hand, limits=HARD, ground=standing(), other=None, made=None)
+    assert out == "hand 2"
+    assert made == [hand, "hand 1"]
+    assert len(set(asked)) == 3
