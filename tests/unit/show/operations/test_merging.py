@@ -53,11 +53,9 @@ def test_the_same_change_of_both_is_made_once():
     ours = apply(SHOW, DeleteBlocks(at=(("timeline", 4),)))
     theirs = apply(ours, ChangeTitles(values={"version": 2}))
     assert both(ours, theirs).text == theirs
+    mine = ChangeBlock(at=("timeline", 0), values={"note": "ours"})
     more = apply(ours, ChangeBlock(at=("timeline", 1), values={"note": "theirs"}))
-    other = apply(ours, ChangeBlock(at=("timeline", 3), values={"note": "ours"}))
-    assert both(other, more).text == apply(
-        more, ChangeBlock(at=("timeline", 3), values={"note": "ours"})
-    )
+    assert both(apply(ours, mine), more).text == apply(more, mine)
     assert both(ours, ours).text == ours
     assert both(SHOW, theirs).text == theirs
     assert both(ours, SHOW).text == ours
