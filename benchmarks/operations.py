@@ -1,7 +1,6 @@
 """Operations on show files: many at random with undo, each held against an oracle; how long one takes by size of the show.
 
-`python benchmarks/operations.py --json`. `--operations 100000` is the long run, `--seed` another one; `--kills 50` kills a process
-that works on a show at 50 random moments, and looks for every step that it had answered.
+`python benchmarks/operations.py --json`. `--operations 100000` is the long run, `--seed` another one.
 """
 
 import argparse
@@ -9,7 +8,6 @@ import json
 import random
 import statistics
 import sys
-import tempfile
 import time
 from pathlib import Path
 
@@ -25,8 +23,6 @@ from sequencer.show.operations.history import History
 from sequencer.show.operations.people_operations import RenamePerson
 from tests.made_operations import SHOW, VARIANTS
 from tests.operation_runs import Told, run
-from tests.unit.show.operations.duo import SHOW as DUO
-from tests.unit.show.operations.test_journal import killed_again_and_again
 
 STEPS = 120  # operations on one text before all are undone
 WHOLE = 0.05  # of the texts are parsed in one go besides
@@ -106,27 +102,16 @@ def pace(blocks: int) -> dict[str, float]:
     }  # fmt: skip
 
 
-def kills(times: int, seed: int) -> dict[str, int]:
-    """Steps that were done by a process killed at random moments, none of them lost."""
-    draw = random.Random(seed)  # noqa: S311  # no secret
-    with tempfile.TemporaryDirectory() as folder:
-        path = Path(folder) / "mine.yaml"
-        path.write_bytes(DUO.encode())
-        return {"kills": times, "steps": killed_again_and_again(path, times, draw, 0.5)}
-
-
 def main() -> None:
     """Print the figures."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--operations", type=int, default=2_000)
     parser.add_argument("--seed", type=int, default=1)
-    parser.add_argument("--kills", type=int, default=0)
     parser.add_argument("--json", action="store_true", help="as one JSON object")
     given = parser.parse_args()
     figures = {
         "random operations": many(given.operations, given.seed),
         "processor seconds by size": [pace(blocks) for blocks in SIZES],
-        "killed": kills(given.kills, given.seed),
     }
     print(json.dumps(figures, indent=None if given.json else 2))
 
