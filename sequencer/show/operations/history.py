@@ -1,18 +1,12 @@
 """A show file's texts one after the other: operations, and the way back and forth without end."""
 
-from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
-from typing import Any, Self
 
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.operation import Judge, Operation, applied, read_again, shown_text
 from sequencer.show.reading import ReadShow
 from sequencer.show.show_text import ShowText
 from sequencer.show.text_change import TextChange, change_between
-
-Keep = Callable[
-    [dict[str, Any]], None
-]  # is given each step as JSON before it counts; may refuse it by raising
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,8 +26,6 @@ class History:
         The file as it stands.
     file : str
         Its name, for messages.
-    keep : callable, optional
-        Is given each step before it counts: what `resumed` takes.
 
     Raises
     ------
@@ -41,61 +33,11 @@ class History:
         If it is not YAML.
     """
 
-    def __init__(self, text: str, file: str = "the show file", *, keep: Keep | None = None) -> None:
-        self._now, self._keep = shown_text(text, file), keep
+    def __init__(self, text: str, file: str = "the show file") -> None:
+        self._now = shown_text(text, file)
         self._done: list[_Done] = []
         self._undone: list[_Done] = []
         self._revision = 0
-
-    @classmethod
-    def resumed(
-        cls,
-        text: str,
-        steps: Iterable[Mapping[str, Any]],
-        file: str = "the show file",
-        *,
-        keep: Keep | None = None,
-    ) -> Self:
-        """A history as it was after some steps, with all that can be undone.
-
-        Parameters
-        ----------
-        text : str
-            The file as it stood before them.
-        steps : iterable of mappings
-            As `keep` was given them.
-        file : str
-        keep : callable, optional
-
-        Raises
-        ------
-        InputError
-            If the text after them is not YAML.
-        ValueError
-            If a step does not follow from those before it.
-        """
-        done: list[_Done] = []
-        undone: list[_Done] = []
-        revision = 0
-        for step in steps:
-            if "do" in step:
-                change = TextChange(step["start"], step["old"], step["new"])
-                done.append(_Done(step["do"], change))
-                undone.clear()
-            else:
-                back = step["turn"] == "back"
-                of, to = (done, undone) if back else (undone, done)
-                if not of:
-                    raise ValueError("there is nothing to turn")
-                to.append(of.pop())
-                change = to[-1].change.back if back else to[-1].change
-            if text[change.start : change.start + len(change.old)] != change.old:
-                raise ValueError("a step does not follow from those before it")
-            text = change.on(text)
-            revision += 1
-        history = cls(text, file, keep=keep)
-        history._done, history._undone, history._revision = done, undone, revision
-        return history
 
     def __repr__(self) -> str:
         return f"<History {self._now.file}: revision {self._revision}, {len(self._done)} to undo>"
@@ -184,8 +126,6 @@ class History:
         if after.text == self.text:
             return
         change = change_between(self.text, after.text)
-        if self._keep is not None:
-            self._keep({"do": words, "start": change.start, "old": change.old, "new": change.new})
         self._done.append(_Done(words, change))
         self._undone.clear()
         self._now = after
@@ -196,8 +136,6 @@ class History:
             return False
         change = of[-1].change.back if back else of[-1].change
         now = shown_text(change.on(self.text), self._now.file)
-        if self._keep is not None:
-            self._keep({"turn": "back" if back else "forth"})
         self._now = now
         to.append(of.pop())
         self._revision += 1
