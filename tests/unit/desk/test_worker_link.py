@@ -8,7 +8,6 @@ import pytest
 
 from sequencer.desk import worker_link
 from sequencer.desk.worker_link import AnswerError, WorkerLink
-from tests.in_a_thread import run_apart
 
 SHOW = """\
 title: Silent
@@ -43,7 +42,7 @@ def linked(work, monkeypatch, path):
         link.text(1, SHOW)
         work(link)
 
-    run_apart(run())
+    asyncio.run(run())
     return told
 
 
@@ -145,7 +144,7 @@ def test_a_process_that_dies_begins_again_and_questions_to_it_are_answered(tmp_p
         finally:
             link.end()
 
-    run_apart(run())
+    asyncio.run(run())
     assert "begin again" in next(said["message"] for event, said in told if event == "notice")
 
 

@@ -339,4 +339,4 @@ def test_where_props_touch_decides_which_block_or_passage_it_is_of(beat, home):
 
 
 def test_the_checks_of_the_motion_are_those_that_check_runs_so():
-    assert AS_FLOWN == ("feasible", *flown_trials.OF_THE_MOTION)  # feasibility: `flight_faults`
+    assert ("feasible", *flown_trials.OF_THE_MOTION) == AS_FLOWN  # feasibility: `flight_faults`
