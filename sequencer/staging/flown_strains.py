@@ -2,12 +2,13 @@
 
 Pull, speeds and acceleration are bounded on the control points of what is flown (`flown_bounds`), with walking,
 turning and the tempo of the moment; its reach is searched by branch and bound. What is strained beside a drawn path that stands
-in follows from that: it could not be eased across it, and may be once all of it flies.
+in may follow from that: it could not be eased across it, and may be once all of it flies.
 """
 
 from collections.abc import Callable, Sequence
 from functools import partial
-from typing import NamedTuple
+from math import inf
+from typing import Any, NamedTuple
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
@@ -18,6 +19,8 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import reach_quantity
 from sequencer.motion.performers.least_values import Asked, least_values
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand
+from sequencer.motion.trajectories.flown_links import TAKEN_OVER
+from sequencer.show.model import Limits
 from sequencer.staging.flown_eases import AROUND_STRAIN, STRAINED
 from sequencer.staging.flown_show import FlownShow, performer_key
 from sequencer.staging.staged import Staged
@@ -27,6 +30,8 @@ _OUT = 0.02  # [m] out of reach that counts
 _NEARLY_OUT = 0.015  # [m] out of reach by less: how much is not sought
 _MOST_PERFORMERS = 64
 BESIDE_DRAWN = AROUND_STRAIN  # [beats] beside a drawn path that stands in
+
+Stretch = tuple[float, float]  # from and to [show beats]
 
 
 class Strain(NamedTuple):
@@ -42,9 +47,9 @@ class Strain(NamedTuple):
     hand_speed: float = 0.0  # [m/s]
     wick_speed: float = 0.0  # [m/s]
     most_pull: float = 0.0  # [N] in the hand
-    follows: bool = (
-        False  # from a drawn path that stands in beside it: away from that nothing is missed
-    )
+    # Drawn stretches that stand in beside it, each together with those away from all of which nothing is missed: it follows
+    # from them. A link is one stretch with the drawn pattern that it leads to.
+    follows: tuple[tuple[Stretch, ...], ...] = ()
 
 
 def strains(flown: FlownShow) -> tuple[Strain, ...]:
@@ -63,7 +68,7 @@ def strains(flown: FlownShow) -> tuple[Strain, ...]:
             None if key is None else (b"strained", key, limits.head_speed, limits.pull),
             partial(_strained, show, dancer), most=_MOST_PERFORMERS,
             record=lambda own: [list(each) for each in own],
-            restore=lambda record: [_Row(*each) for each in record],
+            restore=lambda record: [_row_from(each) for each in record],
         )  # fmt: skip
         for row in rows:
             hand = dancer.trajectories[row.side]
@@ -90,10 +95,15 @@ class _Row(NamedTuple):
     wick_speed: float
     most_pull: float
     spare_reach: float
-    follows: bool
+    follows: tuple[tuple[Stretch, ...], ...]
 
 
-class _Figures(NamedTuple):
+def _row_from(record: list[Any]) -> _Row:
+    *own, follows = record
+    return _Row._make([*own, tuple(tuple((low, high) for low, high in some) for some in follows)])
+
+
+class CourseFigures(NamedTuple):
     """What a hand does on a course."""
 
     least_pull: float
@@ -104,32 +114,98 @@ class _Figures(NamedTuple):
     spare_reach: float
 
 
+def missed_limits(own: "Strain | CourseFigures", limits: Limits, arm: float) -> tuple[str, ...]:
+    """Which limits a hand misses, as the fields that say so, by how far beyond them it is as a share; a slack tether first.
+
+    Parameters
+    ----------
+    own : Strain or CourseFigures
+    limits : Limits
+    arm : float
+        The arm's length [m].
+
+    Notes
+    -----
+    A song's tempo wavers, so the hand may go and push `STRAINED` times as fast and hard as its limits say. Pull in the grip and
+    the wick's speed may pass theirs by `TAKEN_OVER` only, of which half is what their bounds are above the values.
+    """
+    beyond = {
+        "least_pull": (inf if own.least_pull <= 0.0 else 1.0 - own.least_pull / LEAST_PULL, 0.0),
+        "hand_acceleration": (
+            own.hand_acceleration / limits.hand_acceleration - 1.0,
+            STRAINED - 1.0,
+        ),
+        "hand_speed": (own.hand_speed / limits.hand_speed - 1.0, STRAINED - 1.0),
+        "wick_speed": (own.wick_speed / limits.head_speed - 1.0, TAKEN_OVER),
+        "most_pull": (own.most_pull / limits.pull - 1.0, TAKEN_OVER),
+        "spare_reach": (-own.spare_reach / arm, _OUT / arm),
+    }
+    missed = [name for name, (share, allowed) in beyond.items() if share > allowed]
+    return tuple(sorted(missed, key=lambda name: -beyond[name][0]))
+
+
 def _strained(show: Staged, dancer: Dancer) -> list[_Row]:
     """What of a performer's hands is strained."""
     limits, out = show.show.limits, []
     for side, hand in dancer.trajectories.items():
         if not isinstance(hand, FlownHand):
             continue
-        away = [away_from_drawn(hand.courses, k) for k in range(len(hand.courses))]
-        own, others = (
-            _figures(dancer, side, hand, each, show.tempo.beats_per_second)
-            for each in (hand.courses, away)
-        )
 
-        def misses(figures: _Figures | None) -> bool:
-            return figures is not None and (
-                figures.least_pull < LEAST_PULL
-                or figures.hand_acceleration > STRAINED * limits.hand_acceleration
-                or figures.hand_speed > STRAINED * limits.hand_speed
-                or figures.wick_speed > STRAINED * limits.head_speed
-                or figures.most_pull > STRAINED * limits.pull
-                or figures.spare_reach < -_OUT
+        def of(
+            courses: Sequence[Course], side: Side = side, hand: FlownHand = hand
+        ) -> list[CourseFigures | None]:
+            return _figures(dancer, side, hand, courses, show.tempo.beats_per_second)
+
+        def misses(figures: CourseFigures | None) -> bool:
+            return figures is not None and bool(
+                missed_limits(figures, limits, dancer.body.arm_length)
             )
 
-        for k, (figures, other) in enumerate(zip(own, others, strict=True)):
+        for k, figures in enumerate(of(hand.courses)):
             if figures is not None and misses(figures):
-                out.append(_Row(side, k, *figures, not misses(other)))
+                some = _beside(hand, k)
+                away = of([away_from(hand.courses[k], *each) for each in some])
+                clear = [each for each, other in zip(some, away, strict=True) if not misses(other)]
+                out.append(_Row(side, k, *figures, _least_of(clear)))
     return out
+
+
+_Beside = tuple[Stretch | None, Stretch | None]  # drawn before it, and after it
+
+
+def _beside(hand: FlownHand, k: int) -> list[_Beside]:
+    """The drawn stretches that stand in before and after a course: each alone, and both together."""
+    before, after = _standing_in(hand, k, -1), _standing_in(hand, k, 1)
+    pairs = ((before, None), (None, after), (before, after))
+    return list(dict.fromkeys(each for each in pairs if each != (None, None)))
+
+
+def _least_of(clear: Sequence[_Beside]) -> tuple[tuple[Stretch, ...], ...]:
+    """Stretches of which one by itself is enough, else those that are only together."""
+    some = [tuple(own for own in each if own is not None) for each in clear]
+    alone = tuple(each for each in some if len(each) == 1)
+    return alone or tuple(some)
+
+
+def _standing_in(hand: FlownHand, k: int, way: int) -> Stretch | None:
+    """The drawn stretch that begins or ends where a course does; a link together with what it leads to."""
+    near = _drawn_course(hand, k + way)
+    if near is None:
+        return None
+    low, high = near.start, near.end
+    middle = (low + high) / 2
+    if any(each.kind == "link" and each.start <= middle < each.end for each in hand.drawn.spans):
+        far = _drawn_course(hand, k + 2 * way)
+        if far is not None:
+            low, high = min(low, far.start), max(high, far.end)
+    return low, high
+
+
+def _drawn_course(hand: FlownHand, k: int) -> Course | None:
+    """A course by its place, if there is one and what is drawn stands in."""
+    if not 0 <= k < len(hand.courses) or hand.courses[k].flown:
+        return None
+    return hand.courses[k]
 
 
 def _figures(
@@ -138,7 +214,7 @@ def _figures(
     hand: FlownHand,
     courses: Sequence[Course],
     beats_a_second: Callable[[Floats], Floats],
-) -> list[_Figures | None]:
+) -> list[CourseFigures | None]:
     """What a hand does on courses; None of what is drawn or too short to matter."""
     some = [k for k, each in enumerate(courses) if each.flown and each.end - each.start > _SHORT]
     reach = reach_quantity(
@@ -147,10 +223,10 @@ def _figures(
     spans = [(courses[k].start, courses[k].end) for k in some]
     (spare,) = least_values([Asked(reach, (hand,), spans)]) if some else ([],)
     weight = dancer.props[side].mass * STANDARD_GRAVITY
-    out: list[_Figures | None] = [None] * len(courses)
+    out: list[CourseFigures | None] = [None] * len(courses)
     for k, left in zip(some, spare, strict=True):
         course = courses[k]
-        out[k] = _Figures(
+        out[k] = CourseFigures(
             hand.least_pull(course),
             hand.hand_acceleration(course, beats_a_second),
             hand.hand_speed(course, beats_a_second),
@@ -161,20 +237,19 @@ def _figures(
     return out
 
 
-def away_from_drawn(courses: Sequence[Course], k: int) -> Course:
-    """A course without the beats beside a drawn path that stands in; it ends where it begins if nothing else is left.
+def away_from(course: Course, before: object, after: object) -> Course:
+    """A course without the beats beside what is drawn before and after it; it ends where it begins if nothing else is left.
 
     Parameters
     ----------
-    courses : sequence of Course
-    k : int
-        Which of them.
+    course : Course
+    before, after : object
+        None where nothing is drawn that is to be kept away from.
     """
-    course = courses[k]
     low, high = course.start, course.end
-    if k and not courses[k - 1].flown:
+    if before is not None:
         low = min(low + BESIDE_DRAWN, high)
-    if k + 1 < len(courses) and not courses[k + 1].flown:
+    if after is not None:
         high = max(high - BESIDE_DRAWN, low)
     return course._replace(start=low, end=high)
 

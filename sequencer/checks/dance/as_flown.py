@@ -11,9 +11,12 @@ from functools import partial
 from sequencer.checks.check import Check
 from sequencer.checks.dance.flown_blocks import flown_blocks, hands_of
 from sequencer.checks.dance.flown_findings import (
+    FlownPlace,
     block_cause,
     gap_cause,
     grouped,
+    link_places,
+    places_of,
     soft_findings,
     too_slow_findings,
     unflyable,
@@ -54,14 +57,20 @@ def as_flown(show: Staged, *, progress: Progress | None = None) -> Outcome:
     failed = failed_gaps(gaps, within(progress, _PATTERNS, share))
     asked = within(progress, share, 1.0)
     stuck = grouped((each for each in patterns.flown if not each.flies), block_cause)
-    causes: list[Callable[[Progress | None], Finding]] = [
-        *(partial(unflyable, show, group) for group in stuck),
-        *(partial(unlinked, show, group) for group in grouped(failed, gap_cause)),
+    causes: list[tuple[list[FlownPlace], Callable[[Progress | None], Finding]]] = [
+        *((places_of(group), partial(unflyable, show, group)) for group in stuck),
+        *(
+            (link_places(group), partial(unlinked, show, group))
+            for group in grouped(failed, gap_cause)
+        ),
     ]
-    for k, cause in enumerate(causes):
+    told = places_of(patterns.too_slow)  # where something asks for a mend
+    for k, (places, cause) in enumerate(causes):
         stop_if_unwanted()
-        findings.append(cause(within(asked, k / len(causes), (k + 1) / len(causes))))
-    findings += [*strained(show), *touching(show)]
+        finding = cause(within(asked, k / len(causes), (k + 1) / len(causes)))
+        findings.append(finding)
+        told += places if finding.severity != "note" else []
+    findings += [*strained(show, told), *touching(show)]
     more = sorted(patterns.left | ({_UNFLOWN} if unflown else set()))
     return Outcome(findings=tuple(findings), not_checked=(*_NOT_CHECKED, *more))
 
@@ -79,7 +88,7 @@ CHECK = Check(
         "strained-as-flown": ("warn",),
         "too-slow-to-fly": ("warn",),
     },
-    depends_on=("trajectories", "bodies", "places"),
+    depends_on=("trajectories", "bodies", "places", "burns"),
     progress="flying the show",
     on_request=True,
     replaces=("flown-not-drawn",),

@@ -59,16 +59,14 @@ def unflown(show: Staged) -> tuple[FlownFault, ...]:
 
 @once_per_show
 def strains_told(show: Staged) -> tuple[FlownFault, ...]:
-    """Hands that are strained in their place, those too that the check leaves out: a change must not lead there.
+    """Hands that are strained in their place, those too that the check may leave out: a change must not lead there.
 
     Parameters
     ----------
     show : Staged
         As drawn.
     """
-    return tuple(
-        FlownFault(each, (STRAINS, k)) for k, each in enumerate(strained(show, followers=True))
-    )
+    return tuple(FlownFault(each, (STRAINS, k)) for k, each in enumerate(strained(show)))
 
 
 @once_per_show

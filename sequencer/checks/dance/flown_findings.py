@@ -54,7 +54,7 @@ class _Limits(NamedTuple):
         )  # fmt: skip
 
 
-class _Place(NamedTuple):
+class FlownPlace(NamedTuple):
     """Where something is danced."""
 
     hand: ShowHand
@@ -79,7 +79,7 @@ def soft_findings(show: Staged, blocks: Sequence[FlownBlock]) -> Iterator[Findin
         )
         own = [each for each, _ in group]
         label = own[0].span.label
-        yield _finding(show, "reads-soft", "note", _places_of(own), label, said, SOFT_WAYS)
+        yield _finding(show, "reads-soft", "note", places_of(own), label, said, SOFT_WAYS)
 
 
 def too_slow_findings(show: Staged, blocks: Sequence[FlownBlock]) -> Iterator[Finding]:
@@ -100,7 +100,7 @@ def too_slow_findings(show: Staged, blocks: Sequence[FlownBlock]) -> Iterator[Fi
             "beats a minute on, and no way to fly it this slowly was sought"
         )
         ways = (f"give the cycle {rounded_down(tempo / taut, 2):.2f} of its beats or less",)
-        places = _places_of(group)
+        places = places_of(group)
         yield _finding(show, "too-slow-to-fly", "warn", places, label, said, ways, (figure,))
 
 
@@ -122,7 +122,7 @@ def unflyable(
     progress : callable, optional
     """
     label, tempo = group[0].span.label, group[0].flying.tempo
-    places = _places_of(group)
+    places = places_of(group)
     flown = [(each, each.figures) for each in group if each.figures is not None]
     worst, figures = max(flown, key=lambda one: (len(one[1].broken), -one[1].least_pull))
     if any(each.unsettled for _, each in flown):
@@ -181,10 +181,10 @@ def limit_words(flown: FlownFigures | FlownLink, limits: FlownLimits) -> str:
         return "the tether would go slack"
     words = {
         "pull": f"the tether would pull with only {seen.least_pull:.2f} of the head's weight, and needs {LEAST_PULL:g}",
-        "speed": f"the hand would have to move at {_over(seen.hand_speed, limits.hand_speed, 1)} m/s, "
+        "speed": f"the hand would have to move at {over_limit(seen.hand_speed, limits.hand_speed, 1)} m/s, "
         f"the limit is {limits.hand_speed:g}",
         "acceleration": "the hand would have to accelerate at "
-        f"{_over(seen.hand_acceleration, limits.hand_acceleration, 0)} m/s², the limit is {limits.hand_acceleration:g}",
+        f"{over_limit(seen.hand_acceleration, limits.hand_acceleration, 0)} m/s², the limit is {limits.hand_acceleration:g}",
         "reach": f"the hand would be {length_words(seen.spare_reach)} out of reach",
         "pattern": f"the tether would be {degrees(seen.tether_off):.0f}° off its drawing, and no more than "
         f"{degrees(LOST):.0f}° shows the pattern",
@@ -221,8 +221,16 @@ def missed_figures(flown: FlownFigures | FlownLink, flying: Flying) -> tuple[Fig
     return tuple(known[name] for name in seen.broken if name in known)
 
 
-def _over(value: float, limit: float, least: int) -> str:
-    """A value over its limit, with as many places as show that it is."""
+def over_limit(value: float, limit: float, least: int) -> str:
+    """A value over its limit, with as many places as show that it is.
+
+    Parameters
+    ----------
+    value, limit : float
+        In the same unit.
+    least : int
+        Places that are given anyhow.
+    """
     shown = (n for n in range(least, 3) if round(value, n) > limit)
     return f"{value:.{next(shown, 3)}f}"
 
@@ -273,7 +281,7 @@ def unlinked(show: Staged, group: Sequence[FailedGap], progress: Progress | None
     progress : callable, optional
     """
     gap = group[0].gap
-    places = [_Place(each.gap.hand, each.gap.start, each.gap.end) for each in group]
+    places = link_places(group)
     beats = counted(gap.beats, "beat")
     if any(each.link.residual > UNSETTLED for each in group):
         said = _unsettled_words(f"in {beats}")
@@ -357,15 +365,31 @@ def grouped(each: Iterable[T], cause: Callable[[T], object]) -> list[list[T]]:
     return list(groups.values())
 
 
-def _places_of(group: Sequence[FlownBlock]) -> list[_Place]:
-    return [_Place(each.hand, each.span.start, each.span.end) for each in group]
+def places_of(group: Sequence[FlownBlock]) -> list[FlownPlace]:
+    """Where some blocks are danced.
+
+    Parameters
+    ----------
+    group : sequence of FlownBlock
+    """
+    return [FlownPlace(each.hand, each.span.start, each.span.end) for each in group]
+
+
+def link_places(group: Sequence[FailedGap]) -> list[FlownPlace]:
+    """Where some links are danced.
+
+    Parameters
+    ----------
+    group : sequence of FailedGap
+    """
+    return [FlownPlace(each.gap.hand, each.gap.start, each.gap.end) for each in group]
 
 
 def _finding(
     show: Staged,
     code: str,
     severity: Severity,
-    places: Sequence[_Place],
+    places: Sequence[FlownPlace],
     label: str,
     said: str,
     ways: Sequence[str],

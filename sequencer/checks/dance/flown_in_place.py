@@ -11,14 +11,18 @@ from math import ceil, floor
 from typing import NamedTuple
 
 from sequencer.checks.dance.dancer_case import limits_of
+from sequencer.checks.dance.feasible import feasible
+from sequencer.checks.dance.flown_findings import FlownPlace, over_limit
 from sequencer.checks.fault_kinds import (
     BODY_GAP,
     FLOWN_PULL,
     HAND_ACCELERATION,
     HAND_SPEED,
+    PROP_TURNS,
     PROPS_GAP,
     PULL,
     REACH,
+    TOO_FAST,
     WICK_SPEED,
 )
 from sequencer.findings import Figure, Finding
@@ -33,7 +37,7 @@ from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.model import Limits
 from sequencer.staging.flown_show import flown_show
-from sequencer.staging.flown_strains import Strain, strains
+from sequencer.staging.flown_strains import Strain, missed_limits, strains
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Staged
 from sequencer.units import length_words
@@ -43,24 +47,26 @@ _MOST_KEPT = 20_000  # slices
 BOTH = "both"  # of the gaps: that of both props
 
 
-def strained(show: Staged, *, followers: bool = False) -> Iterator[Finding]:
+def strained(show: Staged, told: Sequence[FlownPlace] = ()) -> Iterator[Finding]:
     """Hands that walking, turning or a change of tempo take past their limits, once for each place.
 
     Parameters
     ----------
     show : Staged
         As drawn.
-    followers : bool
-        Whether also what follows from something beside it that could not be flown, which is told by itself.
+    told : sequence of FlownPlace, optional
+        Where it is told that something cannot be flown. What is strained beside it and follows from it is left out until that is
+        mended, but where the drawing is too fast too: of a flown hand the strain says so in its place.
     """
     limits = show.show.limits
     for strain in strains(flown_show(show)):
-        if strain.follows and not followers:
+        if _follows(strain, told) and not _fast_as_drawn(show, strain):
             continue
         course = strain.course
         where = "while walking or turning there" if strain.moving else "at the tempo of the moment"
-        said = _strain_words(strain, limits)
         dancer = next(each for each in show.dancers if each.name == strain.who)
+        missed = missed_limits(strain, limits, dancer.body.arm_length)
+        said = _limit_words(strain, missed[0], limits)
         drawn = dancer.trajectories[strain.side]
         middle = (course.start + course.end) / 2
         spans = drawn.spans if isinstance(drawn, Trajectory) else ()
@@ -78,47 +84,69 @@ def strained(show: Staged, *, followers: bool = False) -> Iterator[Finding]:
                 "choose a pattern that pulls harder, or another link",
             ),
             source=_SOURCE,
-            figures=tuple(_strain_figures(strain, limits, dancer.body.arm_length)),
+            figures=tuple(
+                _limit_figure(strain, each, limits, dancer.body.arm_length) for each in missed
+            ),
             hands=(strain.side,),
         )  # fmt: skip
 
 
-def _strain_words(strain: Strain, limits: Limits) -> str:
-    """What a strained hand would have to do: the first limit that it misses, for of a slack tether nothing else means anything."""
-    if strain.least_pull < LEAST_PULL:
-        return f"the tether pulls with only {max(strain.least_pull, 0.0):.2f} of the head's weight, and needs {LEAST_PULL:g}"
-    if strain.hand_acceleration > limits.hand_acceleration:
-        return f"the hand would have to accelerate at {strain.hand_acceleration:.0f} m/s², the limit is {limits.hand_acceleration:g}"
-    if strain.hand_speed > limits.hand_speed:
-        return f"the hand would have to move at {strain.hand_speed:.1f} m/s, the limit is {limits.hand_speed:g}"
-    if strain.most_pull > limits.pull:
-        return f"the prop pulls with {strain.most_pull:.0f} N, the limit is {limits.pull:g}"
-    if strain.wick_speed > limits.head_speed:
-        return f"the wick moves at {strain.wick_speed:.1f} m/s, the limit is {limits.head_speed:g}"
-    return f"the hand would be {length_words(strain.spare_reach)} out of reach"
+def _follows(strain: Strain, told: Sequence[FlownPlace]) -> bool:
+    """Whether a strain follows from what is told of its hand beside it, and from nothing else."""
+    own = [
+        each
+        for each in told
+        if (each.hand.dancer.name, each.hand.side) == (strain.who, strain.side)
+    ]
+    return any(
+        all(any(each.start < high and low < each.end for each in own) for low, high in some)
+        for some in strain.follows
+    )
 
 
-def _strain_figures(strain: Strain, limits: Limits, arm: float) -> Iterator[Figure]:
-    """The limits that a strained hand misses, in numbers."""
-    if strain.least_pull < LEAST_PULL:
-        yield Figure(
-            quantity=FLOWN_PULL, value=strain.least_pull, limit=LEAST_PULL, unit="head weights", least=True
-        )  # fmt: skip
+def _fast_as_drawn(show: Staged, strain: Strain) -> bool:
+    """Whether the drawing of a strained passage is too fast or too hard, but for its turns, which are told anyway."""
+    start, end = (show.seconds(beat) for beat in (strain.course.start, strain.course.end))
+    return any(
+        each.code == TOO_FAST
+        and each.who == (strain.who,)
+        and strain.side in each.hands
+        and any(figure.quantity != PROP_TURNS for figure in each.figures)
+        and each.start is not None
+        and each.end is not None
+        and each.start < end
+        and start < each.end
+        for each in feasible(show).findings
+    )
+
+
+def _limit_words(strain: Strain, missed: str, limits: Limits) -> str:
+    """What a strained hand would have to do, by a limit that it misses (see `missed_limits`)."""
     pushed, fast = strain.hand_acceleration, strain.hand_speed
-    if pushed > limits.hand_acceleration:
-        yield Figure(
-            quantity=HAND_ACCELERATION, value=pushed, limit=limits.hand_acceleration, unit="m/s²"
-        )
-    if fast > limits.hand_speed:
-        yield Figure(quantity=HAND_SPEED, value=fast, limit=limits.hand_speed, unit="m/s")
-    if strain.most_pull > limits.pull:
-        yield Figure(quantity=PULL, value=strain.most_pull, limit=limits.pull, unit="N")
-    if strain.wick_speed > limits.head_speed:
-        yield Figure(
-            quantity=WICK_SPEED, value=strain.wick_speed, limit=limits.head_speed, unit="m/s"
-        )
-    if strain.spare_reach < 0:
-        yield Figure(quantity=REACH, value=arm - strain.spare_reach, limit=arm, unit="m")
+    hard, swung = strain.most_pull, strain.wick_speed
+    return {
+        "least_pull": f"the tether pulls with only {max(strain.least_pull, 0.0):.2f} of the head's weight, and needs {LEAST_PULL:g}",
+        "hand_acceleration": "the hand would have to accelerate at "
+        f"{over_limit(pushed, limits.hand_acceleration, 0)} m/s², the limit is {limits.hand_acceleration:g}",
+        "hand_speed": f"the hand would have to move at {over_limit(fast, limits.hand_speed, 1)} m/s, the limit is {limits.hand_speed:g}",
+        "most_pull": f"the prop pulls with {over_limit(hard, limits.pull, 0)} N, the limit is {limits.pull:g}",
+        "wick_speed": f"the wick moves at {over_limit(swung, limits.head_speed, 1)} m/s, the limit is {limits.head_speed:g}",
+        "spare_reach": f"the hand would be {length_words(strain.spare_reach)} out of reach",
+    }[missed]
+
+
+def _limit_figure(strain: Strain, missed: str, limits: Limits, arm: float) -> Figure:
+    """A limit that a strained hand misses, in numbers."""
+    quantity, value, limit, unit = {
+        "least_pull": (FLOWN_PULL, strain.least_pull, LEAST_PULL, "head weights"),
+        "hand_acceleration": (HAND_ACCELERATION, strain.hand_acceleration, limits.hand_acceleration, "m/s²"),
+        "hand_speed": (HAND_SPEED, strain.hand_speed, limits.hand_speed, "m/s"),
+        "most_pull": (PULL, strain.most_pull, limits.pull, "N"),
+        "wick_speed": (WICK_SPEED, strain.wick_speed, limits.head_speed, "m/s"),
+        "spare_reach": (REACH, arm - strain.spare_reach, arm, "m"),
+    }[missed]  # fmt: skip
+    least = missed == "least_pull"
+    return Figure(quantity=quantity, value=value, limit=limit, unit=unit, least=least)
 
 
 class Touch(NamedTuple):
@@ -155,23 +183,24 @@ def touches(show: Staged) -> Iterator[Touch]:
         As drawn.
     """
     for dancer in flown_show(show).staged.dancers:
-        beats, found = own_gaps(show, dancer)
-        for name, gaps in found.items():
+        found = own_gaps(show, dancer)
+        for name, gaps in found.gaps.items():
             sides: tuple[Side, ...] = SIDES if name == BOTH else (name,)  # type: ignore[assignment]  # a side's name
-            for start, end, worst in _runs(beats, gaps):
+            for start, end, worst in _runs(found.beats[name], gaps):
                 yield Touch(dancer.name, sides, start, end, worst)
 
 
 class OwnGaps(NamedTuple):
     """The least gap on every stretch between two beats: of each flown prop to the body, and of both props."""
 
-    beats: list[float]
-    gaps: Mapping[str, Sequence[Least]]  # by side; of both by `BOTH`
+    # By side, over all that this hand flies; of both, by `BOTH`, where both do.
+    beats: Mapping[str, Sequence[float]]
+    gaps: Mapping[str, Sequence[Least]]
 
     def of(self, side: Side) -> list[tuple[float, float, Least]]:
         """Of the prop in one hand to the body, with the stretch."""
-        own = self.gaps[side]
-        return [(*ends, least) for ends, least in zip(pairwise(self.beats), own, strict=True)]
+        ends = pairwise(self.beats[side])
+        return [(*each, least) for each, least in zip(ends, self.gaps[side], strict=True)]
 
 
 def own_gaps(show: Staged, dancer: Dancer) -> OwnGaps:
@@ -190,28 +219,40 @@ def own_gaps(show: Staged, dancer: Dancer) -> OwnGaps:
         side: hand for side, hand in dancer.trajectories.items() if isinstance(hand, FlownHand)
     }
     if not hands:
-        return OwnGaps([], {})
-    beats = _beats_of(hands.values(), [edge for burn in dancer.lit for edge in burn])
+        return OwnGaps({}, {})
+    edges = [
+        *(edge for burn in dancer.lit for edge in burn),
+        *(span.start for own in hands.values() for span in own.drawn.spans),
+    ]
+    beats: dict[str, list[float]] = {side: _beats_of([hand], edges) for side, hand in hands.items()}
+    if len(hands) == len(SIDES):
+        beats[BOTH] = _beats_of(hands.values(), edges)
     near = limits_of(show).own_body_near
     key = "own gaps as flown", dancer.name
     return OwnGaps(beats, result_of(show, key, lambda: _gaps_of(dancer, hands, beats, near)))
 
 
 def _gaps_of(
-    dancer: Dancer, hands: Mapping[Side, FlownHand], beats: Sequence[float], near: float
+    dancer: Dancer,
+    hands: Mapping[Side, FlownHand],
+    beats: Mapping[str, Sequence[float]],
+    near: float,
 ) -> dict[str, list[Least]]:
-    """The least gap on every stretch between two of some beats.
+    """The least gap on every stretch between two of some beats, by hand and of both.
 
     Each slice of beats is looked at by itself, and kept by all that decides the motion in it.
     """
-    edges = slice_edges(beats[0], beats[-1])
+    known = [own for own in beats.values() if own]
+    edges = slice_edges(min(own[0] for own in known), max(own[-1] for own in known))
+    slices = list(pairwise(edges.tolist()))
     inside = [
-        [low, *(beat for beat in beats if low < beat < high), high]
-        for low, high in pairwise(edges.tolist())
+        {name: _within(own, low, high) for name, own in beats.items()} for low, high in slices
     ]
-    nears = [near if _lit_between(dancer, own[0], own[-1]) else 0.0 for own in inside]
+    nears = [near if _lit_between(dancer, low, high) else 0.0 for low, high in slices]
     keys = [
-        None if own is None else (whole_code(), own, nears[k], *inside[k])
+        None
+        if own is None
+        else (whole_code(), own, nears[k], *((name, *some) for name, some in inside[k].items()))
         for k, own in enumerate(moving_keys(dancer, edges))
     ]
     found = recent_each(
@@ -231,36 +272,50 @@ def _gaps_of(
     return {name: [gap for own in found for gap in own[name]] for name in found[0]}
 
 
+def _within(beats: Sequence[float], low: float, high: float) -> list[float]:
+    """The beats from one to another, with those two as far as there are beats on either side of them."""
+    if not beats or beats[0] >= high or beats[-1] <= low:
+        return []
+    start, end = max(low, beats[0]), min(high, beats[-1])
+    return [start, *(beat for beat in beats if start < beat < end), end]
+
+
 def _lit_between(dancer: Dancer, low: float, high: float) -> bool:
     return any(start < high and low < end for start, end in dancer.lit)
 
 
 def _gaps_in(
-    dancer: Dancer, hands: Mapping[Side, FlownHand], beats: Sequence[float], near: float
+    dancer: Dancer,
+    hands: Mapping[Side, FlownHand],
+    beats: Mapping[str, Sequence[float]],
+    near: float,
 ) -> dict[str, list[Least]]:
     out: dict[str, list[Least]] = {
         side: body_gap(
             hand,
-            beats,
+            beats[side],
             prop=dancer.props[side],
             body=dancer.body,
             carriage=dancer.carriage,
             near=near,
         )
+        if beats[side]
+        else []
         for side, hand in hands.items()
     }
-    if len(hands) == len(SIDES):
+    if BOTH in beats:
         left, right = ((hands[side], dancer.props[side]) for side in SIDES)
-        out[BOTH] = props_gap(left, right, beats)
+        out[BOTH] = props_gap(left, right, beats[BOTH]) if beats[BOTH] else []
     return out
 
 
-def _beats_of(hands: Iterable[FlownHand], more: Iterable[float]) -> list[float]:
-    """Where stretches end, from the first to the last beat at which all of the hands are known."""
+def _beats_of(hands: Iterable[FlownHand], edges: Iterable[float]) -> list[float]:
+    """Where stretches end, from the first to the last beat at which all of some hands are known; none if there is no such beat."""
     each = list(hands)
     first, last = max(own.head.start for own in each), min(own.head.end for own in each)
-    edges = [span.start for own in each for span in own.drawn.spans]
-    beats = {*map(float, range(floor(first) + 1, ceil(last))), *edges, *more}
+    if first >= last:
+        return []
+    beats = {*map(float, range(floor(first) + 1, ceil(last))), *edges}
     return [first, *sorted(beat for beat in beats if first < beat < last), last]
 
 

@@ -16,6 +16,8 @@ from sequencer.findings import Figure
 from sequencer.motion.flown.flyable import WouldFly
 from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
 from sequencer.motion.props.tension import lowest_tempo
+from sequencer.staging.carrying import carry_results
+from tests.unit.checks.dance import solo
 from tests.unit.checks.dance.solo import stage
 
 SPIN = "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8, timing: together}\n"
@@ -51,7 +53,7 @@ def made_up(monkeypatch):
             flown_findings, "would_fly", lambda _law, _flying, told: told(0.5) or would
         )
         monkeypatch.setattr(flown_findings, "_flies", lambda *_: True)
-        monkeypatch.setattr(module, "strained", lambda _show: ())
+        monkeypatch.setattr(module, "strained", lambda _show, _told: ())
         monkeypatch.setattr(module, "touching", lambda _show: ())
 
     return say
@@ -82,7 +84,7 @@ def test_a_rigid_prop_has_nothing_to_tell():
 def test_a_pattern_that_reads_soft_is_told_by_what_was_flown(monkeypatch):
     """Really flown: the figures are those of the period search, the hands' worst."""
     monkeypatch.setattr(module, "gaps_between", lambda *_: ([], False))
-    monkeypatch.setattr(module, "strained", lambda _show: ())
+    monkeypatch.setattr(module, "strained", lambda _show, _told: ())
     monkeypatch.setattr(module, "touching", lambda _show: ())
     show = stage("  - {from: 3.1, pattern: anti-bend-4, timing: together, beats: 8}\n")
     (told,) = findings(show)
@@ -219,6 +221,38 @@ def test_a_link_that_cannot_be_flown_names_the_beats_that_would_do(made_up, enou
         assert f"both hands: cannot be flown in {words}" in each.message or words in each.message
         assert mend in each.remedies[0]
     assert told["static-spin into static-spin"].position == "5.1"  # 8 beats after 3.1
+
+
+@pytest.mark.parametrize(("residual", "places"), [(1e-7, [(21.0, 23.0)]), (1.0, [])])
+def test_only_beside_what_asks_for_a_mend_strains_may_follow_from_it(
+    made_up, monkeypatch, residual, places
+):
+    """A link that fails is told by itself; of one whose search ended unsettled nothing but a note is."""
+    made_up(flown=lambda beats: link(flies=beats != 2.0, residual=residual))
+    told = []
+    monkeypatch.setattr(module, "strained", lambda _show, own: told.extend(own) or ())
+    show = stage(
+        "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 13}\n"
+        "  - {link: true, beats: 2}\n"
+        "  - {pattern: extension, cycle: 1, beats: 8}\n"
+    )
+    as_flown(show)
+    own = {(each.start, each.end) for each in told if each.hand.side == "left"}
+    assert [each for each in places if each in own] == places
+    assert bool(told) is bool(places)
+
+
+def test_who_is_lit_and_when_decides_too(made_up, monkeypatch):
+    """Passages in which props meet end where a performer is lit: another burn is another outcome."""
+    made_up()
+    before, same = stage(SPIN), stage(SPIN)
+    module.CHECK.outcome(before)
+    carry_results(before, same)
+    assert module.CHECK in same.results
+    monkeypatch.setattr(solo, "SHOW", solo.SHOW.replace("until: 20.1", "until: 4.1+1/2"))
+    later = stage(SPIN)
+    carry_results(before, later)
+    assert module.CHECK not in later.results
 
 
 def test_a_shorter_link_is_tried_once_no_longer_one_flies(made_up):

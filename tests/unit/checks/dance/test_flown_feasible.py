@@ -1,11 +1,13 @@
 """What is told of a flown hand in place of its drawing: flames by dense sampling of the flight, pace by its turns alone."""
 
 from functools import cache
+from itertools import pairwise
 
 import numpy as np
 import pytest
 
 from sequencer.checks.dance import feasible as drawn_check
+from sequencer.checks.dance.as_flown import as_flown
 from sequencer.checks.dance.feasible import feasible
 from sequencer.checks.dance.flown_feasible import (
     CHECK_AS_FLOWN,
@@ -20,8 +22,9 @@ from sequencer.geometry.segments import segment_segment
 from sequencer.motion.performers.feasibility import GAP_ERROR
 from sequencer.motion.props.prop import SHAFT_RADIUS
 from sequencer.staging.flown_show import flown_show
+from tests.nothing_kept import nothing_kept
 from tests.unit.checks.dance import solo
-from tests.unit.checks.dance.solo import stage
+from tests.unit.checks.dance.solo import SHOW, stage
 
 WEAVES = """\
   - {from: 3.1, pattern: two-beat-weave, cycle: 2, beats: 14, timing: together}
@@ -99,6 +102,86 @@ def test_who_is_not_lit_has_no_flame_near(monkeypatch):
     assert [f for f in feasible_as_flown(dark).findings if f.code == "flame-near-body"] == []
     (dancer,) = flown_show(dark).staged.dancers
     assert all(least.label < 0 for low, _, least in own_gaps(dark, dancer).of("left") if low < 60.0)
+
+
+def nears(of, low, high):
+    """How near the left prop comes to the body on the stretches between two beats, where that was asked."""
+    (dancer,) = flown_show(of).staged.dancers
+    return [
+        (start, end, least.value)
+        for start, end, least in own_gaps(of, dancer).of("left")
+        if low <= start and end <= high and least.label >= 0
+    ]
+
+
+def test_a_flame_that_is_lit_within_a_slice_is_sought_from_then_on(monkeypatch):
+    """Slices are sixteen beats: who is lit at beat 24 has a flame in half of that from 16 to 32."""
+    wide = solo.SHOW.replace("fire:\n", "limits: {own_body: 0.3}\nfire:\n")
+    monkeypatch.setattr(solo, "SHOW", wide)
+    through_it = nears(stage(WEAVES), 24.0, 32.0)
+    late = wide.replace("{who: Ash, from: 1.1, until", "{who: Ash, from: 7.1, until")
+    assert late != wide
+    monkeypatch.setattr(solo, "SHOW", late)
+    assert nears(stage(WEAVES), 24.0, 32.0) == through_it != []
+
+
+def test_what_counts_as_near_is_known_apart(monkeypatch):
+    """The same dance with another limit: what was found for one is not told of the other."""
+    with nothing_kept():
+        counts = []
+        for limit in ("0.3", "0.05"):
+            text = SHOW.replace("fire:\n", f"limits: {{own_body: {limit}}}\nfire:\n")
+            monkeypatch.setattr(solo, "SHOW", text)
+            counts.append(len(nears(stage(WEAVES), 0.0, 48.0)))
+    assert counts[0] > counts[1]
+
+
+TURNS = """\
+  - {from: 3.1, pattern: two-beat-weave, cycle: 2, beats: 16, hands: left}
+  - {from: 12.1, pattern: two-beat-weave, cycle: 2, beats: 16, hands: right}
+"""
+
+
+def test_hands_that_dance_in_turns_both_have_flames(monkeypatch):
+    """Each over all that it flies, against sampling; a finding of each."""
+    wide = SHOW.replace("fire:\n", "limits: {own_body: 0.2}\nfire:\n")
+    monkeypatch.setattr(solo, "SHOW", wide)
+    own = stage(TURNS)
+    (dancer,) = flown_show(own).staged.dancers
+    assert (
+        dancer.trajectories["left"].head.end < dancer.trajectories["right"].head.start
+    )  # one after the other
+    for side in ("left", "right"):
+        head = dancer.trajectories[side].head
+        found = own_gaps(own, dancer).of(side)
+        assert (found[0][0], found[-1][1]) == (head.start, head.end)
+        assert all(before[1] == after[0] for before, after in pairwise(found))
+        near = [each for each in found if each[2].label >= 0]
+        assert near
+        for low, high, least in near:
+            assert sampled(dancer, side, low, high) == pytest.approx(least.value, abs=GAP_ERROR)
+    told = [each for each in feasible_as_flown(own).findings if each.code == "flame-near-body"]
+    assert {each.hands for each in told} == {("left",), ("right",)}
+
+
+STALLED = """\
+  - {from: 3.1, pattern: stall, beats: 8, timing: together}
+  - {link: true, beats: 2}
+  - {pattern: extension, cycle: 2, beats: 4, timing: together}
+  - {link: true, beats: 2}
+  - {pattern: stall, beats: 8, timing: together}
+"""
+
+
+def test_a_strain_beside_a_stall_is_told(monkeypatch):
+    """Nothing asks for a mend of a stall: what is strained beside it by running across the stage would be lost."""
+    run = SHOW.replace("at: [0, 4]}}\n", "at: [-4, 4]}}\n  over: {spots: {Ash: {at: [4, 4]}}}\n")
+    run = run.replace("from: 1.1}\n", "from: 1.1}\n  - {formation: over, from: 5.3, beats: 4}\n", 1)
+    monkeypatch.setattr(solo, "SHOW", run)
+    own = stage(STALLED)
+    told = [each for each in as_flown(own).findings if each.code == "strained-as-flown"]
+    assert {each.hands for each in told} == {("left",), ("right",)}
+    assert all("accelerate" in each.message for each in told)
 
 
 FAST = (

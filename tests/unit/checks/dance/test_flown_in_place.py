@@ -7,6 +7,9 @@ import numpy as np
 import pytest
 
 from sequencer.checks.dance import flown_in_place as module
+from sequencer.checks.dance.flown_findings import FlownPlace
+from sequencer.checks.outcome import Outcome
+from sequencer.findings import Figure, Finding
 from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand
 from sequencer.staging.flown_strains import Strain
@@ -54,34 +57,96 @@ def test_speed_and_pull_of_the_flight_are_told_by_their_limits(monkeypatch):
     )
     found = (
         calm._replace(hand_speed=7.25), calm._replace(most_pull=75.0, wick_speed=24.0),
-        calm._replace(wick_speed=24.0),
+        calm._replace(wick_speed=24.0), calm._replace(hand_acceleration=84.0, most_pull=61.0),
+        calm._replace(most_pull=66.0, wick_speed=30.0),
+        calm._replace(least_pull=-0.1, hand_acceleration=400.0, spare_reach=-0.015),
     )  # fmt: skip
     monkeypatch.setattr(module, "flown_show", lambda show: show)
     monkeypatch.setattr(module, "strains", lambda _flown: found)
-    fast, hard, swung = module.strained(show)
+    fast, hard, swung, within, both, slack = module.strained(show)
     assert fast.message.endswith("the hand would have to move at 7.2 m/s, the limit is 6")
     assert hard.message.endswith("the prop pulls with 75 N, the limit is 60")
     assert swung.message.endswith("the wick moves at 24.0 m/s, the limit is 20")
     assert [each.quantity for each in hard.figures] == ["pull", "wick speed"]
     assert [each.quantity for each in fast.figures] == ["hand speed"]
+    # what is over its limit by less than counts is not named: a hand may push a tenth harder
+    assert within.message.endswith("the prop pulls with 61 N, the limit is 60")
+    assert [each.quantity for each in within.figures] == ["pull"]
+    # the worst first
+    assert both.message.endswith("the wick moves at 30.0 m/s, the limit is 20")
+    assert [each.quantity for each in both.figures] == ["wick speed", "pull"]
+    # of a slack tether nothing else means anything
+    assert "pulls with only 0.00 of the head's weight" in slack.message
+    assert [each.quantity for each in slack.figures] == ["least pull", "hand acceleration"]
 
 
-def test_what_follows_from_what_could_not_be_flown_is_told_once(monkeypatch):
-    """The link that could not be flown is told by itself; whoever changes the show must not lead there all the same."""
+def told(start, end, who="Ash", side="left"):
+    """Where it is told that something of a hand cannot be flown."""
+    return FlownPlace(SimpleNamespace(dancer=SimpleNamespace(name=who), side=side), start, end)
+
+
+LINK, STALL = (12.0, 14.0), (5.0, 9.0)  # drawn stretches that stand in beside a strain
+HARD = Strain(
+    "Ash", "left", Course(9.0, 12.0, lambda beats: (beats, beats), True), 0.5, 95.4, 0.1, True,
+    follows=((LINK,),),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("follows", "places", "left_out"),
+    [
+        (((LINK,),), [told(12.0, 14.0)], True),
+        (((LINK,),), [told(13.0, 20.0)], True),  # a link is drawn since the pattern behind it fails
+        (((LINK,),), [], False),  # a stall, or a pattern that does not repeat, asks for no mend
+        (((LINK,),), [told(14.0, 20.0), told(3.0, 12.0)], False),  # beyond it, and before it
+        (((LINK,),), [told(12.0, 14.0, side="right"), told(12.0, 14.0, who="Birch")], False),
+        (((STALL, LINK),), [told(12.0, 14.0)], False),  # it follows from the stall as well
+        (((STALL, LINK),), [told(12.0, 14.0), told(5.0, 9.0)], True),
+        (((STALL,), (LINK,)), [told(12.0, 14.0)], True),
+        ((), [told(12.0, 14.0)], False),
+    ],
+)
+def test_only_what_follows_from_what_is_told_is_left_out(monkeypatch, follows, places, left_out):
+    """Whoever changes the show must not lead there all the same."""
     show = stage(SPIN)
-    hard = Strain(
-        "Ash", "left", Course(9.0, 12.0, lambda beats: (beats, beats), True), 0.5, 95.4, 0.1, True, follows=True
+    strain = HARD._replace(follows=follows)
+    monkeypatch.setattr(module, "flown_show", lambda show: show)
+    monkeypatch.setattr(module, "strains", lambda _flown: (strain,))
+    assert [each.code for each in module.strained(show, places)] == ["strained-as-flown"][left_out:]
+    assert [each.code for each in module.strained(show)] == ["strained-as-flown"]
+
+
+@pytest.mark.parametrize(
+    ("quantity", "side", "beats", "told_too"),
+    [
+        ("hand speed", "left", (8.0, 16.0), True),
+        ("turns", "left", (8.0, 16.0), False),  # which the drawing's finding says itself
+        ("hand speed", "right", (8.0, 16.0), False),
+        ("hand speed", "left", (12.0, 16.0), False),
+        ("hand speed", "left", (2.0, 9.0), False),
+    ],
+)
+def test_a_drawing_that_is_too_fast_is_not_lost_with_a_strain(
+    monkeypatch, quantity, side, beats, told_too
+):
+    """Of a flown hand the strain says so in place of the drawing's pace: then it is told, whatever it follows from."""
+    show = stage(SPIN)
+    start, end = (show.seconds(beat) for beat in beats)
+    pace = Finding(
+        code="too-fast-to-dance", severity="warn", message="", who=("Ash",), start=start, end=end, position=None,
+        hands=(side,),
+        figures=(Figure(quantity=quantity, value=9.0, limit=6.0, unit="m/s"),),
     )  # fmt: skip
     monkeypatch.setattr(module, "flown_show", lambda show: show)
-    monkeypatch.setattr(module, "strains", lambda _flown: (hard,))
-    assert list(module.strained(show)) == []
-    assert [each.code for each in module.strained(show, followers=True)] == ["strained-as-flown"]
+    monkeypatch.setattr(module, "strains", lambda _flown: (HARD,))
+    monkeypatch.setattr(module, "feasible", lambda _show: Outcome(findings=(pace,)))
+    assert bool(list(module.strained(show, [told(12.0, 14.0)]))) is told_too
 
 
-def through(hand, head, length=0.5):
+def through(hand, head, length=0.5, start=0.0):
     """A hand that stands still over eight beats, and its head, as two splines."""
     splines = [
-        EvenSpline(start=0.0, step=0.5, coefficients=np.tile(place, (21, 1)))
+        EvenSpline(start=start, step=0.5, coefficients=np.tile(place, (21, 1)))
         for place in (head, hand)
     ]
     return FlownHand(
@@ -115,3 +180,30 @@ def test_props_that_meet_or_go_into_the_body_as_flown_are_told_once(
     assert all(each.figures[0].quantity == quantities[each.code] for each in told)
     assert all(each.figures[0].beyond > 0 for each in told)
     assert all(each.start == show.seconds(0.0) for each in told)  # one passage, from its first beat
+
+
+def test_hands_that_dance_one_after_the_other_are_both_looked_at(monkeypatch):
+    """The right hand flies when the left has ended: each goes into the trunk by itself, and their props cannot meet."""
+    show = stage(SPIN)
+    (dancer,) = show.dancers
+    inside = (-0.5, 0.0, 1.2), (0.0, 0.0, 1.2)
+    hands = {"left": through(*inside), "right": through(*inside, start=21.5)}
+    flown = replace(show, dancers=(replace(dancer, trajectories=hands),))
+    monkeypatch.setattr(module, "flown_show", lambda _show: SimpleNamespace(staged=flown))
+    found = [(each.code, each.hands, each.start, each.end) for each in module.touching(show)]
+    assert found == [
+        ("hits-body-as-flown", (side,), show.seconds(low), show.seconds(low + 8.0))
+        for side, low in (("left", 0.0), ("right", 21.5))
+    ]
+
+
+def test_hands_that_overlap_are_looked_at_together_where_they_do(monkeypatch):
+    show = stage(SPIN)
+    (dancer,) = show.dancers
+    crossed = ((-0.2, 0.5, 1.2), (0.3, 0.5, 1.2)), ((0.2, 0.5, 1.2), (-0.3, 0.5, 1.2))
+    hands = {"left": through(*crossed[0]), "right": through(*crossed[1], start=5.5)}
+    flown = replace(show, dancers=(replace(dancer, trajectories=hands),))
+    monkeypatch.setattr(module, "flown_show", lambda _show: SimpleNamespace(staged=flown))
+    assert [(each.hands, each.start, each.end) for each in module.touching(show)] == [
+        (("left", "right"), show.seconds(5.5), show.seconds(8.0))
+    ]

@@ -26,7 +26,7 @@ def wild(seed, size=1.0):
 
 
 def tempo(wobble):
-    """Beats a second about 1.7, as a spline whose knots are half beats."""
+    """Beats a second about 1.7, as a spline with a knot in the middle of every beat."""
     draw = np.random.default_rng(3)
     own = 1.7 + wobble * draw.normal(size=12)
     return EvenSpline(start=-1.5, step=1.0, coefficients=np.repeat(own[:, None], 3, axis=1))
@@ -55,6 +55,25 @@ def test_the_pull_is_never_less_nor_more_than_its_bounds(drag, wobble, size):
     if wobble < 0.1:  # and they say something
         assert np.median((seen.min(axis=1) - least) / seen.min(axis=1)) < 0.02
         assert np.median((most - seen.max(axis=1)) / seen.max(axis=1)) < 0.02
+
+
+@pytest.mark.parametrize("way", [1.0, -1.0])
+def test_a_tempo_that_changes_within_a_span_is_allowed_for(way):
+    """A swing straight up and down, and a tempo that gains or loses a beat a second in every beat.
+
+    Where the swing turns it bends evenly, so nearly all that its pull changes within a span comes of the tempo: two thirds by the
+    square of the pace, a third by its rate. Without either share the bounds do not hold.
+    """
+    swing = np.cos(2 * np.pi * np.arange(SPANS + 5) * STEP)
+    still = np.zeros_like(swing)
+    path = EvenSpline(start=0.0, step=STEP, coefficients=np.stack([still, still, swing], axis=1))
+    own = 3.0 + way * (np.arange(12) - 5.5)  # a straight line, three in the middle
+    rate = EvenSpline(start=-1.5, step=1.0, coefficients=np.repeat(own[:, None], 3, axis=1))
+    assert_allclose(rate.at(np.array([0.0, 4.0]))[:, 0], 3.0 + way * np.array([-2.0, 2.0]))
+    seen = looked(path, rate, 0.0)
+    least, most = pull_bounds(path, rate, 0.0)
+    assert np.all(least <= seen.min(axis=1))
+    assert np.all(most >= seen.max(axis=1))
 
 
 def test_a_plumb_line_at_rest_pulls_with_its_weight():
