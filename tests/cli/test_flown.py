@@ -44,7 +44,7 @@ def show(stage_folder, monkeypatch):
     )  # fmt: skip
     # where hands really go is worked out elsewhere, and tested there
     monkeypatch.setattr(suite, "flown_show", lambda show, *_: SimpleNamespace(staged=show))
-    monkeypatch.setattr(as_flown, "strained", lambda _show: ())
+    monkeypatch.setattr(as_flown, "strained", lambda _show, _told: ())
     monkeypatch.setattr(as_flown, "touching", lambda _show: ())
     with nothing_kept():
         yield path
