@@ -31,7 +31,7 @@ OF_A_PART = (
 )  # checks of what is danced when
 _REST = (
     "Only {} of the show were looked at, and of these only what is danced: neither what comes before and after, nor fire, "
-    "crew, posts, exits and rules. `sequencer check` without --from and --until looks at everything."
+    "crew, posts, exits and rules. `sequencer check` without --from and --until looks at everything, and seeks mends."
 )
 AS_FLOWN = ("feasible", "distances", "let-go")  # checks of the motion itself
 _INSTANT = 1e-6  # [s]

@@ -1,6 +1,7 @@
 """`sequencer open`: the server of one show on this machine, from its start to the last page that is closed."""
 
 import asyncio
+import os
 import secrets
 import socket
 import webbrowser
@@ -70,6 +71,8 @@ def serve_show(
 
 def _listening(port: int) -> socket.socket:
     listening = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+    if os.name != "nt":  # there it would let two programs share a port
+        listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
     try:
         listening.bind((_HERE, port))
     except OSError as error:

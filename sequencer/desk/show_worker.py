@@ -33,6 +33,12 @@ if TYPE_CHECKING:
 
 _MOST_STAGED = 4  # texts whose stagings are kept
 _OFTEN = 0.2  # [s] between two words of progress
+_URGENCY = {
+    "trial": 0,
+    "dance": 2,
+    "sound": 2,
+    "patterns": 3,
+}  # of questions, the first answered first; 1 of all others
 SUPERSEDED = "superseded"
 
 
@@ -77,7 +83,10 @@ class ShowWorker:
         self._wanted: _Wanted | None = None
         self._turn = 0  # raised by all that ends the checks under way
         self._trials = 0  # under way or waiting
-        self._questions: queue.Queue[tuple[int, str, dict[str, Any]]] = queue.Queue()
+        self._questions: queue.PriorityQueue[tuple[int, int, str, dict[str, Any]]] = (
+            queue.PriorityQueue()
+        )
+        self._listed = 0  # the newest question for a list of patterns
         self._stagings: OrderedDict[str, Staged | InputError] = OrderedDict()
         self._shown: ShowText | None = None
         self._last: Staged | None = None
@@ -112,7 +121,9 @@ class ShowWorker:
                     with self._news:
                         self._trials += 1
                         self._turn += 1
-                self._questions.put((number, what, given))
+                elif what == "patterns":
+                    self._listed = number
+                self._questions.put((_URGENCY.get(what, 1), number, what, given))
 
     def check(self) -> None:
         """Stage and check each newest text."""
@@ -137,6 +148,10 @@ class ShowWorker:
     def _past(self, turn: int) -> bool:
         return self._turn != turn
 
+    def _listed_anew(self, number: int) -> bool:
+        """Whether a list of patterns has to wait: for a newer one, or for what somebody does to the show."""
+        return self._trials > 0 or self._listed != number
+
     def answer_questions(self) -> None:
         """Answer one question after the other."""
         answers: dict[str, Callable[[Mapping[str, Any]], Any]] = {
@@ -144,9 +159,15 @@ class ShowWorker:
             "song": self._song_view, "sound": self._sound, "patterns": self._patterns,
         }  # fmt: skip
         while True:
-            number, what, given = self._questions.get()
+            _, number, what, given = self._questions.get()
             try:
-                result, error = answers[what](given), None
+                with (
+                    stoppable(partial(self._listed_anew, number))
+                    if what == "patterns"
+                    else nullcontext()
+                ):
+                    stop_if_unwanted()
+                    result, error = answers[what](given), None
             except Stopped:
                 result, error = None, {"code": SUPERSEDED, **_SUPERSEDED}
             except InputError as fault:

@@ -320,7 +320,6 @@ class WorkerLink:
         return {
             **self.checks_values(),
             "findings": with_ids(checks.findings),
-            "entries": [],
             "clearances": [one for answer in answers for one in answer["clearances"]],
             "unseen": list(dict.fromkeys(one for answer in answers for one in answer["unseen"])),
             "cautions": [],

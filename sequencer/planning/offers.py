@@ -88,7 +88,13 @@ def with_mends(
     offered : list, optional
         Is given the mends themselves, except, of a show as drawn, those of distances.
     progress : callable, optional
+
+    Notes
+    -----
+    None are sought for a part of a show: they are tried on the whole, whose other faults would count as new ones.
     """
+    if show.part is not None:
+        return outcome
     close: dict[Pair, tuple[str, ...]] = {}
     edits: dict[Pair, tuple[SpaceEdit, ...]] = {}
     if any(isinstance(each.subject, Conflict) for each in outcome.mendable):

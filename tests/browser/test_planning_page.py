@@ -161,11 +161,11 @@ def test_a_spot_is_moved_by_the_arrow_keys(browser, show):
         spot = planner.page.locator(".plan .body").first
         spot.focus()
         x = float(re.search(r", (-?\d+\.\d+) across", spot.get_attribute("aria-label"))[1])
-        planner.page.keyboard.press("Shift+ArrowRight")
-        eventually(lambda: served.page.get("show")[1]["undo"])
-        text = served.page.get("show")[1]["text"]
-        _, came = changed_lines(before, text)
-        assert any(f"{x + 0.5:g}" in line for line in came)
+        for _ in range(3):  # as quick as keys can be
+            planner.page.keyboard.press("Shift+ArrowRight")
+        eventually(lambda: f"[{x + 1.5:g}, 4]" in served.page.get("show")[1]["text"])
+        _, came = changed_lines(before, served.page.get("show")[1]["text"])
+        assert len(came) == 1
 
 
 def test_what_an_editor_changes_is_seen(browser, show):
@@ -204,3 +204,80 @@ def test_words_of_a_show_stay_words(browser, show):
     with desk(show) as served, Planner(browser, served.address) as planner:
         assert planner.page.locator("h1").inner_text() == evil
         assert planner.page.evaluate("window.hacked") is None
+
+
+def test_the_song_is_gone_through_before_it_is_played(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.page.locator(".bar", has_text=re.compile("^5$")).click()
+        planner.page.wait_for_function(
+            "() => document.querySelector('.where').innerText.startsWith('5')"
+        )
+
+
+def test_what_is_refused_says_why_wherever_it_was_done(browser, show):
+    before = show.read_bytes()
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Show")
+        planner.page.locator("summary", has_text="Cast").click()
+        planner.page.locator("summary", has_text="Ash").click()
+        field = planner.page.get_by_label("stature", exact=True).first
+        field.fill("tall")
+        field.press("Tab")
+        said = planner.page.locator(".refused")
+        said.wait_for()
+        assert "stature" in said.inner_text()
+        planner.page.wait_for_function(
+            "() => document.querySelector('.field input').value !== 'tall'"
+        )
+        assert served.page.get("show")[1]["saved"]
+    assert show.read_bytes() == before
+
+
+def test_a_performer_is_renamed_everywhere(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Show")
+        planner.page.locator("summary", has_text="Cast").click()
+        planner.page.locator("summary", has_text="Birch").click()
+        planner.page.locator("details[open] .inner[open] input").first.fill("Cedar")
+        planner.page.get_by_role("button", name="Rename everywhere").last.click()
+        eventually(lambda: "Birch" not in served.page.get("show")[1]["text"])
+        assert "Cedar: {at: [3, 4]}" in served.page.get("show")[1]["text"]
+
+
+def test_text_that_is_being_typed_is_kept_and_a_faulty_one_can_be_taken(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Text")
+        typed = show.read_text(encoding="utf-8").replace("two-beat-weave", "no-such-weave")
+        planner.page.locator("textarea").fill(typed)
+        planner.tab("Findings")
+        planner.tab("Text")
+        assert planner.page.locator("textarea").input_value() == typed
+        planner.page.get_by_role("button", name="Take this text").click()
+        planner.page.get_by_role("button", name="Do it all the same").click()
+        eventually(lambda: served.page.get("show")[1]["text"] == typed)
+
+
+def test_who_followed_a_move_that_is_deleted_stays_where_they_are(browser, show):
+    more = SHOW + "  - {pattern: windmill, beats: 8}\n"
+    show.write_text(more, encoding="utf-8")
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.page.locator(".block.written").first.click()
+        planner.page.get_by_role("button", name="Delete").click()
+        eventually(lambda: "two-beat-weave" not in served.page.get("show")[1]["text"])
+        assert "from: 7.1" in served.page.get("show")[1]["text"]
+
+
+def test_both_texts_are_seen_where_two_changed_one_place(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        served.page.do(1, do="change-titles", values={"title": "Mine"})
+        theirs = SHOW.replace("Two weaves", "Theirs")
+        show.write_text(theirs, encoding="utf-8")
+        planner.page.wait_for_selector("dialog.outside")
+        for name in ("Keep this one", "Take this one"):
+            box = planner.page.get_by_role("button", name=name).bounding_box()
+            assert 0 <= box["x"] <= WIDE["width"] - box["width"]
+        assert planner.page.evaluate(
+            "document.querySelector('dialog').contains(document.activeElement)"
+        )
+        planner.page.get_by_role("button", name="Take this one").click()
+        eventually(lambda: served.page.get("show")[1]["text"] == theirs)

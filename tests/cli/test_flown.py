@@ -44,8 +44,8 @@ def show(stage_folder, monkeypatch):
     )  # fmt: skip
     # where hands really go is worked out elsewhere, and tested there
     monkeypatch.setattr(suite, "flown_show", lambda show, *_: SimpleNamespace(staged=show))
-    monkeypatch.setattr(as_flown, "strained", lambda _show, _told: ())
-    monkeypatch.setattr(as_flown, "touching", lambda _show: ())
+    monkeypatch.setattr(as_flown, "strained", lambda *_, **__: ())
+    monkeypatch.setattr(as_flown, "touching", lambda *_, **__: ())
     with nothing_kept():
         yield path
 

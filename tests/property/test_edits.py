@@ -117,7 +117,7 @@ def edit(planned, values, kind, draw):
 
 def said_of(planned):
     """The report that an open show's answers make, put in the order of the checks."""
-    outcomes = {each.check: each.outcome for each in planned.answers(mends=False)}
+    outcomes = {each.check: each.outcome for each in planned.answers(flown=False, mends=False)}
     whole = sum((outcomes[check.name] for check in checks() if not check.on_request), Outcome())
     return reported(planned.show, whole)
 
@@ -136,7 +136,9 @@ def sequence(seed, first):
     draw = random.Random(seed)  # noqa: S311  # no secret
     planned, values = OpenShow(first), first.read.document.values
     for kind in draw.choices(sorted(KINDS), k=draw.randint(2, 5)):
-        for _ in zip(range(draw.randint(0, 18)), planned.answers(mends=False), strict=False):
+        for _ in zip(
+            range(draw.randint(0, 18)), planned.answers(flown=False, mends=False), strict=False
+        ):
             pass
         values = edit(planned, values, kind, draw)
     return said_of(planned), values

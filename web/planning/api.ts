@@ -123,9 +123,10 @@ export interface Checking {
   revision: number;
   open: string[] | null; // null until the show is staged
   done: string[];
-  doing: string | null;
-  share: number;
-  words: string;
+  words: string | null; // of what takes long
+  share: number | null;
+  hearing: boolean;
+  error: Trouble | null; // a check broke off
   counts: Record<Finding["severity"], number>;
   complete: boolean;
 }
@@ -135,7 +136,7 @@ export interface Pattern { name: string; summary: string; suits: boolean; verdic
 
 /** A request that was refused, with the server's sentence. */
 export class Refused extends Error {
-  constructor(readonly status: number, readonly trouble: Trouble | null, words: string) {
+  constructor(readonly status: number, readonly trouble: Trouble | null, words: string, readonly anyway = false) {
     super(words);
   }
 }
@@ -164,7 +165,8 @@ async function answered(response: Response): Promise<any> {
   }
   if (response.ok) return body;
   const trouble = (body?.error ?? null) as Trouble | null;
-  throw new Refused(response.status, trouble, trouble?.message ?? `The server answered with ${response.status}.`);
+  const words = trouble?.message ?? `The server answered with ${response.status}.`;
+  throw new Refused(response.status, trouble, words, Boolean(body?.error?.anyway));
 }
 
 export async function get<T>(path: string): Promise<T> {

@@ -22,6 +22,14 @@ class Player {
   private dirty = true;
 
   constructor() {
+    effect(() => {
+      // Until it is played the song needs no sound, but its length: it can be gone through at once.
+      const long = view.value?.duration;
+      if (long && !this.loaded && this.clock.duration !== long) {
+        this.clock = new SilentClock(long);
+        this.clock.seek(seconds.peek());
+      }
+    });
     playBy((to) => {
       this.clock.seek(to);
       seconds.value = this.clock.now();
@@ -129,7 +137,7 @@ export const player = new Player();
 
 export function Dance() {
   const canvas = useRef<HTMLCanvasElement>(null);
-  const [words, setWords] = useState("The dance is being drawn …");
+  const [words, setWords] = useState(view.value ? "The dance is being drawn …" : "There is nothing to dance yet.");
   const [turn, setTurn] = useState(0);
   const [from, setFrom] = useState<Seen>("audience");
   useEffect(() => {
@@ -157,6 +165,7 @@ export function Dance() {
         });
       } catch (error) {
         if (live && !(error instanceof Refused && error.status === 409)) setWords(error instanceof Error ? error.message : String(error));
+        else if (live && !view.value) setWords("There is nothing to dance yet.");
       }
     }
     const resized = new ResizeObserver(() => canvas.current && player.resize(canvas.current));

@@ -1,8 +1,10 @@
 // What a person does to the show: each goes to the server as an operation, and comes back as a new state.
 import { Refused, get, post, type Block, type Entry, type Finding, type Findings, type Operation, type Path, type Song, type State, type View } from "./api";
-import { busy, checking, copied, fault, findings, notice, picked, song, stageFault, state, told, view } from "./store";
+import { moment } from "./rows";
+import { busy, checking, copied, fault, findings, names, notice, picked, song, stageFault, state, tempo, told, view } from "./store";
 
-export async function doing(work: () => Promise<State>, said?: string): Promise<boolean> {
+/** Does something to the show; where it is refused, the page says why, and offers `again` if it can be done all the same. */
+export async function doing(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
   busy.value = true;
   fault.value = null;
   try {
@@ -10,8 +12,8 @@ export async function doing(work: () => Promise<State>, said?: string): Promise<
     if (said) told.value = said;
     return true;
   } catch (error) {
-    const words = error instanceof Error ? error.message : String(error);
-    fault.value = words;
+    const words = error instanceof Refused || !(error instanceof TypeError) ? String((error as Error).message ?? error) : "The program behind this page does not answer.";
+    fault.value = { words, anyway: error instanceof Refused && error.anyway && again ? again : null };
     told.value = words;
     if (error instanceof Refused && error.status === 409) take(await get<State>("show"));
     return false;
@@ -26,10 +28,12 @@ export function take(now: State): void {
   state.value = now;
 }
 
-export function operate(operation: Operation | Operation[], said?: string): Promise<boolean> {
-  const revision = state.value!.revision;
+export function operate(operation: Operation | Operation[], said?: string, revision = state.value!.revision, anyway = false): Promise<boolean> {
   const what = Array.isArray(operation) ? { operations: operation } : { operation };
-  return doing(() => post<State>("operations", { revision, ...what }), said);
+  return doing(
+    () => post<State>("operations", { revision, ...what, anyway }), said,
+    () => void operate(operation, said, revision, true),
+  );
 }
 
 export const undo = () => state.value?.undo && doing(() => post<State>("undo", {}), `Undone: ${state.value?.undo}.`);
@@ -55,7 +59,7 @@ export async function askFindings(): Promise<void> {
   const found = await get<Findings>("findings");
   // While the checks are at work some lists are not known yet, and findings of one cause are not put together.
   const own = found.findings ?? [];
-  findings.value = { ...found, open: found.open ?? [], drawn: found.drawn ?? [], findings: own, entries: found.entries ?? singly(own), unseen: found.unseen ?? [], cautions: found.cautions ?? [] };
+  findings.value = { ...found, open: found.open ?? [], drawn: found.drawn ?? [], findings: own, entries: found.complete && found.entries ? found.entries : singly(own), unseen: found.unseen ?? [], cautions: found.cautions ?? [] };
 }
 
 /** Findings as entries of their own, the worst first. */
@@ -69,11 +73,10 @@ function singly(found: Finding[]): Entry[] {
 export async function askSong(): Promise<void> {
   try {
     const now = await get<Song & { hearing?: number }>("song");
-    if (now.hearing !== undefined) {
-      told.value = `Hearing the song: ${Math.round(100 * now.hearing)} %.`;
-      setTimeout(() => void askSong(), 1000);
-    } else song.value = now;
+    if (now.hearing !== undefined) setTimeout(() => void askSong(), 1000);
+    else song.value = now;
   } catch (error) {
+    if (error instanceof Refused && error.status === 409) return; // of a text that is no show: asked again with the next one
     notice(error instanceof Error ? error.message : String(error), true);
   }
 }
@@ -90,7 +93,10 @@ export function heard(event: string, data: any): void {
     else state.value = { ...state.value, ...data, text: state.value.text, values: state.value.values };
   } else if (event === "staged") {
     if (data.error) stageFault.value = data.error.message;
-    else void look();
+    else {
+      void look();
+      if (!song.value) void askSong();
+    }
   } else if (event === "checks") checking.value = data;
   else if (event === "findings") void askFindings();
   else if (event === "outside") void askState();
@@ -114,7 +120,7 @@ export function entriesOf(blocks: Block[]): { path: Path; start: number }[] {
 export async function copy(blocks: Block[]): Promise<boolean> {
   const entries = entriesOf(blocks);
   if (!entries.length) {
-    fault.value = "Nothing is written here that could be copied.";
+    fault.value = { words: "Nothing is written here that could be copied.", anyway: null };
     return false;
   }
   const found = await post<{ blocks: string[] }>("copied", { revision: state.value!.revision, at: entries.map((each) => each.path) });
@@ -125,12 +131,41 @@ export async function copy(blocks: Block[]): Promise<boolean> {
 
 export async function cut(blocks: Block[]): Promise<void> {
   const entries = entriesOf(blocks);
-  if (await copy(blocks)) await operate({ do: "delete-blocks", at: entries.map((each) => each.path) }, `Cut: ${blocks[0].title}.`);
+  if (await copy(blocks)) await operate(takenOut(entries.map((each) => each.path)), `Cut: ${blocks[0].title}.`);
 }
 
-export async function paste(startAt: (beat: number) => string): Promise<void> {
+/** Entries taken out, and what followed them without a moment of its own given the one at which it starts now. */
+export function takenOut(at: Path[]): Operation[] {
+  const rows = (state.value?.values?.timeline ?? []) as Record<string, any>[];
+  const gone = new Set(at.map((path) => Number(path[1])));
+  const loose = new Set<string>();
+  const pinned: Operation[] = [];
+  rows.forEach((row, k) => {
+    const who = dancersOf(row);
+    if (gone.has(k)) who.forEach((name) => loose.add(name));
+    else if (who.some((name) => loose.has(name))) {
+      const start = "from" in row || "accent" in row ? null : startOf(k);
+      if (start !== null) pinned.push({ do: "change-block", at: ["timeline", k], values: { from: start } });
+      who.forEach((name) => loose.delete(name));
+    }
+  });
+  return [...pinned, { do: "delete-blocks", at }];
+}
+
+function dancersOf(row: Record<string, any>): string[] {
+  return row.who === undefined || row.who === "all" ? names.value : [row.who].flat();
+}
+
+/** The moment at which an entry of the timeline starts, as the show is staged. */
+function startOf(entry: number): string | null {
+  const own = (view.value?.blocks ?? []).filter((each) => each.entry?.[0] === "timeline" && each.entry[1] === entry);
+  const first = own.reduce<Block | null>((least, each) => (least === null || each.start < least.start ? each : least), null);
+  return first && tempo.value ? moment(tempo.value, first.start) : null;
+}
+
+export async function paste(startAt: (beat: number) => string, before: (beat: number) => number | null): Promise<void> {
   const at = picked.value, what = copied.value;
   if (!at || !what) return;
   const starts = what.starts.map((after) => startAt(at.beat + after));
-  await operate({ do: "paste-blocks", into: ["timeline"], blocks: what.blocks, starts }, `Pasted: ${what.words}.`);
+  await operate({ do: "paste-blocks", into: ["timeline"], blocks: what.blocks, starts, before: before(at.beat) }, `Pasted: ${what.words}.`);
 }

@@ -47,7 +47,8 @@ function show(own: Finding[], start: number | null, k: number): void {
 }
 
 function Mends({ found, remedies, old }: { found: Finding[]; remedies: string[]; old: boolean }) {
-  const mends = found.flatMap((each) => each.mends);
+  const all = found.flatMap((each) => each.mends);
+  const mends = all.filter((mend, k) => all.findIndex((other) => other.words === mend.words && JSON.stringify(other.lines) === JSON.stringify(mend.lines)) === k);
   const ready = new Set(mends.map((mend) => mend.words));
   const others = remedies.filter((words) => !ready.has(words));
   const [seen, setSeen] = useState<Mend | null>(null);

@@ -91,7 +91,7 @@ function People({ group, kind, values }: { group: "cast" | "crew"; kind: string;
 function Name({ group, name }: { group: string; name: string }) {
   const [now, setNow] = useState(name);
   return (
-    <form class="row" onSubmit={(event) => { event.preventDefault(); void operate({ do: "rename-person", group, old: name, new: now }, `Now called ${now}.`); }}>
+    <form class="row" onSubmit={(event) => { event.preventDefault(); void operate({ do: "rename-person", group, name, new: now }, `Now called ${now}.`); }}>
       <label>Name <input type="text" value={now} onInput={(event) => setNow(event.currentTarget.value)} /></label>
       <button type="submit" disabled={!now.trim() || now === name}>Rename everywhere</button>
     </form>
@@ -157,14 +157,16 @@ const arrayOf = (into: string) => plain((into === "lit" ? plain(schema.propertie
 
 // --- fields ---
 
-function Fields({ of, values, change, put, path, without = [] }: { of: Json; values: Json; change?: Change; put?: (key: string, value: Json) => void; path: string; without?: string[] }) {
+type Put = (key: string, value: Json) => Promise<boolean>;
+
+function Fields({ of, values, change, put, path, without = [] }: { of: Json; values: Json; change?: Change; put?: Put; path: string; without?: string[] }) {
   const all = Object.entries<Json>(of?.properties ?? {}).filter(([key]) => !without.includes(key));
   const own = values && typeof values === "object" ? values : {};
   const said = all.filter(([key]) => own[key] !== undefined), left = all.filter(([key]) => own[key] === undefined);
   const [added, setAdded] = useState<string[]>([]);
   const shown = [...said, ...left.filter(([key]) => added.includes(key))];
   const rest = left.filter(([key]) => !added.includes(key));
-  const set = put ?? ((key: string, value: Json) => void operate(change!({ [key]: value }), `${worded(key)}: ${value === null ? "left out" : JSON.stringify(value)}.`));
+  const set: Put = put ?? ((key, value) => operate(change!({ [key]: value }), `${worded(key)} ${value === null ? "left out" : "changed"}.`));
   return (
     <div class="fields">
       {shown.map(([key, each]) => <Field key={key} name={key} of={plain(each)} value={own[key]} set={(value) => set(key, value)} id={`${path} ${key}`.replaceAll(/\W+/g, "-")} />)}
@@ -179,7 +181,7 @@ function Fields({ of, values, change, put, path, without = [] }: { of: Json; val
 
 const worded = (key: string) => key.replaceAll("_", " ");
 
-function Field({ name, of, value, set, id }: { name: string; of: Json; value: Json; set: (value: Json) => void; id: string }) {
+function Field({ name, of, value, set, id }: { name: string; of: Json; value: Json; set: (value: Json) => Promise<boolean>; id: string }) {
   const given = value === undefined ? "" : typeof value === "string" || typeof value === "number" ? String(value) : JSON.stringify(said(value));
   const [text, setText] = useState(given);
   useEffect(() => setText(given), [given]);
@@ -192,25 +194,25 @@ function Field({ name, of, value, set, id }: { name: string; of: Json; value: Js
     <div class="field">
       <label for={id}>{worded(name)}</label>
       {options ? (
-        <select id={id} aria-describedby={why} value={given || String(of.default ?? "")} onChange={(event) => set(scalar(event.currentTarget.value))}>
+        <select id={id} aria-describedby={why} value={given || String(of.default ?? "")} onChange={(event) => void set(scalar(event.currentTarget.value))}>
           {!given && <option value="" />}{options.map((each) => <option key={String(each)} value={String(each)}>{String(each)}</option>)}
         </select>
       ) : (
         <input id={id} type="text" aria-describedby={why} list={name === "who" ? "cast-names" : undefined} value={text} placeholder={of.examples?.[0] ?? (of.default !== undefined && of.default !== null ? String(of.default) : "")}
           onInput={(event) => setText(event.currentTarget.value)}
-          onChange={() => { if (text !== given) set(text.trim() ? read(text) : null); }} />
+          onChange={async () => { if (text !== given && !(await set(text.trim() ? read(text) : null))) setText(given); }} />
       )}
-      {value !== undefined && <button type="button" class="small" title={`Leave ${worded(name)} out`} aria-label={`Leave ${worded(name)} out`} onClick={() => set(null)}>×</button>}
+      {value !== undefined && <button type="button" class="small" title={`Leave ${worded(name)} out`} aria-label={`Leave ${worded(name)} out`} onClick={() => void set(null)}>×</button>}
       <small id={why}>{of.description}</small>
     </div>
   );
 }
 
 /** A record within a record is written anew as a whole. */
-function Nested({ of, value, set, path }: { of: Json; value: Json; set: (value: Json) => void; path: string }) {
-  const put = (key: string, each: Json) => {
+function Nested({ of, value, set, path }: { of: Json; value: Json; set: (value: Json) => Promise<boolean>; path: string }) {
+  const put: Put = (key, each) => {
     const { [key]: _, ...now } = said(value);
-    set(each === null ? now : { ...now, [key]: each });
+    return set(each === null ? now : { ...now, [key]: each });
   };
   return <Fields of={of} values={value} path={path} put={put} />;
 }

@@ -8,7 +8,7 @@ import { CastNames, ShowForms } from "./forms";
 import { PlaceForm } from "./place";
 import { Sheet } from "./sheet";
 import { StagePlan } from "./stage";
-import { ended, findings, notice, patterns, side, stageFault, state, view } from "./store";
+import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
 import { Notices, Top } from "./top";
 
@@ -24,7 +24,7 @@ function App() {
       <main>
         <section class="left" aria-label="The sheet">
           {stageFault.value && now.readable && <p class="fault">{stageFault.value}</p>}
-          {view.value ? <Sheet /> : <p class="quiet">{now.readable ? "The show is being staged …" : "The file cannot be read as a show: mend it under Text."}</p>}
+          {view.value ? <Sheet /> : <p class="quiet">{!now.readable ? "The file cannot be read as a show: mend it under Text." : stageFault.value ? "" : "The show is being staged …"}</p>}
         </section>
         <aside id="side" class="side">
           <PlaceForm />
@@ -88,7 +88,8 @@ addEventListener("keydown", (event) => {
 
 addEventListener("beforeunload", (event) => {
   // Nothing is lost: the journal keeps it. But a file that is not written is easily forgotten.
-  if (state.value && !state.value.saved && state.value.autosave === "journal" && !ended.value) event.preventDefault();
+  const unwritten = state.value && !state.value.saved && state.value.autosave === "journal";
+  if ((unwritten || written.value) && !ended.value) event.preventDefault();
 });
 
 async function begin(): Promise<void> {
@@ -98,6 +99,7 @@ async function begin(): Promise<void> {
     ended.value = error instanceof Refused && error.status === 403 ? "This address has lost its key: open the page again from the terminal, where sequencer open printed it." : String(error instanceof Error ? error.message : error);
     return;
   }
+  if (!state.value!.readable) side.value = "text";
   void askSong();
   void look();
   void askFindings().catch(() => {});
@@ -117,7 +119,6 @@ async function begin(): Promise<void> {
     await new Promise((done) => setTimeout(done, 500 * failed));
   }
   ended.value = "The program behind this page has ended. Run sequencer open again: nothing is lost.";
-  notice(ended.value, true);
 }
 
 render(<App />, document.getElementById("page")!);

@@ -3,8 +3,8 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
 import { copy, cut, operate, paste } from "./doing";
 import { moment, together } from "./rows";
-import { chosenBlocks, remove } from "./sheet";
-import { copied, fault, names, opened, patterns, picked, state, tempo, view, walking } from "./store";
+import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
+import { copied, names, opened, patterns, picked, state, tempo, view, walking } from "./store";
 
 export function PlaceForm() {
   const at = picked.value, counts = tempo.value;
@@ -20,7 +20,7 @@ export function PlaceForm() {
   }, [blocks[0]?.path?.join()]);
   if (!at || !counts || !opened.value) return null;
   const block = blocks[0] as Block | undefined;
-  const { bar, beat } = counts.position(at.beat + 1e-6);
+  const row = rowsNow().find((each) => at.beat >= each.start - 1e-6 && at.beat < each.start + each.beats - 1e-6);
   return (
     <section
       ref={box} class="place" aria-label="What is danced here"
@@ -29,11 +29,10 @@ export function PlaceForm() {
       }}
     >
       <header>
-        <p>Bar {bar}, count {Math.floor(beat)} · {together(block ? [...new Set(blocks.map((each) => each.who))] : at.who, names.value)}</p>
+        <p>{row ? `Bar ${row.bar}, count ${Math.floor(at.beat - row.start + 1e-6) + 1} (${moment(counts, at.beat)}) · ` : ""}{together(block ? [...new Set(blocks.map((each) => each.who))] : at.who, names.value)}</p>
         <button type="button" class="small" onClick={close} title="Close (Escape)">Close</button>
       </header>
       {block ? <Written key={block.path!.join("/")} block={block} blocks={blocks} /> : <Empty key={`${at.beat} ${at.who.join()}`} beat={at.beat} who={at.who} />}
-      {fault.value && <p class="fault" role="alert">{fault.value}</p>}
     </section>
   );
 }
@@ -72,7 +71,7 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
       <p class="row">
         <button type="submit" class="main" disabled={!name || !chosen.length}>Put it here</button>
         <button type="button" disabled={!chosen.length} onClick={() => void operate({ do: "put-block", into: ["timeline"], before: placeFor(beat), block: { who: whoSaid(chosen), from: moment(counts, beat), rest: beats } }, "Put: a rest.")}>Rest here</button>
-        {copied.value && <button type="button" onClick={() => void paste((at) => moment(counts, at))}>Paste {copied.value.words}</button>}
+        {copied.value && <button type="button" onClick={() => void paste((at) => moment(counts, at), placeFor)}>Paste {copied.value.words}</button>}
       </p>
     </form>
   );
@@ -86,17 +85,6 @@ function free(beat: number, who: string[]): number {
   return Math.max(1, Math.min(8, Math.floor(Math.min(...after, Infinity) - beat)));
 }
 
-/** The entry of the timeline before which one that starts at a beat is written, so that the file stays in order of time. */
-function placeFor(beat: number): number | null {
-  const later = (view.value?.blocks ?? []).filter((each) => each.entry?.[0] === "timeline" && each.start > beat + 1e-6);
-  const rows = later.map((each) => Number(each.entry![1])).filter(Number.isFinite);
-  if (!rows.length) return null;
-  const next = Math.min(...rows);
-  // An entry without a moment follows the one before it: nothing may come between them.
-  const row = (state.value?.values?.timeline ?? [])[next] as Record<string, unknown> | undefined;
-  return row && ("from" in row || "accent" in row) ? next : null;
-}
-
 // --- a move that is there ---
 
 function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
@@ -104,20 +92,25 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const entry = block.entry ?? block.path!;
   const inPhrase = block.path![0] === "phrases";
   const [here, setHere] = useState(true);
-  const uses = usesOf(block.phrase);
+  const same = danced(block);
+  const uses = inPhrase ? same.length : 1;
   const row = rowAt(block.path!) ?? {};
   const length = block.end - block.start;
   const times = Number(row.repeat ?? 1) || 1;
   const change = (operation: Operation, said: string) =>
-    void operate(inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], operation } : operation, said);
+    void operate(inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation, said);
   const at = block.path!;
   const stretch = (beats: number) => change({ do: "stretch-block", at, beats: beats / times }, `${block.title}: ${beats} beats.`);
-  const start = (by: number) => void operate({ do: "move-block", at: entry, start: moment(counts, startOf(entry, block) + by) }, `Moved to ${moment(counts, startOf(entry, block) + by)}.`);
+  const start = async (by: number) => {
+    const to = moment(counts, startOf(entry, block) + by);
+    const place = picked.value!;
+    if (await operate({ do: "move-block", at: entry, start: to }, `Moved to ${to}.`)) picked.value = { ...place, beat: place.beat + by };
+  };
   const shift = Number(block.shift ?? 0);
   return (
     <>
       <h3>{block.title}</h3>
-      <ul class="words">{block.words.map((line) => <li key={line}>{line}</li>)}</ul>
+      <ul class="words">{block.words.filter((line) => line !== block.title).map((line) => <li key={line}>{line}</li>)}</ul>
       {inPhrase && (
         <fieldset>
           <legend>The phrase {block.phrase} is danced {uses === 1 ? "once" : `${uses} times`}. Change it</legend>
@@ -128,8 +121,8 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
       {"pattern" in row && <Another block={block} change={change} at={at} />}
       <div class="steps">
         <p>Starts {block.position}
-          <button type="button" onClick={() => start(-1)} title={inPhrase ? "The whole entry moves" : "A beat earlier"}>1 beat earlier</button>
-          <button type="button" onClick={() => start(1)}>1 beat later</button>
+          <button type="button" onClick={() => void start(-1)} title={inPhrase ? "The whole entry moves" : "A beat earlier"}>1 beat earlier</button>
+          <button type="button" onClick={() => void start(1)}>1 beat later</button>
         </p>
         <p>Lasts {beatsSaid(length)}
           <button type="button" disabled={length <= 1} onClick={() => stretch(length - 1)}>1 beat shorter</button>
@@ -166,10 +159,17 @@ function startOf(entry: Path, block: Block): number {
   return Math.min(block.start, ...own.map((each) => each.start));
 }
 
-function usesOf(phrase: string | null): number {
-  if (!phrase) return 0;
-  const rows = [...(state.value?.values?.timeline ?? []), ...Object.values(state.value?.values?.phrases ?? {}).flat()] as Record<string, unknown>[];
-  return rows.filter((row) => row?.phrase === phrase).length;
+/** Every time that the performer dances the same step, in order. */
+function danced(block: Block): Block[] {
+  const key = block.path!.join("/");
+  return (view.value?.blocks ?? []).filter((each) => each.who === block.who && each.path?.join("/") === key).sort((a, b) => a.start - b.start);
+}
+
+/** Which time it is of an entry that repeats the phrase; null for one that does not. */
+function roundOf(block: Block, same: Block[]): number | null {
+  const entry = block.entry?.join("/");
+  const times = Number(rowAt(block.entry ?? [])?.repeat ?? 1);
+  return times > 1 ? same.filter((each) => each.entry?.join("/") === entry).indexOf(block) : null;
 }
 
 function Another({ block, change, at }: { block: Block; change: (operation: Operation, said: string) => void; at: Path }) {

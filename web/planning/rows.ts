@@ -47,7 +47,7 @@ export function linesOf(row: Row, names: string[], blocks: Map<string, Block[]>)
   const lines = new Map<string, Line>();
   for (const name of names) {
     const own = (blocks.get(name) ?? []).filter((each) => each.end > row.start + CLOSE && each.start < row.start + row.beats - CLOSE);
-    const key = own.map((each) => [each.kind, each.title, each.start.toFixed(4), each.end.toFixed(4), each.path?.join("/")].join("|")).join(";");
+    const key = own.map((each) => [each.kind, each.title, each.start.toFixed(4), each.end.toFixed(4), each.path?.join("/"), each.entry?.join("/")].join("|")).join(";");
     const line = lines.get(key);
     if (line) line.who.push(name);
     else lines.set(key, { who: [name], blocks: own });

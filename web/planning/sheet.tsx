@@ -2,9 +2,9 @@
 import { computed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
-import { copy, cut, entriesOf, operate, paste } from "./doing";
+import { copy, cut, entriesOf, operate, paste, takenOut } from "./doing";
 import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
-import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, seconds, seek, side, song, tempo, view, walking, type Place } from "./store";
+import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
 
 const STEPS = 48; // of the strip of loudness under a row
 
@@ -223,7 +223,7 @@ function keyed(event: KeyboardEvent, rows: Row[]): void {
   const command = event.ctrlKey || event.metaKey;
   const blocks = chosenBlocks();
   const act: Record<string, () => unknown> = command
-    ? { c: () => copy(blocks), x: () => cut(blocks), v: () => paste((beat) => moment(tempo.value!, beat)) }
+    ? { c: () => copy(blocks), x: () => cut(blocks), v: () => paste((beat) => moment(tempo.value!, beat), placeFor) }
     : { Delete: () => remove(blocks), Backspace: () => remove(blocks), Enter: () => (opened.value = true), " ": () => (opened.value = true) };
   const work = act[event.key];
   if (work && picked.value) {
@@ -236,7 +236,18 @@ function keyed(event: KeyboardEvent, rows: Row[]): void {
 
 export async function remove(blocks: Block[]): Promise<void> {
   const at = entriesOf(blocks).map((each) => each.path);
-  if (at.length) await operate({ do: "delete-blocks", at }, `Deleted: ${blocks[0].title}.`);
+  if (at.length) await operate(takenOut(at), `Deleted: ${blocks[0].title}.`);
+}
+
+/** The entry of the timeline before which one that starts at a beat is written, so that the file stays in order of time. */
+export function placeFor(beat: number): number | null {
+  const later = (view.value?.blocks ?? []).filter((each) => each.entry?.[0] === "timeline" && each.start > beat + 1e-6);
+  const rows = later.map((each) => Number(each.entry![1])).filter(Number.isFinite);
+  if (!rows.length) return null;
+  const next = Math.min(...rows);
+  // An entry without a moment follows the one before it: nothing may come between them.
+  const row = (state.value?.values?.timeline ?? [])[next] as Record<string, unknown> | undefined;
+  return row && ("from" in row || "accent" in row) ? next : null;
 }
 
 /** Arrows walk over counts and lines, Home and End over a row, Page Up and Down over sections. */

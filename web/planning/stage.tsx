@@ -1,7 +1,7 @@
 // The stage from above: who stands where at this moment of the song. A spot is dragged, or moved by arrow keys.
 import { useRef, useState } from "preact/hooks";
 import { operate } from "./doing";
-import { names, seconds, tempo, view } from "./store";
+import { fresh, names, seconds, tempo, view } from "./store";
 import type { Spot, Standing, View } from "./api";
 
 const FINE = 0.05, COARSE = 0.5; // [m] of a step by the keyboard
@@ -34,8 +34,13 @@ export function standingAt(now: View, beat: number): Standing | null {
 export function StagePlan() {
   const now = view.value, counts = tempo.value;
   const svg = useRef<SVGSVGElement>(null);
+  const [, setTurn] = useState(0);
   const [drag, setDrag] = useState<{ who: string; at: [number, number] } | null>(null);
-  if (!now || !counts) return null;
+  const moved = useRef(new Map<string, [number, number]>()); // where spots are put that the view does not show yet
+  const waiting = useRef<Promise<unknown>>(Promise.resolve());
+  const under = useRef(0); // moves that are not answered yet
+  if (fresh.value && !under.current) moved.current.clear();
+  if (!now || !counts) return <p class="quiet">There is no stage to show yet.</p>;
   const beat = counts.beatAt(seconds.value);
   const standing = standingAt(now, beat);
   if (!standing) return <p class="quiet">The file says nothing about where anybody stands.</p>;
@@ -45,8 +50,8 @@ export function StagePlan() {
   const spots: [string, Spot][] = names.value.flatMap((name) => {
     const own = standing.spots[name];
     if (!own) return [];
-    const moved = drag?.who === name ? drag.at : [own[0], own[1]];
-    return [[name, [moved[0], moved[1], own[2]] as Spot] as [string, Spot]];
+    const place = drag?.who === name ? drag.at : (moved.current.get(`${standing.formation} ${name}`) ?? [own[0], own[1]]);
+    return [[name, [place[0], place[1], own[2]] as Spot] as [string, Spot]];
   });
   const close = pairs(spots, now);
   const place = (event: PointerEvent): [number, number] => {
@@ -54,8 +59,19 @@ export function StagePlan() {
     const own = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix);
     return [round(own.x + box.x0), round(box.y1 - own.y)];
   };
-  const set = (who: string, [x, y]: [number, number]) =>
-    void operate({ do: "move-spot", formation: standing.formation, who, at: [x, y] }, `${who} stands at ${x}, ${y} in ${standing.formation}.`);
+  const set = (who: string, at: [number, number]) => {
+    // One after the other: each begins where the one before has led.
+    const key = `${standing.formation} ${who}`;
+    moved.current.set(key, at);
+    under.current += 1;
+    setTurn((turn) => turn + 1);
+    waiting.current = waiting.current.then(async () => {
+      const last = moved.current.get(key) === at; // else it has been moved on meanwhile
+      if (last && !(await operate({ do: "move-spot", formation: standing.formation, who, at }, `${who} stands at ${at[0]}, ${at[1]} in ${standing.formation}.`))) moved.current.delete(key);
+      under.current -= 1;
+      setTurn((turn) => turn + 1);
+    });
+  };
   return (
     <figure class="plan">
       <figcaption>

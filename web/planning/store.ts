@@ -24,7 +24,8 @@ export const opened = signal(false); // the form about the place
 export const walking = signal(false); // the keyboard is in the sheet
 export const copied = signal<{ blocks: string[]; starts: number[]; words: string } | null>(null);
 export const told = signal(""); // for everybody, and for screen readers
-export const fault = signal<string | null>(null); // why the last thing was not done
+export const fault = signal<{ words: string; anyway: (() => void) | null } | null>(null); // why the last thing was not done
+export const written = signal<{ text: string; based: string; revision: number } | null>(null); // the file as somebody is typing it
 export const busy = signal(false);
 
 export const seconds = signal(0); // where the song is

@@ -1,6 +1,6 @@
 // The head of the page: what is open, what stands against it, undo, save.
 import { redo, save, undo } from "./doing";
-import { busy, checking, ended, findings, notices, stageFault, state, told, view } from "./store";
+import { busy, checking, ended, fault, findings, notices, stageFault, state, told, view } from "./store";
 
 export function Top() {
   const now = state.value;
@@ -26,6 +26,7 @@ export function Verdict() {
   if (!now.readable) return <p class="verdict stop">The file cannot be read: see Text</p>;
   if (stageFault.value) return <p class="verdict stop" title={stageFault.value}>Cannot be danced as it is written</p>;
   const current = looked !== null && looked.revision === now.revision && !busy.value;
+  if (current && looked.error) return <p class="verdict stop" title={looked.error.message}>A check broke off: {looked.error.message}</p>;
   const counts = looked?.counts ?? { stop: 0, warn: 0, note: 0 };
   const left = current ? (looked.open?.length ?? null) : null; // null: which checks there are is not known yet
   const said = [counts.stop ? `${counts.stop} stop` : "", counts.warn ? `${counts.warn} warn` : ""].filter(Boolean).join(", ");
@@ -34,8 +35,8 @@ export function Verdict() {
   if (!seeking && (!current || left !== 0 || !looked.complete || found?.revision !== now.revision))
     return (
       <p class="verdict looking">
-        {left === null ? "looking again" : `looking: ${left} ${left === 1 ? "check" : "checks"} left`}{said ? `, so far ${said}` : ""}
-        {current && looked.doing && <progress max={1} value={looked.share} aria-label={looked.words || looked.doing} />}
+        {current && looked.hearing ? "hearing the song" : left === null ? "looking again" : `looking: ${left} ${left === 1 ? "check" : "checks"} left`}{said && current ? `, so far ${said}` : ""}
+        {current && looked.share !== null && <progress max={1} value={looked.share} aria-label={looked.words ?? "looking"} />}
       </p>
     );
   const more = seeking ? "; mends are being sought" : "";
@@ -47,6 +48,13 @@ export function Verdict() {
 export function Notices() {
   return (
     <div class="notices" role="status">
+      {fault.value && (
+        <p class="refused" role="alert">
+          {fault.value.words}{" "}
+          {fault.value.anyway && <button type="button" class="small" onClick={fault.value.anyway}>Do it all the same</button>}{" "}
+          <button type="button" class="small" onClick={() => (fault.value = null)}>Close</button>
+        </p>
+      )}
       {ended.value && <p class="warn">{ended.value}</p>}
       {state.value?.kept.message && <p class="warn">{state.value.kept.message}</p>}
       {notices.value.map((each) => <p key={each.id} class={each.warn ? "warn" : ""}>{each.words}</p>)}

@@ -205,7 +205,8 @@ def failed_gaps(gaps: Sequence[FlownGap], progress: Progress | None) -> list[Fai
         hand = own[0].hand
         key = hand.key
         failing = recent(
-            "links of a hand that cannot be flown", None if key is None else ("links", key, hand.side),
+            "links of a hand that cannot be flown",
+            None if key is None else ("links", key, hand.side, tuple((gap.start, gap.end) for gap in own)),
             partial(_failing, own, progress, done, len(gaps)), most=MOST_HANDS,
             record=lambda found: found, restore=lambda record: [int(k) for k in record],
         )  # fmt: skip

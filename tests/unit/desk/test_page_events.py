@@ -5,6 +5,7 @@ import json
 
 from sequencer.desk import page_events
 from sequencer.desk.page_events import EventAnswer, PageEvents
+from tests.in_a_thread import run_apart
 
 
 def parsed(content):
@@ -19,7 +20,7 @@ def parsed(content):
 
 
 def run(work):
-    return asyncio.run(work())
+    return run_apart(work())
 
 
 def test_a_page_is_told_how_things_are_and_then_what_happens():

@@ -1,10 +1,9 @@
 """Who may ask: pages of this server, on this machine, that know its secret."""
 
-import asyncio
-
 import pytest
 
 from sequencer.desk.page_guard import PageGuard
+from tests.in_a_thread import run_apart
 
 GOOD = {"host": "127.0.0.1:8123", "x-sequencer-secret": "s3cret"}
 
@@ -24,7 +23,7 @@ def asked(path="/api/show", headers=GOOD, client=("127.0.0.1", 5), more=(), kind
     raw = [*((name.encode(), value.encode()) for name, value in headers.items()), *more]
     scope = {"type": kind, "method": "GET", "path": path, "headers": raw, "client": client}
     guard = PageGuard(app, hosts=["127.0.0.1:8123"], secret="s3cret")  # noqa: S106
-    asyncio.run(guard(scope, None, send))
+    run_apart(guard(scope, None, send))
     if not sent:
         return None, {}, bool(reached)
     return sent[0]["status"], dict(sent[0]["headers"]), bool(reached)

@@ -7,7 +7,7 @@ import pytest
 
 from sequencer.checks.dance.flown_faults import FlownFault
 from sequencer.checks.fault_kinds import MEETS, STRAINS, TOO_SLOW, UNFLOWN_LINK
-from sequencer.checks.suite import _AS_FLOWN, checked
+from sequencer.checks.suite import AS_FLOWN, checked
 from sequencer.findings import Figure, Finding
 from sequencer.planning import flown_dance_mends, flown_trials, offers
 from sequencer.planning.dance_mends import Cause, FoundMends
@@ -339,4 +339,4 @@ def test_where_props_touch_decides_which_block_or_passage_it_is_of(beat, home):
 
 
 def test_the_checks_of_the_motion_are_those_that_check_runs_so():
-    assert flown_trials.OF_THE_MOTION == _AS_FLOWN
+    assert ("feasible", *flown_trials.OF_THE_MOTION) == AS_FLOWN  # feasibility: `flight_faults`
