@@ -22,6 +22,7 @@ from sequencer.geometry.segments import segment_segment
 from sequencer.motion.performers.feasibility import GAP_ERROR
 from sequencer.motion.props.prop import SHAFT_RADIUS
 from sequencer.staging.flown_show import flown_show
+from sequencer.staging.flown_strains import strains
 from tests.nothing_kept import nothing_kept
 from tests.unit.checks.dance import solo
 from tests.unit.checks.dance.solo import SHOW, stage
@@ -173,15 +174,36 @@ STALLED = """\
 """
 
 
+RUN = SHOW.replace(
+    "at: [0, 4]}}\n", "at: [-4, 4]}}\n  over: {spots: {Ash: {at: [4, 4]}}}\n"
+).replace("from: 1.1}\n", "from: 1.1}\n  - {formation: over, from: START, beats: 4}\n", 1)
+
+
 def test_a_strain_beside_a_stall_is_told(monkeypatch):
     """Nothing asks for a mend of a stall: what is strained beside it by running across the stage would be lost."""
-    run = SHOW.replace("at: [0, 4]}}\n", "at: [-4, 4]}}\n  over: {spots: {Ash: {at: [4, 4]}}}\n")
-    run = run.replace("from: 1.1}\n", "from: 1.1}\n  - {formation: over, from: 5.3, beats: 4}\n", 1)
-    monkeypatch.setattr(solo, "SHOW", run)
-    own = stage(STALLED)
-    told = [each for each in as_flown(own).findings if each.code == "strained-as-flown"]
+    monkeypatch.setattr(solo, "SHOW", RUN.replace("START", "5.3"))
+    told = [each for each in as_flown(stage(STALLED)).findings if each.code == "strained-as-flown"]
     assert {each.hands for each in told} == {("left",), ("right",)}
     assert all("accelerate" in each.message for each in told)
+
+
+HURRIED = """\
+  - {from: 3.1, pattern: two-beat-weave, cycle: 2, beats: 8, timing: together}
+  - {link: true, beats: 1}
+  - {pattern: extension, cycle: 2, beats: 6, timing: together}
+"""
+
+
+def test_a_strain_beside_a_link_that_is_told_follows_from_it(monkeypatch):
+    """Running ends where the link of the left hand fails, which warns; the strain after it is of nothing else."""
+    limits = "limits: {hand_acceleration: 40}\nfire:\n"
+    monkeypatch.setattr(solo, "SHOW", RUN.replace("START", "4.3").replace("fire:\n", limits))
+    own = stage(HURRIED)
+    (strain,) = strains(flown_show(own))
+    assert (strain.side, strain.follows) == ("left", (((16.0, 17.0),),))
+    codes = [(each.code, each.position) for each in as_flown(own).findings]
+    assert ("link-cannot-be-flown", "5.1") in codes
+    assert "strained-as-flown" not in dict(codes)
 
 
 FAST = (
