@@ -81,7 +81,7 @@ def strained(show: Staged, told: Sequence[FlownPlace] = ()) -> Iterator[Finding]
             message=f"{label}, {strain.side} hand: {where} {said}",
             remedies=(
                 *(("give the walk more beats, or let it begin later",) if strain.moving else ()),
-                "choose a pattern that pulls harder, or another link",
+                _WAYS_OUT.get(missed[0], "give it more beats, or choose another pattern or link"),
             ),
             source=_SOURCE,
             figures=tuple(
@@ -89,6 +89,14 @@ def strained(show: Staged, told: Sequence[FlownPlace] = ()) -> Iterator[Finding]
             ),
             hands=(strain.side,),
         )  # fmt: skip
+
+
+_SLOWER = "give its cycle more beats, or take a shorter tether or a lighter head"
+_WAYS_OUT = {
+    "least_pull": "choose a pattern that pulls harder, or another link",
+    "most_pull": _SLOWER,
+    "wick_speed": _SLOWER,
+}
 
 
 def _follows(strain: Strain, told: Sequence[FlownPlace]) -> bool:
