@@ -94,13 +94,21 @@ def eventually(asked, seconds=60):
     raise AssertionError("it did not come")
 
 
+def _interruptible():
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+
+# tests that run in the background of a shell hand on that Ctrl-C is ignored
+INTERRUPTIBLE = None if sys.platform == "win32" else _interruptible
+
+
 class Desk:
     """A process that serves a show."""
 
     def __init__(self, path, *options):
         self.process = subprocess.Popen(
             [sys.executable, "-m", "sequencer", "open", str(path), "--no-browser", *options],
-            stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
+            stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, preexec_fn=INTERRUPTIBLE,  # noqa: PLW1509 (nothing else runs yet)
         )  # fmt: skip
         self.address = self.process.stdout.readline().strip()
         self.page = DeskClient(self.address) if self.address else None

@@ -8,6 +8,7 @@ import pytest
 
 from sequencer.desk import worker_link
 from sequencer.desk.worker_link import AnswerError, WorkerLink
+from tests.in_a_thread import run_apart
 
 SHOW = """\
 title: Silent
@@ -42,7 +43,7 @@ def linked(work, monkeypatch, path):
         link.text(1, SHOW)
         work(link)
 
-    asyncio.run(run())
+    run_apart(run())
     return told
 
 
@@ -144,7 +145,7 @@ def test_a_process_that_dies_begins_again_and_questions_to_it_are_answered(tmp_p
         finally:
             link.end()
 
-    asyncio.run(run())
+    run_apart(run())
     assert "begin again" in next(said["message"] for event, said in told if event == "notice")
 
 
