@@ -212,6 +212,10 @@ def test_the_song_is_gone_through_before_it_is_played(browser, show):
         planner.page.wait_for_function(
             "() => document.querySelector('.where').innerText.startsWith('5')"
         )
+        assert planner.page.locator(".transport .main").inner_text() == "Play"
+        assert (
+            planner.page.locator(".time").inner_text().startswith("0:08")
+        )  # bar 5 at 120 a minute, from 0.5 s on
 
 
 def test_what_is_refused_says_why_wherever_it_was_done(browser, show):

@@ -120,7 +120,7 @@ def test_a_page_as_flown_tells_what_was_found_of_that_and_can_be_asked_for_the_d
 
 
 def test_who_asks_for_more_is_not_told_less(show):
-    """The show danced with errors is checked as flown too; of a part it is said that it was not flown."""
+    """The show danced with errors is checked as flown too; of what is looked at as drawn that is said."""
     danced = json.loads(check(show, "--danced", "1", "--jobs", "1", "--json").stdout)
     assert "link-cannot-be-flown" in {each["code"] for each in danced["findings"]}
     for more in (("--from", "3.1"), ("--drawn",)):

@@ -124,7 +124,7 @@ def _scope(dancers: Sequence[Dancer]) -> str:
         )
     work = f" and each block's hand work (up to {100 * most:.0f} cm a hand)" if most else ""
     flies = any(prop.flexible for dancer in dancers for prop in dancer.props.values())
-    unflown = " Whether poi and rope darts can be flown like this was not looked at: `sequencer check` of the whole show does."
+    unflown = " Whether poi and rope darts can be flown like this was not looked at: `sequencer check` without --drawn does."
     return (
         f"Distances hold for the plan as drawn{work}; drift of people and tempo is left out."
         f"{unflown if flies else ''}"
