@@ -8,6 +8,7 @@ from sequencer.show.operations import heading_operations as headings
 from sequencer.show.operations import people_operations as people
 from sequencer.show.operations import phrase_operations as phrasing
 from sequencer.show.operations import together_operations as together
+from sequencer.show.operations import tonight_operations as tonight
 from sequencer.show.operations.combined_operations import DoTogether, MakeChanges
 from tests.operation_oracle import CHANGES, at
 
@@ -371,6 +372,9 @@ _MAKERS = (
     lambda d, v: people.ChangePerson(group="crew", name=d.name(v, "crew"), values=d.of({"post": [2, "3 m"]}, {"duty": "lead"}, {"watches": None})),
     lambda d, v: people.RenamePerson(group=(group := d.of("cast", "crew")), name=d.name(v, group), new=d.of(*_NEW)),
     lambda d, v: people.RemovePerson(group=(group := d.of("cast", "crew")), name=d.name(v, group)),
+    lambda d, v: tonight.SetAway(name=d.name(v, d.of("cast", "crew"))),
+    lambda d, v: tonight.SetStandIn(part=d.name(v, d.of("cast", "crew")), person=d.of({"name": d.of(*_NEW), "stature": "1.7 m"}, {"name": "Fern", "stature": "1.62 m", "prop": {"kind": "poi", "tether": "50 cm"}}, {"name": "Gorse"})),
+    lambda d, v: tonight.SetThere(name=d.of(None, d.name(v, d.of("cast", "crew")))),
     lambda d, v: headings.ChangeTitles(values=d.of({"title": "New: one"}, {"version": 2}, {"night": d.of("2027-06-19", None)}, {"title": None})),
     _any_heading, _any_heading,
     lambda d, v: headings.DeleteHeading(heading=d.of("fire", "rules", "stop_call", "weather")),

@@ -12,6 +12,7 @@ from sequencer.show.operations import heading_operations as headings
 from sequencer.show.operations import people_operations as people
 from sequencer.show.operations import phrase_operations as phrasing
 from sequencer.show.operations import together_operations as together
+from sequencer.show.operations import tonight_operations as tonight
 from sequencer.show.operations.combined_operations import DoTogether, MakeChanges
 
 # What plain data say
@@ -296,6 +297,8 @@ def _each_mention(now, op):
     for row in now.get("fire", {}).get("lit", []):
         yield from ((row, key) for key in ("lit_by", "put_out_by"))
     yield now.get("fire", {}).get("handling", {}), "lit_by"
+    yield now.get("tonight", {}), "away"
+    yield from ((row, "for") for row in now.get("tonight", {}).get("stand_ins", []))
     yield now.get("stop_call", {}), "callers"
     yield now.get("stop_call", {}), "does"
 
@@ -311,6 +314,8 @@ def _rename_person(now, op):
             holder[key] = [op.new if name == op.name else name for name in own]
         elif own == op.name:
             holder[key] = op.new
+    for row in now.get("tonight", {}).get("stand_ins", []):
+        row["name"] = op.new if row["name"] == op.name else row["name"]
     return now
 
 
@@ -327,12 +332,40 @@ def _remove_person(now, op):
             left = [name for name in named(own) if name != op.name]
         if left:
             holder[key] = left
-        elif key == "who":
+        elif key in ("who", "for"):
             holder["gone"] = True
         else:
             del holder[key]
-    for rows in (now.get("timeline", []), now.get("fire", {}).get("lit", [])):
+    stand_ins = now.get("tonight", {}).get("stand_ins", [])
+    for rows in (now.get("timeline", []), now.get("fire", {}).get("lit", []), stand_ins):
         rows[:] = [row for row in rows if "gone" not in row]
+    return now
+
+
+def _away(now, op):
+    if op.name in named(now.get("tonight", {}).get("away", [])):
+        raise ValueError("away already")
+    return _tonight(now, op.name, lambda away, others: ([*away, op.name], others))
+
+
+def _stand_in(now, op):
+    row = {"for": op.part, **text_of(op.person)}
+    return _tonight(now, op.part, lambda away, others: (away, [*others, row]))
+
+
+def _there(now, op):
+    return _tonight(now, op.name, lambda away, others: (away, others))
+
+
+def _tonight(now, name, change):
+    """Who is away and who stands in, without somebody, then changed."""
+    own = now.get("tonight", {})
+    away = [each for each in named(own.get("away", [])) if name not in (None, each)]
+    others = [row for row in own.get("stand_ins", []) if name not in (None, row["for"])]
+    away, others = change(away, others)
+    now.pop("tonight", None)
+    if away or others:
+        now["tonight"] = {key: v for key, v in (("away", away), ("stand_ins", others)) if v}
     return now
 
 
@@ -420,6 +453,7 @@ CHANGES = {
     floor.SetWay: _way, floor.DeleteWalk: _delete_walk,
     people.AddPerformer: _add_performer, people.AddCrew: _add_crew, people.ChangePerson: _change_person,
     people.RenamePerson: _rename_person, people.RemovePerson: _remove_person,
+    tonight.SetAway: _away, tonight.SetStandIn: _stand_in, tonight.SetThere: _there,
     headings.ChangeTitles: _titles, headings.ChangeHeading: _heading, headings.DeleteHeading: _delete_heading,
     headings.PutItem: _put_item, headings.ChangeItem: _change_item, headings.DeleteItem: _delete_item,
     headings.CorrectCount: _count, headings.PutSection: _put_section, headings.ChangeSection: _change_section,

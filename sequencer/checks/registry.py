@@ -16,6 +16,7 @@ from sequencer.checks.dance import (
     joins,
     listen_again,
     travel,
+    who_is_there,
     wishes_kept,
 )
 from sequencer.checks.distances import drift, keeping_clear
@@ -47,6 +48,7 @@ from sequencer.staging.staged import Staged
 
 CHECK_PLUGINS = "sequencer.checks"
 BUILT_IN: tuple[Check, ...] = (
+    who_is_there.CHECK,
     joins.CHECK,
     accents_hit.CHECK,
     wishes_kept.CHECK,

@@ -58,6 +58,8 @@ def show_view(staged: Staged) -> dict[str, Any]:
     entries = entry_of_blocks(staged)
     dancers = {dancer.name: dancer for dancer in staged.dancers}
     low, high = staged.span
+    whole = staged.show if staged.read is None else staged.read.written
+    there = {post.name: post for post in staged.show.crew}
     return {
         "title": staged.show.title,
         "duration": staged.song.duration,
@@ -87,9 +89,10 @@ def show_view(staged: Staged) -> dict[str, Any]:
         "crew": [
             {
                 "name": post.name, "duty": post.duty, "at": list(post.post),
-                "watches": list(post.watches), "path": ["crew", k],
+                "watches": list(there[post.name].watches), "path": ["crew", k],
             }
-            for k, post in enumerate(staged.show.crew)
+            for k, post in enumerate(whole.crew)
+            if post.name in there
         ],
         "reach": {dancer.name: _rounded(dancer.reach) for dancer in staged.dancers},
         "apart": _rounded(required_distances(staged).performers),
@@ -112,8 +115,9 @@ def entry_of_blocks(staged: Staged) -> dict[int, int]:
         blocks.sort(key=lambda each: each.start)
     ends: dict[str, float] = {}
     out: dict[int, int] = {}
-    for k, entry in enumerate(staged.show.timeline):
-        who = staged.show.names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
+    written = staged.read.written
+    for k, entry in enumerate(written.timeline):
+        who = written.names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
         if entry.accent is not None:
             continue
         start = (
@@ -189,10 +193,11 @@ def _sections(staged: Staged) -> Iterator[dict[str, Any]]:
 
 
 def _cast(staged: Staged) -> Iterator[dict[str, Any]]:
-    for k, (record, dancer) in enumerate(zip(staged.show.cast, staged.dancers, strict=True)):
+    names = staged.show.names if staged.read is None else staged.read.written.names
+    for record, dancer in zip(staged.show.cast, staged.dancers, strict=True):
         yield {
             "name": record.name,
-            "path": ["cast", k],
+            "path": ["cast", names.index(record.name)],
             "stature": _rounded(dancer.body.stature),
             "prop": next((prop.kind for prop in dancer.props.values()), None),
             "props": {

@@ -2,7 +2,7 @@
 
 import difflib
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from types import UnionType
 from typing import Annotated, Any, Union, get_args, get_origin
@@ -15,8 +15,11 @@ from sequencer.show.document import Document, read_document
 from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
+from sequencer.show.performer_record import Performer
 from sequencer.show.plain_values import PathKey
 from sequencer.show.record import Record
+from sequencer.show.tonight import as_tonight, parts_of
+from sequencer.show.tonight_faults import tonight_faults
 from sequencer.units import QuantityError
 
 MOST_SHOWN = 12  # faults reported at once
@@ -65,8 +68,10 @@ _NOT = {
 class ReadShow:
     """A show and the document it was read from."""
 
-    show: Show
+    show: Show  # as it is danced tonight
     document: Document
+    written: Show  # with the whole cast, as the file says it
+    parts: tuple[Performer, ...]  # of the whole cast, each with the body of who dances it tonight
 
     def __repr__(self) -> str:
         return f"<ReadShow {self.document.file}: {self.show!r}>"
@@ -76,6 +81,14 @@ class ReadShow:
     ) -> InputError:
         """An error at the position of `path` in the file."""
         return InputError(code, self.document.place(*path), what, mend, why)
+
+    def cast_path(self, who: str, key: str | None = None) -> tuple[PathKey, ...]:
+        """Where the file says something about a performer of tonight: their own entry, or that of who stands in."""
+        stands_in = self.written.tonight.stand_ins if self.written.tonight else ()
+        for k, each in enumerate(stands_in):
+            if each.part == who and (key is None or getattr(each, key) is not None):
+                return ("tonight", "stand_ins", k)
+        return ("cast", self.written.names.index(who))
 
 
 def read_show(path: Path) -> ReadShow:
@@ -118,17 +131,20 @@ def show_from_document(document: Document, *, before: ReadShow | None = None) ->
         raise _collected(
             [_located(document, fault) for fault in _root_causes(error.errors())]
         ) from None
-    read = ReadShow(show, document)
+    read = ReadShow(show, document, show, show.cast)
     if faults := list(_name_faults(read)):
         raise _collected(faults)
-    return read
+    if show.tonight is None:
+        return read
+    parts = parts_of(show)
+    return replace(read, show=as_tonight(show, parts), parts=parts)
 
 
 def _with_records(values: dict[str, Any], before: ReadShow) -> dict[str, Any]:
     """The headings, with records of an earlier reading in place of values that it has validated."""
     old = before.document.values
     return {
-        key: _known(value, old.get(key), getattr(before.show, key, None))
+        key: _known(value, old.get(key), getattr(before.written, key, None))
         for key, value in values.items()
     }
 
@@ -313,6 +329,7 @@ def _name_faults(read: ReadShow) -> Iterator[InputError]:
             nearest(show.wishes.lead, list(show.names)),
         )  # fmt: skip
     yield from unknown_facts(show, read.fault)
+    yield from tonight_faults(show, read.fault, nearest)
 
 
 def _twice(read: ReadShow, heading: str, names: Sequence[str]) -> Iterator[InputError]:

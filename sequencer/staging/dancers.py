@@ -24,7 +24,8 @@ from sequencer.motion.trajectories.link_limits import LinkLimits, PaceLimits, ha
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.stops import HandStop
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
-from sequencer.show.model import Limits, Performer
+from sequencer.show.model import Limits
+from sequencer.show.performer_record import Performer
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import dance_key
@@ -57,6 +58,7 @@ class PlacedDance:
     burns: Mapping[str, tuple[Lit, ...]]  # of each performer who has any
     last: float  # [beats]
     part: ShowPart | None = None  # if only that is staged
+    missing: tuple[Block, ...] = ()  # what those who are away would dance
 
 
 def recent_dancer(read: ReadShow, name: str, danced: PlacedDance, *, fly: bool = True) -> Dancer:
@@ -155,7 +157,10 @@ def _performer(read: ReadShow, name: str) -> tuple[Performer, Body, dict[Side, P
         }
     except ValueError as error:
         raise read.fault(
-            "bad-value", ("cast", index), str(error), "see docs/show-file.md for what is allowed"
+            "bad-value",
+            read.cast_path(name),
+            str(error),
+            "see docs/show-file.md for what is allowed",
         ) from error
     return record, body, props
 

@@ -20,6 +20,7 @@ from sequencer.motion.fitting.search import fitted_together
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.props.prop import Prop
 from sequencer.show import model
+from sequencer.show.performer_record import Performer
 from sequencer.staging.staged import Block, Path
 from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap
@@ -32,7 +33,7 @@ _MOST_STEPS = 20_000  # of show files, whose fitted blocks are kept
 
 def dance_of(
     block: Block,
-    record: model.Performer,
+    record: Performer,
     tempo: TempoMap,
     book: Mapping[str, Pattern],
     *,
@@ -83,7 +84,7 @@ def _tempi(tempo: TempoMap, first: int, last: int) -> tuple[float, float]:
 
 
 @lru_cache(maxsize=2048)
-def _measures(record: model.Performer) -> tuple[Body, Mapping[Side, Prop]]:
+def _measures(record: Performer) -> tuple[Body, Mapping[Side, Prop]]:
     """Body and props of a performer at rest."""
     return record.body, {side: prop.held() for side, prop in record.props.items()}
 
@@ -122,7 +123,7 @@ def fitted_blocks(
 
 def _known_step(
     blocks: Sequence[Block],
-    records: Sequence[model.Performer],
+    records: Sequence[Performer],
     tempo: TempoMap,
     book: Mapping[str, Pattern],
     *,
@@ -140,7 +141,7 @@ def _known_step(
 
 def _fitted_step(
     blocks: Sequence[Block],
-    records: Sequence[model.Performer],
+    records: Sequence[Performer],
     tempo: TempoMap,
     book: Mapping[str, Pattern],
     *,

@@ -13,7 +13,8 @@ import numpy as np
 
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.kept import recent
-from sequencer.show.model import Entry, HandPart, Performer, Step
+from sequencer.show.model import Entry, HandPart, Step
+from sequencer.show.performer_record import Performer
 from sequencer.show.prop_records import PropRecord
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
@@ -67,7 +68,7 @@ def expanded(
     *,
     of: Callable[[Sequence[str]], CycleBeats] | None = None,
 ) -> Expansion:
-    """Every performer's blocks, stops and accents.
+    """Every performer's blocks, stops and accents; also of those who are away.
 
     Parameters
     ----------
@@ -87,11 +88,13 @@ def expanded(
     blocks: list[Block] = []
     accents: list[Accent] = []
     ends: dict[str, float] = {}
-    cast = {record.name: record for record in read.show.cast}
+    # Expanded for everybody, so that who is there keeps their counts whoever is away.
+    everybody = read.written.names
+    cast = {record.name: record for record in read.parts}
     held = {name: record.props for name, record in cast.items()}
     kinds = {name: {prop.kind for prop in props.values()} for name, props in held.items()}
-    for i, entry in enumerate(read.show.timeline):
-        who = read.show.names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
+    for i, entry in enumerate(read.written.timeline):
+        who = everybody if "all" in entry.who else tuple(dict.fromkeys(entry.who))
         start = (
             moments.beat(entry.start, ("timeline", i, "from"))
             if entry.start is not None
@@ -99,7 +102,7 @@ def expanded(
         )
         cycle = of(who) if of is not None else cycle_beats
         runs = _Opener(read, moments, cycle).entry_runs(entry, i, start)
-        mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
+        mirrored = set(everybody if "all" in entry.mirror else entry.mirror)
         cycles: dict[tuple[str, ...], list[float]] = {}  # of each run, for performers alike
         for k, name in enumerate(who):
             # Performers with similar props stay together; a staff at half the pace slows nobody else.
@@ -121,7 +124,7 @@ def expanded(
                 "too-many-blocks", ("timeline", i), f"the timeline expands to more than {MOST_BLOCKS} blocks",
                 "repeat less",
             )  # fmt: skip
-    order = {name: k for k, name in enumerate(read.show.names)}
+    order = {name: k for k, name in enumerate(everybody)}
     blocks.sort(key=lambda block: (block.start, order[block.who], block.path))
     _refuse_overlaps(read, moments, blocks)
     _refuse_late(read, moments, blocks)
@@ -352,10 +355,10 @@ def _with_what_is_held(read: ReadShow, block: Block, held: Mapping[Side, PropRec
 
 def _refuse_overlaps(read: ReadShow, moments: Moments, blocks: list[Block]) -> None:
     sides: tuple[Side, Side] = ("left", "right")
-    of: dict[str, list[Block]] = {who: [] for who in read.show.names}
+    of: dict[str, list[Block]] = {who: [] for who in read.written.names}
     for block in blocks:
         of[block.who].append(block)
-    for who in read.show.names:
+    for who in read.written.names:
         for side in sides:
             own = [b for b in of[who] if b.link or side in (*b.hands, *b.stopped)]
             for before, after in pairwise(own):

@@ -153,6 +153,7 @@ class Staged:
     read: ReadShow | None = None  # the show file it was staged from, so that changes can be tried
     heard: Song | None = None  # the song before corrections
     part: ShowPart | None = None  # if only that was staged
+    missing: tuple[Block, ...] = ()  # blocks and stops of those who are away tonight
     results: Results = field(
         default_factory=Results, init=False, repr=False, compare=False
     )  # see there
@@ -178,6 +179,16 @@ class Staged:
     def at_aloud(self, beat: float) -> str:
         """When something is, as it can be counted: `at 25.2`, `just after 25.2`."""
         return at_aloud(self.position(beat), self.tempo.bar_lengths)
+
+    def number_of(self, who: str) -> int:
+        """A performer's number, from 1 in the order of the whole cast: it stays when somebody is away."""
+        names = self.show.names if self.read is None else self.read.written.names
+        return names.index(who) + 1
+
+    def taken_by(self, part: str) -> str:
+        """Who has a part tonight: another name only if somebody stands in."""
+        stands_in = self.show.tonight.stand_in(part) if self.show.tonight else None
+        return part if stands_in is None else stands_in.name
 
     @property
     def span(self) -> tuple[float, float]:

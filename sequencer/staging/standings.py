@@ -74,7 +74,7 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
             walk=one.walk,
             start=one.start,
             end=end,
-            spots=one.spots,
+            spots={who: spot for who, spot in one.spots.items() if who in show.names},
             path=one.path,
         )
         for one, end in zip(found, ends, strict=True)
@@ -106,7 +106,7 @@ def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> WalkPa
 def _default(read: ReadShow, last: float) -> Standing:
     """A single performer needs no formation: the middle of the stage."""
     show = read.show
-    if len(show.cast) > 1:
+    if len(read.written.cast) > 1:
         raise read.fault(
             "no-staging", ("cast",), "the show does not say where the performers stand",
             "add formations, and staging entries that say when each is taken",
@@ -127,7 +127,7 @@ def _spots(read: ReadShow, formation: Formation, name: str, before: list[Standin
     try:
         return filled_shape(
             str(formation.shape),
-            names=formation.order or read.show.names,
+            names=formation.order or read.written.names,
             centre=formation.centre or (0.0, 0.0),
             spacing=formation.spacing or 1.0,
             turn=formation.turn,

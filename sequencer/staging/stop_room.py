@@ -31,7 +31,7 @@ def refuse_stops(read: ReadShow, moments: Moments, blocks: Sequence[Block]) -> N
     """
     if not any(block.stop for block in blocks):
         return
-    for record in read.show.cast:
+    for record in read.parts:
         own = [block for block in blocks if block.who == record.name]
         links = [block for block in own if block.link]
         for side, prop in record.props.items():

@@ -93,6 +93,7 @@ def staged(
         accents=danced.accents,
         standings=stood,
         lit=danced.lit,
+        missing=danced.missing,
         venue=venue_of(read),
         book=danced.book,
         read=read,
@@ -185,10 +186,14 @@ def _danced(
     found = expanded(
         read,
         moments,
-        partial(cycles, read.show.names),
+        partial(cycles, read.written.names),
         of=lambda who: partial(cycles, who),
     )
     everything = (*found.blocks, *found.stops)
+    there = frozenset(read.show.names)
+    missing = tuple(block for block in everything if block.who not in there)
+    if missing:
+        found = found.of(there)
     end = max((block.end for block in everything), default=0.0)
     if only is not None:
         found = found.of(only)
@@ -214,6 +219,7 @@ def _danced(
         accents=accents,
         part=part,
         lit=lit,
+        missing=missing,
         last=last,
         own=by_name(sorted(near, key=attrgetter("start", "path"))),
         burns=by_name(lit),
@@ -237,8 +243,8 @@ def _cycle_beats(
     """Beats of the cycles; those of the last shows with the same cast, limits and patterns."""
     # By object, as a changed file keeps the records of the headings that it leaves: held, so that no other
     # can have their ids.
-    parts = (read.show.limits, read.show.cast, *read.show.cast, book)
-    same = (tempo, *(id(part) for part in (read.show.limits, *read.show.cast, book)))
+    parts = (read.show.limits, read.parts, *read.parts, book)
+    same = (tempo, *(id(part) for part in (read.show.limits, *read.parts, book)))
     _, cycles = recent(
         "cycle beats", same, lambda: (parts, _CycleBeats(read, book, tempo)), most=_MOST_CASTS
     )
@@ -255,7 +261,7 @@ class _CycleBeats:
         self._book, self._tempo = book, tempo
         self._pace = pace_of(read.show.limits)
         self._props = {
-            record.name: [own.held() for own in record.props.values()] for record in read.show.cast
+            record.name: [own.held() for own in record.props.values()] for record in read.parts
         }
         self._known: dict[str, float] = {}
 

@@ -32,7 +32,7 @@ def venue_of(read: ReadShow) -> Venue:
     InputError
         If an outline crosses itself or encloses no area, or a position is implausible.
     """
-    venue, crew = read.show.venue, read.show.crew
+    venue, there = read.show.venue, {post.name for post in read.show.crew}
     stage = _made(read, ("venue", "stage"), _stage, venue.stage)
     edges = tuple(
         _made(read, ("venue", "audience", i, "line"), AudienceEdge, line=edge.line, name=edge.name)
@@ -47,7 +47,8 @@ def venue_of(read: ReadShow) -> Venue:
     whole = () if venue.ceiling in {None, "open"} else (Ceiling(height=float(venue.ceiling)),)
     posts = tuple(
         _made(read, ("crew", i, "post"), Post, name=post.name, at=post.post)
-        for i, post in enumerate(crew)
+        for i, post in enumerate(read.written.crew)
+        if post.name in there
     )
     return Venue(
         stage=stage,

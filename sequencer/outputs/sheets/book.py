@@ -79,8 +79,11 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
 def _cast(edition: Edition, room: float) -> list[Flowable]:
     """Numbers and names, several to a row."""
     cells: list[list[Cell]] = [
-        [Disc(str(number), 16), Prose(TextSpan(brief(name), "Bold", TEXT), role="TD")]
-        for number, name in enumerate(edition.staged.show.names, start=1)
+        [
+            Disc(str(edition.number_of(name)), 16),
+            Prose(TextSpan(brief(edition.person(name)), "Bold", TEXT), role="TD"),
+        ]
+        for name in edition.staged.show.names
     ]
     cells += [["", ""]] * (-len(cells) % _ACROSS)
     rows = [

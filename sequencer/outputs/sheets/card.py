@@ -229,8 +229,13 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
         parts.append(Prose(TextSpan("DRAFT – no permit that counts", "Bold", SMALL), after=2))
     parts += [
         kicker(f"No. {edition.number_of(who)}"),
-        fitted(brief(who, most=36), room, sizes=(HEAD + 4, HEAD, LEAD_SIZE)),
+        fitted(brief(edition.person(who), most=36), room, sizes=(HEAD + 4, HEAD, LEAD_SIZE)),
         Prose(TextSpan(brief(edition.title, most=40), "Bold", TEXT), before=2),
+        *(
+            [Prose(TextSpan(edition.in_order(edition.tonight), "Bold", SMALL))]
+            if edition.tonight
+            else []
+        ),
         issue,
         Prose(
             TextSpan(

@@ -53,7 +53,7 @@ from sequencer.outputs.words.date_words import day_words
 from sequencer.safety.burning import PlannedBurn, known_fuel
 from sequencer.safety.landings import landing_area
 from sequencer.safety.permits import permit_words
-from sequencer.show.model import Performer
+from sequencer.show.performer_record import Performer
 from sequencer.units import rounded_up
 
 SCALES = (

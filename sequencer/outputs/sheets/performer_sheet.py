@@ -87,7 +87,7 @@ def performer_sheet(edition: Edition, who: str) -> Sheet:
     """One performer's pages."""
     return Sheet(
         name=f"performer-{edition.file_part(who)}",
-        title=f"Performer’s sheet: {who}",
+        title=f"Performer’s sheet: {edition.person(who)}",
         story=partial(_story, edition, who),
     )
 
@@ -98,7 +98,7 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
         edition,
         room,
         kind="Performer’s sheet",
-        title=who,
+        title=edition.person(who),
         facts=_facts(edition, who),
         stop=doing_on_stop(edition, who, "performer"),
         badge=Disc(str(edition.number_of(who)), 40),

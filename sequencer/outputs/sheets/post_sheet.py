@@ -80,7 +80,7 @@ def post_sheet(edition: Edition, number: int) -> Sheet:
     post = edition.staged.show.crew[number - 1]
     return Sheet(
         name=f"post-{number}-{slug(post.name, longest=32)}",
-        title=f"Post S{number}: {post.name}",
+        title=f"Post S{number}: {edition.person(post.name)}",
         story=partial(_story, edition, number, post),
         wide=True,
         large=True,
@@ -189,7 +189,7 @@ def _left_of(
     where: str,
     size: float,
 ) -> list[Flowable]:
-    name = edition.in_order(brief(post.name))
+    name = edition.in_order(brief(edition.person(post.name)))
     largest = next(
         (s for s in _NAME_SIZES if clipped(name, "Poster", s, room - 44) == name), DARK_SIZE
     )

@@ -58,6 +58,7 @@ from sequencer.show.operations.together_operations import (
     SetMirror,
     SetUnison,
 )
+from sequencer.show.operations.tonight_operations import SetAway, SetStandIn, SetThere
 
 OPERATIONS: dict[str, type[Operation]] = {
     kind.KIND: kind
@@ -67,6 +68,7 @@ OPERATIONS: dict[str, type[Operation]] = {
         NamePhrase, WriteOutPhrase, SplitOut, ChangeHere, RenamePhrase, DeletePhrase,
         MoveSpot, SetFormation, RenameFormation, DeleteFormation, PutWalk, ChangeWalk, SetWay, DeleteWalk,
         AddPerformer, AddCrew, ChangePerson, RenamePerson, RemovePerson,
+        SetAway, SetStandIn, SetThere,
         ChangeTitles, ChangeHeading, DeleteHeading, PutItem, ChangeItem, DeleteItem,
         CorrectCount, PutSection, ChangeSection, DeleteSection,
         DoTogether, MakeChanges, PutBack,

@@ -124,6 +124,9 @@ class RenamePerson(Operation):
                 for each in names_in(old)
             ]
             edits.append(ValueSet(place, new if isinstance(old, list) else self.new))
+        for k, row in enumerate(text.value("tonight", "stand_ins") or ()):
+            if isinstance(row, dict) and names_in(row.get("name")) == names_in(self.name):
+                edits.append(ValueSet(("tonight", "stand_ins", k, "name"), self.new))
         return text.edited(*edits)
 
 
@@ -159,7 +162,8 @@ class RemovePerson(Operation):
             if left:
                 edits[place] = ValueSet(place, left)
             else:
-                own = place[:-1] if place[-1] == "who" else place  # nobody dances it any more
+                # Nobody dances it any more, or there is no part to be taken.
+                own = place[:-1] if place[-1] in {"who", "for"} else place
                 edits[own] = TakenOut(own)
         return text.edited(*_outermost(edits))
 
@@ -217,5 +221,8 @@ def _of_anybody(text: ShowText) -> Iterator[ValuePath]:
     for k in range(len(text.value("fire", "lit") or ())):
         yield from (("fire", "lit", k, key) for key in ("lit_by", "put_out_by"))
     yield ("fire", "handling", "lit_by")
+    yield ("tonight", "away")
+    for k in range(len(text.value("tonight", "stand_ins") or ())):
+        yield ("tonight", "stand_ins", k, "for")
     yield ("stop_call", "callers")
     yield ("stop_call", "does")

@@ -11,7 +11,7 @@ from sequencer.findings import Clearance, Finding, Report
 from sequencer.outputs.sheets.page.bidi import apart, is_mixed
 from sequencer.outputs.sheets.page.letters import uncovered
 from sequencer.outputs.sheets.page.own_type import OwnType
-from sequencer.outputs.sheets.page.wording import plural, slug
+from sequencer.outputs.sheets.page.wording import listed, plural, slug
 from sequencer.outputs.sheets.parts.changes import Changes
 from sequencer.safety.compliance import ComplianceRow, compliance
 from sequencer.safety.permits import permit_that_holds, permit_words
@@ -104,7 +104,23 @@ class Edition:
 
     def number_of(self, who: str) -> int:
         """A performer's number, from 1 in the order of the cast."""
-        return self.staged.show.names.index(who) + 1
+        return self.staged.number_of(who)
+
+    def person(self, part: str) -> str:
+        """Who has a part tonight, as a title: with the part that they take if they stand in."""
+        name = self.staged.taken_by(part)
+        return part if name == part else f"{name} for {part}"
+
+    @property
+    def tonight(self) -> str:
+        """Who is away and who stands in, for the head of each sheet; empty if everybody is there."""
+        tonight = self.staged.show.tonight
+        if tonight is None:
+            return ""
+        words = [self.person(each.part) for each in tonight.stand_ins]
+        if tonight.away:
+            words.append(f"{listed(tonight.away)} away")
+        return f"Tonight: {', '.join(words)}" if words else ""
 
     def in_order(self, text: str) -> str:
         """Text in which every name with mixed writing directions is isolated."""
@@ -154,6 +170,7 @@ class Edition:
         show = self.staged.show
         yield from (show.title, show.version, show.venue.name, self.staged.song.track)
         yield from show.names
+        yield self.tonight
         yield from show.formations
         yield from (section.label for section in self.staged.song.sections)
         yield from (stop.note for stop in self.staged.stops)

@@ -125,9 +125,9 @@ def _numbers(edition: Edition, *, listed_below: bool) -> list[Flowable]:
     if listed_below or len(names) < 2:
         return []
     spans = []
-    for number, name in enumerate(names, start=1):
+    for name in names:
         spans += [
-            TextSpan(f"{number}{NB}", "Bold", SMALL),
+            TextSpan(f"{edition.number_of(name)}{NB}", "Bold", SMALL),
             TextSpan(f"{brief(name, most=24)}   ", "Regular", SMALL),
         ]
     return [Prose(spans[:240], after=2)]

@@ -3,7 +3,7 @@
 from math import degrees
 
 from sequencer.outputs.sheets.page.wording import NB, metres
-from sequencer.show.model import Performer
+from sequencer.show.performer_record import Performer
 from sequencer.show.prop_records import PropRecord
 
 

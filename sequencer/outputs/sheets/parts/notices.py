@@ -82,11 +82,18 @@ def opening(
         *top,
         Spacer(1, 3),
         *([facts_row(facts, room)] if facts else []),
+        *_tonight(edition),
         *stop_bar(edition, stop, close=close),
         *(_close_caution(edition, room) if close else caution_box(room)),
         *letters_block(edition, room),
         ChangesNote(),
     ]
+
+
+def _tonight(edition: Edition) -> list[Flowable]:
+    """Who is away and who stands in."""
+    words = edition.in_order(edition.tonight)
+    return [Prose(TextSpan(words, "Bold", TEXT, INK), before=4, after=2)] if words else []
 
 
 def caution_box(room: float) -> list[Flowable]:

@@ -189,7 +189,7 @@ class StagePlan(SiteDrawing):
         canvas.setStrokeColor(INK if dark else SOFT)
         canvas.setLineWidth(1.1)
         canvas.circle(x, y, self.disc, stroke=1, fill=1)
-        number = str(self.scene.staged.show.names.index(name) + 1)
+        number = str(self.scene.staged.number_of(name))
         size = 9.0 if self.disc > 7 else TINY
         one_line(
             canvas,

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from sequencer.errors import InputError
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.props.prop import PropKind
-from sequencer.show.model import Performer
+from sequencer.show.performer_record import Performer
 from sequencer.show.reading import ReadShow
 from sequencer.show.wishes import USUAL_LEVEL, Repertoire, meant_by
 

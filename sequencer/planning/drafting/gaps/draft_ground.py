@@ -21,7 +21,7 @@ from sequencer.planning.drafting.gaps.slots import (
 )
 from sequencer.show.document import Document, parse_document
 from sequencer.show.drafted import drafted_entries, without_drafted
-from sequencer.show.model import Performer
+from sequencer.show.performer_record import Performer
 from sequencer.show.reading import ReadShow, nearest, show_from_document
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged
@@ -336,6 +336,11 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
     """
     document = parse_document(text.removeprefix("\ufeff"), file)
     whole = show_from_document(document)
+    if whole.show is not whole.written:
+        raise whole.fault(
+            "not-everybody", ("tonight",), "a draft is made for the whole cast, and not everybody is there tonight",
+            "take `tonight` out of the file while you draft",
+        )  # fmt: skip
     given = whole.show.track.corrections.beats is not None
     if not given and (len(song.beats) < 2 or not song.downbeats):
         raise whole.fault(

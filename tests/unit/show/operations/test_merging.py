@@ -124,7 +124,7 @@ def test_drawn_changes_are_merged_as_if_one_had_been_made_after_the_other(varian
     draw, base = Draw(random.Random(variant)), VARIANTS[variant]  # noqa: S311  # no secret
     named = (ChangeTitles, ChangeHeading, MoveSpot, ChangePerson)
     done = clashes = 0
-    for _ in range(160):
+    for _ in range(200):
         ours = theirs = base
         ops = []
         for _ in range(draw.random.randint(1, 4)):

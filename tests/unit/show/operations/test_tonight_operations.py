@@ -1,0 +1,55 @@
+"""Who is away tonight, who stands in, and everybody there again; nothing else of the file changes."""
+
+from sequencer.show.operations.operation import apply
+from sequencer.show.operations.people_operations import RemovePerson, RenamePerson
+from sequencer.show.operations.tonight_operations import SetAway, SetStandIn, SetThere
+from tests.unit.show.operations.duo import SHOW, lines, refused
+
+AWAY = apply(SHOW, SetAway(name="Birch"))
+FERN = {"name": "Fern", "stature": "1.62 m"}
+
+
+def test_somebody_is_away_and_there_again():
+    assert lines(SetAway(name="Birch")) == ["+", "+tonight:", "+  away: [Birch]"]
+    assert lines(SetAway(name="Ivy"), AWAY) == ["-  away: [Birch]", "+  away: [Birch, Ivy]"]
+    assert apply(AWAY, SetThere(name="Birch")).rstrip() == SHOW.rstrip()
+    both = apply(AWAY, SetAway(name="Ivy"))
+    assert apply(both, SetThere(name="Birch")) == AWAY.replace("away: [Birch]", "away: [Ivy]")
+    assert apply(both, SetThere()).rstrip() == SHOW.rstrip()
+    assert apply(SHOW, SetThere()) == SHOW
+
+
+def test_a_part_is_taken_by_one_person_or_falls_out():
+    taken = apply(AWAY, SetStandIn(part="Birch", person=FERN))
+    assert "away" not in taken
+    assert "{for: Birch, name: Fern, stature: 1.62 m}" in taken
+    other = apply(taken, SetStandIn(part="Birch", person={"name": "Gorse", "stature": 1.8}))
+    assert "Fern" not in other
+    assert "Gorse" in other
+    again = apply(other, SetAway(name="Birch"))
+    assert again == AWAY
+
+
+def test_what_cannot_be_is_refused():
+    assert "Birch is away already" in refused(SetAway(name="Birch"), AWAY)
+    assert "'Nobody' is in neither cast nor crew" in refused(SetAway(name="Nobody"))
+    assert "everybody in the cast is away" in refused(SetAway(name="Ash"), AWAY)
+    assert "nothing says how tall Fern is" in refused(
+        SetStandIn(part="Birch", person={"name": "Fern"})
+    )
+    assert "Ash has a part of their own tonight" in refused(
+        SetStandIn(part="Birch", person={"name": "ash", "stature": 1.7})
+    )
+    assert "a post needs no stature" in refused(SetStandIn(part="Ivy", person=FERN))
+
+
+def test_a_new_name_is_followed_and_who_leaves_the_show_is_not_away():
+    text = apply(AWAY, SetStandIn(part="Ivy", person={"name": "Birch"}))
+    renamed = apply(text, RenamePerson(group="cast", name="Birch", new="Elm"))
+    assert "away: [Elm]" in renamed
+    assert "{for: Ivy, name: Elm}" in renamed
+    crew = apply(text, RenamePerson(group="crew", name="Ivy", new="Oak"))
+    assert "{for: Oak, name: Birch}" in crew
+    gone = apply(text, RemovePerson(group="crew", name="Ivy"))
+    assert "for:" not in gone
+    assert "away: [Birch]" in gone

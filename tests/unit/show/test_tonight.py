@@ -1,0 +1,145 @@
+"""A show as it is danced tonight: parts that fall out or are taken, while everybody else keeps counts and places."""
+
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SHOW = """\
+title: Three
+track: {file: a.ogg}
+venue: {stage: {shape: round, width: 12 m}, audience: [{line: [[-7, -9], [7, -9]]}]}
+cast:
+  - {name: Ash, stature: 1.7 m, prop: poi}
+  - {name: Birch, stature: 1.6 m, prop: poi}
+  - {name: Cedar, stature: 1.8 m, prop: {kind: poi, tether: 50 cm}, birth_year: 2001}
+formations:
+  row: {shape: line, centre: [0, 4], spacing: 3 m}
+  deep: {spots: {Ash: {at: [-3, 3]}, Birch: {at: [0, 6]}, Cedar: {at: [3, 3]}}}
+staging:
+  - {formation: row, from: 1.1}
+  - {formation: deep, from: 9.1, beats: 8, via: {Birch: [[0, 5]]}}
+timeline:
+  - {from: 2.1, pattern: extension, cycle: 1, beats: 8}
+  - {who: [Birch, Cedar, Ash], from: 5.1, pattern: extension, cycle: 1, beats: 8, canon: 4, mirror: [Birch]}
+  - {who: Birch, pattern: extension, cycle: 1, from: 9.1, beats: 4}
+  - {pattern: extension, cycle: 1, beats: 4}
+fire:
+  fuel: kerosene
+  lit:
+    - {who: [Birch], from: 2.1, until: 9.1, lit_by: Ivy}
+    - {who: [Ash, Birch], from: 10.1, until: 12.1, put_out_by: Oak}
+  handling: {lit_by: Ivy}
+crew:
+  - {name: Ivy, post: [-8, 6], watches: [Birch]}
+  - {name: Oak, post: [8, 6], duty: lighter, watches: [Ash, Birch]}
+stop_call: {callers: [Birch], does: {Birch: put the poi down, Ash: lie down}}
+wishes: {lead: Birch}
+"""
+
+
+def read(tonight="", text=SHOW):
+    return show_from_document(parse_document(text + tonight, "s.yaml"))
+
+
+def danced(found, who):
+    return [(block.start, block.end, block.path) for block in found.blocks if block.who == who]
+
+
+def test_without_a_word_about_tonight_the_show_is_the_one_that_is_written():
+    found = read()
+    assert found.show is found.written
+    assert found.parts is found.show.cast
+    assert staged(found, even_song(80)).missing == ()
+
+
+def test_the_others_keep_their_counts_their_places_and_their_numbers():
+    whole = staged(read(), even_song(80))
+    less = staged(read("tonight: {away: [Birch]}\n"), even_song(80))
+    assert less.show.names == ("Ash", "Cedar")
+    assert [dancer.name for dancer in less.dancers] == ["Ash", "Cedar"]
+    for name in less.show.names:
+        assert danced(less, name) == danced(whole, name)
+        assert less.number_of(name) == whole.number_of(name)
+        for before, after in zip(whole.standings, less.standings, strict=True):
+            assert after.spots[name] == before.spots[name]
+    assert all("Birch" not in one.spots for one in less.standings)
+    assert {block.who for block in less.missing} == {"Birch"}
+    assert len(less.missing) == len(danced(whole, "Birch"))
+    assert [span.who for span in less.lit] == ["Ash"]
+    assert less.lit[0].path == ("fire", "lit", 1)
+
+
+def test_who_is_away_has_no_job_left():
+    show = read("tonight: {away: [Birch, Ivy]}\n").show
+    assert [post.name for post in show.crew] == ["Oak"]
+    assert show.crew[0].watches == ("Ash",)
+    assert show.stop_call.callers == ("all",)
+    assert set(show.stop_call.does) == {"Ash"}
+    assert show.wishes.lead is None
+    assert show.fire is not None
+    assert show.fire.handling.lit_by is None
+    assert [span.lit_by for span in show.fire.lit] == [None, None]
+    assert [span.put_out_by for span in show.fire.lit] == [None, "Oak"]
+    assert [entry.mirror for entry in show.timeline] == [()] * 4
+    assert show.staging[1].via == {}
+    watched = read("tonight: {away: [Birch]}\n").show.crew[0]
+    assert watched.watches == ()  # everybody
+
+
+def test_a_stand_in_dances_the_part_with_their_own_body():
+    found = read(
+        "tonight: {stand_ins: [{for: Cedar, name: Fern, stature: 1.55 m, birth_year: 1990}]}\n"
+    )
+    part = found.show.cast[2]
+    assert (part.name, part.stature, part.birth_year) == ("Cedar", 1.55, 1990)
+    assert part.prop is not None
+    assert part.prop.tether == 0.5  # the part's
+    assert found.cast_path("Cedar") == ("tonight", "stand_ins", 0)
+    assert found.cast_path("Cedar", "prop") == ("cast", 2)
+    show = staged(found, even_song(80))
+    assert show.dancers[2].body.stature == 1.55
+    assert show.taken_by("Cedar") == "Fern"
+    assert show.taken_by("Ash") == "Ash"
+    assert found.written.cast[2].stature == 1.8
+
+
+def test_an_edit_elsewhere_reads_the_cast_as_it_is_written():
+    before = read("tonight: {stand_ins: [{for: Cedar, name: Fern, stature: 1.55 m}]}\n")
+    values = {**before.document.values, "title": "Other"}
+    del values["tonight"]
+    document = parse_document(SHOW, "s.yaml")
+    document.values.update({key: values[key] for key in values if key != "title"})
+    after = show_from_document(document, before=before)
+    assert after.show.cast[2].stature == 1.8
+
+
+@pytest.mark.parametrize(
+    ("tonight", "says"),
+    [
+        ("{away: [Nobody]}", "'Nobody' is in neither cast nor crew"),
+        ("{away: [Ash, Birch, Cedar]}", "everybody in the cast is away"),
+        ("{stand_ins: [{for: Nobody, name: Fern}]}", "'Nobody' is in neither cast nor crew"),
+        ("{stand_ins: [{for: Ash, name: Fern}]}", "nothing says how tall Fern is"),
+        ("{stand_ins: [{for: Ivy, name: Fern, arm: 60 cm}]}", "a post needs no arm"),
+        ("{stand_ins: [{for: Ash, name: ivy, stature: 1.7}]}", "Ivy has a part of their own tonight"),
+        ("{away: [Ash], stand_ins: [{for: Ash, name: Fern, stature: 1.7}]}", "falls out and is taken"),
+        ("{stand_ins: [{for: Ash, name: Fern, stature: 1.7}, {for: Ash, name: Elm, stature: 1.7}]}", "taken twice"),
+        ("{stand_ins: [{for: Ivy, name: Fern}, {for: Oak, name: Fern}]}", "Fern takes two parts"),
+        ("{stand_ins: [{for: Ash, name: Fern, stature: 9}]}", "is outside 0.8 … 2.6 m"),
+        ("{stand_ins: [{for: Ash, name: Fern, stature: 1.7, arm: 2 m}]}", "is outside"),
+    ],
+)  # fmt: skip
+def test_what_cannot_be_is_told_with_its_line(tonight, says):
+    with pytest.raises(InputError, match=r"s\.yaml:3\d:") as told:
+        read(f"tonight: {tonight}\n")
+    assert says in str(told.value)
+
+
+def test_somebody_of_the_show_may_take_another_part_if_their_own_falls_out():
+    found = read("tonight: {away: [Ivy], stand_ins: [{for: Ash, name: Ivy, stature: 1.7}]}\n")
+    assert found.show.names == ("Ash", "Birch", "Cedar")
+    assert [post.name for post in found.show.crew] == ["Oak"]
