@@ -135,6 +135,21 @@ def _cell(text: str) -> str:
 
 
 _STOPS = """\
+## Tonight
+
+```yaml
+tonight:
+  away: [Moss]                                               # their part falls out
+  stand_ins:
+    - {for: Sable, name: Ash, stature: 1.62 m, birth_year: 1990}   # dances Sable's part
+    - {for: Flint, name: Ivy}                                # takes Flint's post
+```
+
+For one night only; the show stays as it is written. Everybody who is there keeps their counts, spots and numbers: a canon keeps the place of
+who is away, a shape keeps their spot. Whoever watched only them watches everybody. Checks, sheets and the rehearsal page are those of
+tonight, with the body of who stands in, and the props of the part if none are given. Whoever takes a part may be somebody of the show whose own
+part falls out. `draft` and `new` know no tonight: take it out while you draft.
+
 ## Stops and accents
 
 ```yaml

@@ -94,6 +94,14 @@ def show_view(staged: Staged) -> dict[str, Any]:
             for k, post in enumerate(whole.crew)
             if post.name in there
         ],
+        "missing": [
+            {
+                "who": block.who, "start": _rounded(block.start), "end": _rounded(block.end),
+                "position": staged.position(block.start), "end_position": staged.position(block.end),
+                "title": block.title, "path": list(block.path),
+            }
+            for block in staged.missing
+        ],
         "reach": {dancer.name: _rounded(dancer.reach) for dancer in staged.dancers},
         "apart": _rounded(required_distances(staged).performers),
     }  # fmt: skip

@@ -76,6 +76,7 @@ export interface View {
   formations: Record<string, { spots: Record<string, Spot>; path: Path; used: number[] }>;
   place: Ground;
   crew: { name: string; duty: string; at: [number, number]; watches: string[]; path: Path }[];
+  missing: { who: string; start: number; end: number; position: string; end_position: string; title: string; path: Path }[];
   reach: Record<string, number>;
   apart: number | null;
 }

@@ -10,9 +10,10 @@ import { Sheet } from "./sheet";
 import { StagePlan } from "./stage";
 import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
+import { WhoIsThere } from "./who";
 import { Notices, Top } from "./top";
 
-const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", forms: "Show", text: "Text" } as const;
+const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", who: "Who", forms: "Show", text: "Text" } as const;
 
 function App() {
   const now = state.value;
@@ -39,6 +40,7 @@ function App() {
             {side.value === "findings" && <FindingsList />}
             {side.value === "stage" && <StagePlan />}
             {side.value === "dance" && <Dance />}
+            {side.value === "who" && <WhoIsThere />}
             {side.value === "forms" && <ShowForms />}
             {side.value === "text" && <FileText />}
           </div>

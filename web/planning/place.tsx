@@ -2,9 +2,10 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
 import { copy, cut, operate, paste } from "./doing";
-import { moment, together } from "./rows";
+import { movedAlong, shiftsAfter, type Ends } from "./following";
+import { beatOf, moment, together } from "./rows";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
-import { copied, names, opened, patterns, picked, state, tempo, view, walking } from "./store";
+import { along, copied, names, opened, patterns, picked, state, tempo, view, walking } from "./store";
 
 export function PlaceForm() {
   const at = picked.value, counts = tempo.value;
@@ -55,7 +56,8 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
     const block: Record<string, unknown> = { who: whoSaid(chosen), from: moment(counts, beat), pattern: name, beats };
     const shift = near.find((each) => each.name === name)?.shift;
     if (shift) block.shift = shift; // it joins what stands before it if it starts that far in
-    void operate({ do: "put-block", into: ["timeline"], block, before: placeFor(beat) }, `Put: ${name}.`);
+    const follow = following({ beat }, new Map(chosen.map((each) => [each, beat + beats])));
+    void operate([...follow, { do: "put-block", into: ["timeline"], block, before: placeFor(beat) }], `Put: ${name}.`);
   };
   return (
     <form onSubmit={(event) => { event.preventDefault(); if (name) put(); }}>
@@ -68,6 +70,7 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
           ))}
         </fieldset>
       )}
+      <Along />
       <p class="row">
         <button type="submit" class="main" disabled={!name || !chosen.length}>Put it here</button>
         <button type="button" disabled={!chosen.length} onClick={() => void operate({ do: "put-block", into: ["timeline"], before: placeFor(beat), block: { who: whoSaid(chosen), from: moment(counts, beat), rest: beats } }, "Put: a rest.")}>Rest here</button>
@@ -97,14 +100,22 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const row = rowAt(block.path!) ?? {};
   const length = block.end - block.start;
   const times = Number(row.repeat ?? 1) || 1;
-  const change = (operation: Operation, said: string) =>
-    void operate(inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation, said);
+  const change = (operation: Operation, said: string, follow: Operation[] = []) => {
+    const own = inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation;
+    void operate(follow.length ? [...follow, own] : own, said);
+  };
   const at = block.path!;
-  const stretch = (beats: number) => change({ do: "stretch-block", at, beats: beats / times }, `${block.title}: ${beats} beats.`);
+  const stretch = (beats: number) => {
+    // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
+    const by = beats - length, lasting = inPhrase && here && roundOf(block, same) === null ? by : inPhrase ? by * entryTimes(entry, block) : by;
+    change({ do: "stretch-block", at, beats: beats / times }, `${block.title}: ${beats} beats.`, following({ entry: Number(entry[1]) }, endsOf(entry, lasting)));
+  };
   const start = async (by: number) => {
     const to = moment(counts, startOf(entry, block) + by);
     const place = picked.value!;
-    if (await operate({ do: "move-block", at: entry, start: to }, `Moved to ${to}.`)) picked.value = { ...place, beat: place.beat + by };
+    const follow = following({ entry: Number(entry[1]) }, endsOf(entry, by));
+    const move = { do: "move-block", at: entry, start: to };
+    if (await operate(follow.length ? [...follow, move] : move, `Moved to ${to}.`)) picked.value = { ...place, beat: place.beat + by };
   };
   const shift = Number(block.shift ?? 0);
   return (
@@ -128,6 +139,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
           <button type="button" disabled={length <= 1} onClick={() => stretch(length - 1)}>1 beat shorter</button>
           <button type="button" onClick={() => stretch(length + 1)}>1 beat longer</button>
         </p>
+        <Along />
         {"pattern" in row && (
           <p>Begins {shift ? `${beatsSaid(shift)} in` : "at its start"}
             <button type="button" onClick={() => change({ do: "change-block", at, values: { shift: shift - 0.5 || null } }, "Shifted.")}>½ beat back</button>
@@ -151,6 +163,42 @@ function rowAt(path: Path): Record<string, any> | null {
   let value: any = state.value?.values;
   for (const key of path) value = value?.[key];
   return value && typeof value === "object" ? value : null;
+}
+
+/** Whether what follows a change moves along with it. */
+function Along() {
+  return (
+    <label class="along"><input type="checkbox" checked={along.value} onChange={(event) => (along.value = event.currentTarget.checked)} /> What follows moves along, up to the next gap</label>
+  );
+}
+
+/** Operations that move along what follows once an entry, or a new one, ends elsewhere; none if it is to stay. */
+function following(from: { entry: number } | { beat: number }, ends: Ends): Operation[] {
+  const counts = tempo.value, blocks = view.value?.blocks;
+  if (!along.value || !counts || !blocks) return [];
+  const starts = new Map<number, number>();
+  for (const each of blocks) {
+    if (each.entry?.[0] !== "timeline") continue;
+    const entry = Number(each.entry[1]);
+    starts.set(entry, Math.min(starts.get(entry) ?? Infinity, each.start));
+  }
+  return movedAlong(state.value?.values?.timeline ?? [], shiftsAfter(blocks, from, ends), (entry) => starts.get(entry)!, (beat) => moment(counts, beat), (words) => beatOf(counts, words));
+}
+
+/** Where each performer ends an entry, some beats later. */
+function endsOf(entry: Path, by: number): Ends {
+  const ends: Ends = new Map();
+  const key = entry.join("/");
+  for (const each of view.value?.blocks ?? []) {
+    if (each.entry?.join("/") === key) ends.set(each.who, Math.max(ends.get(each.who) ?? -Infinity, each.end + by));
+  }
+  return ends;
+}
+
+/** How often an entry dances the step of a block. */
+function entryTimes(entry: Path, block: Block): number {
+  const key = entry.join("/");
+  return danced(block).filter((each) => each.entry?.join("/") === key).length;
 }
 
 function startOf(entry: Path, block: Block): number {

@@ -75,6 +75,14 @@ export function moment(tempo: TempoMap, beat: number): string {
   return rest < 1e-3 ? `${bar}.${whole}` : `${bar}.${whole}+${rest}`;
 }
 
+/** The beat of a moment written as bar.beat; null if it is written in another way. */
+export function beatOf(tempo: TempoMap, words: string): number | null {
+  const found = /^(-?\d+)\.(\d+)(?:\+(\d+)\/(\d+)|\+(\d*\.?\d+))?$/.exec(words.trim());
+  if (!found) return null;
+  const [, bar, count, over, under, part] = found;
+  return tempo.barStart(Number(bar)) + Number(count) - 1 + (over ? Number(over) / Number(under) : Number(part ?? 0));
+}
+
 /** Short gaps between what is written: the prop is led from one to the next. */
 export function gapsOf(blocks: Block[]): { start: number; end: number }[] {
   return blocks.flatMap((each, k) => {

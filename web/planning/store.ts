@@ -21,6 +21,7 @@ export const ended = signal<string | null>(null); // the server has ended
 
 export const picked = signal<Place | null>(null);
 export const opened = signal(false); // the form about the place
+export const along = signal(false); // what follows a change moves along with it
 export const walking = signal(false); // the keyboard is in the sheet
 export const copied = signal<{ blocks: string[]; starts: number[]; words: string } | null>(null);
 export const told = signal(""); // for everybody, and for screen readers
@@ -30,7 +31,7 @@ export const busy = signal(false);
 
 export const seconds = signal(0); // where the song is
 export const playing = signal(false);
-export const side = signal<"findings" | "stage" | "dance" | "forms" | "text">("findings");
+export const side = signal<"findings" | "stage" | "dance" | "who" | "forms" | "text">("findings");
 export const pointed = signal<number | null>(null); // the entry of the findings that is shown
 
 export const names = computed(() => view.value?.cast.map((each) => each.name) ?? []);

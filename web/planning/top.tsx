@@ -7,7 +7,7 @@ export function Top() {
   return (
     <header class="top">
       <h1>{view.value?.title ?? now?.file ?? "…"}</h1>
-      <p class="file">{now ? `${now.file} · ${now.saved ? "saved" : "not saved yet"}` : ""}</p>
+      <p class="file">{now ? `${now.file} · ${now.saved ? "saved" : "not saved yet"}${tonight(now.values)}` : ""}</p>
       <Verdict />
       <div class="tools">
         <button type="button" disabled={!now?.undo} onClick={() => void undo()} title={now?.undo ? `Take back: ${now.undo} (Ctrl + Z)` : "Nothing to take back"}>Undo</button>
@@ -17,6 +17,13 @@ export function Top() {
       <p class="unseen" role="status" aria-live="polite">{told.value}</p>
     </header>
   );
+}
+
+/** That not everybody is there tonight: everything on the page is about those who are. */
+function tonight(values: Record<string, any> | null): string {
+  const away = [values?.tonight?.away ?? []].flat(), standIns: any[] = values?.tonight?.stand_ins ?? [];
+  const words = [...standIns.map((each) => `${each.name} for ${each.for}`), ...(away.length ? [`without ${away.join(", ")}`] : [])];
+  return words.length ? ` · tonight ${words.join(", ")}` : "";
 }
 
 /** What the checks say so far: never clear before all of them have answered about what the file says now. */

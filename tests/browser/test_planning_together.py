@@ -1,0 +1,120 @@
+"""The planning page: what follows moves along with a change, and who is there tonight."""
+
+import pytest
+import soundfile as sf
+
+from tests.browser.test_planning_page import SHOW, Planner, changed_lines
+from tests.cli.conftest import RATE, click_track
+from tests.desk_client import desk, eventually
+
+# Ash: 3–7, a gap of a beat, 7.2–9, then nothing until 13. Birch with Ash at 7.2, and alone at 9.3.
+FULL = SHOW.replace(
+    "  - {from: 3.1, pattern: two-beat-weave, beats: 16}\n",
+    """\
+  - {who: Ash, from: 3.1, pattern: two-beat-weave, beats: 16}
+  - {who: [Ash, Birch], from: 7.2, pattern: two-beat-weave, beats: 7}
+  - {who: Birch, from: 9.3, pattern: two-beat-weave, until: 11.3}
+  - {who: all, from: 14.1, pattern: two-beat-weave, beats: 8, canon: 2}
+crew:
+  - {name: Ivy, post: [-8, 6], duty: spotter}
+""",
+)
+
+
+@pytest.fixture
+def show(tmp_path):
+    """A small show of two, in a folder of its own."""
+    sf.write(tmp_path / "song.wav", click_track(), RATE)
+    path = tmp_path / "two.yaml"
+    path.write_text(FULL, encoding="utf-8")
+    return path
+
+
+def saved(planner, show, before):
+    planner.page.get_by_role("button", name="Save").click()
+    eventually(lambda: show.read_bytes() != before)
+    return changed_lines(before.decode(), show.read_text(encoding="utf-8"))
+
+
+def opened(planner, bar, count):
+    planner.count(bar, count).first.click(force=True)  # on the bar that lies over it
+    planner.page.wait_for_selector(".place .steps")
+
+
+def test_what_follows_moves_along_up_to_the_next_gap(browser, show):
+    before = show.read_bytes()
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        opened(planner, 5, 1)
+        planner.page.get_by_label("What follows moves along").check()
+        planner.page.get_by_role("button", name="1 beat longer").click()
+        planner.waits_for("Lasts 17 beats")
+        went, came = saved(planner, show, before)
+        assert [line.split("#")[0].strip() for line in came] == [
+            "- {who: Ash, from: 3.1, pattern: two-beat-weave, beats: 17}",
+            "- {who: [Ash, Birch], from: 7.3, pattern: two-beat-weave, beats: 7}",
+            "- {who: Birch, from: 9.4, pattern: two-beat-weave, until: 11.4}",
+        ]  # the canon stands behind a gap that takes it up
+        assert len(went) == 3
+        planner.page.get_by_role("button", name="Undo").click()
+        planner.waits_for("Lasts 16 beats")
+        planner.page.get_by_role("button", name="Save").click()
+        eventually(lambda: show.read_bytes() == before)
+        planner.page.get_by_role("button", name="1 beat shorter").click()
+        planner.waits_for("Lasts 15 beats")
+        _, came = saved(planner, show, before)
+        assert [line.strip() for line in came][1:] == [
+            "- {who: [Ash, Birch], from: 7.1, pattern: two-beat-weave, beats: 7}",
+            "- {who: Birch, from: 9.2, pattern: two-beat-weave, until: 11.2}",
+        ]
+        assert planner.faults == []
+
+
+def test_without_it_an_overlap_is_refused_in_a_sentence(browser, show):
+    before = show.read_bytes()
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        opened(planner, 5, 1)
+        for beats in (17, 18):
+            planner.page.get_by_role("button", name="1 beat longer").click()
+            if beats == 17:
+                planner.waits_for("Lasts 17 beats")
+        planner.page.wait_for_selector(".refused:has-text('while the block of line')")
+        assert show.read_bytes() == before
+        assert planner.faults == []
+
+
+def test_somebody_is_away_tonight_and_somebody_stands_in(browser, show):
+    before = show.read_bytes()
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Who")
+        birch = planner.page.get_by_role("region", name="Birch")
+        assert "comes in at 7.2" in birch.inner_text()
+        ash = planner.page.get_by_role("region", name="Ash")
+        assert "begins a canon: two-beat-weave" in ash.inner_text()
+        birch.get_by_label("is away").check()
+        planner.waits_for("falls out: 3 blocks, from 7.2")
+        # who is there keeps every count; who is away has no line
+        assert planner.page.locator(".line .who", has_text="Birch").count() == 0
+        _, came = saved(planner, show, before)
+        assert [line for line in came if line.strip()] == ["tonight:", "  away: [Birch]"]
+        birch.get_by_label("is replaced").check()
+        birch.get_by_label("Who takes the part").fill("Fern")
+        birch.get_by_label("Height").fill("1.62 m")
+        birch.get_by_role("button", name="Takes it tonight").click()
+        planner.waits_for("Birch tonight Fern")
+        away = show.read_bytes()
+        _, came = saved(planner, show, away)
+        assert came == ["  stand_ins: [{for: Birch, name: Fern, stature: 1.62 m}]"] or came == [
+            "  stand_ins:",
+            "    - {for: Birch, name: Fern, stature: 1.62 m}",
+        ]
+        ivy = planner.page.get_by_role("region", name="Ivy")
+        ivy.get_by_label("is replaced").check()
+        ivy.get_by_label("Who takes the post").fill("Ash")
+        ivy.get_by_role("button", name="Takes it tonight").click()
+        planner.page.wait_for_selector(".refused:has-text('Ash has a part of their own tonight')")
+        planner.page.get_by_role("button", name="Everybody is there").click()
+        birch.get_by_label("is here").wait_for()
+        planner.page.wait_for_function(
+            "() => !document.querySelector('.who').innerText.includes('Fern')"
+        )
+        assert planner.faults == []

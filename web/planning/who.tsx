@@ -1,0 +1,94 @@
+// Who is there tonight: somebody away, somebody in their place; and when each comes in, who leads a canon.
+import { useEffect, useState } from "preact/hooks";
+import { operate } from "./doing";
+import { blocksBy, state, view } from "./store";
+
+type Row = Record<string, any>;
+type Where = "here" | "away" | "other";
+
+const listed = (value: unknown): string[] => (value === undefined || value === null ? [] : [value].flat().map(String));
+
+export function WhoIsThere() {
+  const values = state.value?.values, now = view.value;
+  if (!values || !now) return <p class="quiet">{values === null ? "The file cannot be read: mend it under Text." : "The show is being staged …"}</p>;
+  const away = listed(values.tonight?.away), standIns: Row[] = values.tonight?.stand_ins ?? [];
+  const cast: Row[] = values.cast ?? [], crew: Row[] = values.crew ?? [];
+  const whereIs = (name: string): Where => (away.includes(name) ? "away" : standIns.some((each) => each.for === name) ? "other" : "here");
+  const person = (row: Row, group: "cast" | "crew") => (
+    <Person key={row.name} name={row.name} group={group} where={whereIs(row.name)} standIn={standIns.find((each) => each.for === row.name)} stature={row.stature}>
+      {group === "cast" ? <Part name={row.name} timeline={values.timeline ?? []} everybody={cast.map((each) => each.name)} /> : <li>{row.duty ?? "spotter"}{listed(row.watches).length ? `, watches ${listed(row.watches).join(", ")}` : ""}</li>}
+    </Person>
+  );
+  return (
+    <div class="who">
+      <p class="quiet">For tonight only: the show stays as it is written, and everybody who is there keeps their counts and spots. Everything is looked at again without those who are away, and with the bodies of those who stand in.</p>
+      {(away.length > 0 || standIns.length > 0) && <p class="row"><button type="button" onClick={() => void operate({ do: "set-there" }, "Everybody is there.")}>Everybody is there</button></p>}
+      <h3>Cast</h3>
+      {cast.map((row) => person(row, "cast"))}
+      {crew.length > 0 && <h3>Crew</h3>}
+      {crew.map((row) => person(row, "crew"))}
+    </div>
+  );
+}
+
+function Person({ name, group, where, standIn, stature, children }: { name: string; group: "cast" | "crew"; where: Where; standIn?: Row; stature?: string; children: any }) {
+  const [asked, setAsked] = useState(where);
+  useEffect(() => setAsked(where), [where]);
+  const choose = async (to: Where) => {
+    setAsked(to);
+    if (to === "other" || to === where) return;
+    const done = await operate(to === "away" ? { do: "set-away", name } : { do: "set-there", name }, to === "away" ? `${name} is away tonight.` : `${name} is there.`);
+    if (!done) setAsked(where);
+  };
+  const choices: [Where, string][] = [["here", "is here"], ["away", "is away"], ["other", "is replaced"]];
+  return (
+    <section class={`person ${where}`} aria-label={name}>
+      <h4>{name}{where === "other" && standIn ? <small> tonight {standIn.name}</small> : ""}</h4>
+      <div class="choice" role="radiogroup" aria-label={`${name} tonight`}>
+        {choices.map(([to, words]) => (
+          <label key={to}><input type="radio" name={`tonight ${group} ${name}`} checked={asked === to} onChange={() => void choose(to)} /> {words}</label>
+        ))}
+      </div>
+      {asked === "other" && <StandIn part={name} group={group} known={standIn} stature={stature} />}
+      <ul class="words">{children}</ul>
+    </section>
+  );
+}
+
+function StandIn({ part, group, known, stature }: { part: string; group: "cast" | "crew"; known?: Row; stature?: string }) {
+  const [name, setName] = useState(String(known?.name ?? ""));
+  const [tall, setTall] = useState(String(known?.stature ?? ""));
+  const [born, setBorn] = useState(String(known?.birth_year ?? ""));
+  const put = () => {
+    // What else the file says of the same person stays: arm, prop, posture.
+    const { for: _, ...rest } = known && known.name === name.trim() ? known : {} as Row;
+    const person: Row = { ...rest, name: name.trim() };
+    if (group === "cast") Object.assign(person, { stature: tall.trim() }, born.trim() ? { birth_year: Number(born) } : {});
+    void operate({ do: "set-stand-in", part, person }, `${name} takes the part of ${part} tonight.`);
+  };
+  return (
+    <form class="row" onSubmit={(event) => { event.preventDefault(); put(); }}>
+      <label>Who takes the {group === "cast" ? "part" : "post"} <input type="text" required value={name} onInput={(event) => setName(event.currentTarget.value)} /></label>
+      {group === "cast" && <label>Height <input type="text" required value={tall} placeholder={String(stature ?? "1.70 m")} onInput={(event) => setTall(event.currentTarget.value)} /></label>}
+      {group === "cast" && <label>Born in <input type="text" inputMode="numeric" pattern="[0-9]{4}" title="a year, such as 1994: rules set a minimum age" value={born} onInput={(event) => setBorn(event.currentTarget.value)} /></label>}
+      <button type="submit" disabled={!name.trim() || (group === "cast" && !tall.trim())}>{known ? "Change" : "Takes it tonight"}</button>
+    </form>
+  );
+}
+
+/** When a performer comes in and ends, what they lead, when they burn; what falls out if they are away. */
+function Part({ name, timeline, everybody }: { name: string; timeline: Row[]; everybody: string[] }) {
+  const own = (blocksBy.value.get(name) ?? []).filter((each) => each.path !== null && each.kind !== "link");
+  const missed = view.value!.missing.filter((each) => each.who === name);
+  const lit = view.value!.cast.find((each) => each.name === name)?.lit ?? [];
+  const leads = timeline.filter((row) => row.canon && (listed(row.who).length === 0 || listed(row.who).includes("all") ? everybody : listed(row.who))[0] === name);
+  if (missed.length) return <li>falls out: {missed.length} blocks, from {missed[0].position} to {missed[missed.length - 1].end_position}</li>;
+  if (!own.length) return <li>dances nothing yet</li>;
+  return (
+    <>
+      <li>comes in at {own[0].position} ({own[0].title}), ends at {own[own.length - 1].end_position}</li>
+      {leads.length > 0 && <li>begins {leads.length === 1 ? "a canon" : `${leads.length} canons`}: {leads.map((row) => row.phrase ?? row.pattern ?? (row.link ? "a link" : "a rest")).join(", ")}</li>}
+      {lit.length > 0 && <li>lit {lit.length === 1 ? "once" : `${lit.length} times`}</li>}
+    </>
+  );
+}
