@@ -103,10 +103,10 @@ def test_somebody_is_away_tonight_and_somebody_stands_in(browser, show):
         planner.waits_for("Birch tonight Fern")
         away = show.read_bytes()
         _, came = saved(planner, show, away)
-        assert came == ["  stand_ins: [{for: Birch, name: Fern, stature: 1.62 m}]"] or came == [
-            "  stand_ins:",
-            "    - {for: Birch, name: Fern, stature: 1.62 m}",
-        ]
+        assert "".join(came).replace(" ", "") in {
+            "stand_ins:[{for:Birch,name:Fern,stature:1.62m}]",
+            "stand_ins:-{for:Birch,name:Fern,stature:1.62m}",
+        }
         ivy = planner.page.get_by_role("region", name="Ivy")
         ivy.get_by_label("is replaced").check()
         ivy.get_by_label("Who takes the post").fill("Ash")
