@@ -156,12 +156,12 @@ class EvenSpline:
         table = _to_bernstein(DEGREE - order)
         points: Floats = np.empty((len(table), 3, self.spans))  # in rows, which are quick to add up
         part: Floats = np.empty((3, self.spans))
-        for out, row in zip(points, table.tolist(), strict=True):
+        for i, row in enumerate(table.tolist()):
             first, *others = (j for j, share in enumerate(row) if share)
-            np.multiply(row[first], own[:, first : first + self.spans], out=out)
+            np.multiply(row[first], own[:, first : first + self.spans], out=points[i])
             for j in others:
                 np.multiply(row[j], own[:, j : j + self.spans], out=part)
-                out += part
+                points[i] += part
         return points.transpose(2, 0, 1)
 
     def largest(self, order: int) -> Floats:
