@@ -226,13 +226,14 @@ def _figures(
     out: list[CourseFigures | None] = [None] * len(courses)
     for k, left in zip(some, spare, strict=True):
         course = courses[k]
+        speed, acceleration, wick_speed = hand.largest_rates(course, beats_a_second)
         out[k] = CourseFigures(
-            hand.least_pull(course),
-            hand.hand_acceleration(course, beats_a_second),
-            hand.hand_speed(course, beats_a_second),
-            hand.head_speed(course, beats_a_second),
-            hand.largest_pull(course) * weight,
-            left.value if left.label >= 0 else 0.0,
+            least_pull=hand.least_pull(course),
+            hand_acceleration=acceleration,
+            hand_speed=speed,
+            wick_speed=wick_speed,
+            most_pull=hand.largest_pull(course) * weight,
+            spare_reach=left.value if left.label >= 0 else 0.0,
         )
     return out
 

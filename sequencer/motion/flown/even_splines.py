@@ -150,12 +150,19 @@ class EvenSpline:
         It lies in their hull, which is much narrower than that of the control points; the first and the last are its values at
         the ends.
         """
-        own = self.controls(order)
-        points: Floats = np.zeros_like(own)
-        for i, row in enumerate(_to_bernstein(DEGREE - order)):
-            for j, share in enumerate(row.tolist()):
-                points[:, i] += share * own[:, j]
-        return points
+        own = np.ascontiguousarray(
+            (np.diff(self.coefficients, n=order, axis=0) / self.step**order).T
+        )
+        table = _to_bernstein(DEGREE - order)
+        points: Floats = np.empty((len(table), 3, self.spans))  # in rows, which are quick to add up
+        part: Floats = np.empty((3, self.spans))
+        for i, row in enumerate(table.tolist()):
+            first, *others = (j for j, share in enumerate(row) if share)
+            np.multiply(row[first], own[:, first : first + self.spans], out=points[i])
+            for j in others:
+                np.multiply(row[j], own[:, j : j + self.spans], out=part)
+                points[i] += part
+        return points.transpose(2, 0, 1)
 
     def largest(self, order: int) -> Floats:
         """Proven bound on the size of a derivative on each span, shape (spans,) [m per beat^order]."""

@@ -69,8 +69,26 @@ def largest_on_spans(path: EvenSpline, order: int) -> Floats:
     path : EvenSpline
     order : int
     """
-    fine = np.linalg.norm(path.finer(_FINER).bernstein(order), axis=-1).max(axis=1)
-    return np.asarray(fine.reshape(path.spans, _FINER).max(axis=1))
+    return _by_span(path.finer(_FINER), order)
+
+
+def largest_rates(head: EvenSpline, hand: EvenSpline) -> Floats:
+    """`largest_on_spans` of a hand's first and second derivatives and of a head's first, shape (3, spans).
+
+    Parameters
+    ----------
+    head, hand : EvenSpline
+        On the same knots.
+    """
+    fine = hand.finer(_FINER)
+    return np.stack([_by_span(fine, 1), _by_span(fine, 2), largest_on_spans(head, 1)])
+
+
+def _by_span(fine: EvenSpline, order: int) -> Floats:
+    """Bound on the size of a derivative on every span, of a path whose spans were divided."""
+    x, y, z = np.square(fine.bernstein(order)).transpose(2, 1, 0)
+    squares = (x + y + z).max(axis=0)
+    return np.asarray(np.sqrt(squares.reshape(-1, _FINER).max(axis=1)))
 
 
 def _middles(path: EvenSpline) -> Floats:

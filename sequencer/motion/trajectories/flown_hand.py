@@ -32,7 +32,7 @@ from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.flown_bounds import largest_on_spans, pull_bounds
+from sequencer.motion.trajectories.flown_bounds import largest_rates, pull_bounds
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
@@ -136,21 +136,19 @@ class FlownHand:
         self, course: Course, beats_a_second: Callable[[Floats], Floats]
     ) -> float:
         """Largest acceleration of the hand in the body's frame on a course [m/s²]; proven."""
-        knots = self._knots(course)
-        inside = slice(knots.start, knots.stop - 1)
-        return float(np.max(self._bent[inside] * self.fastest(beats_a_second, inside) ** 2))
+        inside = self._spans(course)
+        return float(np.max(self._rates[1, inside] * self.fastest(beats_a_second, inside) ** 2))
 
-    def hand_speed(self, course: Course, beats_a_second: Callable[[Floats], Floats]) -> float:
-        """Largest speed of the hand in the body's frame on a course [m/s]; proven."""
-        knots = self._knots(course)
-        inside = slice(knots.start, knots.stop - 1)
-        return float(np.max(self._gone[inside] * self.fastest(beats_a_second, inside)))
-
-    def head_speed(self, course: Course, beats_a_second: Callable[[Floats], Floats]) -> float:
-        """Largest speed of the head in the body's frame on a course [m/s]; proven."""
-        knots = self._knots(course)
-        inside = slice(knots.start, knots.stop - 1)
-        return float(np.max(self._swung[inside] * self.fastest(beats_a_second, inside)))
+    def largest_rates(
+        self, course: Course, beats_a_second: Callable[[Floats], Floats]
+    ) -> tuple[float, float, float]:
+        """Largest speed [m/s] and acceleration [m/s²] of the hand, and speed of the head [m/s], as `hand_acceleration`; proven."""
+        inside = self._spans(course)
+        paces = self.fastest(beats_a_second, inside)
+        going, bent, swung = self._rates[:, inside]
+        most = (np.max(each) for each in (going * paces, bent * paces**2, swung * paces))
+        speed, acceleration, head_speed = most
+        return float(speed), float(acceleration), float(head_speed)
 
     def pushes(self, beats_a_second: Callable[[Floats], Floats]) -> Floats:
         """Bound on the acceleration of the hand in the body's frame on every span, shape (spans,) [m/s²].
@@ -160,31 +158,44 @@ class FlownHand:
         beats_a_second : callable
             As in `Ground`; it changes at knots only, or slowly.
         """
-        return np.asarray(self._bent * self.fastest(beats_a_second) ** 2)
+        return np.asarray(self._rates[1] * self.fastest(beats_a_second) ** 2)
 
     def fastest(
         self, beats_a_second: Callable[[Floats], Floats], inside: slice = slice(None)
     ) -> Floats:
         """The fastest tempo on every span or on some, shape (spans,) [beats/s], of what is known at its ends and in its middle."""
         spans: Floats = np.arange(self.head.spans, dtype=np.float64)[inside]
-        places = [spans + share for share in (_INSIDE, 0.5, 1.0 - _INSIDE)]
-        seen = [beats_a_second(self.head.start + each * self.head.step) for each in places]
+        places = np.concatenate([spans + share for share in (_INSIDE, 0.5, 1.0 - _INSIDE)])
+        seen = beats_a_second(self.head.start + places * self.head.step).reshape(3, -1)
         return np.asarray(np.max(seen, axis=0))
 
     @cached_property
-    def _gone(self) -> Floats:
-        """Bound on the hand's first derivative on every span [m/beat]."""
-        return largest_on_spans(self.hand, 1)
+    def _rates(self) -> Floats:
+        """Bounds on the hand's first and second derivatives and the head's first on every span, shape (3, spans); by slices."""
+        found = [
+            recent(
+                "rates as flown", each.key, partial(largest_rates, *each.splines),
+                most=_MOST_SLICES,
+            )
+            for each in self._own_slices
+        ]  # fmt: skip
+        return np.concatenate(found, axis=1)
 
     @cached_property
-    def _swung(self) -> Floats:
-        """Bound on the head's first derivative on every span [m/beat]."""
-        return largest_on_spans(self.head, 1)
+    def _own_slices(self) -> list["_OwnSlice"]:
+        """Its slices, each with the coefficients that count there."""
+        first, step = round(self.head.start / self.head.step), self.head.step
+        out = []
+        for low, high in _slices(first, first + self.head.spans):
+            own = slice(low - first, high - first + DEGREE)
+            head, hand = self.head.coefficients[own], self.hand.coefficients[own]
+            out.append(_OwnSlice(low, step, head, hand, content_key(low, step, head, hand)))
+        return out
 
-    @cached_property
-    def _bent(self) -> Floats:
-        """Bound on the hand's second derivative on every span [m/beat²]."""
-        return largest_on_spans(self.hand, 2)
+    def _spans(self, course: Course) -> slice:
+        """The spans that lie on a course."""
+        knots = self._knots(course)
+        return slice(knots.start, knots.stop - 1)
 
     def _knots(self, course: Course) -> slice:
         first, last = (
@@ -240,21 +251,13 @@ class FlownHand:
         """Edges of pieces and their bounds: whole multiples of a piece from beat 0, so that slices share none."""
         start, step, spans = self.head.start, self.head.step, self.head.spans
         first = round(start / step)
-        found = []
-        for low, high in _slices(first, first + spans):
-            own = slice(low - first, high - first + DEGREE)
-            head, hand = self.head.coefficients[own], self.hand.coefficients[own]
-            key = content_key("bounds", low, step, head, hand)
-            found.append(
-                recent(
-                    "bounds as flown",
-                    key,
-                    partial(_piece_bounds, low, step, head, hand),
-                    most=_MOST_BOUNDS,
-                    record=_packed,
-                    restore=_unpacked,
-                )
+        found = [
+            recent(
+                "bounds as flown", each.key, partial(_piece_bounds, each),
+                most=_MOST_BOUNDS, record=_packed, restore=_unpacked,
             )
+            for each in self._own_slices
+        ]  # fmt: skip
         columns = np.concatenate(found, axis=1)
         cuts = [first + k for k in _piece_starts(first, spans).tolist()]
         edges = start + np.append(np.array(cuts) - first, spans) * step
@@ -272,7 +275,26 @@ def _piece_starts(first: int, spans: int) -> Ints:
     return np.concatenate([[0], inner]).astype(np.int64)
 
 
-def _piece_bounds(first: int, step: float, head: Floats, hand: Floats) -> Floats:
+class _OwnSlice(NamedTuple):
+    """Coefficients of both splines that count on some spans."""
+
+    first: int  # knot, from beat 0
+    step: float  # [beats]
+    head: Floats  # (spans + 5, 3) [m]
+    hand: Floats
+    key: bytes  # of all that
+
+    @property
+    def splines(self) -> tuple[EvenSpline, EvenSpline]:
+        """Of head and hand."""
+        start = self.first * self.step
+        return (
+            EvenSpline(start=start, step=self.step, coefficients=self.head),
+            EvenSpline(start=start, step=self.step, coefficients=self.hand),
+        )
+
+
+def _piece_bounds(part: _OwnSlice) -> Floats:
     """Bounds of the pieces of some spans, shape (6, pieces): of the hand's speed, acceleration, jerk and reach, and of turning.
 
     Notes
@@ -281,9 +303,11 @@ def _piece_bounds(first: int, step: float, head: Floats, hand: Floats) -> Floats
     rate, |δ'|² + |δ||δ''|. So m is bounded from below, |m'| = |δ·δ'|/m from above, |d'| ≤ |δ'|/m, and of d'' the part
     along the tether is |d'|², that across it at most (|δ''| + 2|m'||d'|)/m.
     """
-    start = first * step
-    apart = EvenSpline(start=start, step=step, coefficients=head - hand)
-    own = EvenSpline(start=start, step=step, coefficients=hand)
+    first, step = part.first, part.step
+    head, own = part.splines
+    apart = EvenSpline(
+        start=own.start, step=step, coefficients=head.coefficients - own.coefficients
+    )
     half = step / 2.0
     middle = pieces(np.array([0.5])), pieces(np.array([0.5]), 1) / step
     here, rate = (

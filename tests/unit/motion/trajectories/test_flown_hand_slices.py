@@ -8,6 +8,7 @@ from numpy.testing import assert_allclose
 
 from sequencer import kept
 from sequencer.motion.trajectories import flown_hand as module
+from sequencer.motion.trajectories.flown_bounds import largest_on_spans, largest_rates
 from sequencer.motion.trajectories.flown_hand import SHOW_KNOTS, Course, clipped, flown_hand
 from tests.nothing_kept import nothing_kept
 from tests.unit.motion.trajectories.test_flown_hand import (
@@ -153,6 +154,44 @@ def test_bounds_are_those_of_the_slices(monkeypatch):
     hand = made()
     monkeypatch.setattr(module, "SLICE_KNOTS", 10_000)
     assert hand.pieces(0.0, 80.0) == some
+
+
+def test_rates_are_those_of_the_whole_hand(monkeypatch):
+    """Source: the bounds of the two splines, worked out at once; speeds are theirs at the fastest tempo of each span."""
+    monkeypatch.setattr(kept, "_RECENT", {})
+    hand, steady = made(), np.ones_like
+    assert len(hand.slices) > 1
+    gone, bent = (largest_on_spans(hand.hand, order) for order in (1, 2))
+    swung = largest_on_spans(hand.head, 1)
+    assert np.array_equal(hand.pushes(steady), bent)
+    for course in hand.courses:
+        on = slice(*(round(beat * SHOW_KNOTS) for beat in (course.start, course.end)))
+        assert hand.hand_acceleration(course, lambda beats: 3.0 * steady(beats)) == 9.0 * max(
+            bent[on]
+        )
+        found = hand.largest_rates(course, lambda beats: 2.0 * steady(beats))
+        assert found == (2.0 * max(gone[on]), 4.0 * max(bent[on]), 2.0 * max(swung[on]))
+
+
+def test_rates_are_worked_out_once_for_each_slice(monkeypatch):
+    """A hand that differs in one slice shares those of the others."""
+    monkeypatch.setattr(kept, "_RECENT", {})
+    seen = []
+
+    def counted(head, hand):
+        seen.append(head.start)
+        return largest_rates(head, hand)
+
+    monkeypatch.setattr(module, "largest_rates", counted)
+    one = made()
+    one.pushes(np.ones_like)
+    count = len(seen)
+    assert count == len(one.slices)
+    other = replace(one, hand=replace(one.hand, coefficients=one.hand.coefficients.copy()))
+    other.hand.coefficients[30 * SHOW_KNOTS : 31 * SHOW_KNOTS] += 1e-9
+    other.pushes(np.ones_like)
+    assert seen[count:] == [16.0]
+    assert np.array_equal(other.pushes(np.ones_like), largest_on_spans(other.hand, 2))
 
 
 @pytest.mark.parametrize("count", [1, 2, 3, 7, 64, 1001])
