@@ -113,8 +113,23 @@ class OpenedFile:
         if base is None:
             raise self._conflict("this was done on a text of too long ago")
         after, words = done_on(base, self.path.name, operation)
+        return self.together(base, after), words
+
+    def together(self, base: str, after: str) -> str:
+        """A change of a text, together with what has become of that text meanwhile; nothing is done yet.
+
+        Parameters
+        ----------
+        base, after : str
+            The text as it was once, and what was made of it.
+
+        Raises
+        ------
+        InputError
+            If both changed one place.
+        """
         if base == self.text:
-            return after, words
+            return after
         both = both_changes(base, after, self.text, self.path.name)
         merged = both.text
         if merged is None:
@@ -123,7 +138,7 @@ class OpenedFile:
             raise self._conflict(
                 "together with what was changed meanwhile this is no show", str(fault)
             )
-        return merged, words
+        return merged
 
     def take(self, text: str, words: str) -> None:
         """A text that was planned, as a step."""

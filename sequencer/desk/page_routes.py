@@ -13,7 +13,15 @@ from starlette.responses import FileResponse, Response
 from starlette.routing import Route
 
 from sequencer.desk.file_on_disk import LARGEST
+from sequencer.desk.page_drafts import begin_draft, draft_values, lay_draft, stop_draft
 from sequencer.desk.page_events import EventAnswer
+from sequencer.desk.page_prints import (
+    begin_rehearsal,
+    begin_sheets,
+    print_values,
+    printable,
+    stop_print,
+)
 from sequencer.desk.page_values import all_errors, error_values, json_bytes
 from sequencer.desk.show_server import ShowServer
 from sequencer.desk.worker_link import AnswerError
@@ -34,11 +42,13 @@ def page_app(server: ShowServer) -> Starlette:
     posts: dict[str, _Asked] = {
         "operations": _do, "preview": _preview, "copied": _copied, "undo": _undo, "redo": _redo,
         "save": _save, "autosave": _autosave, "outside": _settle,
+        "draft": begin_draft, "draft/stop": stop_draft, "draft/lay": lay_draft,
+        "sheets": begin_sheets, "rehearsal": begin_rehearsal, "print/stop": stop_print,
     }  # fmt: skip
     gets: dict[str, _Asked] = {
         "show": _show, "history": _history, "findings": _findings, "checks": _checks, "view": _view,
         "song": _song, "dance": _dance, "patterns": _patterns, "schema": _schema,
-        "operations": _operations,
+        "operations": _operations, "draft": draft_values, "print": print_values, "printable": printable,
     }  # fmt: skip
     routes = [
         *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),
@@ -46,6 +56,7 @@ def page_app(server: ShowServer) -> Starlette:
         Route("/api/events", lambda _request: EventAnswer(server.stream()), methods=["GET"]),
         Route("/api/track", _track(server, mp3=False), methods=["GET"]),
         Route("/api/track.mp3", _track(server, mp3=True), methods=["GET"]),
+        Route("/made/{word}/{name}", server.made.answer, methods=["GET"]),
         Route("/", _asset, methods=["GET"]),
         Route("/{name}", _asset, methods=["GET"]),
     ]  # fmt: skip

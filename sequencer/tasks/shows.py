@@ -423,6 +423,7 @@ def print_sheets(
     only: Sequence[str] = (),
     for_whom: Sequence[str] = (),
     flown: bool = True,
+    text: str | None = None,
     progress: Progress | None = None,
     removed: Callable[[Path], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -443,6 +444,8 @@ def print_sheets(
         Only what these performers and crew members carry.
     flown : bool
         Whether passive props are checked as they can be flown, or as drawn with a margin for the hands.
+    text : str, optional
+        What the show file is taken to say, where that is not written yet.
     progress : callable, optional
     removed : callable, optional
         Called with each sheet of an earlier print that is removed because nobody of that name is left.
@@ -459,11 +462,11 @@ def print_sheets(
 
     if only or for_whom:  # before the song is heard and the show is checked
         from sequencer.outputs.sheets.writing import check_choice
-        from sequencer.show.reading import read_show
 
-        check_choice(read_show(Path(path)).show, str(path), only=only, for_whom=for_whom)
+        asked = _read_as(path, text).show
+        check_choice(asked, str(path), only=only, for_whom=for_whom)
     middle = _CHECKED if since is None else _CHECKED / 2
-    show, report = _staged_and_checked(path, within(progress, 0.0, middle), flown=flown)
+    show, report = _staged_and_checked(path, within(progress, 0.0, middle), flown=flown, text=text)
     before = before_report = None
     if since is not None:
         before, before_report = _staged_and_checked(
@@ -492,13 +495,25 @@ def _staged_and_checked(
     *,
     without_track: bool = False,
     flown: bool,
+    text: str | None = None,
 ) -> "tuple[Staged, Report]":
     """A show file staged, and its report, as flown or as drawn."""
-    asked = AskedReport(Path(path), flown=flown)
+    asked = AskedReport(Path(path), flown=flown, text=text)
     heard = within(progress, 0.0, _HEARD)
     with kept.shelf(os.fspath(path)):
-        show = stage_show(asked.read or path, without_track=without_track, progress=heard)
+        read = asked.read or _read_as(path, text)
+        show = stage_show(read, without_track=without_track, progress=heard)
         return show, _checked(show, asked, progress, flown=flown)
+
+
+def _read_as(path: AnyPath, text: str | None) -> "ReadShow":
+    """A show file as it is, or as it is taken to be."""
+    from sequencer.show.document import parse_document
+    from sequencer.show.reading import read_show, show_from_document
+
+    if text is None:
+        return read_show(Path(path))
+    return show_from_document(parse_document(text.removeprefix("\ufeff"), str(path)))
 
 
 def write_rehearsal(
@@ -515,6 +530,7 @@ def write_rehearsal(
     who: Sequence[str] = (),
     flown: bool = True,
     part: "PartOfShow | None" = None,
+    text: str | None = None,
     progress: Progress | None = None,
 ) -> tuple[Report | None, list[Path]]:
     """Write a show's rehearsal files into its own folder in `out`; the page comes with the findings of a check.
@@ -539,6 +555,8 @@ def write_rehearsal(
         drawing can be asked for on it.
     part : PartOfShow, optional
         Only this part.
+    text : str, optional
+        What the show file is taken to say, where that is not written yet.
     progress : callable, optional
 
     Returns
@@ -560,14 +578,17 @@ def write_rehearsal(
         begun = _CHECKED
         checking = within(progress, 0.0, begun)
         if part is None:
-            show, report = _staged_and_checked(path, checking, without_track=True, flown=flown)
+            show, report = _staged_and_checked(
+                path, checking, without_track=True, flown=flown, text=text
+            )
         else:
             show, report = part_of_show(
-                path, part, without_track=True, flown=flown, progress=checking
+                _read_as(path, text), part, without_track=True, flown=flown, progress=checking
             )
     else:
         hearing = within(progress, 0.0, begun)
-        show = stage_show(path, without_track=True, part=part, progress=hearing)
+        read = _read_as(path, text)
+        show = stage_show(read, without_track=True, part=part, progress=hearing)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = ExportOptions(
         parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown
