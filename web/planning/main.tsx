@@ -3,16 +3,19 @@ import { render } from "preact";
 import { Refused, get, listen, type Pattern } from "./api";
 import { Dance, Transport, player } from "./dance";
 import { askFindings, askSong, askState, heard, look, redo, save, undo } from "./doing";
+import { Drafting, FirstMoves } from "./drafting";
+import { askErrands, errandTold } from "./errands";
 import { FindingsList } from "./findings";
 import { CastNames, ShowForms } from "./forms";
 import { PlaceForm } from "./place";
+import { Printing } from "./printing";
 import { Sheet } from "./sheet";
 import { StagePlan } from "./stage";
 import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
 import { Notices, Top } from "./top";
 
-const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", forms: "Show", text: "Text" } as const;
+const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", draft: "Draft", forms: "Show", print: "Print", text: "Text" } as const;
 
 function App() {
   const now = state.value;
@@ -24,6 +27,7 @@ function App() {
       <main>
         <section class="left" aria-label="The sheet">
           {stageFault.value && now.readable && <p class="fault">{stageFault.value}</p>}
+          <FirstMoves />
           {view.value ? <Sheet /> : <p class="quiet">{!now.readable ? "The file cannot be read as a show: mend it under Text." : stageFault.value ? "" : "The show is being staged …"}</p>}
         </section>
         <aside id="side" class="side">
@@ -39,7 +43,9 @@ function App() {
             {side.value === "findings" && <FindingsList />}
             {side.value === "stage" && <StagePlan />}
             {side.value === "dance" && <Dance />}
+            {side.value === "draft" && <Drafting />}
             {side.value === "forms" && <ShowForms />}
+            {side.value === "print" && <Printing />}
             {side.value === "text" && <FileText />}
           </div>
         </aside>
@@ -103,12 +109,14 @@ async function begin(): Promise<void> {
   void askSong();
   void look();
   void askFindings().catch(() => {});
+  void askErrands().catch(() => {});
   void get<{ patterns: Pattern[] }>("patterns").then((found) => (patterns.value = found.patterns), () => {});
   for (let failed = 0; failed < 5; ) {
     try {
       await listen((event, data) => {
         failed = 0;
         if (event === "end") ended.value = data.message;
+        if (event === "errand") errandTold(data);
         heard(event, data);
       });
     } catch {

@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
 import { copy, cut, operate, paste } from "./doing";
+import { DraftHere } from "./drafting";
 import { moment, together } from "./rows";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
 import { copied, names, opened, patterns, picked, state, tempo, view, walking } from "./store";
@@ -71,6 +72,7 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
       <p class="row">
         <button type="submit" class="main" disabled={!name || !chosen.length}>Put it here</button>
         <button type="button" disabled={!chosen.length} onClick={() => void operate({ do: "put-block", into: ["timeline"], before: placeFor(beat), block: { who: whoSaid(chosen), from: moment(counts, beat), rest: beats } }, "Put: a rest.")}>Rest here</button>
+        <DraftHere beat={beat} />
         {copied.value && <button type="button" onClick={() => void paste((at) => moment(counts, at), placeFor)}>Paste {copied.value.words}</button>}
       </p>
     </form>
