@@ -32,7 +32,9 @@ def work_on(work: ErrandWork, given: Mapping[str, Any], pipe: Connection) -> Non
         For the work; `path` names the show file.
     pipe : Connection
     """
-    signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the server, which ends this process
+    signal.signal(
+        signal.SIGINT, signal.SIG_IGN
+    )  # Ctrl-C is for the server, which ends this process
     signal.signal(signal.SIGTERM, _interrupted)
     threading.Thread(target=_listen, args=(pipe,), daemon=True).start()
     pipe.send(_outcome(work, given, pipe))

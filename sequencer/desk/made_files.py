@@ -47,5 +47,9 @@ class MadeFiles:
             headers = {"content-security-policy": "frame-ancestors 'none'"}
         kind = "inline" if shown and "save" not in request.query_params else "attachment"
         return FileResponse(
-            path, media_type=media, filename=path.name, content_disposition_type=kind, headers=headers
+            path,
+            media_type=media,
+            filename=path.name,
+            content_disposition_type=kind,
+            headers=headers,
         )

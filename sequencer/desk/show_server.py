@@ -25,10 +25,13 @@ class ShowServer:
     Parameters
     ----------
     opened : OpenedFile
+    track : Path, optional
+        The song that was named for a show that is to be begun.
     """
 
-    def __init__(self, opened: OpenedFile) -> None:
+    def __init__(self, opened: OpenedFile, *, track: Path | None = None) -> None:
         self.opened = opened
+        self.suggested_track = track
         self.events = PageEvents()
         self._changing = asyncio.Lock()
         self._tried: str | None = None  # the newest text that a trial has put on its song

@@ -1,16 +1,15 @@
-"""What the commands on songs and shows do: listen, new, check, sheet, rehearse, trace."""
+"""What the commands on songs and shows do: listen, check, sheet, rehearse, trace."""
 
-import datetime as dt
 import json
 import os
 from collections.abc import Callable, Sequence
-from pathlib import Path, PurePath
+from pathlib import Path
 from typing import TYPE_CHECKING, TypeAlias
 
 from sequencer import kept
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
-from sequencer.files import AnyPath, write_text
+from sequencer.files import AnyPath
 from sequencer.findings import Report
 from sequencer.progress import Progress, within
 from sequencer.tasks.kept_reports import AskedReport
@@ -103,86 +102,6 @@ def schema_text() -> str:
     from sequencer.show.schema import show_schema
 
     return json.dumps(show_schema(), indent=2, ensure_ascii=False)
-
-
-def start_show(
-    show: AnyPath,
-    track: AnyPath,
-    *,
-    title: str | None = None,
-    force: bool = False,
-    draft: bool = True,
-    progress: Progress | None = None,
-) -> str:
-    """Write a show file to start from.
-
-    Parameters
-    ----------
-    show, track : path
-    title : str, optional
-        Default: from the file's name.
-    force : bool
-        Whether an existing file is overwritten.
-    draft : bool
-        Whether a routine of level 2 is drafted into it; otherwise it has one easy pattern for each section.
-    progress : callable, optional
-
-    Returns
-    -------
-    said : str
-        Why there is no draft, if none could be made; empty otherwise.
-
-    Raises
-    ------
-    InputError
-        If the file exists already, or the track has no steady beat.
-    KeyboardInterrupt
-        If drafting is interrupted; the file is written all the same, with the best routine so far or with easy patterns.
-    """
-    from sequencer.show.starter import starter_text
-
-    show, track = Path(show), Path(track)
-    if show.exists() and not force:
-        raise InputError(
-            "file-exists",
-            Place(str(show)),
-            "this file already exists",
-            "choose another name, or add --force",
-        )
-    song = hear_song(track, progress=within(progress, 0.0, _SONG if draft else 1.0))
-    today = dt.datetime.now(tz=dt.UTC).astimezone().date().isoformat()
-    said = {
-        "track": _from_folder(track, show.parent), "title": title or _title(show), "date": today
-    }  # fmt: skip
-    try:
-        text = starter_text(song, **said, blocks=True)
-    except ValueError as error:
-        raise InputError(
-            "no-steady-beat",
-            Place(str(track)),
-            str(error),
-            "use a track with a beat, or supply your own beats",
-        ) from error
-    why = ""
-    if draft:
-        from sequencer.planning.drafting.draft_search import drafted_show
-
-        try:
-            bare = starter_text(song, **said, blocks=False)
-            text = drafted_show(bare, str(show), song, progress=within(progress, _SONG, 1.0)).text
-        except InputError as error:
-            why = f"no routine could be drafted: {error.what}; {error.mend}"
-        except KeyboardInterrupt as stop:
-            best = getattr(stop, "draft", None)
-            write_text(show, text if best is None else best.text)
-            holds = (
-                "an easy pattern in each section"
-                if best is None
-                else "the best routine so far, not checked"
-            )
-            raise KeyboardInterrupt(f"interrupted; {show} is written, with {holds}") from None
-    write_text(show, text)
-    return why
 
 
 def stage_show(
@@ -621,16 +540,3 @@ def trace_show(
     from sequencer.staging.flown_show import flown_show
 
     return trace_csv(show, rate=rate, flown=flown_show(show, progress).staged)
-
-
-def _from_folder(track: Path, folder: Path) -> str:
-    """Path of the track as written in a show file: relative to its folder, with forward slashes."""
-    try:
-        relative = os.path.relpath(track.resolve(), folder.resolve())
-    except ValueError:  # another drive on Windows
-        return track.resolve().as_posix()
-    return PurePath(relative).as_posix()
-
-
-def _title(show: Path) -> str:
-    return show.stem.replace("_", " ").replace("-", " ").strip().capitalize() or "Untitled"

@@ -143,17 +143,18 @@ export class Refused extends Error {
 
 const KEPT = "secret";
 
-function secret(): string {
-  const given = location.hash.slice(1);
-  if (given) {
-    sessionStorage.setItem(KEPT, given);
-    history.replaceState(null, "", location.pathname);
-  }
-  return given || sessionStorage.getItem(KEPT) || "";
-}
+const headers = { "X-Sequencer-Secret": "" };
 
-const own = secret();
-const headers = { "X-Sequencer-Secret": own };
+/** Takes the secret from the page's address, or trades the ticket in it for the secret; it stays with this tab. */
+export async function enter(): Promise<void> {
+  const given = location.hash.slice(1);
+  if (given) history.replaceState(null, "", location.pathname);
+  if (given.startsWith("ticket=")) {
+    const answer = await fetch("/enter", { method: "POST", headers: { "content-type": "application/json" }, body: JSON.stringify({ ticket: given.slice(7) }) });
+    if (answer.ok) sessionStorage.setItem(KEPT, (await answer.json()).secret);
+  } else if (given) sessionStorage.setItem(KEPT, given);
+  headers["X-Sequencer-Secret"] = sessionStorage.getItem(KEPT) || "";
+}
 
 async function answered(response: Response): Promise<any> {
   const text = await response.text();

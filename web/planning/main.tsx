@@ -1,6 +1,6 @@
 // The planning page: the sheet of eights, beside it the stage, the dance, the findings and the file.
 import { render } from "preact";
-import { Refused, get, listen, type Pattern } from "./api";
+import { Refused, enter, get, listen, type Pattern } from "./api";
 import { Dance, Transport, player } from "./dance";
 import { askFindings, askSong, askState, heard, look, redo, save, undo } from "./doing";
 import { Drafting, FirstMoves } from "./drafting";
@@ -100,6 +100,7 @@ addEventListener("beforeunload", (event) => {
 
 async function begin(): Promise<void> {
   try {
+    await enter();
     await askState();
   } catch (error) {
     ended.value = error instanceof Refused && error.status === 403 ? "This address has lost its key: open the page again from the terminal, where sequencer open printed it." : String(error instanceof Error ? error.message : error);

@@ -435,9 +435,7 @@ def _beats_of(whole: ReadShow, show: Staged, span: tuple[str, str]) -> tuple[flo
     return start, max(start, end)
 
 
-def _outside(
-    whole: ReadShow, song: Song, inside: Sequence[tuple[float, float]]
-) -> tuple[int, ...]:
+def _outside(whole: ReadShow, song: Song, inside: Sequence[tuple[float, float]]) -> tuple[int, ...]:
     """Drafted entries that do not begin in a part of the song."""
     begins = entry_starts(staged(whole, song))
     return tuple(
