@@ -30,6 +30,7 @@ from sequencer.desk.page_prints import (
     printable,
     stop_print,
 )
+from sequencer.desk.page_tour import tour_seen, tour_values
 from sequencer.desk.page_values import all_errors, error_values, json_bytes
 from sequencer.desk.show_server import ShowServer
 from sequencer.desk.worker_link import AnswerError
@@ -53,12 +54,13 @@ def page_app(server: ShowServer) -> Starlette:
         "draft": begin_draft, "draft/stop": stop_draft, "draft/lay": lay_draft,
         "sheets": begin_sheets, "rehearsal": begin_rehearsal, "print/stop": stop_print,
         "begin": begin_show, "begin/stop": stop_begin, "begin/take": take_begun, "track": choose_track,
+        "tour": tour_seen,
     }  # fmt: skip
     gets: dict[str, _Asked] = {
         "show": _show, "history": _history, "findings": _findings, "checks": _checks, "view": _view,
         "song": _song, "dance": _dance, "patterns": _patterns, "schema": _schema,
         "operations": _operations, "draft": draft_values, "print": print_values, "printable": printable,
-        "begin": begin_values,
+        "begin": begin_values, "tour": tour_values,
     }  # fmt: skip
     routes = [
         *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),

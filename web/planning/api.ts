@@ -178,6 +178,11 @@ export async function post<T>(path: string, body: unknown): Promise<T> {
   return answered(await fetch(`/api/${path}`, { method: "POST", headers: { ...headers, "content-type": "application/json" }, body: JSON.stringify(body) }));
 }
 
+/** Puts a file of this person beside the show; the name by which it lies there. */
+export async function bring(file: File): Promise<{ file: string }> {
+  return answered(await fetch(`/api/song-file?name=${encodeURIComponent(file.name)}`, { method: "POST", headers, body: file }));
+}
+
 export async function bytes(path: string): Promise<ArrayBuffer> {
   const response = await fetch(`/api/${path}`, { headers });
   if (!response.ok) await answered(response);

@@ -167,10 +167,16 @@ export function Working({ now }: { now: Draft }) {
 
 /** The words of the command line, and how much is done. */
 export function Progressing({ now }: { now: Errand }) {
+  const [passed, setPassed] = useState(now.seconds); // between two words of the server
+  useEffect(() => {
+    setPassed(now.seconds);
+    const ticking = setInterval(() => setPassed((before) => before + 1), 1000);
+    return () => clearInterval(ticking);
+  }, [now.seconds]);
   return (
     <p class="progressing">
       <progress max={1} value={now.share} aria-label={now.words} />
-      <span>{Math.round(100 * now.share)} %, {since(now.seconds)}</span>
+      <span>{Math.round(100 * now.share)} %, {since(passed)}</span>
       <span class="quiet">{now.words} …</span>
     </p>
   );

@@ -68,7 +68,7 @@ export async function errand(path: string, body: object = {}): Promise<boolean> 
   try {
     const now = await post<Draft | Printing>(path, body);
     if (path.startsWith("draft")) draft.value = now as Draft;
-    else printing.value = now as Printing;
+    else if (!path.startsWith("begin")) printing.value = now as Printing;
     return true;
   } catch (error) {
     const words = error instanceof Refused || !(error instanceof TypeError) ? (error as Error).message : "The program behind this page does not answer.";

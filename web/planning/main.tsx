@@ -1,6 +1,7 @@
 // The planning page: the sheet of eights, beside it the stage, the dance, the findings and the file.
 import { render } from "preact";
 import { Refused, enter, get, listen, type Pattern } from "./api";
+import { Beginning, MissingSong, beginTold } from "./beginning";
 import { Dance, Transport, player } from "./dance";
 import { askFindings, askSong, askState, heard, look, redo, save, undo } from "./doing";
 import { Drafting, FirstMoves } from "./drafting";
@@ -14,19 +15,23 @@ import { StagePlan } from "./stage";
 import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
 import { Notices, Top } from "./top";
+import { Tour, askTour } from "./tour";
 
 const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", draft: "Draft", forms: "Show", print: "Print", text: "Text" } as const;
 
 function App() {
   const now = state.value;
   if (!now) return <main class="opening"><p>{ended.value ?? "Opening the show …"}</p></main>;
+  if (!now.text.trim()) return <><Top /><Beginning /><Notices /></>;
   return (
     <>
       <a class="skip" href="#side">Skip the sheet</a>
       <Top />
+      <Tour />
       <main>
         <section class="left" aria-label="The sheet">
           {stageFault.value && now.readable && <p class="fault">{stageFault.value}</p>}
+          <MissingSong />
           <FirstMoves />
           {view.value ? <Sheet /> : <p class="quiet">{!now.readable ? "The file cannot be read as a show: mend it under Text." : stageFault.value ? "" : "The show is being staged …"}</p>}
         </section>
@@ -111,13 +116,14 @@ async function begin(): Promise<void> {
   void look();
   void askFindings().catch(() => {});
   void askErrands().catch(() => {});
+  void askTour().catch(() => {});
   void get<{ patterns: Pattern[] }>("patterns").then((found) => (patterns.value = found.patterns), () => {});
   for (let failed = 0; failed < 5; ) {
     try {
       await listen((event, data) => {
         failed = 0;
         if (event === "end") ended.value = data.message;
-        if (event === "errand") errandTold(data);
+        if (event === "errand") data.kind === "begin" ? beginTold(data) : errandTold(data);
         heard(event, data);
       });
     } catch {

@@ -90,6 +90,7 @@ function Sheets() {
       {what === "some" && (
         <>
           <fieldset class="kinds"><legend>Kinds (none: every kind)</legend>
+            {!kinds.length && <span class="quiet">The kinds are being listed …</span>}
             {kinds.map((each) => (
               <label key={each.name}><input type="checkbox" checked={only.includes(each.name)} onChange={(event) => setOnly(toggled(only, each.name, event.currentTarget.checked))} /> <span><b>{each.name.replaceAll("-", " ")}</b>, for {each.reader}<small>{each.holds}</small></span></label>
             ))}
