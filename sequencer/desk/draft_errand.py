@@ -46,7 +46,7 @@ def draft_offer(given: Mapping[str, Any], progress: Progress) -> dict[str, Any]:
         )
     except KeyboardInterrupt as stop:
         if (best := getattr(stop, "draft", None)) is None:
-            raise KeyboardInterrupt("stopped before there was any routine") from None
+            raise
         draft = best
     words = draft_words(draft)
     whole = draft_words(draft, why=True)

@@ -113,7 +113,7 @@ class Errand:
         elif kind == "failed":
             self.state, self.error = "failed", said
         else:
-            self.state, self.words = "stopped", said or "stopped"
+            self.state, self.words = "stopped", "stopped before there was anything to show"
         self._told(self)
 
 

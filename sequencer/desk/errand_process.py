@@ -46,8 +46,8 @@ def _outcome(work: ErrandWork, given: Mapping[str, Any], pipe: Connection) -> tu
         return "done", work(given, _Telling(pipe))
     except InputError as error:
         return "failed", error_values(error, str(given.get("path", "")))
-    except KeyboardInterrupt as stop:
-        return "stopped", str(stop)
+    except KeyboardInterrupt:
+        return "stopped", None
     except Exception as error:  # noqa: BLE001 (told to the page)
         return "failed", fault_values(error)
 

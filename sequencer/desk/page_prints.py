@@ -7,11 +7,10 @@ from typing import Any
 
 from sequencer.desk.page_values import all_errors
 from sequencer.desk.print_errand import EXPORTS, FOLDER, printed_sheets, rehearsal_files
-from sequencer.desk.show_server import ShowServer
+from sequencer.desk.show_server import PRINT, ShowServer
 from sequencer.desk.worker_link import AnswerError
 from sequencer.errors import InputError, Place
 
-PRINT = "print"  # the errand's kind
 _SPEEDS = (0.25, 2.0)  # least and most of a count track
 _COUNTS = ("pitched", "spoken", "none")
 _SONG = -9.0  # [dB] of the song in the count track, as usual

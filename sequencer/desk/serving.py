@@ -170,7 +170,8 @@ async def _until_left(server: ShowServer, http: uvicorn.Server, stay: float) -> 
     """End the server once every page has gone; end the streams of pages once the server ends."""
     while not http.should_exit:
         await asyncio.sleep(_TICK)
-        if server.events.met and server.events.alone > stay:
+        left = server.events.met and server.events.alone > stay
+        if left and not server.is_writing:
             http.should_exit = True
     server.events.end("the server ends")
 

@@ -16,6 +16,7 @@ from sequencer.desk.page_values import all_errors, error_values
 from sequencer.desk.worker_link import AnswerError, WorkerLink
 from sequencer.errors import InputError, Place
 
+PRINT = "print"  # the errand that makes files
 _LOOK = 60.0  # [s] for which a page waits for a staging
 
 
@@ -77,7 +78,13 @@ class ShowServer:
                 ],
             },
             "recovered": opened.recovered,
+            "track_there": self._track_there(),
         }  # fmt: skip
+
+    def _track_there(self) -> bool:
+        """Whether the song is where the file says; also where the text is no show, and nothing says where."""
+        show = self.opened.read.show
+        return show is None or (self.opened.path.parent / show.track.file).is_file()
 
     def history(self) -> dict[str, Any]:
         """All steps, and how many of them are done."""
@@ -103,6 +110,12 @@ class ShowServer:
         self._end_errand(kind)
         self.errands[kind] = Errand(work, given, lambda errand: self._told(kind, errand))
         self._told(kind, self.errands[kind])
+
+    @property
+    def is_writing(self) -> bool:
+        """Whether files are being made that somebody waits for, with or without a page."""
+        errand = self.errands.get(PRINT)
+        return errand is not None and errand.state == "working"
 
     def drop_errand(self, kind: str) -> None:
         """Give up an errand, and forget what came of it."""
@@ -220,6 +233,7 @@ class ShowServer:
     def look_beside(self) -> None:
         """Stage and check anew, since a file that the show names has come, gone or changed."""
         self.link.look_anew()
+        self.events.tell("show", {**self.summary(), "words": ""})
         self.events.tell("checks", self.link.checks_values())
 
     async def staged(self) -> None:

@@ -29,6 +29,7 @@ export interface State {
   kept: { where: string; message: string | null };
   outside: { text: string; message: string } | null;
   recovered: string | null;
+  track_there: boolean;
 }
 
 export interface HandSaid { pattern: string; parameters: Record<string, unknown>; fitted: Record<string, unknown> }

@@ -48,7 +48,7 @@ export function Beginning() {
   const [cast, setCast] = useState<Dancer[]>([{ name: "", stature: "1.70 m", prop: "poi", level: 2 }]);
   const [floor, setFloor] = useState<[string, string] | null>(null);
   const rows = useRef<HTMLFieldSetElement>(null);
-  if (!now || !state.value) return <main class="beginning"><p class="quiet">Looking for songs …</p></main>;
+  if (!now || !state.value) return <main class="opening"><p>Looking for songs …</p></main>;
   const songNow = song ?? now.track ?? now.songs[0] ?? "";
   const room: [string, string] = floor ?? [`${Math.max(8, 4 * cast.length)} m`, "8 m"];
   const set = (k: number, values: Partial<Dancer>) => setCast(cast.map((each, n) => (n === k ? { ...each, ...values } : each)));
@@ -61,18 +61,24 @@ export function Beginning() {
   };
   if (now.state === "working" || now.state === "done")
     return (
-      <main class="beginning">
-        <h2>Hearing the song</h2>
-        <p>Beats, bars and sections are found: this takes a while, once for each song.</p>
-        <Progressing now={now} />
-        <p class="row"><button type="button" onClick={() => void errand("begin/stop").then(askBegin)}>Give it up</button></p>
-      </main>
+      <>
+        <Head />
+        <main class="beginning">
+          <div class="hearing">
+            <h2>Hearing the song</h2>
+            <p>Beats, bars and sections are found. That takes a while, once for each song.</p>
+            <Progressing now={now} />
+            <p class="row"><button type="button" onClick={() => void errand("begin/stop").then(askBegin)}>Give it up</button></p>
+          </div>
+        </main>
+      </>
     );
   return (
+    <>
+    <Head />
     <main class="beginning">
       <form onSubmit={(event) => { event.preventDefault(); void make(); }}>
-        <h2>A new show</h2>
-        <p class="quiet">It becomes the file {state.value.file} in {state.value.folder}. All of this can be changed later.</p>
+        <p>Say which song it is and who dances. All of this can be changed later.</p>
         {now.state === "failed" && <p class="fault" role="alert">{sentence(now.error?.message ?? "")}</p>}
         <p class="field"><label for="new-title">Title</label><input id="new-title" type="text" value={title ?? now.title} onInput={(event) => setTitle(event.currentTarget.value)} /></p>
         <SongChoice songs={now.songs} value={songNow} choose={setSong} />
@@ -83,7 +89,7 @@ export function Beginning() {
               <label>Body height <input type="text" required value={each.stature} size={7} onInput={(event) => set(k, { stature: event.currentTarget.value })} /></label>
               <label>Prop <select value={each.prop} onChange={(event) => set(k, { prop: event.currentTarget.value })}>{now.props.map((prop) => <option key={prop} value={prop}>{prop}</option>)}</select></label>
               <label>Level <select value={String(each.level)} onChange={(event) => set(k, { level: Number(event.currentTarget.value) })}>{[1, 2, 3, 4, 5].map((level) => <option key={level} value={level}>{LEVELS[level]}</option>)}</select></label>
-              {cast.length > 1 && <button type="button" class="small" aria-label={`Take out ${each.name || `performer ${k + 1}`}`} onClick={() => setCast(cast.filter((_, n) => n !== k))}>Take out</button>}
+              {cast.length > 1 && <button type="button" aria-label={`Take out ${each.name || `performer ${k + 1}`}`} onClick={() => setCast(cast.filter((_, n) => n !== k))}>Take out</button>}
             </div>
           ))}
           <p class="row"><button type="button" onClick={add}>Add somebody</button></p>
@@ -96,8 +102,16 @@ export function Beginning() {
         <p class="row"><button type="submit" class="main" disabled={!songNow.trim()}>Make the show</button></p>
       </form>
     </main>
+    </>
   );
 }
+
+const Head = () => (
+  <header class="top">
+    <h1>A new show</h1>
+    <p class="file">becomes {state.value!.file} in {state.value!.folder}</p>
+  </header>
+);
 
 /** A song: one that lies beside the show, one by its path, or one that is brought here from elsewhere. */
 function SongChoice({ songs, value, choose }: { songs: string[]; value: string; choose: (song: string) => void }) {
@@ -128,7 +142,7 @@ function SongChoice({ songs, value, choose }: { songs: string[]; value: string; 
 }
 
 /** Another song for a show: where it names one that is not there, or a person wants another cut. */
-export function SongFile() {
+export function SongFile({ cut = false }: { cut?: boolean }) {
   const now = begun.value;
   const [song, setSong] = useState<string | null>(null);
   useEffect(() => void askBegin().catch(() => {}), [state.value?.revision]);
@@ -139,14 +153,19 @@ export function SongFile() {
   return (
     <form class="song-file" onSubmit={(event) => { event.preventDefault(); void choose(); }}>
       <SongChoice songs={now?.songs ?? []} value={value} choose={setSong} />
-      <p class="row"><button type="submit" disabled={!value.trim() || value === file}>Take this song</button></p>
+      <p class="row"><button type="submit" disabled={!value.trim() || (value === file && !cut)}>Take this song</button></p>
     </form>
   );
 }
 
 /** Over the sheet of a show whose song is not there, or is another cut. */
 export function MissingSong() {
-  const code = checking.value?.error?.code;
-  if (code !== "no-track" && code !== "another-cut") return null;
-  return <div class="first"><p>{code === "no-track" ? "The song of this show is not where the file says. Say where it is, or take another one." : "The song is not the cut that this show was made for. Take the old file, or this one: then every move is where its count is in the new cut."}</p><SongFile /></div>;
+  const cut = checking.value?.error?.code === "another-cut", gone = state.value?.track_there === false;
+  if (!cut && !gone) return null;
+  return (
+    <div class="first">
+      <p>{gone ? "The song of this show is not where the file says. Say where it is, or take another one." : "The song is not the cut that this show was made for. Put the old file back, or take the new one: then every move is on its count in the new cut."}</p>
+      <SongFile cut={cut} />
+    </div>
+  );
 }

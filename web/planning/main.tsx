@@ -22,7 +22,7 @@ const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", draft: "Dr
 function App() {
   const now = state.value;
   if (!now) return <main class="opening"><p>{ended.value ?? "Opening the show …"}</p></main>;
-  if (!now.text.trim()) return <><Top /><Beginning /><Notices /></>;
+  if (!now.text.trim()) return <><Beginning /><Notices /></>;
   return (
     <>
       <a class="skip" href="#side">Skip the sheet</a>

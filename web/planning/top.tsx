@@ -8,13 +8,13 @@ export function Top() {
   return (
     <header class="top">
       <h1>{view.value?.title ?? now?.file ?? "…"}</h1>
-      <p class="file">{now ? `${now.file} · ${!now.text.trim() ? "not there yet" : now.saved ? "saved" : "not saved yet"}` : ""}</p>
+      <p class="file">{now ? `${now.file} · ${now.saved ? "saved" : "not saved yet"}` : ""}</p>
       <Verdict />
       <div class="tools">
         <button type="button" disabled={!now?.undo} onClick={() => void undo()} title={now?.undo ? `Take back: ${now.undo} (Ctrl + Z)` : "Nothing to take back"}>Undo</button>
         <button type="button" disabled={!now?.redo} onClick={() => void redo()} title={now?.redo ? `Do again: ${now.redo} (Ctrl + Y)` : "Nothing to do again"}>Redo</button>
         <button type="button" class={now && !now.saved ? "main" : ""} disabled={!now || now.saved} onClick={() => void save()} title="Write the file (Ctrl + S)">Save</button>
-        {now?.text.trim() && <button type="button" id="call-tour" onClick={callTour}>Tour</button>}
+        <button type="button" id="call-tour" onClick={callTour}>Tour</button>
       </div>
       <p class="unseen" role="status" aria-live="polite">{told.value}</p>
     </header>
@@ -25,7 +25,6 @@ export function Top() {
 export function Verdict() {
   const now = state.value, looked = checking.value, found = findings.value;
   if (!now) return <p class="verdict">opening …</p>;
-  if (!now.text.trim()) return null; // a show that is begun only now
   if (!now.readable) return <p class="verdict stop">The file cannot be read: see Text</p>;
   if (stageFault.value) return <p class="verdict stop" title={stageFault.value}>Cannot be danced as it is written</p>;
   const current = looked !== null && looked.revision === now.revision && !busy.value;

@@ -56,7 +56,7 @@ export function Tour() {
       <p class="row">
         {step > 0 && <button type="button" onClick={() => go(step - 1)}>Back</button>}
         {step < STEPS.length - 1 && <button type="button" class="main" onClick={() => go(step + 1)}>Next</button>}
-        <button type="button" class={step === STEPS.length - 1 ? "main" : ""} onClick={end}>{step === STEPS.length - 1 ? "Done" : "No tour"}</button>
+        <button type="button" class={step === STEPS.length - 1 ? "main" : ""} onClick={end}>{step === STEPS.length - 1 ? "Done" : step ? "End the tour" : "No tour"}</button>
       </p>
     </section>
   );
