@@ -7,13 +7,16 @@ import click
 
 @click.command(name="open", epilog="Example: sequencer open shows/lantern_round.yaml")
 @click.argument("show", type=click.Path(path_type=Path))
+@click.option(
+    "--track", type=click.Path(path_type=Path), help="The song, for a show that is not there yet."
+)
 @click.option("--port", type=click.IntRange(1, 65535), metavar="N",
               help="The port of the page on this machine (default: any that is free).")  # fmt: skip
 @click.option("--stay", type=click.FloatRange(0), default=20.0, show_default=True, metavar="SECONDS",
               help="How long to wait for a page after the last one was closed.")  # fmt: skip
 @click.option("--no-browser", is_flag=True, help="Only print the page's address.")
-def open_(show: Path, port: int | None, stay: float, no_browser: bool) -> None:
-    """Open SHOW in the browser, to plan it there.
+def open_(show: Path, track: Path | None, port: int | None, stay: float, no_browser: bool) -> None:
+    """Open SHOW in the browser, to plan it there; a SHOW that does not exist yet is begun there.
 
     The page is served by this machine to itself alone; nothing leaves it. What you do is kept in a journal beside SHOW at
     once, and SHOW itself is written when you save. It may be edited in an editor meanwhile. The command ends when the last
@@ -23,7 +26,7 @@ def open_(show: Path, port: int | None, stay: float, no_browser: bool) -> None:
 
     try:
         saved = serve_show(
-            show, port=port or 0, browser=not no_browser, stay=stay, opened=click.echo
+            show, track=track, port=port or 0, browser=not no_browser, stay=stay, opened=click.echo
         )
     except KeyboardInterrupt:
         raise KeyboardInterrupt("ended; what was not saved is in the journal") from None

@@ -35,6 +35,8 @@ class OpenedFile:
     Parameters
     ----------
     path : Path
+    new : bool
+        Whether it may be missing: then its text is empty, until a show is begun.
 
     Raises
     ------
@@ -42,7 +44,8 @@ class OpenedFile:
         If it cannot be read, or another process has it open.
     """
 
-    def __init__(self, path: Path) -> None:
+    def __init__(self, path: Path, *, new: bool = False) -> None:
+        self._new = new
         self.path = path.resolve()  # what is written is the file itself, not a link to it
         self.autosave = False
         self.recovered: str | None = None
@@ -82,8 +85,10 @@ class OpenedFile:
 
     @property
     def saved(self) -> bool:
-        """Whether the file says the same."""
-        return self._disk is not None and self._disk == self.text
+        """Whether the file says the same; a show that was never begun needs no file."""
+        if self._disk is None:
+            return self._new and not self.text
+        return self._disk == self.text
 
     @property
     def kept_where(self) -> str:
@@ -113,8 +118,23 @@ class OpenedFile:
         if base is None:
             raise self._conflict("this was done on a text of too long ago")
         after, words = done_on(base, self.path.name, operation)
+        return self.together(base, after), words
+
+    def together(self, base: str, after: str) -> str:
+        """A change of a text, together with what has become of that text meanwhile; nothing is done yet.
+
+        Parameters
+        ----------
+        base, after : str
+            The text as it was once, and what was made of it.
+
+        Raises
+        ------
+        InputError
+            If both changed one place.
+        """
         if base == self.text:
-            return after, words
+            return after
         both = both_changes(base, after, self.text, self.path.name)
         merged = both.text
         if merged is None:
@@ -123,7 +143,7 @@ class OpenedFile:
             raise self._conflict(
                 "together with what was changed meanwhile this is no show", str(fault)
             )
-        return merged, words
+        return merged
 
     def take(self, text: str, words: str) -> None:
         """A text that was planned, as a step."""
@@ -298,7 +318,7 @@ class OpenedFile:
                 if found is not None:
                     self.look()
                 return
-        if missing is not None:
+        if missing is not None and not (self._new and missing.code == "no-file"):
             raise missing
         self.edits = EditedText("" if found is None else found.text)
 

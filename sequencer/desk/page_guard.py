@@ -13,6 +13,7 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from sequencer.desk.page_entry import ENTER
 from sequencer.desk.page_values import json_bytes
 
 SECRET_HEADER = "x-sequencer-secret"  # noqa: S105 (a header's name)
@@ -94,7 +95,8 @@ class PageGuard:
             return "this is another server's name"
         if any(origin.lower() not in self._origins for origin in headers.getlist("origin")):
             return "a page of another site may not ask"
-        sites = headers.getlist("sec-fetch-site") if scope["path"].startswith(API) else []
+        own = scope["path"].startswith((API, ENTER))
+        sites = headers.getlist("sec-fetch-site") if own else []
         if any(site not in {"same-origin", "none"} for site in sites):
             return "a page of another site may not ask"
         return None

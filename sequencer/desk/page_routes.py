@@ -13,7 +13,24 @@ from starlette.responses import FileResponse, Response
 from starlette.routing import Route
 
 from sequencer.desk.file_on_disk import LARGEST
+from sequencer.desk.page_begin import (
+    begin_show,
+    begin_values,
+    bring_song,
+    choose_track,
+    stop_begin,
+    take_begun,
+)
+from sequencer.desk.page_drafts import begin_draft, draft_values, lay_draft, stop_draft
 from sequencer.desk.page_events import EventAnswer
+from sequencer.desk.page_prints import (
+    begin_rehearsal,
+    begin_sheets,
+    print_values,
+    printable,
+    stop_print,
+)
+from sequencer.desk.page_tour import tour_seen, tour_values
 from sequencer.desk.page_values import all_errors, error_values, json_bytes
 from sequencer.desk.show_server import ShowServer
 from sequencer.desk.worker_link import AnswerError
@@ -34,18 +51,25 @@ def page_app(server: ShowServer) -> Starlette:
     posts: dict[str, _Asked] = {
         "operations": _do, "preview": _preview, "copied": _copied, "undo": _undo, "redo": _redo,
         "save": _save, "autosave": _autosave, "outside": _settle,
+        "draft": begin_draft, "draft/stop": stop_draft, "draft/lay": lay_draft,
+        "sheets": begin_sheets, "rehearsal": begin_rehearsal, "print/stop": stop_print,
+        "begin": begin_show, "begin/stop": stop_begin, "begin/take": take_begun, "track": choose_track,
+        "tour": tour_seen,
     }  # fmt: skip
     gets: dict[str, _Asked] = {
         "show": _show, "history": _history, "findings": _findings, "checks": _checks, "view": _view,
         "song": _song, "dance": _dance, "patterns": _patterns, "schema": _schema,
-        "operations": _operations,
+        "operations": _operations, "draft": draft_values, "print": print_values, "printable": printable,
+        "begin": begin_values, "tour": tour_values,
     }  # fmt: skip
     routes = [
         *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),
         *(Route(f"/api/{name}", _got(server, work), methods=["GET"]) for name, work in gets.items()),
         Route("/api/events", lambda _request: EventAnswer(server.stream()), methods=["GET"]),
         Route("/api/track", _track(server, mp3=False), methods=["GET"]),
+        Route("/api/song-file", _brought(server), methods=["POST"]),
         Route("/api/track.mp3", _track(server, mp3=True), methods=["GET"]),
+        Route("/made/{word}/{name}", server.made.answer, methods=["GET"]),
         Route("/", _asset, methods=["GET"]),
         Route("/{name}", _asset, methods=["GET"]),
     ]  # fmt: skip
@@ -254,6 +278,13 @@ def _track(server: ShowServer, *, mp3: bool) -> Callable[[Request], Awaitable[Re
             media = mimetypes.guess_type(found)[0] or "application/octet-stream"
             return FileResponse(found, media_type=media)
         return Response(found, media_type="audio/mpeg")
+
+    return answer
+
+
+def _brought(server: ShowServer) -> Callable[[Request], Awaitable[Response]]:
+    async def answer(request: Request) -> Response:
+        return await _answered(server, lambda own, _given: bring_song(own, request), {})
 
     return answer
 

@@ -1,6 +1,9 @@
 """Values as a page reads them: errors with their parts, and JSON without what is no number."""
 
 import json
+import os
+import tempfile
+import traceback
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
@@ -42,6 +45,20 @@ def all_errors(error: InputError, path: str = "") -> list[dict[str, Any]]:
     """Each of several errors."""
     several = error.errors if isinstance(error, InputErrors) else (error,)
     return [error_values(each, path) for each in several]
+
+
+def fault_values(error: Exception) -> dict[str, Any]:
+    """A fault of our own, with its traceback in a log."""
+    text = "".join(traceback.format_exception(error))
+    log = Path(tempfile.gettempdir()) / f"sequencer-open-{os.getpid()}.log"
+    with log.open("a", encoding="utf-8") as out:
+        out.write(text)
+    what = f"bug in sequencer ({type(error).__name__})"
+    mend = f"please report it and attach {log}"
+    return {
+        "code": "fault", "message": f"{what}; {mend}", "what": what, "why": "", "mend": mend,
+        "line": None, "column": None,
+    }  # fmt: skip
 
 
 def with_ids(findings: Sequence[dict[str, Any]]) -> list[dict[str, Any]]:

@@ -3,6 +3,7 @@
 import asyncio
 import os
 import secrets
+import signal
 import socket
 import webbrowser
 from collections.abc import Callable, Iterable
@@ -13,11 +14,13 @@ import uvicorn
 from watchfiles import awatch
 
 from sequencer.desk.opened_file import OpenedFile
+from sequencer.desk.page_entry import PageEntry
 from sequencer.desk.page_guard import PageGuard
 from sequencer.desk.page_routes import page_app
 from sequencer.desk.show_server import ShowServer
 from sequencer.errors import InputError, Place
 
+_SHOW_FILES = {".yaml", ".yml"}
 _HERE = "127.0.0.1"
 STAY = 20.0  # [s] after the last page has gone: it may only have been loaded again
 _TICK = 0.5  # [s]
@@ -27,6 +30,7 @@ _LOOK_AGAIN = 2.0  # [s] between two looks at the file, where the system tells n
 def serve_show(
     path: Path,
     *,
+    track: Path | None = None,
     port: int = 0,
     browser: bool = True,
     stay: float = STAY,
@@ -37,7 +41,9 @@ def serve_show(
     Parameters
     ----------
     path : Path
-        The show file.
+        The show file; a YAML file that is not there yet is begun on the page.
+    track : Path, optional
+        The song of a show that is begun.
     port : int
         On this machine; 0 is any that is free.
     browser : bool
@@ -61,12 +67,41 @@ def serve_show(
     """
     listening = _listening(port)
     try:
-        file = OpenedFile(path)
+        file = _opened(path, track)
     except BaseException:
         listening.close()
         raise
-    asyncio.run(_served(file, listening, browser=browser, stay=stay, opened=opened))
+    own = None if track is None else track.expanduser().resolve()
+    _end_well()
+    asyncio.run(_served(file, own, listening, browser=browser, stay=stay, opened=opened))
     return file.saved
+
+
+def _end_well() -> None:
+    """Let go of the file also where the system ends the program, or its terminal is closed."""
+    for name in ("SIGTERM", "SIGHUP"):
+        number = getattr(signal, name, None)
+        if number is not None and signal.getsignal(number) is signal.SIG_DFL:
+            signal.signal(number, _ended)
+
+
+def _ended(number: int, _frame: object) -> None:
+    raise SystemExit(128 + number)
+
+
+def _opened(path: Path, track: Path | None) -> OpenedFile:
+    """The file; one that is there already has its song."""
+    new = path.suffix.lower() in _SHOW_FILES
+    if track is not None and not track.is_file():
+        raise InputError("no-track", Place(str(track)), "there is no such song", "check the path")
+    file = OpenedFile(path, new=new)
+    if track is not None and file.text.strip():
+        file.close()
+        raise InputError(
+            "has-track", Place(str(path)), "this show is there already, and names its song",
+            "leave --track out; another song is taken on the page, under Show",
+        )  # fmt: skip
+    return file
 
 
 def _listening(port: int) -> socket.socket:
@@ -86,6 +121,7 @@ def _listening(port: int) -> socket.socket:
 
 async def _served(
     file: OpenedFile,
+    track: Path | None,
     listening: socket.socket,
     *,
     browser: bool,
@@ -95,8 +131,9 @@ async def _served(
     port = listening.getsockname()[1]
     secret = secrets.token_urlsafe(32)
     address = f"http://{_HERE}:{port}/#{secret}"
-    server = ShowServer(file)
-    app = PageGuard(page_app(server), hosts=(f"{_HERE}:{port}",), secret=secret)
+    server = ShowServer(file, track=track)
+    entry = PageEntry(page_app(server), secret=secret)
+    app = PageGuard(entry, hosts=(f"{_HERE}:{port}",), secret=secret)
     config = uvicorn.Config(
         app, lifespan="off", log_level="error", access_log=False, ws="none", server_header=False,
         proxy_headers=False, timeout_graceful_shutdown=3,
@@ -105,7 +142,7 @@ async def _served(
     around = [
         asyncio.create_task(_watch(server)),
         asyncio.create_task(_until_left(server, http, stay)),
-        asyncio.create_task(_open(http, address, browser=browser, opened=opened)),
+        asyncio.create_task(_open(http, address, entry if browser else None, opened)),
     ]
     try:
         await http.serve(sockets=[listening])
@@ -118,20 +155,23 @@ async def _served(
 
 
 async def _open(
-    http: uvicorn.Server, address: str, *, browser: bool, opened: Callable[[str], None]
+    http: uvicorn.Server, address: str, entry: PageEntry | None, opened: Callable[[str], None]
 ) -> None:
+    """Tell the address, and open it in the browser by a ticket: a command line is seen by others on this machine."""
     while not http.started:
         await asyncio.sleep(0.01)
     opened(address)
-    if browser:
-        await asyncio.to_thread(webbrowser.open, address)
+    if entry is not None:
+        page = address.partition("#")[0]
+        await asyncio.to_thread(webbrowser.open, f"{page}#ticket={entry.ticket()}")
 
 
 async def _until_left(server: ShowServer, http: uvicorn.Server, stay: float) -> None:
     """End the server once every page has gone; end the streams of pages once the server ends."""
     while not http.should_exit:
         await asyncio.sleep(_TICK)
-        if server.events.met and server.events.alone > stay:
+        left = server.events.met and server.events.alone > stay
+        if left and not server.is_writing:
             http.should_exit = True
     server.events.end("the server ends")
 

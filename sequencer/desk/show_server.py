@@ -6,13 +6,17 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
+from sequencer.desk.errand import Errand
+from sequencer.desk.errand_process import ErrandWork
 from sequencer.desk.line_merge import changed_lines
+from sequencer.desk.made_files import MadeFiles
 from sequencer.desk.opened_file import OpenedFile
 from sequencer.desk.page_events import PageEvents
 from sequencer.desk.page_values import all_errors, error_values
 from sequencer.desk.worker_link import AnswerError, WorkerLink
 from sequencer.errors import InputError, Place
 
+PRINT = "print"  # the errand that makes files
 _LOOK = 60.0  # [s] for which a page waits for a staging
 
 
@@ -22,14 +26,19 @@ class ShowServer:
     Parameters
     ----------
     opened : OpenedFile
+    track : Path, optional
+        The song that was named for a show that is to be begun.
     """
 
-    def __init__(self, opened: OpenedFile) -> None:
+    def __init__(self, opened: OpenedFile, *, track: Path | None = None) -> None:
         self.opened = opened
+        self.suggested_track = track
         self.events = PageEvents()
         self._changing = asyncio.Lock()
         self._tried: str | None = None  # the newest text that a trial has put on its song
         self.link = WorkerLink(opened.path, self.events.tell)
+        self.errands: dict[str, Errand] = {}  # the newest of each kind
+        self.made = MadeFiles()
         self._hand_over()
 
     def __repr__(self) -> str:
@@ -69,7 +78,13 @@ class ShowServer:
                 ],
             },
             "recovered": opened.recovered,
+            "track_there": self._track_there(),
         }  # fmt: skip
+
+    def _track_there(self) -> bool:
+        """Whether the song is where the file says; also where the text is no show, and nothing says where."""
+        show = self.opened.read.show
+        return show is None or (self.opened.path.parent / show.track.file).is_file()
 
     def history(self) -> dict[str, Any]:
         """All steps, and how many of them are done."""
@@ -87,6 +102,32 @@ class ShowServer:
         if checks.staged is not None:
             first.append(("staged", {"revision": checks.revision, "error": checks.error}))
         return self.events.stream(*first, ("checks", self.link.checks_values()))
+
+    # --- errands ---
+
+    def begin_errand(self, kind: str, work: ErrandWork, given: Mapping[str, Any]) -> None:
+        """Begin long work in a process of its own; an older one of its kind is given up."""
+        self._end_errand(kind)
+        self.errands[kind] = Errand(work, given, lambda errand: self._told(kind, errand))
+        self._told(kind, self.errands[kind])
+
+    @property
+    def is_writing(self) -> bool:
+        """Whether files are being made that somebody waits for, with or without a page."""
+        errand = self.errands.get(PRINT)
+        return errand is not None and errand.state == "working"
+
+    def drop_errand(self, kind: str) -> None:
+        """Give up an errand, and forget what came of it."""
+        self._end_errand(kind)
+        self.events.tell("errand", {"kind": kind, "state": "none"})
+
+    def _end_errand(self, kind: str) -> None:
+        if (errand := self.errands.pop(kind, None)) is not None:
+            errand.end()
+
+    def _told(self, kind: str, errand: Errand) -> None:
+        self.events.tell("errand", {"kind": kind, **errand.values()})
 
     # --- what is done ---
 
@@ -115,6 +156,22 @@ class ShowServer:
             if not anyway and self._can_be_staged:
                 await self._try(text)
             return await self._changed(words, self.opened.take, text, words)
+
+    async def bring(self, base: str, text: str, words: str) -> dict[str, Any]:
+        """A text that was made from an earlier one, as one step; what was changed meanwhile stays.
+
+        Raises
+        ------
+        InputError
+            If both changed one place.
+        AnswerError
+            If the show could not be staged with both.
+        """
+        async with self._changing:
+            both = await asyncio.to_thread(self.opened.together, base, text)
+            if self._can_be_staged:
+                await self._try(both)
+            return await self._changed(words, self.opened.take, both, words)
 
     async def preview(self, operation: Mapping[str, Any], revision: int) -> dict[str, Any]:
         """The lines that an operation would change."""
@@ -176,6 +233,7 @@ class ShowServer:
     def look_beside(self) -> None:
         """Stage and check anew, since a file that the show names has come, gone or changed."""
         self.link.look_anew()
+        self.events.tell("show", {**self.summary(), "words": ""})
         self.events.tell("checks", self.link.checks_values())
 
     async def staged(self) -> None:
@@ -199,6 +257,8 @@ class ShowServer:
     def end(self, message: str) -> None:
         """Tell the pages, and end the checks and the hold of the file."""
         self.events.end(message)
+        for kind in list(self.errands):
+            self._end_errand(kind)
         self.link.end()
         self.opened.close()
 

@@ -19,7 +19,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from sequencer import kept
-from sequencer.desk.page_values import error_values, json_bytes
+from sequencer.desk.page_values import error_values, fault_values, json_bytes
 from sequencer.errors import InputError, Place
 from sequencer.progress import Progress, Stopped, stop_if_unwanted, stoppable
 
@@ -143,7 +143,7 @@ class ShowWorker:
             except InputError as error:
                 self._tell("failed", wanted.run, error=error_values(error, self._path))
             except Exception as error:  # noqa: BLE001 (a check that breaks must not end the page)
-                self._tell("failed", wanted.run, error=_fault(error))
+                self._tell("failed", wanted.run, error=fault_values(error))
 
     def _past(self, turn: int) -> bool:
         return self._turn != turn
@@ -173,7 +173,7 @@ class ShowWorker:
             except InputError as fault:
                 result, error = None, error_values(fault, self._path)
             except Exception as fault:  # noqa: BLE001 (told to the page)
-                result, error = None, _fault(fault)
+                result, error = None, fault_values(fault)
             finally:
                 if what == "trial":
                     with self._news:
@@ -391,20 +391,3 @@ _SUPERSEDED = {
     "message": "the show has changed meanwhile; ask again [superseded]",
     "what": "the show has changed meanwhile", "why": "", "mend": "ask again", "line": None, "column": None,
 }  # fmt: skip
-
-
-def _fault(error: Exception) -> dict[str, Any]:
-    """A fault of our own, with its traceback in a log."""
-    import tempfile
-    import traceback
-
-    text = "".join(traceback.format_exception(error))
-    log = Path(tempfile.gettempdir()) / f"sequencer-open-{os.getpid()}.log"
-    with log.open("a", encoding="utf-8") as out:
-        out.write(text)
-    what = f"bug in sequencer ({type(error).__name__})"
-    mend = f"please report it and attach {log}"
-    return {
-        "code": "fault", "message": f"{what}; {mend}", "what": what, "why": "", "mend": mend,
-        "line": None, "column": None,
-    }  # fmt: skip

@@ -1,18 +1,49 @@
 """A commented show file to start from, divided into the detected sections."""
 
 import json
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
 
-from sequencer.timing.position import clock_text
+from sequencer.show.drafted import flow_text
+from sequencer.timing.position import Position, clock_text
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
 LIT = 180.0  # [s] three quarters of the four minutes assumed in the starter's fire block
+USUAL_FLOOR = ("8 m", "8 m")  # width and depth, to be put right
 LINK = 2  # beats from one section's pattern to the next
+APART = (
+    4.0  # [m] between neighbours until formations are drafted: more than twice what a poi reaches
+)
+_LENGTH = re.compile(r"\d[\d.]* ?[a-z]{0,4}")
 _Part = tuple[str, int, int, float]  # name, first beat, last beat, energy
 
 
-def starter_text(song: Song, *, track: str, title: str, date: str, blocks: bool = True) -> str:
-    """A show file for one performer.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StarterDancer:
+    """Who dances, as far as it is asked for at the beginning."""
+
+    name: str
+    stature: str = "1.70 m"  # as the file says it
+    prop: str = "poi"
+    level: int | None = 2
+
+
+_SOMEBODY = StarterDancer(name="Performer")
+
+
+def starter_text(
+    song: Song,
+    *,
+    track: str,
+    title: str,
+    date: str,
+    blocks: bool = True,
+    cast: Sequence[StarterDancer] = (),
+    floor: tuple[str, str] = USUAL_FLOOR,
+) -> str:
+    """A show file to start from.
 
     Parameters
     ----------
@@ -26,6 +57,10 @@ def starter_text(song: Song, *, track: str, title: str, date: str, blocks: bool 
         YYYY-MM-DD.
     blocks : bool
         Whether it has one easy pattern for each section; without, the timeline is empty, to be drafted.
+    cast : sequence of StarterDancer
+        One who is to be named if left out. Several stand in a line, which a draft may replace by formations of its own.
+    floor : (str, str)
+        Width and depth of the stage, as the file says them.
 
     Raises
     ------
@@ -55,7 +90,52 @@ def starter_text(song: Song, *, track: str, title: str, date: str, blocks: bool 
         title=_quoted(title), date=date, track=_quoted(track), sha=song.sha256, tempo=f"{song.tempo:.1f}",
         metre=song.metre, duration=clock_text(song.duration), marks=marks,
         timeline=_BLOCKS + "\n".join(rows) if blocks else _DRAFTED,
-        first=first, last=last,
+        first=first, last=last, width=_measure(floor[0]), depth=_measure(floor[1]), cast=_cast_lines(cast or (_SOMEBODY,)),
+        places=_places(cast or (_SOMEBODY,), first),
+    )  # fmt: skip
+
+
+def _cast_lines(cast: Sequence[StarterDancer]) -> str:
+    """Who dances; what can be said of everybody is explained with the first."""
+    first, *others = cast
+    rows = [_FIRST_DANCER.format(**_said(first), level=_level(first, _LEVELS_NOTE))]
+    rows += [_DANCER.format(**_said(each), level=_level(each)) for each in others]
+    return "\n".join(rows)
+
+
+def _said(each: StarterDancer) -> dict[str, str]:
+    note = _USUAL_POI if each == _SOMEBODY else ""
+    return {
+        "name": flow_text(each.name), "stature": _measure(each.stature), "prop": flow_text(each.prop),
+        "usual": note,
+    }  # fmt: skip
+
+
+def _measure(text: str) -> str:
+    """A length as a person wrote it; quoted if it is anything else."""
+    return text if _LENGTH.fullmatch(text) else flow_text(text)
+
+
+def _level(each: StarterDancer, note: str = "") -> str:
+    return "" if each.level is None else f"\n    level: {each.level}{note}"
+
+
+def _places(cast: Sequence[StarterDancer], first: Position) -> str:
+    """Where everybody stands: side by side, as a formation that a draft may replace where they are several."""
+    mark = ", drafted: true" if len(cast) > 1 else ""
+    middle = (len(cast) - 1) / 2
+    spots = [
+        f"      {flow_text(each.name)}: {{at: [{APART * (k - middle):g}, 4], facing: 0}}"
+        + ("     # 0 faces the audience, 90 turns to the left" if k == 0 else "")
+        for k, each in enumerate(cast)
+    ]
+    replaced = (
+        "    drafted: true   # `sequencer draft` may replace it; take this line away to keep it\n"
+    )
+    head = "  start:\n" + (replaced if mark else "")
+    return (
+        f"formations:\n{head}    spots:\n" + "\n".join(spots)
+        + f"\n\nstaging:\n  - {{formation: start, from: {first}{mark}}}"
     )  # fmt: skip
 
 
@@ -109,6 +189,21 @@ _DRAFTED = """\
 # Drafted: entries with `drafted` are drawn anew by `sequencer draft`. Change one, or take its mark away, and it is yours.
 # A link is a computed transition. `sequencer patterns` lists the patterns you can use here.
 timeline: []"""
+_LEVELS_NOTE = """              # 1 to 5: `sequencer draft` uses every pattern up to this difficulty; besides those:
+    # repertoire: {known: [three-beat-weave], learning: [antispin-flower-4], never: [stall]}"""
+_USUAL_POI = "             # usual size: tether 0.51 m (0.30 of the stature), head 200 g, wick 5 cm"
+_FIRST_DANCER = """\
+  - name: {name}
+    stature: {stature}
+    # birth_year: 1990    # rules set a minimum age for performing with fire{level}
+    prop: {prop}{usual}
+    # If you have measured yours, write: prop: {{kind: poi, tether: 0.48 m, head_mass: 180 g, wick: 4.5 cm}}
+    # Or rope dart, staff, club, fan, hoop. For a prop in one hand only:
+    # right: staff        # instead of prop; or right: {{kind: staff, length: 1.4 m}}"""
+_DANCER = """\
+  - name: {name}
+    stature: {stature}{level}
+    prop: {prop}"""
 _TEXT = """\
 # A show for `sequencer`. Times are bar.beat (17.1), m:ss.s of the track (1:02.5) or a section's name;
 # lengths are metres unless a unit follows (6 ft). Everything after a # is a note for you.
@@ -135,7 +230,7 @@ venue:
   name: "name the place"
   # setting: outdoors      # or indoors
   # Seen from above: x to the audience's right, y upstage, 0, 0 in the middle of the downstage edge.
-  stage: {{shape: rectangle, width: 8 m, depth: 8 m}}
+  stage: {{shape: rectangle, width: {width}, depth: {depth}}}
   audience:
     - {{name: front row, line: [[-8, -6], [8, -6]]}}
   # ceiling: open          # or its height, measured: 6.2 m
@@ -152,23 +247,9 @@ venue:
   # wind_from: stage left  # or stage right, upstage, audience: keep the fuel upwind
 
 cast:
-  - name: Performer
-    stature: 1.70 m
-    # birth_year: 1990    # rules set a minimum age for performing with fire
-    level: 2              # 1 to 5: `sequencer draft` uses every pattern up to this difficulty; besides those:
-    # repertoire: {{known: [three-beat-weave], learning: [antispin-flower-4], never: [stall]}}
-    prop: poi             # usual size: tether 0.51 m (0.30 of the stature), head 200 g, wick 5 cm
-    # If you have measured yours, write: prop: {{kind: poi, tether: 0.48 m, head_mass: 180 g, wick: 4.5 cm}}
-    # Or rope dart, staff, club, fan, hoop. For a prop in one hand only:
-    # right: staff        # instead of prop; or right: {{kind: staff, length: 1.4 m}}
+{cast}
 
-formations:
-  start:
-    spots:
-      Performer: {{at: [0, 4], facing: 0}}     # 0 faces the audience, 90 turns to the left
-
-staging:
-  - {{formation: start, from: {first}}}
+{places}
 
 # What `sequencer draft` should bring: give your wishes, take the #s away, and give the command.
 # wishes:

@@ -19,10 +19,10 @@ if TYPE_CHECKING:
         schema_text,
         song_text,
         stage_show,
-        start_show,
         trace_show,
         write_rehearsal,
     )
+    from sequencer.tasks.starting import start_show
     from sequencer.tasks.vocabulary import trace_pattern
 
 __all__ = [
@@ -57,6 +57,7 @@ _HOMES = {
     "hear_folder": "folders",
     "mend_show": "mend",
     "PartOfShow": "part_of_show",
+    "start_show": "starting",
     "trace_pattern": "vocabulary",
 }  # all others are in `shows`
 

@@ -51,17 +51,17 @@ def draft_show(
         If it is interrupted once there is a routine; that is in the file, unchecked, if it is to be written and no routine
         was drafted there before.
     """
-    from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
-    from sequencer.show.reading import read_show
+    from sequencer.planning.drafting.draft_search import DraftingStopped
+    from sequencer.show.file_text import file_text
 
     path = Path(path)
-    read = read_show(path)
-    song = shows.song_of(read, progress=within(progress, 0.0, _HEARD))
+    file_text(path)  # says what is wrong with a file that cannot be read
     with telling(path):
         text = path.read_bytes().decode("utf-8")
-    asked = DraftRequest(section=section, another=another, seed=seed)
     try:
-        draft = drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
+        draft = draft_text(
+            text, path, section=section, another=another, seed=seed, progress=progress
+        )
     except DraftingStopped as stop:
         stop.written = write and not stop.over_another
         if stop.written:  # else a routine that was checked stays
@@ -70,6 +70,47 @@ def draft_show(
     if write:
         _write(path, text, draft.text)
     return draft
+
+
+def draft_text(
+    text: str,
+    path: AnyPath,
+    *,
+    section: str | None = None,
+    span: tuple[str, str] | None = None,
+    another: bool = False,
+    seed: int = 0,
+    progress: Progress | None = None,
+) -> "Draft":
+    """Draft a routine into the text of a show, which its file need not say yet; nothing is written.
+
+    Parameters
+    ----------
+    text : str
+    path : path
+        Of the show file: its name is told in messages, and its track lies beside it.
+    section : str, optional
+        Only this section of the song.
+    span : (str, str), optional
+        Only from one moment to another, as the file writes moments.
+    another, seed, progress
+        As for `draft_show`.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, or nothing can be drafted.
+    DraftingStopped
+        If it is interrupted once there is a routine; it was not checked.
+    """
+    from sequencer.planning.drafting.draft_search import DraftRequest, drafted_show
+    from sequencer.show.document import parse_document
+    from sequencer.show.reading import show_from_document
+
+    read = show_from_document(parse_document(text.removeprefix("\ufeff"), str(path)))
+    song = shows.song_of(read, progress=within(progress, 0.0, _HEARD))
+    asked = DraftRequest(section=section, span=span, another=another, seed=seed)
+    return drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
 
 
 def _write(path: Path, before: str, after: str) -> None:

@@ -36,6 +36,8 @@ class AskedReport:
     path : Path
     flown : bool
         Whether the report is that of the show as flown too.
+    text : str, optional
+        What the show file is taken to say, where that is not written yet.
 
     Raises
     ------
@@ -43,8 +45,9 @@ class AskedReport:
         If the show file cannot be read; as `read_show`.
     """
 
-    def __init__(self, path: Path, *, flown: bool = False) -> None:
+    def __init__(self, path: Path, *, flown: bool = False, text: str | None = None) -> None:
         self._path, self._flown = path, flown
+        self._text = None if text is None else text.removeprefix("\ufeff")
         self.read: ReadShow | None = None  # the show, if it had to be read for its files' names
         self._content = self._now()
 
@@ -89,7 +92,8 @@ class AskedReport:
         """All that the report depends on, but what was heard in the song; None if it is not to be kept."""
         if plugins.any_installed():
             return None
-        text, code = file_text(self._path), kept.whole_code()
+        text = file_text(self._path) if self._text is None else self._text
+        code = kept.whole_code()
         names = kept.known(_NAMES, (code, text), restore=_as_names)
         if not names:
             self.read = _read(text, self._path)

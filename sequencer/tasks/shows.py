@@ -1,16 +1,15 @@
-"""What the commands on songs and shows do: listen, new, check, sheet, rehearse, trace."""
+"""What the commands on songs and shows do: listen, check, sheet, rehearse, trace."""
 
-import datetime as dt
 import json
 import os
 from collections.abc import Callable, Sequence
-from pathlib import Path, PurePath
+from pathlib import Path
 from typing import TYPE_CHECKING, TypeAlias
 
 from sequencer import kept
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
-from sequencer.files import AnyPath, write_text
+from sequencer.files import AnyPath
 from sequencer.findings import Report
 from sequencer.progress import Progress, within
 from sequencer.tasks.kept_reports import AskedReport
@@ -103,86 +102,6 @@ def schema_text() -> str:
     from sequencer.show.schema import show_schema
 
     return json.dumps(show_schema(), indent=2, ensure_ascii=False)
-
-
-def start_show(
-    show: AnyPath,
-    track: AnyPath,
-    *,
-    title: str | None = None,
-    force: bool = False,
-    draft: bool = True,
-    progress: Progress | None = None,
-) -> str:
-    """Write a show file to start from.
-
-    Parameters
-    ----------
-    show, track : path
-    title : str, optional
-        Default: from the file's name.
-    force : bool
-        Whether an existing file is overwritten.
-    draft : bool
-        Whether a routine of level 2 is drafted into it; otherwise it has one easy pattern for each section.
-    progress : callable, optional
-
-    Returns
-    -------
-    said : str
-        Why there is no draft, if none could be made; empty otherwise.
-
-    Raises
-    ------
-    InputError
-        If the file exists already, or the track has no steady beat.
-    KeyboardInterrupt
-        If drafting is interrupted; the file is written all the same, with the best routine so far or with easy patterns.
-    """
-    from sequencer.show.starter import starter_text
-
-    show, track = Path(show), Path(track)
-    if show.exists() and not force:
-        raise InputError(
-            "file-exists",
-            Place(str(show)),
-            "this file already exists",
-            "choose another name, or add --force",
-        )
-    song = hear_song(track, progress=within(progress, 0.0, _SONG if draft else 1.0))
-    today = dt.datetime.now(tz=dt.UTC).astimezone().date().isoformat()
-    said = {
-        "track": _from_folder(track, show.parent), "title": title or _title(show), "date": today
-    }  # fmt: skip
-    try:
-        text = starter_text(song, **said, blocks=True)
-    except ValueError as error:
-        raise InputError(
-            "no-steady-beat",
-            Place(str(track)),
-            str(error),
-            "use a track with a beat, or supply your own beats",
-        ) from error
-    why = ""
-    if draft:
-        from sequencer.planning.drafting.draft_search import drafted_show
-
-        try:
-            bare = starter_text(song, **said, blocks=False)
-            text = drafted_show(bare, str(show), song, progress=within(progress, _SONG, 1.0)).text
-        except InputError as error:
-            why = f"no routine could be drafted: {error.what}; {error.mend}"
-        except KeyboardInterrupt as stop:
-            best = getattr(stop, "draft", None)
-            write_text(show, text if best is None else best.text)
-            holds = (
-                "an easy pattern in each section"
-                if best is None
-                else "the best routine so far, not checked"
-            )
-            raise KeyboardInterrupt(f"interrupted; {show} is written, with {holds}") from None
-    write_text(show, text)
-    return why
 
 
 def stage_show(
@@ -423,6 +342,7 @@ def print_sheets(
     only: Sequence[str] = (),
     for_whom: Sequence[str] = (),
     flown: bool = True,
+    text: str | None = None,
     progress: Progress | None = None,
     removed: Callable[[Path], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -443,6 +363,8 @@ def print_sheets(
         Only what these performers and crew members carry.
     flown : bool
         Whether passive props are checked as they can be flown, or as drawn with a margin for the hands.
+    text : str, optional
+        What the show file is taken to say, where that is not written yet.
     progress : callable, optional
     removed : callable, optional
         Called with each sheet of an earlier print that is removed because nobody of that name is left.
@@ -459,11 +381,11 @@ def print_sheets(
 
     if only or for_whom:  # before the song is heard and the show is checked
         from sequencer.outputs.sheets.writing import check_choice
-        from sequencer.show.reading import read_show
 
-        check_choice(read_show(Path(path)).show, str(path), only=only, for_whom=for_whom)
+        asked = _read_as(path, text).show
+        check_choice(asked, str(path), only=only, for_whom=for_whom)
     middle = _CHECKED if since is None else _CHECKED / 2
-    show, report = _staged_and_checked(path, within(progress, 0.0, middle), flown=flown)
+    show, report = _staged_and_checked(path, within(progress, 0.0, middle), flown=flown, text=text)
     before = before_report = None
     if since is not None:
         before, before_report = _staged_and_checked(
@@ -492,13 +414,25 @@ def _staged_and_checked(
     *,
     without_track: bool = False,
     flown: bool,
+    text: str | None = None,
 ) -> "tuple[Staged, Report]":
     """A show file staged, and its report, as flown or as drawn."""
-    asked = AskedReport(Path(path), flown=flown)
+    asked = AskedReport(Path(path), flown=flown, text=text)
     heard = within(progress, 0.0, _HEARD)
     with kept.shelf(os.fspath(path)):
-        show = stage_show(asked.read or path, without_track=without_track, progress=heard)
+        read = asked.read or _read_as(path, text)
+        show = stage_show(read, without_track=without_track, progress=heard)
         return show, _checked(show, asked, progress, flown=flown)
+
+
+def _read_as(path: AnyPath, text: str | None) -> "ReadShow":
+    """A show file as it is, or as it is taken to be."""
+    from sequencer.show.document import parse_document
+    from sequencer.show.reading import read_show, show_from_document
+
+    if text is None:
+        return read_show(Path(path))
+    return show_from_document(parse_document(text.removeprefix("\ufeff"), str(path)))
 
 
 def write_rehearsal(
@@ -515,6 +449,7 @@ def write_rehearsal(
     who: Sequence[str] = (),
     flown: bool = True,
     part: "PartOfShow | None" = None,
+    text: str | None = None,
     progress: Progress | None = None,
 ) -> tuple[Report | None, list[Path]]:
     """Write a show's rehearsal files into its own folder in `out`; the page comes with the findings of a check.
@@ -539,6 +474,8 @@ def write_rehearsal(
         drawing can be asked for on it.
     part : PartOfShow, optional
         Only this part.
+    text : str, optional
+        What the show file is taken to say, where that is not written yet.
     progress : callable, optional
 
     Returns
@@ -560,14 +497,17 @@ def write_rehearsal(
         begun = _CHECKED
         checking = within(progress, 0.0, begun)
         if part is None:
-            show, report = _staged_and_checked(path, checking, without_track=True, flown=flown)
+            show, report = _staged_and_checked(
+                path, checking, without_track=True, flown=flown, text=text
+            )
         else:
             show, report = part_of_show(
-                path, part, without_track=True, flown=flown, progress=checking
+                _read_as(path, text), part, without_track=True, flown=flown, progress=checking
             )
     else:
         hearing = within(progress, 0.0, begun)
-        show = stage_show(path, without_track=True, part=part, progress=hearing)
+        read = _read_as(path, text)
+        show = stage_show(read, without_track=True, part=part, progress=hearing)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = ExportOptions(
         parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown
@@ -600,16 +540,3 @@ def trace_show(
     from sequencer.staging.flown_show import flown_show
 
     return trace_csv(show, rate=rate, flown=flown_show(show, progress).staged)
-
-
-def _from_folder(track: Path, folder: Path) -> str:
-    """Path of the track as written in a show file: relative to its folder, with forward slashes."""
-    try:
-        relative = os.path.relpath(track.resolve(), folder.resolve())
-    except ValueError:  # another drive on Windows
-        return track.resolve().as_posix()
-    return PurePath(relative).as_posix()
-
-
-def _title(show: Path) -> str:
-    return show.stem.replace("_", " ").replace("-", " ").strip().capitalize() or "Untitled"

@@ -29,6 +29,7 @@ export interface State {
   kept: { where: string; message: string | null };
   outside: { text: string; message: string } | null;
   recovered: string | null;
+  track_there: boolean;
 }
 
 export interface HandSaid { pattern: string; parameters: Record<string, unknown>; fitted: Record<string, unknown> }
@@ -144,17 +145,18 @@ export class Refused extends Error {
 
 const KEPT = "secret";
 
-function secret(): string {
-  const given = location.hash.slice(1);
-  if (given) {
-    sessionStorage.setItem(KEPT, given);
-    history.replaceState(null, "", location.pathname);
-  }
-  return given || sessionStorage.getItem(KEPT) || "";
-}
+const headers = { "X-Sequencer-Secret": "" };
 
-const own = secret();
-const headers = { "X-Sequencer-Secret": own };
+/** Takes the secret from the page's address, or trades the ticket in it for the secret; it stays with this tab. */
+export async function enter(): Promise<void> {
+  const given = location.hash.slice(1);
+  if (given) history.replaceState(null, "", location.pathname);
+  if (given.startsWith("ticket=")) {
+    const answer = await fetch("/enter", { method: "POST", headers: { "content-type": "application/json" }, body: JSON.stringify({ ticket: given.slice(7) }) });
+    if (answer.ok) sessionStorage.setItem(KEPT, (await answer.json()).secret);
+  } else if (given) sessionStorage.setItem(KEPT, given);
+  headers["X-Sequencer-Secret"] = sessionStorage.getItem(KEPT) || "";
+}
 
 async function answered(response: Response): Promise<any> {
   const text = await response.text();
@@ -176,6 +178,11 @@ export async function get<T>(path: string): Promise<T> {
 
 export async function post<T>(path: string, body: unknown): Promise<T> {
   return answered(await fetch(`/api/${path}`, { method: "POST", headers: { ...headers, "content-type": "application/json" }, body: JSON.stringify(body) }));
+}
+
+/** Puts a file of this person beside the show; the name by which it lies there. */
+export async function bring(file: File): Promise<{ file: string }> {
+  return answered(await fetch(`/api/song-file?name=${encodeURIComponent(file.name)}`, { method: "POST", headers, body: file }));
 }
 
 export async function bytes(path: string): Promise<ArrayBuffer> {

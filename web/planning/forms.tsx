@@ -1,6 +1,7 @@
 // Forms for what the show file says about people, place, fire and rules; made from the file's own schema.
 import { useEffect, useState } from "preact/hooks";
 import { get, type Operation } from "./api";
+import { SongFile } from "./beginning";
 import { operate } from "./doing";
 import { names, state, view } from "./store";
 
@@ -107,6 +108,7 @@ function Song({ values }: { values: Json }) {
   const [name, setName] = useState(""), [start, setStart] = useState("");
   return (
     <>
+      <SongFile />
       <p class="quiet">{values.track?.file}: put right here what was heard wrongly.</p>
       <Fields of={own} values={values.track?.corrections ?? {}} without={["sections"]} change={(given) => ({ do: "correct-count", values: given })} path="count" />
       {sections.map((each, k) => (

@@ -1,30 +1,39 @@
 // The planning page: the sheet of eights, beside it the stage, the dance, the findings and the file.
 import { render } from "preact";
-import { Refused, get, listen, type Pattern } from "./api";
+import { Refused, enter, get, listen, type Pattern } from "./api";
+import { Beginning, MissingSong, beginTold } from "./beginning";
 import { Dance, Transport, player } from "./dance";
 import { askFindings, askSong, askState, heard, look, redo, save, undo } from "./doing";
+import { Drafting, FirstMoves } from "./drafting";
+import { askErrands, errandTold } from "./errands";
 import { FindingsList } from "./findings";
 import { CastNames, ShowForms } from "./forms";
 import { PlaceForm } from "./place";
+import { Printing } from "./printing";
 import { Sheet } from "./sheet";
 import { StagePlan } from "./stage";
 import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
 import { WhoIsThere } from "./who";
 import { Notices, Top } from "./top";
+import { Tour, askTour } from "./tour";
 
-const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", who: "Who", forms: "Show", text: "Text" } as const;
+const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", who: "Who", draft: "Draft", forms: "Show", print: "Print", text: "Text" } as const;
 
 function App() {
   const now = state.value;
   if (!now) return <main class="opening"><p>{ended.value ?? "Opening the show …"}</p></main>;
+  if (!now.text.trim()) return <><Beginning /><Notices /></>;
   return (
     <>
       <a class="skip" href="#side">Skip the sheet</a>
       <Top />
+      <Tour />
       <main>
         <section class="left" aria-label="The sheet">
           {stageFault.value && now.readable && <p class="fault">{stageFault.value}</p>}
+          <MissingSong />
+          <FirstMoves />
           {view.value ? <Sheet /> : <p class="quiet">{!now.readable ? "The file cannot be read as a show: mend it under Text." : stageFault.value ? "" : "The show is being staged …"}</p>}
         </section>
         <aside id="side" class="side">
@@ -41,7 +50,9 @@ function App() {
             {side.value === "stage" && <StagePlan />}
             {side.value === "dance" && <Dance />}
             {side.value === "who" && <WhoIsThere />}
+            {side.value === "draft" && <Drafting />}
             {side.value === "forms" && <ShowForms />}
+            {side.value === "print" && <Printing />}
             {side.value === "text" && <FileText />}
           </div>
         </aside>
@@ -96,6 +107,7 @@ addEventListener("beforeunload", (event) => {
 
 async function begin(): Promise<void> {
   try {
+    await enter();
     await askState();
   } catch (error) {
     ended.value = error instanceof Refused && error.status === 403 ? "This address has lost its key: open the page again from the terminal, where sequencer open printed it." : String(error instanceof Error ? error.message : error);
@@ -105,12 +117,15 @@ async function begin(): Promise<void> {
   void askSong();
   void look();
   void askFindings().catch(() => {});
+  void askErrands().catch(() => {});
+  void askTour().catch(() => {});
   void get<{ patterns: Pattern[] }>("patterns").then((found) => (patterns.value = found.patterns), () => {});
   for (let failed = 0; failed < 5; ) {
     try {
       await listen((event, data) => {
         failed = 0;
         if (event === "end") ended.value = data.message;
+        if (event === "errand") data.kind === "begin" ? beginTold(data) : errandTold(data);
         heard(event, data);
       });
     } catch {

@@ -4,6 +4,7 @@ import { get, type Block, type Operation, type Path, type Pattern } from "./api"
 import { copy, cut, operate, paste } from "./doing";
 import { movedAlong, shiftsAfter, type Ends } from "./following";
 import { beatOf, moment, together } from "./rows";
+import { DraftHere } from "./drafting";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
 import { along, copied, names, opened, patterns, picked, state, tempo, view, walking } from "./store";
 
@@ -74,6 +75,7 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
       <p class="row">
         <button type="submit" class="main" disabled={!name || !chosen.length}>Put it here</button>
         <button type="button" disabled={!chosen.length} onClick={() => void operate({ do: "put-block", into: ["timeline"], before: placeFor(beat), block: { who: whoSaid(chosen), from: moment(counts, beat), rest: beats } }, "Put: a rest.")}>Rest here</button>
+        <DraftHere beat={beat} />
         {copied.value && <button type="button" onClick={() => void paste((at) => moment(counts, at), placeFor)}>Paste {copied.value.words}</button>}
       </p>
     </form>

@@ -1,6 +1,7 @@
 // The head of the page: what is open, what stands against it, undo, save.
 import { redo, save, undo } from "./doing";
 import { busy, checking, ended, fault, findings, notices, stageFault, state, told, view } from "./store";
+import { callTour } from "./tour";
 
 export function Top() {
   const now = state.value;
@@ -13,6 +14,7 @@ export function Top() {
         <button type="button" disabled={!now?.undo} onClick={() => void undo()} title={now?.undo ? `Take back: ${now.undo} (Ctrl + Z)` : "Nothing to take back"}>Undo</button>
         <button type="button" disabled={!now?.redo} onClick={() => void redo()} title={now?.redo ? `Do again: ${now.redo} (Ctrl + Y)` : "Nothing to do again"}>Redo</button>
         <button type="button" class={now && !now.saved ? "main" : ""} disabled={!now || now.saved} onClick={() => void save()} title="Write the file (Ctrl + S)">Save</button>
+        <button type="button" id="call-tour" onClick={callTour}>Tour</button>
       </div>
       <p class="unseen" role="status" aria-live="polite">{told.value}</p>
     </header>

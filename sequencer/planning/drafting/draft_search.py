@@ -90,6 +90,7 @@ class DraftRequest:
     """What is asked of a draft."""
 
     section: str | None = None  # only this one
+    span: tuple[str, str] | None = None  # only from one moment to another, as the file writes them
     another: bool = False  # the next best that differs in at least a third
     seed: int = 0
     effort: int = THOROUGH  # of the search, see `choices.best`
@@ -141,7 +142,7 @@ def drafted_show(
     asked = asked or DraftRequest()
     say = progress or (lambda _subject, _share: None)
     say("putting what is written on the song", 0.0)
-    ground = ground_of(text, file, song, section=asked.section)
+    ground = ground_of(text, file, song, section=asked.section, span=asked.span)
     drafting = _Drafting(ground, asked, say)
     try:
         return drafting.draft()
@@ -401,7 +402,7 @@ class _Drafting:
             keep=ground.keep,
             phrases=phrases,
             rows=rows,
-            formations=self._group.formations if ground.section is None else None,
+            formations=None if ground.is_part else self._group.formations,
             staging=self._group.staging,
             starts=ground.starts(),
         )

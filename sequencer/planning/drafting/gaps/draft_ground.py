@@ -23,15 +23,16 @@ from sequencer.show.document import Document, parse_document
 from sequencer.show.drafted import drafted_entries, without_drafted
 from sequencer.show.performer_record import Performer
 from sequencer.show.reading import ReadShow, nearest, show_from_document
-from sequencer.staging.moments import Moments
+from sequencer.staging.moments import Moments, beat_of
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.staging.wish_faults import wish_faults
-from sequencer.timing.position import clock_text
+from sequencer.timing.position import clock_text, parse_moment
 from sequencer.timing.song import Song
 from sequencer.units import counted
 
 _FAR = 4.0  # [m] between people until they have places; within the file's range for any cast
+_FAR_AWAY = 1e6  # [beats] before and behind every song
 _NOWHERE = "somewhere, until formations are drafted"
 _LOUD = 0.9  # [1] share of loudness in how full the music is; the rest is how busy it is
 _CALM, _FULL = (
@@ -60,6 +61,8 @@ class DraftGround:
         Before the show's corrections.
     section : str, optional
         The only section to be filled.
+    span : (float, float) [beats], optional
+        The only stretch to be filled.
     """
 
     text: str
@@ -69,12 +72,18 @@ class DraftGround:
     base: Staged
     heard: Song
     section: str | None = None
+    span: tuple[float, float] | None = None
     left: tuple[tuple[float, float], ...] = ()  # [beats] what must stay open, as the checks found
+
+    @property
+    def is_part(self) -> bool:
+        """Whether only a part of the song is drafted: where everybody stands is left alone then."""
+        return self.section is not None or self.span is not None
 
     @cached_property
     def values(self) -> dict[str, Any]:
         """The file's values without what is to be drafted anew."""
-        return without_drafted(self.document.values, self.keep, staging=self.section is None)
+        return without_drafted(self.document.values, self.keep, staging=not self.is_part)
 
     @cached_property
     def lead(self) -> Performer:
@@ -91,7 +100,7 @@ class DraftGround:
     @property
     def drafts_formations(self) -> bool:
         """Whether nothing that stays says where the group stands, and the whole song is drafted."""
-        return len(self.dancing) > 1 and self.section is None and not self.values.get("staging")
+        return len(self.dancing) > 1 and not self.is_part and not self.values.get("staging")
 
     @cached_property
     def taken(self) -> list[tuple[float, float]]:
@@ -137,6 +146,7 @@ class DraftGround:
                 *self.stop_spans(),
                 *self.unsteady(),
                 *self.left,
+                *self._beside_span(),
             ],
             alike=self.whole.show.wishes.returns != "free",
             only=self.section,
@@ -147,6 +157,12 @@ class DraftGround:
             raise self.fault(
                 "no-beat", ("track", "file"), "no steady beat was found in this song",
                 "tap along and give your beats under `track`, `corrections`, `beats`",
+            )  # fmt: skip
+        if self.span is not None:
+            start, end = (self.base.position(beat) for beat in self.span)
+            raise self.fault(
+                "nothing-to-fill", ("timeline",), f"from {start} to {end} there is no gap of {SHORTEST_STRETCH} beats or more",
+                "take a longer stretch, or take out what should be drafted anew",
             )  # fmt: skip
         if self.section is None:
             raise self.fault(
@@ -165,6 +181,13 @@ class DraftGround:
             "nothing-to-fill", ("timeline",), f"section {self.section!r} has no gap of {SHORTEST_STRETCH} beats or more",
             "take out its entries that should be drafted anew",
         )  # fmt: skip
+
+    def _beside_span(self) -> list[tuple[float, float]]:
+        """What stays as it is because only a stretch is drafted [beats]."""
+        if self.span is None:
+            return []
+        start, end = self.span
+        return [(-_FAR_AWAY, start), (end, _FAR_AWAY)]
 
     def stops(self) -> list[str]:
         """Names of the sections before which everything stops: all of a shared name, or the one that is numbered."""
@@ -315,7 +338,14 @@ def shares_below(values: Sequence[float], among: Sequence[float]) -> Floats:
     return np.asarray(np.clip(before / (len(others) - 1), 0.0, 1.0))
 
 
-def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -> DraftGround:
+def ground_of(
+    text: str,
+    file: str,
+    song: Song,
+    *,
+    section: str | None = None,
+    span: tuple[str, str] | None = None,
+) -> DraftGround:
     """What a draft of a show file starts from.
 
     Parameters
@@ -328,6 +358,8 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
         The analysed song.
     section : str, optional
         The only section to be filled.
+    span : (str, str), optional
+        The only stretch to be filled, from one moment to another.
 
     Raises
     ------
@@ -347,8 +379,10 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
             "no-beat", ("track", "file"), "no steady beat was found in this song",
             "tap along and give your beats under `track`, `corrections`, `beats`",
         )  # fmt: skip
-    keep = () if section is None else _outside(whole, song, section)
-    values = without_drafted(document.values, keep, staging=section is None)
+    part = section is not None or span is not None
+    inside = _inside(whole, song, section, span) if part else None
+    keep = () if inside is None else _outside(whole, song, inside)
+    values = without_drafted(document.values, keep, staging=not part)
     if len(whole.show.cast) > 1 and not values.get("staging"):
         values = _somewhere(values, whole.show.names)
     read = show_from_document(replace(document, values=values))
@@ -363,6 +397,7 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
         base=base,
         heard=song,
         section=section,
+        span=inside[0] if inside is not None and span is not None else None,
     )
 
 
@@ -374,18 +409,40 @@ def _somewhere(values: Mapping[str, Any], names: Sequence[str]) -> dict[str, Any
     return {**values, "formations": formations, "staging": staging}
 
 
-def _outside(whole: ReadShow, song: Song, section: str) -> tuple[int, ...]:
-    """Drafted entries that do not begin in a section."""
+def _inside(
+    whole: ReadShow, song: Song, section: str | None, span: tuple[str, str] | None
+) -> list[tuple[float, float]]:
+    """Where a part of the song is that is drafted alone [beats]; where a section's name is shared, several."""
     show = staged(whole, song)
+    if span is not None:
+        return [_beats_of(whole, show, span)]
     parts = parts_of(show.song, show.tempo)
-    inside = [(part.start, part.end) for part in parts if section in (part.name, part.label)]
+    inside = [
+        (float(each.start), float(each.end)) for each in parts if section in (each.name, each.label)
+    ]
     if not inside:
         labels = [each.label for each in show.song.sections]
         raise whole.fault(
             "unknown-section", ("track",), f"the song has no section {section!r}",
-            nearest(section, list(dict.fromkeys([*show.song.section_names(), *labels]))),
+            nearest(str(section), list(dict.fromkeys([*show.song.section_names(), *labels]))),
         )  # fmt: skip
-    begins = entry_starts(show)
+    return inside
+
+
+def _beats_of(whole: ReadShow, show: Staged, span: tuple[str, str]) -> tuple[float, float]:
+    try:
+        start, end = (beat_of(parse_moment(each), show.song, show.tempo) for each in span)
+    except ValueError as error:
+        raise whole.fault(
+            "no-such-moment", ("timeline",), str(error),
+            "write bar.beat (17.3), m:ss.s of the track (1:02.5) or a section (verse 2)",
+        ) from error  # fmt: skip
+    return start, max(start, end)
+
+
+def _outside(whole: ReadShow, song: Song, inside: Sequence[tuple[float, float]]) -> tuple[int, ...]:
+    """Drafted entries that do not begin in a part of the song."""
+    begins = entry_starts(staged(whole, song))
     return tuple(
         k
         for k in drafted_entries(whole.document.values)

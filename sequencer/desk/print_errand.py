@@ -1,0 +1,100 @@
+"""Print-outs as errands: sheets, the rehearsal page, count tracks and exports, of the show as the page has it."""
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+from sequencer.progress import Progress
+
+EXPORTS = ("page", "counts", "midi", "captions", "timetable")
+FOLDER = "exports"  # beside the show file
+
+
+def printed_sheets(given: Mapping[str, Any], progress: Progress) -> dict[str, Any]:
+    """The sheets that are asked for, printed into the show's folder of exports.
+
+    Parameters
+    ----------
+    given : mapping
+        `path` and `text` of the show; `pack`, `only`, `people`, `paper`, `since`, `flown` as `sequencer sheet` takes them.
+    progress : callable
+
+    Returns
+    -------
+    printed : dict
+        `files`, as paths; `ok`: whether the show may be danced, by what the checks look at; `said`, sentences besides.
+
+    Raises
+    ------
+    InputError
+        If the show cannot be printed.
+    """
+    from sequencer.tasks import print_sheets
+
+    path = Path(given["path"])
+    gone: list[Path] = []
+    old: list[Path] = []
+    since = given["since"]
+    report, written = print_sheets(
+        path,
+        path.parent / FOLDER,
+        paper=given["paper"],
+        since=None if since is None else path.parent / since,
+        pack=given["pack"],
+        only=given["only"],
+        for_whom=given["people"],
+        flown=given["flown"],
+        text=given["text"],
+        progress=progress,
+        removed=gone.append,
+        outdated=old.append,
+    )
+    said = [
+        f"removed {each.name}: left over from an earlier print, for somebody no longer in this show"
+        for each in gone
+    ]
+    if old:
+        names = ", ".join(each.name for each in old)
+        said.append(f"not printed anew, and of an earlier version of the show: {names}")
+    return {"files": [str(each) for each in written], "ok": report.ok, "said": said}
+
+
+def rehearsal_files(given: Mapping[str, Any], progress: Progress) -> dict[str, Any]:
+    """Rehearsal page, count tracks and exports, written into the show's folder of exports.
+
+    Parameters
+    ----------
+    given : mapping
+        `path` and `text` of the show; `parts`, `speeds`, `song`, `counts`, `calls`, `split`, `people`, `flown` as `sequencer rehearse`
+        takes them, speeds as shares.
+    progress : callable
+
+    Returns
+    -------
+    written : dict
+        As of `printed_sheets`; `ok` is None where nothing was checked, since nothing that was asked for needs it.
+
+    Raises
+    ------
+    InputError
+        If the show cannot be rehearsed.
+    """
+    from sequencer.tasks import write_rehearsal
+
+    path = Path(given["path"])
+    report, written = write_rehearsal(
+        path,
+        path.parent / FOLDER,
+        parts=given["parts"],
+        speeds=given["speeds"],
+        song=given["song"],
+        counts=given["counts"],
+        calls=given["calls"],
+        split=given["split"],
+        who=given["people"],
+        flown=given["flown"],
+        text=given["text"],
+        progress=progress,
+    )
+    ok = None if report is None else report.ok
+    return {"files": [str(each) for each in written], "ok": ok, "said": []}

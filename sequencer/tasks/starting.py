@@ -1,0 +1,166 @@
+"""What `new` does, and a page that begins a show: a show file to start from."""
+
+import datetime as dt
+import os
+from collections.abc import Sequence
+from pathlib import Path, PurePath
+from typing import TYPE_CHECKING
+
+from sequencer.errors import InputError, Place
+from sequencer.files import AnyPath, write_text
+from sequencer.progress import Progress, within
+from sequencer.tasks import shows
+
+if TYPE_CHECKING:
+    from sequencer.show.starter import StarterDancer
+    from sequencer.timing.song import Song
+
+_HEARD = 0.5  # of the progress
+
+
+def start_show(
+    show: AnyPath,
+    track: AnyPath,
+    *,
+    title: str | None = None,
+    force: bool = False,
+    draft: bool = True,
+    progress: Progress | None = None,
+) -> str:
+    """Write a show file to start from.
+
+    Parameters
+    ----------
+    show, track : path
+    title : str, optional
+        Default: from the file's name.
+    force : bool
+        Whether an existing file is overwritten.
+    draft : bool
+        Whether a routine of level 2 is drafted into it; otherwise it has one easy pattern for each section.
+    progress : callable, optional
+
+    Returns
+    -------
+    said : str
+        Why there is no draft, if none could be made; empty otherwise.
+
+    Raises
+    ------
+    InputError
+        If the file exists already, or the track has no steady beat.
+    KeyboardInterrupt
+        If drafting is interrupted; the file is written all the same, with the best routine so far or with easy patterns.
+    """
+    show, track = Path(show), Path(track)
+    if show.exists() and not force:
+        raise InputError(
+            "file-exists",
+            Place(str(show)),
+            "this file already exists",
+            "choose another name, or add --force",
+        )
+    song = shows.hear_song(track, progress=within(progress, 0.0, _HEARD if draft else 1.0))
+    text = _begun(song, show, track, title=title, blocks=True)
+    why = ""
+    if draft:
+        from sequencer.planning.drafting.draft_search import drafted_show
+
+        try:
+            bare = _begun(song, show, track, title=title, blocks=False)
+            text = drafted_show(bare, str(show), song, progress=within(progress, _HEARD, 1.0)).text
+        except InputError as error:
+            why = f"no routine could be drafted: {error.what}; {error.mend}"
+        except KeyboardInterrupt as stop:
+            best = getattr(stop, "draft", None)
+            write_text(show, text if best is None else best.text)
+            holds = (
+                "an easy pattern in each section"
+                if best is None
+                else "the best routine so far, not checked"
+            )
+            raise KeyboardInterrupt(f"interrupted; {show} is written, with {holds}") from None
+    write_text(show, text)
+    return why
+
+
+def begun_show(
+    show: AnyPath,
+    track: AnyPath,
+    *,
+    title: str | None = None,
+    cast: "Sequence[StarterDancer]",
+    floor: tuple[str, str],
+    progress: Progress | None = None,
+) -> str:
+    """The text of a show in which nothing is danced yet; nothing is written.
+
+    Parameters
+    ----------
+    show, track : path
+        Where the show file is going to be, and its song.
+    title : str, optional
+        Default: from the file's name.
+    cast : sequence of StarterDancer
+    floor : (str, str)
+        Width and depth of the stage, as the file says them.
+    progress : callable, optional
+
+    Raises
+    ------
+    InputError
+        If the track cannot be heard or has no steady beat, or what is said of somebody cannot be so.
+    """
+    from sequencer.show.document import parse_document
+    from sequencer.show.reading import show_from_document
+
+    show, track = Path(show), Path(track)
+    song = shows.hear_song(track, progress=progress)
+    text = _begun(song, show, track, title=title, blocks=False, cast=cast, floor=floor)
+    show_from_document(parse_document(text, str(show)))
+    return text
+
+
+def _begun(
+    song: "Song",
+    show: Path,
+    track: Path,
+    *,
+    title: str | None,
+    blocks: bool,
+    cast: "Sequence[StarterDancer]" = (),
+    floor: tuple[str, str] | None = None,
+) -> str:
+    from sequencer.show.starter import USUAL_FLOOR, starter_text
+
+    try:
+        return starter_text(
+            song,
+            track=from_folder(track, show.parent),
+            title=title or usual_title(show),
+            date=dt.datetime.now(tz=dt.UTC).astimezone().date().isoformat(),
+            blocks=blocks,
+            cast=cast,
+            floor=floor or USUAL_FLOOR,
+        )
+    except ValueError as error:
+        raise InputError(
+            "no-steady-beat",
+            Place(str(track)),
+            str(error),
+            "use a track with a beat, or supply your own beats",
+        ) from error
+
+
+def from_folder(track: Path, folder: Path) -> str:
+    """Path of the track as written in a show file: relative to its folder, with forward slashes."""
+    try:
+        relative = os.path.relpath(track.resolve(), folder.resolve())
+    except ValueError:  # another drive on Windows
+        return track.resolve().as_posix()
+    return PurePath(relative).as_posix()
+
+
+def usual_title(show: Path) -> str:
+    """A title made of the name of a show file."""
+    return show.stem.replace("_", " ").replace("-", " ").strip().capitalize() or "Untitled"
