@@ -124,6 +124,11 @@ class ShowServer:
             "lines": changed_lines(self.opened.text, text),
         }  # fmt: skip
 
+    async def count(self, operation: Mapping[str, Any], revision: int) -> Any:
+        """The count of the song that an operation would come to, and what it would move; nothing is done."""
+        text, _ = await asyncio.to_thread(self.opened.planned, operation, revision)
+        return await self.link.ask("count", text=text)
+
     async def turn(self, way: str, revision: int | None) -> dict[str, Any]:
         """Undo or redo, if the page has seen the show as it is."""
         async with self._changing:

@@ -1,18 +1,20 @@
 // The planning page: the sheet of eights, beside it the stage, the dance, the findings and the file.
 import { render } from "preact";
 import { Refused, get, listen, type Pattern } from "./api";
-import { Dance, Transport, player } from "./dance";
+import { CountPanel } from "./counting";
+import { Dance } from "./dance";
 import { askFindings, askSong, askState, heard, look, redo, save, undo } from "./doing";
 import { FindingsList } from "./findings";
 import { CastNames, ShowForms } from "./forms";
 import { PlaceForm } from "./place";
 import { Sheet } from "./sheet";
+import { Transport, player } from "./playing";
 import { StagePlan } from "./stage";
 import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
 import { Notices, Top } from "./top";
 
-const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", forms: "Show", text: "Text" } as const;
+const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", count: "Count", forms: "Show", text: "Text" } as const;
 
 function App() {
   const now = state.value;
@@ -39,6 +41,7 @@ function App() {
             {side.value === "findings" && <FindingsList />}
             {side.value === "stage" && <StagePlan />}
             {side.value === "dance" && <Dance />}
+            {side.value === "count" && <CountPanel />}
             {side.value === "forms" && <ShowForms />}
             {side.value === "text" && <FileText />}
           </div>

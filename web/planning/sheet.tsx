@@ -2,6 +2,7 @@
 import { computed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
+import { CountMarks } from "./counting";
 import { copy, cut, entriesOf, operate, paste, takenOut } from "./doing";
 import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
 import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
@@ -44,7 +45,10 @@ function SheetRow({ row, wide, first }: { row: Row; wide: number; first: boolean
             <SheetLine key={line.who.join()} line={line} row={row} named={lines.length > 1 || line.who.length < names.value.length} entry={first && at === null} />
           ))}
           <Walks row={row} />
-          <Loudness row={row} />
+          <div class="strip">
+            <Loudness row={row} />
+            <CountMarks row={row} seconds={[counts.secondsAt(row.start), counts.secondsAt(row.start + row.beats)]} />
+          </div>
           <Head row={row} />
         </div>
         <Margin row={row} />

@@ -51,6 +51,7 @@ from sequencer.show.operations.phrase_operations import (
     SplitOut,
     WriteOutPhrase,
 )
+from sequencer.show.operations.section_operations import SetSections
 from sequencer.show.operations.together_operations import (
     AnswerWith,
     PartEntry,
@@ -68,7 +69,7 @@ OPERATIONS: dict[str, type[Operation]] = {
         MoveSpot, SetFormation, RenameFormation, DeleteFormation, PutWalk, ChangeWalk, SetWay, DeleteWalk,
         AddPerformer, AddCrew, ChangePerson, RenamePerson, RemovePerson,
         ChangeTitles, ChangeHeading, DeleteHeading, PutItem, ChangeItem, DeleteItem,
-        CorrectCount, PutSection, ChangeSection, DeleteSection,
+        CorrectCount, PutSection, ChangeSection, DeleteSection, SetSections,
         DoTogether, MakeChanges, PutBack,
     )
 }  # fmt: skip

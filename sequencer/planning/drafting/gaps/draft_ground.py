@@ -336,7 +336,8 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
     """
     document = parse_document(text.removeprefix("\ufeff"), file)
     whole = show_from_document(document)
-    given = whole.show.track.corrections.beats is not None
+    corrections = whole.show.track.corrections
+    given = corrections.beats is not None or corrections.steady is not None
     if not given and (len(song.beats) < 2 or not song.downbeats):
         raise whole.fault(
             "no-beat", ("track", "file"), "no steady beat was found in this song",
