@@ -393,6 +393,6 @@ _MAKERS = (
     lambda d, v: headings.PutSection(start=d.of(*_MOMENTS), name=d.of("drop", "a: b"), before=d.of(None, 0)),
     lambda d, v: headings.ChangeSection(number=d.number(_sections(v)), start=d.of(None, "6.1"), name=d.of(None, "bridge")),
     lambda d, v: headings.DeleteSection(number=d.number(_sections(v))),
-    lambda d, v: _set_sections(d, v),
+    _set_sections,
     lambda d, v: MakeChanges(said="a mend", changes=(((*d.row(v), "note"), "mended"),), insertions=d.of((), ((("timeline",), 0, {"rest": 2}),)) if v.get("timeline") else ()),
 )  # fmt: skip

@@ -407,7 +407,9 @@ def _set_sections(now, op):
     for rows in (now.get("timeline"), now.get("staging"), lit):
         for row in rows or ():
             assert not any(
-                str(row.get(key)).endswith(name) for key in ("from", "until", "accent") for name in op.gone
+                str(row.get(key)).endswith(name)
+                for key in ("from", "until", "accent")
+                for name in op.gone
             )  # what names it is refused
             for key in {"from", "until", "accent"} & set(row):
                 row[key] = _called(str(row[key]), new, row[key])
@@ -419,9 +421,7 @@ def _set_sections(now, op):
     if "stop" in wishes.get("moves", {}):
         stop = wishes["moves"]["stop"]
         several = stop if isinstance(stop, list) else [stop]
-        several = [
-            f"before {new[each[7:]]}" if str(each)[7:] in new else each for each in several
-        ]
+        several = [f"before {new[each[7:]]}" if str(each)[7:] in new else each for each in several]
         wishes["moves"]["stop"] = several if isinstance(stop, list) else several[0]
     return now
 

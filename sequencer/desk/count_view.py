@@ -75,8 +75,12 @@ def _to_nearest(times: "np.ndarray[Any, Any]", others: "np.ndarray[Any, Any]") -
 
 def _borders(before: Song, after: Song) -> list[dict[str, Any]]:
     """Sections that begin elsewhere, by their names; with None where there is none of this name."""
-    old = {name: each.start for name, each in zip(before.section_names(), before.sections, strict=True)}
-    new = {name: each.start for name, each in zip(after.section_names(), after.sections, strict=True)}
+    old = {
+        name: each.start for name, each in zip(before.section_names(), before.sections, strict=True)
+    }
+    new = {
+        name: each.start for name, each in zip(after.section_names(), after.sections, strict=True)
+    }
     return [
         {"name": name, "before_s": old.get(name), "after_s": new.get(name)}
         for name in dict.fromkeys((*old, *new))

@@ -37,11 +37,12 @@ def page_app(server: ShowServer) -> Starlette:
     posts: dict[str, _Asked] = {
         "operations": _do, "preview": _preview, "copied": _copied, "undo": _undo, "redo": _redo,
         "save": _save, "autosave": _autosave, "outside": _settle, "count": _count, "taps": _taps,
+        "unshare": _unshare,
     }  # fmt: skip
     gets: dict[str, _Asked] = {
         "show": _show, "history": _history, "findings": _findings, "checks": _checks, "view": _view,
         "song": _song, "dance": _dance, "patterns": _patterns, "schema": _schema,
-        "operations": _operations,
+        "operations": _operations, "share": _share,
     }  # fmt: skip
     routes = [
         *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),
@@ -59,6 +60,15 @@ def page_app(server: ShowServer) -> Starlette:
 
 
 async def _show(server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    return server.state()
+
+
+async def _share(server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    return server.share()
+
+
+async def _unshare(server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    server.unshare()
     return server.state()
 
 

@@ -5,8 +5,9 @@ import os
 import secrets
 import socket
 import webbrowser
-from collections.abc import Callable, Iterable
-from contextlib import suppress
+from collections.abc import Callable, Coroutine, Iterable
+from contextlib import ExitStack, suppress
+from functools import partial
 from pathlib import Path
 
 import uvicorn
@@ -15,6 +16,8 @@ from watchfiles import awatch
 from sequencer.desk.opened_file import OpenedFile
 from sequencer.desk.page_guard import PageGuard
 from sequencer.desk.page_routes import page_app
+from sequencer.desk.shared_show import SharedShow
+from sequencer.desk.sharing import serve_shared, share_socket
 from sequencer.desk.show_server import ShowServer
 from sequencer.errors import InputError, Place
 
@@ -31,6 +34,8 @@ def serve_show(
     browser: bool = True,
     stay: float = STAY,
     opened: Callable[[str], None] = lambda _address: None,
+    share: str | None = None,
+    shared: Callable[[SharedShow], None] = lambda _shared: None,
 ) -> bool:
     """Serve a show until its last page is closed.
 
@@ -46,6 +51,10 @@ def serve_show(
         For how long the server waits for a page after the last one has gone [s].
     opened : callable
         Is given the page's address once it can be asked for.
+    share : str, optional
+        Share it with watchers, at this address of this machine; empty is the one by which it reaches others.
+    shared : callable
+        Is given how it is shared, once it is.
 
     Returns
     -------
@@ -55,17 +64,20 @@ def serve_show(
     Raises
     ------
     InputError
-        If the show cannot be opened, or the port is taken.
+        If the show cannot be opened, the port is taken, or it cannot be shared.
     KeyboardInterrupt
         On Ctrl-C.
     """
-    listening = _listening(port)
-    try:
+    with ExitStack() as sockets:
+        listening = sockets.enter_context(_listening(port))
+        beside = None if share is None else sockets.enter_context(share_socket(share or None))
         file = OpenedFile(path)
-    except BaseException:
-        listening.close()
-        raise
-    asyncio.run(_served(file, listening, browser=browser, stay=stay, opened=opened))
+        sockets.pop_all()  # they are closed by those who serve
+    sharing = None if beside is None else partial(serve_shared, listening=beside, told=shared)
+    served = _served(
+        file, listening, browser=browser, stay=stay, opened=opened, sharing=sharing
+    )  # fmt: skip
+    asyncio.run(served)
     return file.saved
 
 
@@ -91,6 +103,7 @@ async def _served(
     browser: bool,
     stay: float,
     opened: Callable[[str], None],
+    sharing: Callable[[ShowServer], Coroutine[None, None, None]] | None = None,
 ) -> None:
     port = listening.getsockname()[1]
     secret = secrets.token_urlsafe(32)
@@ -106,6 +119,7 @@ async def _served(
         asyncio.create_task(_watch(server)),
         asyncio.create_task(_until_left(server, http, stay)),
         asyncio.create_task(_open(http, address, browser=browser, opened=opened)),
+        *([] if sharing is None else [asyncio.create_task(sharing(server))]),
     ]
     try:
         await http.serve(sockets=[listening])

@@ -27,6 +27,8 @@ class ShowServer:
     def __init__(self, opened: OpenedFile) -> None:
         self.opened = opened
         self.events = PageEvents()
+        # How the show is shared, and how that is ended; None while nobody shares it.
+        self.sharing: tuple[Callable[[], dict[str, Any]], Callable[[str], None]] | None = None
         self._changing = asyncio.Lock()
         self._tried: str | None = None  # the newest text that a trial has put on its song
         self.link = WorkerLink(opened.path, self.events.tell)
@@ -79,6 +81,15 @@ class ShowServer:
             "at": len(edits.done),
             "steps": [{"words": step.words, "time": step.time} for step in steps],
         }
+
+    def share(self) -> dict[str, Any] | None:
+        """How the show is shared with watchers; None if it is not."""
+        return None if self.sharing is None else self.sharing[0]()
+
+    def unshare(self) -> None:
+        """Share it no longer."""
+        if self.sharing is not None:
+            self.sharing[1]("it is shared no longer")
 
     def stream(self) -> AsyncGenerator[bytes, None]:
         """A page's stream of events, with how things are first."""

@@ -354,9 +354,7 @@ class ShowWorker:
             values = tapped_count(given["taps"], show.song, corrections, given["latency"])
         except ValueError as error:
             place = Place(Path(self._path).name)
-            raise InputError(
-                "bad-taps", place, str(error), "tap along with the song"
-            ) from error
+            raise InputError("bad-taps", place, str(error), "tap along with the song") from error
         return json_bytes({"revision": wanted.revision, **values})
 
     def _dance(self, given: Mapping[str, Any]) -> bytes:

@@ -153,7 +153,12 @@ function secret(): string {
 }
 
 const own = secret();
-const headers = { "X-Sequencer-Secret": own };
+const headers: Record<string, string> = { "X-Sequencer-Secret": own };
+
+/** Another header that every request carries. */
+export function carry(name: string, value: string): void {
+  headers[name] = value;
+}
 
 async function answered(response: Response): Promise<any> {
   const text = await response.text();

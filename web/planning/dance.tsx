@@ -8,7 +8,7 @@ import { Stage, type Drawn } from "../src/scene";
 import { Eye, VIEWS, type Box, type View as Seen } from "../src/views";
 import { Refused, get } from "./api";
 import { player } from "./playing";
-import { view } from "./store";
+import { readOnly, view } from "./store";
 
 class Dancing {
   stage: Stage | null = null;
@@ -126,7 +126,7 @@ export function Dance() {
       <p class="row" role="group" aria-label="Seen from">
         {VIEWS.map((each) => <button key={each.name} type="button" aria-pressed={from === each.name} title={each.help} onClick={() => { setFrom(each.name); dancing.look(each.name); }}>{each.label}</button>)}
       </p>
-      <p class="quiet">Danced as drawn. “sequencer rehearse” writes the page to rehearse with, as flown.</p>
+      <p class="quiet">Danced as drawn.{readOnly.value ? "" : " “sequencer rehearse” writes the page to rehearse with, as flown."}</p>
     </>
   );
 }

@@ -7,6 +7,7 @@ import { askFindings, askSong, askState, heard, look, redo, save, undo } from ".
 import { FindingsList } from "./findings";
 import { CastNames, ShowForms } from "./forms";
 import { PlaceForm } from "./place";
+import { ShareBanner } from "./share";
 import { Sheet } from "./sheet";
 import { Transport, player } from "./playing";
 import { StagePlan } from "./stage";
@@ -23,6 +24,7 @@ function App() {
     <>
       <a class="skip" href="#side">Skip the sheet</a>
       <Top />
+      <ShareBanner />
       <main>
         <section class="left" aria-label="The sheet">
           {stageFault.value && now.readable && <p class="fault">{stageFault.value}</p>}

@@ -27,6 +27,11 @@ export const told = signal(""); // for everybody, and for screen readers
 export const fault = signal<{ words: string; anyway: (() => void) | null } | null>(null); // why the last thing was not done
 export const written = signal<{ text: string; based: string; revision: number } | null>(null); // the file as somebody is typing it
 export const busy = signal(false);
+export const readOnly = signal(false); // this page only watches
+
+/** How the show is shared with phones that watch. */
+export interface Shared { address: string; code: string; watching: number; exposed: string; shut: boolean; over: boolean }
+export const shared = signal<Shared | null>(null);
 
 export const seconds = signal(0); // where the song is
 export const playing = signal(false);

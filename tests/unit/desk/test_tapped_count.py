@@ -32,9 +32,7 @@ def song():
 def counted_by(song, values):
     """The song with corrections as a file says them; and their record."""
     said = ", ".join(f"{key}: {_yaml(own)}" for key, own in values.items() if own is not None)
-    read = show_from_document(
-        parse_document(SHOW.format(corrections="{" + said + "}"), "s.yaml")
-    )
+    read = show_from_document(parse_document(SHOW.format(corrections="{" + said + "}"), "s.yaml"))
     return as_counted(read, song)[0], read.show.track.corrections
 
 

@@ -23,9 +23,7 @@ timeline: []
 
 
 def counted(given, song):
-    return as_counted(
-        show_from_document(parse_document(SHOW.format(given=given), "s.yaml")), song
-    )
+    return as_counted(show_from_document(parse_document(SHOW.format(given=given), "s.yaml")), song)
 
 
 def test_a_song_without_a_beat_is_counted_by_hand():

@@ -204,7 +204,9 @@ def test_another_level_of_a_count_without_bars_begins_at_its_first_beat(song, le
     assert changed.downbeats == pytest.approx(changed.beats[::4])
 
 
-@pytest.mark.parametrize(("tempo", "one", "metre"), [(100.0, 3.3, None), (97.31, 0.0, 3), (240.0, 18.0, 4)])
+@pytest.mark.parametrize(
+    ("tempo", "one", "metre"), [(100.0, 3.3, None), (97.31, 0.0, 3), (240.0, 18.0, 4)]
+)
 def test_a_steady_count_fills_the_track_from_its_one(song, tempo, one, metre):
     steady = steady_count(song, tempo, one, metre)
     counted = corrected(song, replace(steady, metre=metre))

@@ -37,7 +37,7 @@ def test_only_what_is_another_one_is_another_line():
 
 def test_who_names_a_section_names_it_as_it_is_called_now():
     text = GIVEN.replace("from: 9.1, beats: 8", "from: A 2, beats: 8")
-    text += 'wishes: {character: {B: full, A: calm}, moves: {stop: before B}}\n'
+    text += "wishes: {character: {B: full, A: calm}, moves: {stop: before B}}\n"
     op = SetSections(
         sections=(HEARD[0], ("9.1", "refrain"), HEARD[2]),
         renamed=(("B", "refrain"), ("A 2", "coda")),
