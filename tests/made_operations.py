@@ -7,6 +7,7 @@ from sequencer.show.operations import floor_operations as floor
 from sequencer.show.operations import heading_operations as headings
 from sequencer.show.operations import people_operations as people
 from sequencer.show.operations import phrase_operations as phrasing
+from sequencer.show.operations import section_operations as sections
 from sequencer.show.operations import together_operations as together
 from sequencer.show.operations import tonight_operations as tonight
 from sequencer.show.operations.combined_operations import DoTogether, MakeChanges
@@ -338,6 +339,19 @@ def _sections(values):
     return (values["track"].get("corrections") or {}).get("sections") or ()
 
 
+def _set_sections(draw, values):
+    """The sections as they are with one moved, named, split or joined; moments that name one may follow."""
+    rows = [(str(row["from"]), row["name"]) for row in _sections(values)] or [("0:00.0", "intro")]
+    k = draw.random.randrange(len(rows))
+    changed = draw.of(
+        [*rows[:k], (rows[k][0], "bridge"), *rows[k + 1 :]], [*rows[:k], ("33.1", rows[k][1]), *rows[k + 1 :]],
+        [*rows[: k + 1], ("21.1", "drop"), *rows[k + 1 :]], [*rows[:k], *rows[k + 1 :]], rows,
+    )  # fmt: skip
+    renamed = draw.of((), (("verse", "verse 1"), ("intro", "opening")), ((rows[k][1], "bridge"),))
+    gone = draw.of((), (), ("outro",), ("verse", "intro"))
+    return sections.SetSections(sections=tuple(changed), renamed=renamed, gone=gone)
+
+
 def _formation(draw, values):
     return draw.of(*(values.get("formations") or ["none"]))
 
@@ -383,5 +397,6 @@ _MAKERS = (
     lambda d, v: headings.PutSection(start=d.of(*_MOMENTS), name=d.of("drop", "a: b"), before=d.of(None, 0)),
     lambda d, v: headings.ChangeSection(number=d.number(_sections(v)), start=d.of(None, "6.1"), name=d.of(None, "bridge")),
     lambda d, v: headings.DeleteSection(number=d.number(_sections(v))),
+    _set_sections,
     lambda d, v: MakeChanges(said="a mend", changes=(((*d.row(v), "note"), "mended"),), insertions=d.of((), ((("timeline",), 0, {"rest": 2}),)) if v.get("timeline") else ()),
 )  # fmt: skip

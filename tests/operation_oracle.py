@@ -11,6 +11,7 @@ from sequencer.show.operations import floor_operations as floor
 from sequencer.show.operations import heading_operations as headings
 from sequencer.show.operations import people_operations as people
 from sequencer.show.operations import phrase_operations as phrasing
+from sequencer.show.operations import section_operations as sections
 from sequencer.show.operations import together_operations as together
 from sequencer.show.operations import tonight_operations as tonight
 from sequencer.show.operations.combined_operations import DoTogether, MakeChanges
@@ -429,6 +430,42 @@ def _delete_section(now, op):
     return now
 
 
+def _set_sections(now, op):
+    """Each record keeps what else it says; who names a section names it as it is called now."""
+    own = filled(now, ("track", "corrections", "sections"), [])
+    rows = [{"from": start, "name": name} for start, name in op.sections]
+    own[:] = rows
+    new = dict(op.renamed)
+    lit = (now.get("fire") or {}).get("lit")
+    for rows in (now.get("timeline"), now.get("staging"), lit):
+        for row in rows or ():
+            assert not any(
+                str(row.get(key)).endswith(name)
+                for key in ("from", "until", "accent")
+                for name in op.gone
+            )  # what names it is refused
+            for key in {"from", "until", "accent"} & set(row):
+                row[key] = _called(str(row[key]), new, row[key])
+    wishes = now.get("wishes") or {}
+    if "character" in wishes:
+        wishes["character"] = {
+            new.get(key, key): value for key, value in wishes["character"].items()
+        }
+    if "stop" in wishes.get("moves", {}):
+        stop = wishes["moves"]["stop"]
+        several = stop if isinstance(stop, list) else [stop]
+        several = [f"before {new[each[7:]]}" if str(each)[7:] in new else each for each in several]
+        wishes["moves"]["stop"] = several if isinstance(stop, list) else several[0]
+    return now
+
+
+def _called(words, new, otherwise):
+    for lead in ("start of ", "end of ", ""):
+        if words.startswith(lead) and words[len(lead) :] in new:
+            return lead + new[words[len(lead) :]]
+    return otherwise
+
+
 def _together(now, op):
     for each in op.operations:
         now = expected(now, each)
@@ -457,7 +494,7 @@ CHANGES = {
     headings.ChangeTitles: _titles, headings.ChangeHeading: _heading, headings.DeleteHeading: _delete_heading,
     headings.PutItem: _put_item, headings.ChangeItem: _change_item, headings.DeleteItem: _delete_item,
     headings.CorrectCount: _count, headings.PutSection: _put_section, headings.ChangeSection: _change_section,
-    headings.DeleteSection: _delete_section, DoTogether: _together, MakeChanges: _changes,
+    headings.DeleteSection: _delete_section, sections.SetSections: _set_sections, DoTogether: _together, MakeChanges: _changes,
 }  # fmt: skip
 
 

@@ -1,4 +1,4 @@
-// Bundles both pages into the Python package: the rehearsal page and the planning page. `npm ci && npm run build`.
+// Bundles the pages into the Python package: the rehearsal page, the planning page, and the one that watches. `npm ci && npm run build`.
 import { createHash } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { build } from "esbuild";
@@ -19,7 +19,7 @@ async function page({ from, entry, out, sources, banner }) {
   if (/<\/script|<!--/i.test(script)) throw new Error("the bundle would end its own script element");
   mkdirSync(out, { recursive: true });
   writeFileSync(out + "page.js", script);
-  const style = await build({ entryPoints: [`${from}/page.css`], minify: true, write: false });
+  const style = await build({ entryPoints: [`${from}/page.css`], bundle: true, minify: true, write: false });
   writeFileSync(out + "page.css", style.outputFiles[0].text);
   writeFileSync(out + "page.html", readFileSync(`${from}/page.html`, "utf8"));
 
@@ -46,5 +46,12 @@ await page({
   entry: "main.tsx",
   out: "../sequencer/desk/assets/",
   sources: ["planning", "src"],
+  banner: "/*! Bundles three.js, fflate, Preact and its signals, all under the MIT licence: see THIRD-PARTY.md. */\n",
+});
+await page({
+  from: "watching",
+  entry: "main.tsx",
+  out: "../sequencer/desk/assets/watch/",
+  sources: ["watching", "planning", "src"],
   banner: "/*! Bundles three.js, fflate, Preact and its signals, all under the MIT licence: see THIRD-PARTY.md. */\n",
 });

@@ -14,20 +14,35 @@ import click
               help="The port of the page on this machine (default: any that is free).")  # fmt: skip
 @click.option("--stay", type=click.FloatRange(0), default=20.0, show_default=True, metavar="SECONDS",
               help="How long to wait for a page after the last one was closed.")  # fmt: skip
+@click.option("--share", is_flag=True,
+              help="Let phones on the same network watch, by a code; nobody can change anything there.")  # fmt: skip
+@click.option("--share-address", metavar="ADDRESS",
+              help="Share at this address of this machine (default: the one by which it reaches others).")  # fmt: skip
 @click.option("--no-browser", is_flag=True, help="Only print the page's address.")
-def open_(show: Path, track: Path | None, port: int | None, stay: float, no_browser: bool) -> None:
+def open_(
+    show: Path,
+    track: Path | None,
+    port: int | None,
+    stay: float,
+    share: bool,
+    share_address: str | None,
+    no_browser: bool,
+) -> None:
     """Open SHOW in the browser, to plan it there; a SHOW that does not exist yet is begun there.
 
-    The page is served by this machine to itself alone; nothing leaves it. What you do is kept in a journal beside SHOW at
+    The page is served by this machine to itself alone; nothing leaves it, unless you --share it. What you do is kept in a journal beside SHOW at
     once, and SHOW itself is written when you save. It may be edited in an editor meanwhile. The command ends when the last
     page is closed, or with Ctrl-C; what was not saved then is there again the next time.
     """
     from sequencer.desk.serving import serve_show
+    from sequencer.desk.sharing import share_words
 
     try:
         saved = serve_show(
-            show, track=track, port=port or 0, browser=not no_browser, stay=stay, opened=click.echo
-        )
+            show, track=track, port=port or 0, browser=not no_browser, stay=stay, opened=click.echo,
+            share=(share_address or "") if share or share_address else None,
+            shared=lambda shared: click.echo(share_words(shared), err=True),
+        )  # fmt: skip
     except KeyboardInterrupt:
         raise KeyboardInterrupt("ended; what was not saved is in the journal") from None
     if not saved:

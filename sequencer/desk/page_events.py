@@ -5,7 +5,7 @@ Source: WHATWG HTML, server-sent events (the event stream format).
 
 import asyncio
 import time
-from collections.abc import AsyncGenerator, Mapping
+from collections.abc import AsyncGenerator, Callable, Mapping
 from contextlib import aclosing
 from typing import Any
 
@@ -24,6 +24,7 @@ class PageEvents:
     def __init__(self) -> None:
         self._streams: list[_Stream] = []
         self._left = time.monotonic()  # when the last page left
+        self.followers: list[Callable[[str, Mapping[str, Any]], None]] = []  # are told as well
         self.met = False  # whether any page has come yet
         self.ended = False
 
@@ -45,6 +46,8 @@ class PageEvents:
         text = _event(event, values)
         for stream in list(self._streams):
             stream.put(event, text)
+        for follow in self.followers:
+            follow(event, values)
 
     def end(self, message: str) -> None:
         """Tell every page that the server ends, and end its stream."""

@@ -23,7 +23,7 @@ _POLICY = (
     "media-src 'self' blob:; font-src 'self'; worker-src 'self' blob:; base-uri 'none'; form-action 'none'; "
     "frame-ancestors 'none'"
 )
-_HEADERS = {
+PAGE_HEADERS = {
     "content-security-policy": _POLICY,
     "cross-origin-opener-policy": "same-origin",
     "cross-origin-resource-policy": "same-origin",
@@ -58,7 +58,7 @@ class PageGuard:
         async def guarded(message: Message) -> None:
             if message["type"] == "http.response.start":
                 headers = MutableHeaders(raw=message["headers"])
-                for name, value in _HEADERS.items():
+                for name, value in PAGE_HEADERS.items():
                     headers.setdefault(name, value)
                 message["headers"] = headers.raw
             await send(message)

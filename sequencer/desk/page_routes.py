@@ -4,6 +4,7 @@ import json
 import mimetypes
 from collections.abc import Awaitable, Callable, Mapping
 from importlib.resources import files
+from math import isfinite
 from typing import Any
 
 from starlette.applications import Starlette
@@ -35,6 +36,7 @@ from sequencer.desk.page_values import all_errors, error_values, json_bytes
 from sequencer.desk.show_server import ShowServer
 from sequencer.desk.worker_link import AnswerError
 from sequencer.errors import InputError, Place
+from sequencer.timing.tapping import MOST_TAPS
 
 _ASSETS = files("sequencer.desk") / "assets"
 _MOST = 2 * LARGEST  # bytes of a body: a text with every letter escaped is longer than it
@@ -43,6 +45,7 @@ _STATUS = {
     "superseded": 409, "outside": 409, "nothing-to-undo": 409, "nothing-to-redo": 409,
     "nothing-to-settle": 409, "cannot-write": 503, "staging": 503, "gone": 503, "fault": 500,
 }  # fmt: skip
+LONGEST_TRACK = 86_400.0  # [s]
 _Asked = Callable[[ShowServer, Mapping[str, Any]], Awaitable[Any]]
 
 
@@ -50,7 +53,8 @@ def page_app(server: ShowServer) -> Starlette:
     """The application of an open show, without its guard."""
     posts: dict[str, _Asked] = {
         "operations": _do, "preview": _preview, "copied": _copied, "undo": _undo, "redo": _redo,
-        "save": _save, "autosave": _autosave, "outside": _settle,
+        "save": _save, "autosave": _autosave, "outside": _settle, "count": _count, "taps": _taps,
+        "unshare": _unshare,
         "draft": begin_draft, "draft/stop": stop_draft, "draft/lay": lay_draft,
         "sheets": begin_sheets, "rehearsal": begin_rehearsal, "print/stop": stop_print,
         "begin": begin_show, "begin/stop": stop_begin, "begin/take": take_begun, "track": choose_track,
@@ -60,7 +64,7 @@ def page_app(server: ShowServer) -> Starlette:
         "show": _show, "history": _history, "findings": _findings, "checks": _checks, "view": _view,
         "song": _song, "dance": _dance, "patterns": _patterns, "schema": _schema,
         "operations": _operations, "draft": draft_values, "print": print_values, "printable": printable,
-        "begin": begin_values, "tour": tour_values,
+        "begin": begin_values, "tour": tour_values, "share": _share,
     }  # fmt: skip
     routes = [
         *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),
@@ -80,6 +84,15 @@ def page_app(server: ShowServer) -> Starlette:
 
 
 async def _show(server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    return server.state()
+
+
+async def _share(server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    return server.share()
+
+
+async def _unshare(server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    server.unshare()
     return server.state()
 
 
@@ -138,6 +151,25 @@ async def _do(server: ShowServer, given: Mapping[str, Any]) -> Any:
 
 async def _preview(server: ShowServer, given: Mapping[str, Any]) -> Any:
     return await server.preview(_operation(given), _number(given, "revision"))
+
+
+async def _count(server: ShowServer, given: Mapping[str, Any]) -> Any:
+    return await server.count(_operation(given), _number(given, "revision"))
+
+
+async def _taps(server: ShowServer, given: Mapping[str, Any]) -> Any:
+    taps, latency = given.get("taps"), given.get("latency")
+    if not isinstance(taps, list) or len(taps) > MOST_TAPS or not all(map(_is_second, taps)):
+        raise _bad(f"'taps' is a list of at most {MOST_TAPS} seconds of the track")
+    if latency is not None and not _is_second(latency):
+        raise _bad("'latency' is a number of seconds, or null")
+    await server.staged()
+    return await server.link.ask("taps", taps=taps, latency=latency)
+
+
+def _is_second(value: object) -> bool:
+    known = isinstance(value, int | float) and not isinstance(value, bool)
+    return known and isfinite(float(value)) and abs(float(value)) <= LONGEST_TRACK  # type: ignore[arg-type]
 
 
 async def _copied(server: ShowServer, given: Mapping[str, Any]) -> Any:

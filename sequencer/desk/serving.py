@@ -6,8 +6,9 @@ import secrets
 import signal
 import socket
 import webbrowser
-from collections.abc import Callable, Iterable
-from contextlib import suppress
+from collections.abc import Callable, Coroutine, Iterable
+from contextlib import ExitStack, suppress
+from functools import partial
 from pathlib import Path
 
 import uvicorn
@@ -17,6 +18,8 @@ from sequencer.desk.opened_file import OpenedFile
 from sequencer.desk.page_entry import PageEntry
 from sequencer.desk.page_guard import PageGuard
 from sequencer.desk.page_routes import page_app
+from sequencer.desk.shared_show import SharedShow
+from sequencer.desk.sharing import serve_shared, share_socket
 from sequencer.desk.show_server import ShowServer
 from sequencer.errors import InputError, Place
 
@@ -35,6 +38,8 @@ def serve_show(
     browser: bool = True,
     stay: float = STAY,
     opened: Callable[[str], None] = lambda _address: None,
+    share: str | None = None,
+    shared: Callable[[SharedShow], None] = lambda _shared: None,
 ) -> bool:
     """Serve a show until its last page is closed.
 
@@ -52,6 +57,10 @@ def serve_show(
         For how long the server waits for a page after the last one has gone [s].
     opened : callable
         Is given the page's address once it can be asked for.
+    share : str, optional
+        Share it with watchers, at this address of this machine; empty is the one by which it reaches others.
+    shared : callable
+        Is given how it is shared, once it is.
 
     Returns
     -------
@@ -61,19 +70,22 @@ def serve_show(
     Raises
     ------
     InputError
-        If the show cannot be opened, or the port is taken.
+        If the show cannot be opened, the port is taken, or it cannot be shared.
     KeyboardInterrupt
         On Ctrl-C.
     """
-    listening = _listening(port)
-    try:
+    with ExitStack() as sockets:
+        listening = sockets.enter_context(_listening(port))
+        beside = None if share is None else sockets.enter_context(share_socket(share or None))
         file = _opened(path, track)
-    except BaseException:
-        listening.close()
-        raise
+        sockets.pop_all()  # they are closed by those who serve
     own = None if track is None else track.expanduser().resolve()
+    sharing = None if beside is None else partial(serve_shared, listening=beside, told=shared)
+    served = _served(
+        file, own, listening, browser=browser, stay=stay, opened=opened, sharing=sharing
+    )  # fmt: skip
     _end_well()
-    asyncio.run(_served(file, own, listening, browser=browser, stay=stay, opened=opened))
+    asyncio.run(served)
     return file.saved
 
 
@@ -127,6 +139,7 @@ async def _served(
     browser: bool,
     stay: float,
     opened: Callable[[str], None],
+    sharing: Callable[[ShowServer], Coroutine[None, None, None]] | None = None,
 ) -> None:
     port = listening.getsockname()[1]
     secret = secrets.token_urlsafe(32)
@@ -143,6 +156,7 @@ async def _served(
         asyncio.create_task(_watch(server)),
         asyncio.create_task(_until_left(server, http, stay)),
         asyncio.create_task(_open(http, address, entry if browser else None, opened)),
+        *([] if sharing is None else [asyncio.create_task(sharing(server))]),
     ]
     try:
         await http.serve(sockets=[listening])

@@ -34,6 +34,8 @@ class ShowServer:
         self.opened = opened
         self.suggested_track = track
         self.events = PageEvents()
+        # How the show is shared, and how that is ended; None while nobody shares it.
+        self.sharing: tuple[Callable[[], dict[str, Any]], Callable[[str], None]] | None = None
         self._changing = asyncio.Lock()
         self._tried: str | None = None  # the newest text that a trial has put on its song
         self.link = WorkerLink(opened.path, self.events.tell)
@@ -94,6 +96,15 @@ class ShowServer:
             "at": len(edits.done),
             "steps": [{"words": step.words, "time": step.time} for step in steps],
         }
+
+    def share(self) -> dict[str, Any] | None:
+        """How the show is shared with watchers; None if it is not."""
+        return None if self.sharing is None else self.sharing[0]()
+
+    def unshare(self) -> None:
+        """Share it no longer."""
+        if self.sharing is not None:
+            self.sharing[1]("it is shared no longer")
 
     def stream(self) -> AsyncGenerator[bytes, None]:
         """A page's stream of events, with how things are first."""
@@ -180,6 +191,11 @@ class ShowServer:
             "revision": self.opened.revision, "words": words,
             "lines": changed_lines(self.opened.text, text),
         }  # fmt: skip
+
+    async def count(self, operation: Mapping[str, Any], revision: int) -> Any:
+        """The count of the song that an operation would come to, and what it would move; nothing is done."""
+        text, _ = await asyncio.to_thread(self.opened.planned, operation, revision)
+        return await self.link.ask("count", text=text)
 
     async def turn(self, way: str, revision: int | None) -> dict[str, Any]:
         """Undo or redo, if the page has seen the show as it is."""

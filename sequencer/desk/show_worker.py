@@ -157,6 +157,7 @@ class ShowWorker:
         answers: dict[str, Callable[[Mapping[str, Any]], Any]] = {
             "trial": self._trial, "view": self._view, "dance": self._dance,
             "song": self._song_view, "sound": self._sound, "patterns": self._patterns,
+            "count": self._count, "taps": self._taps,
         }  # fmt: skip
         while True:
             _, number, what, given = self._questions.get()
@@ -318,6 +319,43 @@ class ShowWorker:
             shown = shown_text(wanted.text, self._path)
             song = self._heard(read_again(shown, shown), None)
         return json_bytes({"revision": wanted.revision, **song_view(song)})
+
+    def _count(self, given: Mapping[str, Any]) -> bytes:
+        """The count that a text comes to, and what it moves; also if the show cannot be danced on it."""
+        from sequencer.desk.count_view import count_view
+        from sequencer.show.operations.operation import read_again, shown_text
+        from sequencer.staging.counted_song import as_counted
+
+        wanted = self._wanted
+        if wanted is None:
+            raise Stopped
+        try:
+            now: Staged | None = self._staged(wanted.text)
+        except InputError:
+            now = None
+        try:
+            after = self._staged(given["text"])
+            song, tempo, trouble = after.song, after.tempo, None
+        except InputError as error:
+            after, trouble = None, error_values(error, self._path)
+            shown = shown_text(given["text"], self._path)
+            read = read_again(shown, shown)
+            song, tempo = as_counted(read, self._heard(read, None))
+        values = count_view(song, tempo, now, after)
+        return json_bytes({"revision": wanted.revision, "trouble": trouble, **values})
+
+    def _taps(self, given: Mapping[str, Any]) -> bytes:
+        """What taps say about the count."""
+        from sequencer.desk.tapped_count import tapped_count
+
+        wanted, show = self._newest()
+        corrections = show.show.track.corrections
+        try:
+            values = tapped_count(given["taps"], show.song, corrections, given["latency"])
+        except ValueError as error:
+            place = Place(Path(self._path).name)
+            raise InputError("bad-taps", place, str(error), "tap along with the song") from error
+        return json_bytes({"revision": wanted.revision, **values})
 
     def _dance(self, given: Mapping[str, Any]) -> bytes:
         from sequencer.checks.outcome import Outcome

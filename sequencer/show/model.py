@@ -39,6 +39,15 @@ class SectionMark(Record):
     name: Name = Field(description="its name; give parts that repeat the same name")
 
 
+class SteadyRecord(Record):
+    """A steady count of one's own, as tapping along gives it."""
+
+    tempo: Annotated[float, Field(ge=20, le=400)] = Field(
+        description="beats a minute", examples=["119.97"]
+    )
+    at: When = Field(description="a one, as m:ss.s of the track", examples=["0:12.345"])
+
+
 class CorrectionRecord(Record):
     """Corrections by a performer to the detected beats."""
 
@@ -56,6 +65,9 @@ class CorrectionRecord(Record):
     beats: str | None = Field(
         None,
         description="a file of beat times to use instead: taps or a table (CSV), or a MIDI file",
+    )
+    steady: SteadyRecord | None = Field(
+        None, description="beats at one tempo to use instead, as tapping along gives them"
     )
     sections: tuple[SectionMark, ...] = Field(
         (), description="boundaries and names of the sections"

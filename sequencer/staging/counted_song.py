@@ -4,8 +4,8 @@ from dataclasses import replace
 from pathlib import Path
 
 from sequencer.show.reading import ReadShow
-from sequencer.timing.corrections import Corrections, corrected
-from sequencer.timing.position import SectionEdge
+from sequencer.timing.corrections import Corrections, corrected, steady_count
+from sequencer.timing.position import Clock, SectionEdge
 from sequencer.timing.song import Song
 from sequencer.timing.taps import given_count
 from sequencer.timing.tempo import TempoMap
@@ -29,10 +29,23 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
             f"{given.one} is not a beat",
             "write m:ss.s or bar.beat",
         )
+    if given.steady is not None and not isinstance(given.steady.at, Clock):
+        raise read.fault(
+            "bad-correction", (*path, "steady", "at"), f"{given.steady.at} is not a moment of the track",
+            "write m:ss.s",
+        )  # fmt: skip
+    if given.steady is not None and given.beats is not None:
+        raise read.fault(
+            "bad-correction", (*path, "steady"), "there is a file of beats as well",
+            "leave out `steady` or `beats`",
+        )  # fmt: skip
     brought = Corrections()
     if given.beats is not None:
         brought = given_count(Path(read.document.file).parent / given.beats)
     try:
+        if given.steady is not None and isinstance(given.steady.at, Clock):
+            at = given.steady.at.seconds
+            brought = steady_count(song, given.steady.tempo, at, given.metre)
         song = corrected(
             song,
             replace(

@@ -1,18 +1,19 @@
 """A person's corrections to a song's count, applied over the detected beats.
 
-Order of application: beats given by hand, then half or double tempo, shift, metre, which beat is one,
+Order of application: beats given by hand or at one tempo, then half or double tempo, shift, metre, which beat is one,
 sections. Moments written as bar.beat refer to the count at that stage: `one` in the count before it is
 moved, sections in the corrected count.
 """
 
 from dataclasses import dataclass, replace
 from itertools import pairwise
+from math import floor
 from typing import Literal
 
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.timing.position import Clock, Moment, Position, SectionEdge
+from sequencer.timing.position import Clock, Moment, Position, SectionEdge, clock_text
 from sequencer.timing.song import Section, Song
 from sequencer.timing.tempo import TempoMap, median_tempo
 
@@ -84,6 +85,37 @@ def corrected(song: Song, corrections: Corrections) -> Song:
     if corrections.sections:
         song = replace(song, sections=_sections(song, corrections.sections))
     return song
+
+
+def steady_count(song: Song, tempo: float, one: float, metre: int | None = None) -> Corrections:
+    """Beats at one tempo through the whole track, with a one at a moment, as corrections that replace the detected beats.
+
+    Parameters
+    ----------
+    song : Song
+    tempo : float
+        Beats a minute.
+    one : float
+        A first beat of a bar [s].
+    metre : int, optional
+        Beats a bar; default: as detected.
+
+    Raises
+    ------
+    ValueError
+        If the moment is outside the track, or fewer than two beats fit into it.
+    """
+    if not 0.0 <= one <= song.duration:
+        raise ValueError(f"the one at {clock_text(one)} is outside the track")
+    gap = 60.0 / tempo
+    before = floor(one / gap + 1e-9)
+    number = np.arange(-before, floor((song.duration - one) / gap + 1e-9) + 1)
+    if len(number) < 2:
+        raise ValueError(f"at {tempo:g} beats a minute the track has no two beats")
+    beats = [max(float(time), 0.0) for time in one + number * gap]
+    length = metre or song.metre
+    firsts = [time for time, k in zip(beats, number.tolist(), strict=True) if k % length == 0]
+    return Corrections(beats=tuple(beats), downbeats=tuple(firsts))
 
 
 def _rising(values: tuple[float, ...]) -> bool:

@@ -145,7 +145,7 @@ export class Refused extends Error {
 
 const KEPT = "secret";
 
-const headers = { "X-Sequencer-Secret": "" };
+const headers: Record<string, string> = { "X-Sequencer-Secret": "" };
 
 /** Takes the secret from the page's address, or trades the ticket in it for the secret; it stays with this tab. */
 export async function enter(): Promise<void> {
@@ -156,6 +156,11 @@ export async function enter(): Promise<void> {
     if (answer.ok) sessionStorage.setItem(KEPT, (await answer.json()).secret);
   } else if (given) sessionStorage.setItem(KEPT, given);
   headers["X-Sequencer-Secret"] = sessionStorage.getItem(KEPT) || "";
+}
+
+/** Another header that every request carries. */
+export function carry(name: string, value: string): void {
+  headers[name] = value;
 }
 
 async function answered(response: Response): Promise<any> {

@@ -1,7 +1,7 @@
 // What a person does to the show: each goes to the server as an operation, and comes back as a new state.
 import { Refused, get, post, type Block, type Entry, type Finding, type Findings, type Operation, type Path, type Song, type State, type View } from "./api";
 import { moment } from "./rows";
-import { busy, checking, copied, fault, findings, names, notice, picked, song, stageFault, state, tempo, told, view } from "./store";
+import { busy, checking, copied, fault, findings, names, notice, picked, shared, song, stageFault, state, tempo, told, view } from "./store";
 
 /** Does something to the show; where it is refused, the page says why, and offers `again` if it can be done all the same. */
 export async function doing(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
@@ -99,6 +99,7 @@ export function heard(event: string, data: any): void {
     }
   } else if (event === "checks") checking.value = data;
   else if (event === "findings") void askFindings();
+  else if (event === "share") shared.value = data;
   else if (event === "outside") void askState();
   else if (event === "notice") notice(data.message, data.severity === "warn");
 }

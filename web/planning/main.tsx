@@ -2,7 +2,8 @@
 import { render } from "preact";
 import { Refused, enter, get, listen, type Pattern } from "./api";
 import { Beginning, MissingSong, beginTold } from "./beginning";
-import { Dance, Transport, player } from "./dance";
+import { CountPanel } from "./counting";
+import { Dance } from "./dance";
 import { askFindings, askSong, askState, heard, look, redo, save, undo } from "./doing";
 import { Drafting, FirstMoves } from "./drafting";
 import { askErrands, errandTold } from "./errands";
@@ -10,7 +11,9 @@ import { FindingsList } from "./findings";
 import { CastNames, ShowForms } from "./forms";
 import { PlaceForm } from "./place";
 import { Printing } from "./printing";
+import { ShareBanner } from "./share";
 import { Sheet } from "./sheet";
+import { Transport, player } from "./playing";
 import { StagePlan } from "./stage";
 import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
@@ -18,7 +21,7 @@ import { WhoIsThere } from "./who";
 import { Notices, Top } from "./top";
 import { Tour, askTour } from "./tour";
 
-const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", who: "Who", draft: "Draft", forms: "Show", print: "Print", text: "Text" } as const;
+const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", count: "Count", who: "Who", draft: "Draft", forms: "Show", print: "Print", text: "Text" } as const;
 
 function App() {
   const now = state.value;
@@ -29,6 +32,7 @@ function App() {
       <a class="skip" href="#side">Skip the sheet</a>
       <Top />
       <Tour />
+      <ShareBanner />
       <main>
         <section class="left" aria-label="The sheet">
           {stageFault.value && now.readable && <p class="fault">{stageFault.value}</p>}
@@ -49,6 +53,7 @@ function App() {
             {side.value === "findings" && <FindingsList />}
             {side.value === "stage" && <StagePlan />}
             {side.value === "dance" && <Dance />}
+            {side.value === "count" && <CountPanel />}
             {side.value === "who" && <WhoIsThere />}
             {side.value === "draft" && <Drafting />}
             {side.value === "forms" && <ShowForms />}

@@ -2,9 +2,10 @@
 import { computed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
+import { CountMarks } from "./counting";
 import { copy, cut, entriesOf, operate, paste, takenOut } from "./doing";
 import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
-import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
+import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, readOnly, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
 
 const STEPS = 48; // of the strip of loudness under a row
 
@@ -15,18 +16,19 @@ export function rowsNow(): Row[] {
   return rowsOf(counts, now.sections, Math.min(0, ...starts), Math.max(counts.beatAt(now.duration), ...ends));
 }
 
-export function Sheet() {
+/** `only` these performers, on a page that watches. */
+export function Sheet({ only }: { only?: string[] }) {
   const rows = rowsNow();
   const wide = Math.max(1, ...rows.map((row) => row.beats));
   return (
     <div class={fresh.value ? "sheet" : "sheet older"} role="group" aria-label="The song in eights; arrow keys walk over the counts" onKeyDown={(event) => keyed(event, rows)}>
-      {rows.map((row, k) => <SheetRow key={row.start} row={row} wide={wide} first={k === 0} />)}
+      {rows.map((row, k) => <SheetRow key={row.start} row={row} wide={wide} first={k === 0} who={only ?? names.value} />)}
     </div>
   );
 }
 
-function SheetRow({ row, wide, first }: { row: Row; wide: number; first: boolean }) {
-  const lines = linesOf(row, names.value, blocksBy.value);
+function SheetRow({ row, wide, first, who }: { row: Row; wide: number; first: boolean; who: string[] }) {
+  const lines = linesOf(row, who, blocksBy.value);
   const counts = tempo.value!;
   const at = picked.value;
   return (
@@ -44,7 +46,10 @@ function SheetRow({ row, wide, first }: { row: Row; wide: number; first: boolean
             <SheetLine key={line.who.join()} line={line} row={row} named={lines.length > 1 || line.who.length < names.value.length} entry={first && at === null} />
           ))}
           <Walks row={row} />
-          <Loudness row={row} />
+          <div class="strip">
+            <Loudness row={row} />
+            <CountMarks row={row} seconds={[counts.secondsAt(row.start), counts.secondsAt(row.start + row.beats)]} />
+          </div>
           <Head row={row} />
         </div>
         <Margin row={row} />
@@ -96,9 +101,16 @@ function Count({ beat, line, row, entry }: { beat: number; line: Line; row: Row;
 }
 
 function choose(place: Place): void {
+  if (readOnly.value) return watched(place);
   walking.value = false;
   pick(place);
   opened.value = true;
+}
+
+/** A page that only watches goes there in the song. */
+function watched(place: Place): void {
+  pick(place);
+  seek(tempo.value!.secondsAt(place.beat));
 }
 
 export function spoken(block: Block): string {
@@ -222,7 +234,9 @@ function keyed(event: KeyboardEvent, rows: Row[]): void {
   if (!(event.target as HTMLElement).classList.contains("count")) return;
   const command = event.ctrlKey || event.metaKey;
   const blocks = chosenBlocks();
-  const act: Record<string, () => unknown> = command
+  const act: Record<string, () => unknown> = readOnly.value
+    ? (command ? {} : { Enter: () => watched(picked.value!), " ": () => watched(picked.value!) })
+    : command
     ? { c: () => copy(blocks), x: () => cut(blocks), v: () => paste((beat) => moment(tempo.value!, beat), placeFor) }
     : { Delete: () => remove(blocks), Backspace: () => remove(blocks), Enter: () => (opened.value = true), " ": () => (opened.value = true) };
   const work = act[event.key];

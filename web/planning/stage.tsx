@@ -1,7 +1,7 @@
 // The stage from above: who stands where at this moment of the song. A spot is dragged, or moved by arrow keys.
 import { useRef, useState } from "preact/hooks";
 import { operate } from "./doing";
-import { fresh, names, seconds, tempo, view } from "./store";
+import { fresh, names, readOnly, seconds, tempo, view } from "./store";
 import type { Spot, Standing, View } from "./api";
 
 const FINE = 0.05, COARSE = 0.5; // [m] of a step by the keyboard
@@ -108,9 +108,10 @@ export function StagePlan() {
               <circle class="reach" cx={px} cy={py} r={reach} />
               <line class="facing" x1={px} y1={py} x2={px + 0.55 * Math.sin(turn)} y2={py + 0.55 * Math.cos(turn)} />
               <circle
-                class="body" cx={px} cy={py} r={0.34} tabindex={0} role="button" aria-label={`${name}, ${x.toFixed(2)} across, ${y.toFixed(2)} upstage; arrow keys move by 5 cm, with Shift by 50 cm`}
-                onPointerDown={(event) => { event.preventDefault(); svg.current!.setPointerCapture(event.pointerId); setDrag({ who: name, at: [x, y] }); }}
+                class="body" cx={px} cy={py} r={0.34} tabindex={readOnly.value ? undefined : 0} role={readOnly.value ? "img" : "button"} aria-label={readOnly.value ? `${name}, ${x.toFixed(2)} across, ${y.toFixed(2)} upstage` : `${name}, ${x.toFixed(2)} across, ${y.toFixed(2)} upstage; arrow keys move by 5 cm, with Shift by 50 cm`}
+                onPointerDown={(event) => { if (readOnly.value) return; event.preventDefault(); svg.current!.setPointerCapture(event.pointerId); setDrag({ who: name, at: [x, y] }); }}
                 onKeyDown={(event) => {
+                  if (readOnly.value) return;
                   const step = event.shiftKey ? COARSE : FINE;
                   const by: Record<string, [number, number]> = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, step], ArrowDown: [0, -step] };
                   if (!by[event.key]) return;

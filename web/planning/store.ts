@@ -28,10 +28,15 @@ export const told = signal(""); // for everybody, and for screen readers
 export const fault = signal<{ words: string; anyway: (() => void) | null } | null>(null); // why the last thing was not done
 export const written = signal<{ text: string; based: string; revision: number } | null>(null); // the file as somebody is typing it
 export const busy = signal(false);
+export const readOnly = signal(false); // this page only watches
+
+/** How the show is shared with phones that watch. */
+export interface Shared { address: string; code: string; watching: number; exposed: string; shut: boolean; over: boolean }
+export const shared = signal<Shared | null>(null);
 
 export const seconds = signal(0); // where the song is
 export const playing = signal(false);
-export const side = signal<"findings" | "stage" | "dance" | "who" | "draft" | "forms" | "print" | "text">("findings");
+export const side = signal<"findings" | "stage" | "dance" | "count" | "who" | "draft" | "forms" | "print" | "text">("findings");
 export const pointed = signal<number | null>(null); // the entry of the findings that is shown
 
 export const names = computed(() => view.value?.cast.map((each) => each.name) ?? []);

@@ -9,7 +9,13 @@ export class Clicks {
   private next = -Infinity; // beat
   on = false;
 
-  constructor(private readonly tempo: TempoMap) {}
+  constructor(private tempo: TempoMap) {}
+
+  /** Click another count from now on. */
+  count(tempo: TempoMap): void {
+    this.tempo = tempo;
+    this.next = -Infinity;
+  }
 
   private audio(clock: Clock): AudioContext | null {
     try {

@@ -14,6 +14,8 @@ export interface Clock {
   volume: number;
   loop?(span: [number, number] | null): void;
   when?(seconds: number): number | null;
+  at?(stamp: number): number;
+  latency?(): number | null;
   context?: AudioContext;
 }
 

@@ -37,7 +37,7 @@ export class Controls {
     $("back-section").hidden = $("on-section").hidden = doc.sections.length === 0;
     $("line").setAttribute("aria-valuemax", doc.duration.toFixed(1));
     const buttons: [string, () => void][] = [
-      ["play", () => void page.play()],
+      ["play", () => void page.player.toggle()],
       ["back-bar", () => this.bar(-1)],
       ["on-bar", () => this.bar(1)],
       ["back-step", () => this.step(-1)],
@@ -47,8 +47,8 @@ export class Controls {
       ["mark-a", () => this.mark("a")],
       ["mark-b", () => this.mark("b")],
       ["repeat", () => this.repeat()],
-      ["count-in", () => this.press("count-in", (page.countIn = !page.countIn))],
-      ["click", () => this.press("click", (page.clicks.on = !page.clicks.on))],
+      ["count-in", () => this.press("count-in", (page.player.countIn = !page.player.countIn))],
+      ["click", () => this.press("click", (page.player.clicks.on = !page.player.clicks.on))],
       ["mirror", () => this.mirror()],
       ["discs", () => this.press("discs", (page.planes = !page.planes))],
       ["trail", () => this.trail()],
@@ -84,7 +84,7 @@ export class Controls {
     this.view(doc.kind === "pattern" ? "behind" : "audience");
     this.follow(0);
     if (page.movers.length < 2) $("cast-box").hidden = true;
-    if (page.repeat) this.press("repeat", true);
+    if (page.player.repeat) this.press("repeat", true);
     const keys = $("key-list");
     for (const [key, what] of KEYS) keys.append(make("dt", key), make("dd", what));
     document.addEventListener("keydown", (event) => this.key(event));
@@ -215,35 +215,29 @@ export class Controls {
 
   private mark(which: "a" | "b"): void {
     const { page } = this;
-    page[which] = page.tempo.secondsAt(Math.round(this.beat()));
-    if (page.a !== null && page.b !== null && page.a > page.b) [page.a, page.b] = [page.b, page.a];
-    if (page.a !== null && page.b !== null && page.b - page.a > 0.05 && !page.repeat) this.repeat();
-    page.timeline.span(page.a, page.b);
+    page.player.mark(which, page.tempo.secondsAt(Math.round(this.beat())));
+    this.spanned();
     say($("voice"), `mark ${which.toUpperCase()} at ${page.tempo.text(Math.round(this.beat()))}`);
   }
 
   private lift(): void {
-    const { page } = this;
-    page.a = page.b = null;
-    page.repeat = false;
-    this.press("repeat", false);
-    page.timeline.span(null, null);
+    this.page.player.lift();
+    this.spanned();
   }
 
   private repeat(): void {
-    const { page } = this;
-    page.repeat = !page.repeat;
-    if (page.repeat) {
-      page.a ??= 0;
-      page.b ??= page.doc.duration;
-      page.timeline.span(page.a, page.b);
-    }
-    this.press("repeat", page.repeat);
+    this.page.player.turn();
+    this.spanned();
+  }
+
+  private spanned(): void {
+    const { player, timeline } = this.page;
+    this.press("repeat", player.repeat);
+    timeline.span(player.a, player.b);
   }
 
   private speed(percent: number): void {
-    const value = Math.min(110, Math.max(40, Math.round(percent / 5) * 5));
-    this.page.clock.speed = value / 100;
+    const value = this.page.player.pace(percent);
     $<HTMLInputElement>("speed").value = String(value);
     $("speed").setAttribute("aria-valuetext", `${value} percent`);
     say($("speed-text"), `${value} %`);
@@ -311,7 +305,7 @@ export class Controls {
         Home: () => page.seek(0),
         End: () => page.seek(page.doc.duration),
       }),
-      ...(press ? {} : { " ": () => void page.play() }),
+      ...(press ? {} : { " ": () => void page.player.toggle() }),
     };
     const letters: Record<string, () => void> = {
       ",": () => this.speed(page.clock.speed * 100 - 5),

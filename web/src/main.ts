@@ -1,6 +1,5 @@
 // The rehearsal page: reads the document, keeps the clock, draws, and shows text beside the drawing.
 import { begins } from "./carriage";
-import { Clicks } from "./clicks";
 import { SilentClock, SongClock, type Clock } from "./clock";
 import { Controls } from "./controls";
 import { SIDES, bytesFromBase64, readDocument, tempoOf, tracksOf, type Document, type Side } from "./document";
@@ -10,6 +9,7 @@ import { $, make } from "./dom";
 import { Mover, placeOn, type Vec } from "./motion";
 import { Panel } from "./panel";
 import { Plan } from "./plan";
+import { Player } from "./player";
 import { SoundClock } from "./sound";
 import { Schedule } from "./schedule";
 import { Stage, type Drawn } from "./scene";
@@ -48,7 +48,6 @@ class Page {
   readonly doc = readDocument();
   readonly tempo = tempoOf(this.doc);
   readonly schedule = new Schedule(this.doc, this.tempo);
-  readonly clicks = new Clicks(this.tempo);
   readonly distances = new Distances(this.doc);
   readonly movers: Mover[];
   readonly stage: Stage | Plan;
@@ -56,18 +55,13 @@ class Page {
   readonly labels: Labels;
   readonly panel: Panel;
   readonly timeline: Timeline;
-  clock: Clock;
+  readonly player: Player;
   follow = 0;
   shown: boolean[];
   only = false;
   mirrored = false;
   planes = true;
   trail = 0;
-  a: number | null = null;
-  b: number | null = null;
-  repeat = false;
-  countIn = false;
-  counting: AbortController | null = null;
   private dirty = true;
   private ratio = 1;
   private slow = 0;
@@ -80,13 +74,21 @@ class Page {
     const tracks = tracksOf(doc);
     this.movers = doc.cast.map((entry, i) => new Mover(entry, tracks[i]));
     this.shown = doc.cast.map(() => true);
-    this.clock = songClock(doc, (why) => {
-      const old = this.clock;
-      this.clock = new SilentClock(doc.duration);
-      this.clock.seek(old.now());
-      this.clock.speed = old.speed;
+    const clock = songClock(doc, (why) => {
+      this.player.take(new SilentClock(doc.duration));
       notice(`${why} The show plays without sound.`);
       this.touch();
+    });
+    this.player = new Player(clock, this.tempo, {
+      changed: () => {
+        this.panel.playing();
+        this.touch();
+      },
+      counted: (count) => {
+        $("counting").hidden = count === null;
+        $("counting").textContent = String(count ?? "");
+      },
+      notice,
     });
     const canvas = $<HTMLCanvasElement>("view");
     const box = this.box();
@@ -115,12 +117,11 @@ class Page {
     new ResizeObserver(() => this.resize()).observe($("stage"));
     new ResizeObserver(() => this.redrawTimeline()).observe($("line"));
     if (doc.kind === "pattern") {
-      this.a = 0;
-      this.b = doc.duration;
-      this.repeat = true;
+      [this.player.a, this.player.b] = [0, doc.duration];
+      this.player.repeat = true;
     } else if (doc.part) {
-      [this.a, this.b] = doc.part;
-      this.repeat = true;
+      [this.player.a, this.player.b] = doc.part;
+      this.player.repeat = true;
       this.seek(doc.part[0]);
     }
     this.resize();
@@ -174,41 +175,12 @@ class Page {
 
   redrawTimeline(): void {
     this.timeline.draw(this.follow);
-    this.timeline.span(this.a, this.b);
+    this.timeline.span(this.player.a, this.player.b);
     this.timeline.at(this.clock.now());
   }
 
-  async play(): Promise<void> {
-    if (this.clock.playing || this.counting) return this.stop();
-    if (this.repeat && this.a !== null && this.b !== null) {
-      const now = this.clock.now();
-      if (now < this.a - 0.01 || now >= this.b - 0.01) this.clock.seek(this.a);
-    }
-    if (this.countIn) {
-      const stopper = new AbortController();
-      this.counting = stopper;
-      this.panel.playing();
-      const box = $("counting");
-      box.hidden = false;
-      const go = await this.clicks.countIn(this.clock, this.clock.now(), this.clock.speed, (count) => (box.textContent = String(count)), stopper.signal);
-      box.hidden = true;
-      this.counting = null;
-      if (!go) return this.panel.playing();
-    }
-    try {
-      await this.clock.play();
-    } catch {
-      notice("The browser did not start the song; press Play again.");
-    }
-    this.panel.playing();
-    this.touch();
-  }
-
-  stop(): void {
-    this.counting?.abort();
-    this.clock.pause();
-    this.panel.playing();
-    this.touch();
+  get clock(): Clock {
+    return this.player.clock;
   }
 
   /** Dance as drawn, or as it is flown. */
@@ -233,16 +205,9 @@ class Page {
   }
 
   private frame(stamp: number): void {
-    const playing = this.clock.playing;
-    let seconds = this.clock.now();
-    this.clock.loop?.(this.repeat && this.a !== null && this.b !== null ? [this.a, this.b] : null);
-    if (playing && !this.clock.loop && this.repeat && this.a !== null && this.b !== null && seconds >= this.b) {
-      this.clock.seek(this.a);
-      seconds = this.a;
-      if (!this.clock.playing) void this.clock.play();
-    }
-    this.clicks.run(this.clock, seconds);
-    if (!playing && !this.dirty && !this.counting) return;
+    const { playing } = this.clock;
+    const seconds = this.player.frame();
+    if (!playing && !this.dirty && !this.player.counting) return;
     this.dirty = false;
     const begun = performance.now();
     const beat = this.tempo.beatAt(seconds);

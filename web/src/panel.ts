@@ -65,7 +65,7 @@ export class Panel {
   }
 
   playing(): void {
-    const on = this.page.clock.playing || this.page.counting !== null;
+    const on = this.page.clock.playing || this.page.player.counting !== null;
     say($("play"), on ? "Stop" : "Play");
     $("play").setAttribute("aria-label", on ? "Stop" : "Play");
   }

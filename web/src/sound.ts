@@ -53,15 +53,31 @@ export class SoundClock implements Clock {
     return this.on;
   }
 
-  /** Context time of the sample that is heard at this moment. */
+  /** Context time of the sample that is heard now. */
   heard(): number {
+    return this.stamped() ?? this.context.currentTime - (this.context.outputLatency || this.context.baseLatency || 0);
+  }
+
+  /** The same by the browser's own account of when samples leave; null where it gives none that can be. */
+  private stamped(): number | null {
     const { context } = this;
     const stamp = context.getOutputTimestamp?.();
-    if (stamp?.contextTime && stamp.performanceTime) {
-      const at = stamp.contextTime + (performance.now() - stamp.performanceTime) / 1000;
-      if (at <= context.currentTime + 0.01 && at > context.currentTime - 0.6) return at;
-    }
-    return context.currentTime - (context.outputLatency || context.baseLatency || 0);
+    if (!stamp?.contextTime || !stamp.performanceTime) return null;
+    const at = stamp.contextTime + (performance.now() - stamp.performanceTime) / 1000;
+    return at <= context.currentTime + 0.01 && at > context.currentTime - 0.6 ? at : null;
+  }
+
+  /** Where in the song it was at a moment just past [ms of the page's clock], as an event's time stamp gives it. */
+  at(stamp: number): number {
+    if (!this.on) return this.rest;
+    return this.songAt(this.heard() - Math.max(0, performance.now() - stamp) / 1000);
+  }
+
+  /** How late samples come out [s]; null where the browser does not say. What loudspeakers add without wires nobody knows. */
+  latency(): number | null {
+    const at = this.stamped();
+    if (at !== null) return Math.max(0, this.context.currentTime - at);
+    return this.context.outputLatency || null;
   }
 
   private songAt(time: number): number {

@@ -51,6 +51,7 @@ from sequencer.show.operations.phrase_operations import (
     SplitOut,
     WriteOutPhrase,
 )
+from sequencer.show.operations.section_operations import SetSections
 from sequencer.show.operations.together_operations import (
     AnswerWith,
     PartEntry,
@@ -70,7 +71,7 @@ OPERATIONS: dict[str, type[Operation]] = {
         AddPerformer, AddCrew, ChangePerson, RenamePerson, RemovePerson,
         SetAway, SetStandIn, SetThere,
         ChangeTitles, ChangeHeading, DeleteHeading, PutItem, ChangeItem, DeleteItem,
-        CorrectCount, PutSection, ChangeSection, DeleteSection,
+        CorrectCount, PutSection, ChangeSection, DeleteSection, SetSections,
         DoTogether, MakeChanges, PutBack,
     )
 }  # fmt: skip

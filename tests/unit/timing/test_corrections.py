@@ -6,7 +6,7 @@ from fractions import Fraction
 import numpy as np
 import pytest
 
-from sequencer.timing.corrections import Corrections, corrected
+from sequencer.timing.corrections import Corrections, corrected, steady_count
 from sequencer.timing.position import Clock, Position, SectionEdge
 from tests.songs import even_song, silent_song
 
@@ -202,3 +202,26 @@ def test_another_level_of_a_count_without_bars_begins_at_its_first_beat(song, le
     count = 16 if level == "half" else 63
     assert changed.beats == pytest.approx([1.0 + 0.5 * step * k for k in range(count)])
     assert changed.downbeats == pytest.approx(changed.beats[::4])
+
+
+@pytest.mark.parametrize(
+    ("tempo", "one", "metre"), [(100.0, 3.3, None), (97.31, 0.0, 3), (240.0, 18.0, 4)]
+)
+def test_a_steady_count_fills_the_track_from_its_one(song, tempo, one, metre):
+    steady = steady_count(song, tempo, one, metre)
+    counted = corrected(song, replace(steady, metre=metre))
+    gap = 60 / tempo
+
+    assert np.diff(counted.beats) == pytest.approx(gap)
+    assert counted.beats[0] < gap
+    assert song.duration - gap < counted.beats[-1] <= song.duration
+    assert min(abs(np.array(counted.downbeats) - one)) < 1e-9
+    assert np.diff(counted.downbeats) == pytest.approx((metre or 4) * gap)
+    assert counted.tempo == pytest.approx(tempo)
+
+
+def test_a_steady_count_outside_the_track_is_refused(song):
+    with pytest.raises(ValueError, match="outside the track"):
+        steady_count(song, 120, 18.5)
+    with pytest.raises(ValueError, match="no two beats"):
+        steady_count(replace(song, duration=2.0), 20, 1.0)

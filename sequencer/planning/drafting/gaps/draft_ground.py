@@ -373,7 +373,8 @@ def ground_of(
             "not-everybody", ("tonight",), "a draft is made for the whole cast, and not everybody is there tonight",
             "take `tonight` out of the file while you draft",
         )  # fmt: skip
-    given = whole.show.track.corrections.beats is not None
+    corrections = whole.show.track.corrections
+    given = corrections.beats is not None or corrections.steady is not None
     if not given and (len(song.beats) < 2 or not song.downbeats):
         raise whole.fault(
             "no-beat", ("track", "file"), "no steady beat was found in this song",

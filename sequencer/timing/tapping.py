@@ -1,0 +1,260 @@
+"""What a person's taps along a song say about its count: their tempo and phase, and how they go with beats that are known.
+
+Fingers are early: people who tap with a steady sound tap some 20 to 80 ms before it, and do not notice.
+Source: B. H. Repp, Sensorimotor synchronization: a review of the tapping literature, Psychonomic Bulletin & Review 12, 2005
+(from memory).
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from sequencer.arrays import Floats, as_floats
+
+FEWEST_TAPS = 8
+MOST_TAPS = 2_000  # more than one a beat of any song
+BOUNCE = 0.12  # [s] two taps closer than this are one bouncing finger
+USUAL_LEAD = 0.08  # [s] by which fingers may be early, see above
+_NORMAL = 1.4826  # standard deviation of normal deviates in their median absolute deviation
+_FAR = 3.0  # standard deviations beyond which a tap is a slip
+_SLIP = 0.03  # [s] no tap nearer than this is a slip, however steady the others are
+_ASIDE = 1.2  # most by which the period may differ from that of most steps
+_FINE = 0.05  # [beats] by which the count may be off at the end between two rates that are tried
+_MOST_RATES = 20_000
+_ROUNDS = 8  # of counting the taps anew; it settles after two or three
+_PAIRS = 400  # taps of which all pairs are looked at for the slope; of more, every second or third
+_STEPS_ALIKE = 0.7  # share of steps that must go from one beat to the next
+_NEAR = 0.25  # [beats] taps further from every beat tell nothing about them
+_LOOSE = 0.2  # [beats] taps that sway more about a row of beats do not go with it
+_DRIFT = 0.15  # [beats] by which the second half of them may lie elsewhere than the first
+_STROKE = 0.012  # [s] how sharply strokes are told apart
+_STROKE_REACH = 0.08  # [s]
+
+Relation = Literal["same", "half", "double", "between"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TapFit:
+    """A steady count through a person's taps."""
+
+    period: float  # [s] from one beat to the next
+    start: float  # [s] the beat of the first tap
+    sway: float  # [s] standard deviation of the taps about it, by their median deviation
+    period_error: float  # [s] standard error of `period`
+    used: int  # taps
+    slips: int  # taps that were left out: bounces, double taps, and what lies far from all others
+
+    @property
+    def tempo(self) -> float:
+        """Beats a minute."""
+        return 60.0 / self.period
+
+    @property
+    def tempo_error(self) -> float:
+        """Standard error of the tempo [beats/min]."""
+        return self.tempo * self.period_error / self.period
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TapMatch:
+    """How taps go with beats that are known."""
+
+    relation: Relation  # taps on every beat, on every second, twice a beat, or between the beats
+    odd: bool  # on every second beat: on those between the ones from which halving would count
+    offset: float  # [s] of the taps in the median; negative: early
+    sway: float  # [s] standard deviation of the offsets, by their median deviation
+
+
+def fit_taps(taps: ArrayLike) -> TapFit:
+    """A steady count through taps, whatever slips are among them.
+
+    Parameters
+    ----------
+    taps : array_like, shape (n,) [s]
+        Of the track, in any order.
+
+    Returns
+    -------
+    fit : TapFit
+
+    Raises
+    ------
+    ValueError
+        If there are fewer than eight, or more than two thousand.
+
+    Notes
+    -----
+    The tempo at which the taps gather most in one phase (the vector strength of J. M. Goldberg and P. B. Brown, 1969) gives each
+    tap the number of its beat; the slope is the median of those of all pairs (H. Theil 1950; P. K. Sen, Estimates of the
+    regression coefficient based on Kendall's tau, 1968), which stays right with up to 29 % of slips. Those are left out then, and
+    least squares through the others are the answer.
+    """
+    times = np.unique(as_floats("taps", taps))
+    given = int(np.size(np.asarray(taps)))
+    times = times[np.concatenate([[True], np.diff(times) >= BOUNCE])] if len(times) else times
+    if not FEWEST_TAPS <= len(times) <= MOST_TAPS:
+        raise ValueError(
+            f"tap at least {FEWEST_TAPS} beats"
+            if len(times) < FEWEST_TAPS
+            else f"there are more than {MOST_TAPS} taps: start over"
+        )
+    period, start = _gathered(times)
+    number = np.round((times - start) / period)
+    for _ in range(_ROUNDS):
+        period = _slope(number, times)
+        start = float(np.median(times - period * number))
+        again = np.round((times - start) / period)
+        if np.array_equal(again, number):
+            break
+        number = again
+    off = times - start - period * number
+    alone = _nearest_of_each(number, off)
+    far = max(_FAR * _deviation(off[alone]), _SLIP)
+    kept = alone & (np.abs(off - np.median(off[alone])) <= far)
+    period, start, error = _least_squares(number[kept], times[kept])
+    off = times[kept] - start - period * number[kept]
+    first = float(number[kept][0])
+    return TapFit(
+        period=period,
+        start=start + first * period,
+        sway=_deviation(off),
+        period_error=error,
+        used=int(kept.sum()),
+        slips=given - int(kept.sum()),
+    )
+
+
+def match_taps(taps: ArrayLike, beats: ArrayLike) -> TapMatch | None:
+    """How taps go with beats: None if they do not.
+
+    Parameters
+    ----------
+    taps : array_like, shape (n,) [s]
+    beats : array_like, shape (m,) [s]
+        Rising. `odd` of the answer counts from the first.
+
+    Notes
+    -----
+    Taps go with a row of beats if at least 70 % of the steps from tap to tap go from one of its beats to the next, and most of them
+    lie within a quarter of a beat of one, sway little and do not drift. Of several rows the one is taken that is nearest in the median. Ours.
+    """
+    times, known = np.unique(as_floats("taps", taps)), as_floats("beats", beats)
+    if len(times) < FEWEST_TAPS or len(known) < 2:
+        return None
+    middles = (known[1:] + known[:-1]) / 2
+    rows: list[tuple[Relation, bool, Floats]] = [
+        ("same", False, known), ("between", False, middles),
+        ("half", False, known[::2]), ("half", True, known[1::2]),
+        ("double", False, np.sort(np.concatenate([known, middles]))),
+    ]  # fmt: skip
+    found = [
+        TapMatch(relation=relation, odd=odd, offset=offset, sway=sway)
+        for relation, odd, row in rows
+        if len(row) > 1
+        for offset, sway in _against(times, row)
+    ]
+    return min(found, key=lambda each: abs(each.offset), default=None)
+
+
+def lead_of_strokes(
+    period: float,
+    start: float,
+    strokes: Sequence[float],
+    strengths: Sequence[float],
+    span: tuple[float, float],
+) -> float | None:
+    """By how much later than a steady count the strokes of the song fall [s]; None where they do not tell.
+
+    Parameters
+    ----------
+    period, start : float
+        Of the count [s].
+    strokes : sequence of float, shape (n,) [s]
+    strengths : sequence of float, shape (n,)
+    span : (float, float)
+        Of the song that is looked at [s].
+
+    Notes
+    -----
+    The lead at which most strokes gather, each by its strength, seen through a normal window of 12 ms, within 80 ms; it tells
+    if half of the beats have a stroke there. Ours.
+    """
+    times = np.asarray(strokes, dtype=np.float64)
+    inside = (times >= span[0] - period / 2) & (times <= span[1] + period / 2)
+    times = times[inside]
+    weights = np.asarray(strengths, dtype=np.float64)[inside]
+    off = (times - start + period / 2) % period - period / 2
+    reach = min(_STROKE_REACH, period / 4)
+    leads = np.arange(-reach, reach + 5e-4, 1e-3)
+    heaps = np.exp(-0.5 * ((off[:, None] - leads) / _STROKE) ** 2) * weights[:, None]
+    best = float(leads[int(np.argmax(heaps.sum(axis=0)))]) if len(times) else 0.0
+    near = np.abs(off - best) <= 2 * _STROKE
+    beats = len(np.unique(np.round((times[near] - start - best) / period)))
+    return best if 2 * beats >= (span[1] - span[0]) / period else None
+
+
+def _against(times: Floats, row: Floats) -> list[tuple[float, float]]:
+    """Offset and sway of taps about a row of beats; nothing if they do not go with it."""
+    inside = times[(times > row[0] - (row[1] - row[0])) & (times < row[-1] + (row[-1] - row[-2]))]
+    if len(inside) < FEWEST_TAPS:
+        return []
+    middles = (row[1:] + row[:-1]) / 2
+    nearest = np.searchsorted(middles, inside)
+    gap = np.gradient(row)[nearest]
+    off = inside - row[nearest]
+    if np.mean(np.diff(nearest) == 1) < _STEPS_ALIKE or np.mean(np.abs(off) < _NEAR * gap) <= 0.5:
+        return []
+    beat, sway, half = float(np.median(gap)), _deviation(off), len(off) // 2
+    drift = abs(float(np.median(off[half:]) - np.median(off[:half])))
+    if sway > _LOOSE * beat or drift > _DRIFT * beat:
+        return []
+    return [(float(np.median(off)), sway)]
+
+
+def _gathered(times: Floats) -> tuple[float, float]:
+    """Period near that of most steps at which taps gather most in one phase, and a beat [s]."""
+    usual = float(np.median(np.diff(times)))
+    span = float(times[-1] - times[0])
+    low, high = usual / _ASIDE, usual * _ASIDE
+    count = min(max(int((1 / low - 1 / high) * span / _FINE), 2), _MOST_RATES)
+    rates = np.linspace(1 / high, 1 / low, count)
+    turns = [complex(np.exp(2j * np.pi * rate * (times - times[0])).mean()) for rate in rates]
+    best = int(np.argmax(np.abs(turns)))
+    period = float(1 / rates[best])
+    return period, float(times[0] + period * np.angle(turns[best]) / (2 * np.pi))
+
+
+def _slope(number: Floats, times: Floats) -> float:
+    """Median of the slopes of all pairs."""
+    step = max(1, len(times) // _PAIRS)
+    x, y = number[::step], times[::step]
+    a, b = np.triu_indices(len(x), 1)
+    apart = x[b] > x[a]
+    return float(np.median((y[b] - y[a])[apart] / (x[b] - x[a])[apart]))
+
+
+def _nearest_of_each(number: Floats, off: Floats) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+    """Of taps that count as one beat, the one that is nearest to it."""
+    order = np.lexsort((np.abs(off), number))
+    first = np.ones(len(number), dtype=bool)
+    first[1:] = np.diff(number[order]) > 0
+    kept = np.zeros(len(number), dtype=bool)
+    kept[order[first]] = True
+    return kept
+
+
+def _deviation(values: Floats) -> float:
+    return float(_NORMAL * np.median(np.abs(values - np.median(values))))
+
+
+def _least_squares(x: Floats, y: Floats) -> tuple[float, float, float]:
+    """Slope, value at 0, and standard error of the slope."""
+    middle = x.mean()
+    square = float(np.sum((x - middle) ** 2))
+    slope = float(np.sum((x - middle) * (y - y.mean())) / square)
+    start = float(y.mean() - slope * middle)
+    left = y - start - slope * x
+    return slope, start, float(np.sqrt(np.sum(left**2) / max(len(x) - 2, 1) / square))
