@@ -20,6 +20,8 @@ from sequencer.show.plain_values import ValuePath
 from sequencer.units import counted
 
 _GONE = object()
+_ALIKE = 0.6  # share of all that two rows say, what is usual counted in, from which they are one that was changed
+_MOST_CELLS = 40_000
 ORDER = "order"  # the key of a difference that is of a list's order
 
 
@@ -124,10 +126,46 @@ def _by_place(was: list[Any], now: list[Any]) -> list[tuple[int | None, int | No
         if hunk.paired:
             pairs += zip(range(hunk.start, hunk.end), range(hunk.first, hunk.last), strict=True)
         else:
-            pairs += [(k, None) for k in range(hunk.start, hunk.end)]
-            pairs += [(None, k) for k in range(hunk.first, hunk.last)]
+            pairs += _likest(was, now, range(hunk.start, hunk.end), range(hunk.first, hunk.last))
         i, j = hunk.end, hunk.last
     return [*pairs, *zip(range(i, len(was)), range(j, len(now)), strict=True)]
+
+
+def _likest(
+    was: list[Any], now: list[Any], old: range, new: range
+) -> list[tuple[int | None, int | None]]:
+    """Neighbouring rows paired with those that are most like them, in their order; the others are gone, or new."""
+    if len(old) * len(new) > _MOST_CELLS:
+        return [*((k, None) for k in old), *((None, k) for k in new)]
+    said = [[_said_by(rows[k]) for k in of] for rows, of in ((was, old), (now, new))]
+    best = [[0.0] * (len(new) + 1) for _ in range(len(old) + 1)]
+    for i in range(1, len(old) + 1):
+        for j in range(1, len(new) + 1):
+            own = best[i - 1][j - 1] + _likeness(said[0][i - 1], said[1][j - 1])
+            best[i][j] = max(best[i - 1][j], best[i][j - 1], own)
+    pairs: list[tuple[int | None, int | None]] = []
+    i, j = len(old), len(new)
+    while i or j:
+        if i and best[i][j] == best[i - 1][j]:
+            i -= 1
+            pairs.append((old[i], None))
+        elif j and best[i][j] == best[i][j - 1]:
+            j -= 1
+            pairs.append((None, new[j]))
+        else:
+            i, j = i - 1, j - 1
+            pairs.append((old[i], new[j]))
+    return pairs[::-1]
+
+
+def _said_by(row: dict[str, Any]) -> set[str]:
+    return set(words_of([[key, own] for key, own in row.items() if own not in (None, [], {}, "")]))
+
+
+def _likeness(one: set[str], other: set[str]) -> float:
+    """The share of what two rows say in common; nothing for rows that are less than alike."""
+    share = len(one & other) / max(len(one | other), 1)
+    return share if share >= _ALIKE else 0.0
 
 
 # --- in words ---
