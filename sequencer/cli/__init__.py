@@ -6,6 +6,7 @@ from typing import Any
 import click
 
 from sequencer.cli.check import check
+from sequencer.cli.compare import compare
 from sequencer.cli.draft import draft
 from sequencer.cli.draw import draw
 from sequencer.cli.listen import listen
@@ -78,5 +79,5 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, open_, draft, check, draw, sheet, rehearse, patterns, trace):
+for verb in (listen, new, open_, draft, check, compare, draw, sheet, rehearse, patterns, trace):
     main.add_command(verb)

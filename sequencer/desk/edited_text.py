@@ -39,6 +39,38 @@ class EditedText:
         """The text as it was at a revision; None if that is too long ago, or never was."""
         return self._texts.get(revision)
 
+    @property
+    def steps(self) -> int:
+        """How many steps there are, those that were undone too."""
+        return len(self.done) + len(self.undone)
+
+    def step_words(self, number: int) -> str:
+        """What a step did, counted from 1.
+
+        Raises
+        ------
+        IndexError
+            If there is none.
+        """
+        return [*self.done, *reversed(self.undone)][number - 1].words
+
+    def after(self, number: int) -> str:
+        """The text after so many steps, those that were undone too; 0 is the text as it was at first.
+
+        Raises
+        ------
+        ValueError
+            If there are not so many.
+        """
+        if not 0 <= number <= self.steps:
+            raise ValueError(f"there are {self.steps} steps, not {number}")
+        text, at = self.text, len(self.done)
+        for step in reversed(self.done[number:]):
+            text = step.change.back.on(text)
+        for step in reversed(self.undone[len(self.undone) - max(number - at, 0) :]):
+            text = step.change.on(text)
+        return text
+
     def step(self, text: str, words: str, time: str) -> TextStep:
         """Another text, as a step; what was undone before it cannot be done again."""
         step = TextStep(words, time, change_between(self.text, text))

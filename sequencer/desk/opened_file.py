@@ -91,6 +91,11 @@ class OpenedFile:
         return self._disk == self.text
 
     @property
+    def marked(self) -> bool:
+        """Whether the file begins with a byte order mark."""
+        return self._marked
+
+    @property
     def kept_where(self) -> str:
         """Where steps are kept: in a journal "beside" the file or in the user's "cache", or in "memory" only."""
         if self.trouble is not None:

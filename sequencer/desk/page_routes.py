@@ -43,7 +43,7 @@ _MOST = 2 * LARGEST  # bytes of a body: a text with every letter escaped is long
 _STATUS = {
     "bad-operation": 400, "bad-request": 400, "no-track": 404, "no-file": 404, "conflict": 409,
     "superseded": 409, "outside": 409, "nothing-to-undo": 409, "nothing-to-redo": 409,
-    "nothing-to-settle": 409, "cannot-write": 503, "staging": 503, "gone": 503, "fault": 500,
+    "nothing-to-settle": 409, "no-version": 404, "version-there": 409, "cannot-write": 503, "staging": 503, "gone": 503, "fault": 500,
 }  # fmt: skip
 LONGEST_TRACK = 86_400.0  # [s]
 _Asked = Callable[[ShowServer, Mapping[str, Any]], Awaitable[Any]]
@@ -69,6 +69,7 @@ def page_app(server: ShowServer) -> Starlette:
     routes = [
         *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),
         *(Route(f"/api/{name}", _got(server, work), methods=["GET"]) for name, work in gets.items()),
+        *_version_routes(server),
         Route("/api/events", lambda _request: EventAnswer(server.stream()), methods=["GET"]),
         Route("/api/track", _track(server, mp3=False), methods=["GET"]),
         Route("/api/song-file", _brought(server), methods=["POST"]),
@@ -205,6 +206,51 @@ async def _settle(server: ShowServer, given: Mapping[str, Any]) -> Any:
     if take not in {"mine", "theirs", "text"} or not isinstance(text, str):
         raise _bad("'take' is 'mine', 'theirs' or 'text', and 'text' is text")
     return await server.settle(str(take), text)
+
+
+# --- versions ---
+
+
+def _version_routes(server: ShowServer) -> list[Route]:
+    from sequencer.desk.version_answers import VersionAnswers
+
+    own = VersionAnswers(server)
+
+    async def listed(_server: ShowServer, _given: Mapping[str, Any]) -> Any:
+        return await own.list_values()
+
+    async def keep(_server: ShowServer, given: Mapping[str, Any]) -> Any:
+        return await own.keep(_text(given, "name"), replace=given.get("replace") is True)
+
+    async def delete(_server: ShowServer, given: Mapping[str, Any]) -> Any:
+        return await own.delete(_text(given, "name"))
+
+    async def go_back(_server: ShowServer, given: Mapping[str, Any]) -> Any:
+        revision = _number(given, "revision")
+        if given.get("step") is not None:
+            return await own.go_back_to_step(_number(given, "step"), revision)
+        return await own.go_back(_text(given, "name"), revision)
+
+    async def compare(_server: ShowServer, given: Mapping[str, Any]) -> Any:
+        return await own.compare(_text(given, "old"), _text(given, "new"))
+
+    posts: dict[str, _Asked] = {
+        "versions": keep,
+        "versions/delete": delete,
+        "versions/take": go_back,
+    }
+    gets: dict[str, _Asked] = {"versions": listed, "compare": compare}
+    return [
+        *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),
+        *(Route(f"/api/{name}", _got(server, work), methods=["GET"]) for name, work in gets.items()),
+    ]  # fmt: skip
+
+
+def _text(given: Mapping[str, Any], name: str) -> str:
+    value = given.get(name)
+    if not isinstance(value, str):
+        raise _bad(f"{name!r} is text")
+    return value
 
 
 # --- plumbing ---

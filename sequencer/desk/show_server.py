@@ -200,12 +200,14 @@ class ShowServer:
     async def turn(self, way: str, revision: int | None) -> dict[str, Any]:
         """Undo or redo, if the page has seen the show as it is."""
         async with self._changing:
-            if revision is not None and revision != self.opened.revision:
-                raise InputError(
-                    "conflict", Place(self.opened.path.name), "the show has been changed meanwhile",
-                    "look at it as it is now, and do it again",
-                )  # fmt: skip
+            self._seen(revision)
             return await self._changed(way, self.opened.undo if way == "undo" else self.opened.redo)
+
+    async def replace_text(self, text: str, words: str, revision: int) -> dict[str, Any]:
+        """Another text in the place of the one that the page has seen, as one step; whatever it says."""
+        async with self._changing:
+            self._seen(revision)
+            return await self._changed(words, self.opened.take, text, words)
 
     async def save(self) -> dict[str, Any]:
         """Write the file."""
@@ -277,6 +279,14 @@ class ShowServer:
             self._end_errand(kind)
         self.link.end()
         self.opened.close()
+
+    def _seen(self, revision: int | None) -> None:
+        """Refuse what was done on another text than the one that stands."""
+        if revision is not None and revision != self.opened.revision:
+            raise InputError(
+                "conflict", Place(self.opened.path.name), "the show has been changed meanwhile",
+                "look at it as it is now, and do it again",
+            )  # fmt: skip
 
     @property
     def _can_be_staged(self) -> bool:

@@ -11,7 +11,7 @@ import threading
 import time
 from collections import OrderedDict
 from collections.abc import Callable, Mapping
-from contextlib import nullcontext
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import asdict, dataclass
 from functools import partial
 from multiprocessing.connection import Connection
@@ -37,6 +37,7 @@ _URGENCY = {
     "trial": 0,
     "dance": 2,
     "sound": 2,
+    "compare": 2,
     "patterns": 3,
 }  # of questions, the first answered first; 1 of all others
 SUPERSEDED = "superseded"
@@ -152,21 +153,26 @@ class ShowWorker:
         """Whether a list of patterns has to wait: for a newer one, or for what somebody does to the show."""
         return self._trials > 0 or self._listed != number
 
+    def _giving_way(self, what: str, number: int) -> AbstractContextManager[None]:
+        """What takes long ends where somebody does something to the show; the page asks again."""
+        if what == "patterns":
+            return stoppable(partial(self._listed_anew, number))
+        if what == "compare":
+            return stoppable(lambda: self._trials > 0)
+        return nullcontext()
+
     def answer_questions(self) -> None:
         """Answer one question after the other."""
         answers: dict[str, Callable[[Mapping[str, Any]], Any]] = {
             "trial": self._trial, "view": self._view, "dance": self._dance,
             "song": self._song_view, "sound": self._sound, "patterns": self._patterns,
             "count": self._count, "taps": self._taps,
+            "compare": self._compare,
         }  # fmt: skip
         while True:
             _, number, what, given = self._questions.get()
             try:
-                with (
-                    stoppable(partial(self._listed_anew, number))
-                    if what == "patterns"
-                    else nullcontext()
-                ):
+                with self._giving_way(what, number):
                     stop_if_unwanted()
                     result, error = answers[what](given), None
             except Stopped:
@@ -245,8 +251,10 @@ class ShowWorker:
 
     # --- staging ---
 
-    def _staged(self, text: str, progress: Progress | None = None) -> "Staged":
-        """The show of a text on its song.
+    def _staged(
+        self, text: str, progress: Progress | None = None, *, aside: bool = False
+    ) -> "Staged":
+        """The show of a text on its song; one that is staged aside is not what the next one is staged from.
 
         Raises
         ------
@@ -262,13 +270,13 @@ class ShowWorker:
                 try:
                     shown = shown_text(text, self._path)
                     read = read_again(shown, self._shown or shown)
-                    self._shown = shown
+                    self._shown = self._shown if aside else shown
                     song = self._heard(read, progress)
                     before = self._last
                     if before is not None and before.heard is not song:
                         before = None
                     known = staged(read, song, before=before)
-                    self._last = known
+                    self._last = self._last if aside else known
                 except InputError as error:
                     if error.code in {"no-track", "cannot-read"}:
                         raise  # it may be there the next time
@@ -402,6 +410,14 @@ class ShowWorker:
         wanted, show = self._newest()
         with stoppable(lambda: self._wanted is not wanted):
             return json_bytes({"revision": wanted.revision, **pattern_list(show, given)})
+
+    def _compare(self, given: Mapping[str, Any]) -> bytes:
+        """Two texts compared; what is staged for it changes nothing in how the newest one is staged."""
+        from sequencer.desk.compared_view import comparison_view
+
+        name = Path(self._path).name
+        stage = partial(self._staged, aside=True)
+        return json_bytes(comparison_view(given["old"], given["new"], stage, name))
 
     # --- the pipe ---
 

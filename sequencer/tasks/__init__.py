@@ -4,6 +4,7 @@ from importlib import import_module
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from sequencer.tasks.comparisons import compare_shows, comparison_words
     from sequencer.tasks.dancing import Dancing
     from sequencer.tasks.drafts import draft_show, draft_words
     from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
@@ -31,6 +32,8 @@ __all__ = [
     "chart_folder",
     "check_show",
     "click_song",
+    "compare_shows",
+    "comparison_words",
     "draft_show",
     "draft_words",
     "draw_song",
@@ -51,6 +54,8 @@ __all__ = [
 _HOMES = {
     "Dancing": "dancing",
     "chart_folder": "folders",
+    "compare_shows": "comparisons",
+    "comparison_words": "comparisons",
     "draft_show": "drafts",
     "draft_words": "drafts",
     "folder_text": "folders",

@@ -54,9 +54,7 @@ class SetSections(Operation):
         return text.edited(*self._rows(text), *mentions, *_renamed_wishes(text, new))
 
     def _rows(self, text: ShowText) -> list[TextEdit]:
-        rows: list[Any] = [
-            {"from": start, "name": name} for start, name in self.sections
-        ]
+        rows: list[Any] = [{"from": start, "name": name} for start, name in self.sections]
         old = text.value(*_SECTIONS)
         if not isinstance(old, list) or not old:
             return keys_set(text, _CORRECTIONS, {"sections": rows})

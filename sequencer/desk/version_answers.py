@@ -1,0 +1,136 @@
+"""What a page asks of an open show's versions: list, keep, go back to one, delete, and compare any two texts."""
+
+import asyncio
+from collections.abc import Mapping
+from dataclasses import asdict
+from functools import lru_cache
+from typing import Any
+
+from sequencer.desk.file_on_disk import DiskText, disk_text
+from sequencer.desk.kept_versions import KeptVersion, KeptVersions
+from sequencer.desk.show_server import ShowServer
+from sequencer.errors import InputError, Place
+from sequencer.findings import SEVERITIES
+
+_FILE, _NOW = "file", "now"
+
+
+class VersionAnswers:
+    """Answers about the versions of an open show.
+
+    Parameters
+    ----------
+    server : ShowServer
+    """
+
+    def __init__(self, server: ShowServer) -> None:
+        self._server = server
+        self._kept = KeptVersions(server.opened.path)
+
+    def __repr__(self) -> str:
+        return f"<VersionAnswers of {self._server.opened.path.name}>"
+
+    async def list_values(self) -> dict[str, Any]:
+        """All versions, the newest first, each with what differs from the show as it is now."""
+        now = self._server.opened.text
+        file = self._server.opened.path.name
+        return {
+            "revision": self._server.opened.revision,
+            "versions": await asyncio.to_thread(
+                lambda: [self._values(each, now, file) for each in self._kept.all()]
+            ),
+        }
+
+    def _values(self, version: KeptVersion, now: str, file: str) -> dict[str, Any]:
+        out = {"name": version.name, "file": version.path.name, "time": version.time}
+        try:
+            text = self._kept.said(version.name).text
+        except InputError as error:
+            return {
+                **out,
+                "line": f"it cannot be read: {error.what}",
+                "same": False,
+                "checked": None,
+            }
+        found = self._kept.findings(version.name, text)
+        severities = None if found is None else [one.severity for one in found.findings]
+        return {
+            **out,
+            "line": _line(text, now, file),
+            "same": text == now,
+            "checked": None
+            if severities is None
+            else {each: severities.count(each) for each in SEVERITIES},
+        }
+
+    async def keep(self, name: str, *, replace: bool) -> dict[str, Any]:
+        """Keep the show as it is now by a name; what the checks say of it is kept along, if all have answered."""
+        said = DiskText(self._server.opened.text, self._server.opened.marked)
+        report = self._report_now()
+        await asyncio.to_thread(self._kept.keep, name, said, report, replace=replace)
+        return await self.list_values()
+
+    async def delete(self, name: str) -> dict[str, Any]:
+        """Take a version away."""
+        await asyncio.to_thread(self._kept.delete, name)
+        return await self.list_values()
+
+    async def go_back(self, name: str, revision: int) -> dict[str, Any]:
+        """Make the show what a version says, as one step."""
+        said = await asyncio.to_thread(self._kept.said, name)
+        return await self._server.replace_text(
+            said.text, f"go back to the version “{name}”", revision
+        )
+
+    async def go_back_to_step(self, step: int, revision: int) -> dict[str, Any]:
+        """Make the show what it was after a step, as one step more."""
+        side = self._side(f"step:{step}")
+        return await self._server.replace_text(side["text"], f"go back to {side['name']}", revision)
+
+    async def compare(self, old: str, new: str) -> bytes:
+        """Two texts compared: `now`, `file` (as it is on disk), `version:NAME` or `step:NUMBER` each."""
+        sides = await asyncio.to_thread(lambda: [self._side(each) for each in (old, new)])
+        return await self._server.link.ask("compare", old=sides[0], new=sides[1])  # type: ignore[no-any-return]
+
+    def _side(self, which: str) -> dict[str, Any]:
+        opened = self._server.opened
+        kind, _, rest = which.partition(":")
+        if which == _NOW:
+            return {"name": "the show now", "text": opened.text, "report": self._report_now()}
+        if which == _FILE:
+            return {"name": "the file as it was saved", "text": disk_text(opened.path).text, "report": None}  # fmt: skip
+        if kind == "version":
+            text = self._kept.said(rest).text
+            found = self._kept.findings(rest, text)
+            report = None
+            if found is not None:
+                report = {
+                    "findings": [asdict(one) for one in found.findings],
+                    "unseen": found.unseen,
+                }
+            return {"name": f"the version “{rest}”", "text": text, "report": report}
+        if kind == "step" and rest.isdigit() and int(rest) <= opened.edits.steps:
+            words = "the show as it was opened"
+            if int(rest):
+                words = f"the show after step {rest} ({opened.edits.step_words(int(rest))})"
+            return {"name": words, "text": opened.edits.after(int(rest)), "report": None}
+        raise InputError(
+            "bad-request", Place("request"), f"there is no text {which!r}",
+            "compare 'now', 'file', 'version:NAME' or 'step:NUMBER'",
+        )  # fmt: skip
+
+    def _report_now(self) -> Mapping[str, Any] | None:
+        """What the checks say of the text as it is now, if all have answered."""
+        checks = self._server.link.checks
+        if checks.report is None or checks.revision != self._server.opened.revision:
+            return None
+        return {"findings": checks.report["findings"], "unseen": checks.report["unseen"]}
+
+
+@lru_cache(maxsize=64)
+def _line(text: str, now: str, file: str) -> str:
+    """What differs from one text to another, in one line; as it is written, since nothing is staged for a list."""
+    from sequencer.desk.compared_view import comparison_view
+
+    values = comparison_view({"name": "", "text": text}, {"name": "", "text": now}, None, file)
+    return str(values["line"])

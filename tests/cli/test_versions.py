@@ -1,0 +1,142 @@
+"""Versions of an open show and comparisons, over HTTP; `sequencer compare` on files."""
+
+import json
+import shutil
+from urllib.parse import quote
+
+import pytest
+from click.testing import CliRunner
+
+from sequencer.cli import main
+from tests.cli.test_open import MADE_UP
+from tests.desk_client import desk
+
+
+@pytest.fixture
+def show(stage_folder, tmp_path):
+    """The small show in a folder of its own, with its song."""
+    for name in ("show.yaml", "song.wav"):
+        shutil.copy(stage_folder / name, tmp_path / name)
+    return tmp_path / "show.yaml"
+
+
+def run(*arguments):
+    return CliRunner().invoke(main, arguments)
+
+
+def compared(page, old, new="now"):
+    status, values = page.get(f"compare?old={quote(old)}&new={quote(new)}")
+    assert status == 200, values
+    return values
+
+
+def words(values):
+    return [each["words"] for each in values["changes"]]
+
+
+def test_a_version_is_kept_compared_and_taken_back_as_one_step(show):
+    text = show.read_text(encoding="utf-8")
+    with desk(show) as own:
+        page = own.page
+        page.until_checked()
+        status, listed = page.post("versions", name="before the rehearsal")
+        (version,) = listed["versions"]
+        assert status == 200
+        assert version["file"] == "show (before the rehearsal).yaml"
+        assert (version["line"], version["same"]) == ("the same, letter by letter", True)
+        assert set(version["checked"]) == {"stop", "warn", "note"}
+        assert (show.parent / version["file"]).read_text(encoding="utf-8") == text
+
+        page.do(1, do="stretch-block", at=["timeline", 0], beats=24)
+        page.do(2, do="put-block", into=["timeline"], block={"from": "10.1", "pattern": "windmill", "beats": 8})  # fmt: skip
+        _, listed = page.get("versions")
+        assert listed["versions"][0]["line"] == "2 changes in what is danced"
+
+        page.until_checked()
+        values = compared(page, "version:before the rehearsal")
+        assert words(values) == [
+            "two-beat-weave: 24 beats instead of 16",
+            "windmill, 8 beats, is new",
+        ]
+        assert [row["bar"] for row in values["eights"]] == [3, 9]
+        assert values["changes"][1]["who"] == ["Ash"]
+        assert values["findings"]["unknown"] == []
+        assert values["findings"]["line"].startswith("findings: ")
+        step = compared(page, "step:1", "step:2")
+        assert words(step) == ["windmill, 8 beats, is new"]
+        assert step["findings"]["unknown"]
+        assert compared(page, "file")["changes"] == values["changes"]
+        assert compared(page, "now")["identical"]
+
+        status, state = page.post("versions/take", name="before the rehearsal", revision=3)
+        assert (status, state["text"], state["revision"]) == (200, text, 4)
+        assert state["undo"] == "go back to the version “before the rehearsal”"
+        status, state = page.post("undo")
+        assert "windmill" in state["text"]
+        assert page.post("versions/take", name="before the rehearsal", revision=4)[0] == 409
+        status, state = page.post("versions/take", step=0, revision=5)
+        assert (status, state["text"]) == (200, text)
+
+
+def test_what_cannot_be_done_with_a_version_is_said_in_a_sentence(tmp_path):
+    path = tmp_path / "two.yaml"
+    path.write_text(MADE_UP, encoding="utf-8")
+    with desk(path) as own:
+        page = own.page
+        assert page.post("versions", name="duo")[0] == 200
+        status, error = page.post("versions", name="Duo")
+        assert (status, error["error"]["code"]) == (409, "version-there")
+        assert page.post("versions", name="Duo", replace=True)[0] == 200
+        assert [each["name"] for each in page.get("versions")[1]["versions"]] == ["duo"]
+        status, error = page.post("versions", name="a/b")
+        assert (status, error["error"]["code"]) == (422, "bad-name")
+        for where, given in (("versions/delete", {}), ("versions/take", {"revision": 1})):
+            status, error = page.post(where, name="trio", **given)
+            assert (status, error["error"]["code"]) == (404, "no-version")
+        assert page.post("versions", name=3)[0] == 400
+        for old in ("step:9", "version:", "then", ""):
+            assert page.get(f"compare?old={old}&new=now")[0] in (400, 404)
+
+        # without its song the show is compared as it is written
+        page.do(1, do="stretch-block", at=["timeline", 0], beats=24)
+        values = compared(page, "version:duo")
+        assert words(values) == ["two-beat-weave from 3.1: beats 24 instead of 16"]
+        assert "song.wav" in values["faults"][0]
+        page.do(2, do="replace-text", text="a: [1")
+        values = compared(page, "version:duo")
+        assert values["faults"]
+        assert values["changes"]
+
+        assert page.post("versions/delete", name="duo")[1]["versions"] == []
+    assert [each.name for each in tmp_path.iterdir() if "(" in each.name] == []
+
+
+def test_two_files_are_compared_by_the_command(show):
+    other = show.with_name("show (long).yaml")
+    text = show.read_text(encoding="utf-8").replace("beats: 16}", "beats: 24}   # longer")
+    other.write_text(text.replace("stature: 1.7", "stature: 1.75"), encoding="utf-8")
+    result = run("compare", str(show), str(other))
+    assert result.exit_code == 0
+    lines = result.output.splitlines()
+    assert lines[0] == (
+        "show (long).yaml, compared with show.yaml: 1 change in what is danced, 1 change in the cast"
+    )
+    assert "  bar 3   ≠ 3.1 Ash: two-beat-weave: 24 beats instead of 16" in lines
+    assert "          ≠ Ash: stature 1.75 instead of 1.7" in lines
+    assert "          + the comment “longer” is new" in lines
+    assert "Findings: show.yaml was not checked as it stands; check it to compare them" in lines
+
+    for path in (show, other):
+        run("check", str(path))
+    result = run("compare", "--json", str(show), str(other))
+    values = json.loads(result.output)
+    assert values["findings"]["unknown"] == []
+    assert values["line"] == "1 change in what is danced, 1 change in the cast"
+
+
+def test_bad_input_of_the_command_is_one_line(show):
+    result = run("compare", str(show), str(show.with_name("none.yaml")))
+    assert result.exit_code == 2
+    assert "file not found" in result.stderr
+    result = run("compare", str(show), str(show))
+    assert result.output.strip() == "show.yaml, compared with show.yaml: the same, letter by letter"
