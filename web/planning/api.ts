@@ -99,6 +99,7 @@ export interface Finding {
   start: number | null;
   end: number | null;
   position: string | null;
+  when: string | null; // as it can be counted aloud
   message: string;
   remedies: string[];
   source: string;

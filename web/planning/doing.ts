@@ -62,12 +62,17 @@ export async function askFindings(): Promise<void> {
   findings.value = { ...found, open: found.open ?? [], drawn: found.drawn ?? [], findings: own, entries: found.complete && found.entries ? found.entries : singly(own), unseen: found.unseen ?? [], cautions: found.cautions ?? [] };
 }
 
-/** Findings as entries of their own, the worst first. */
+/** Findings in the order of their weight, those that say the same once, until the checks have put together what has one cause. */
 function singly(found: Finding[]): Entry[] {
   const rank = { stop: 0, warn: 1, note: 2 };
-  return found
-    .map((each, k) => ({ severity: each.severity, start: each.start, position: each.position, message: each.message, remedies: each.remedies, of: [k] }))
-    .sort((a, b) => rank[a.severity] - rank[b.severity] || (a.start ?? 0) - (b.start ?? 0));
+  const alike = new Map<string, Entry>();
+  found.forEach((each, k) => {
+    const key = JSON.stringify([each.code, each.severity, each.message, each.remedies]), known = alike.get(key);
+    if (known) known.of.push(k);
+    else alike.set(key, { severity: each.severity, start: each.start, position: each.when ?? each.position, message: each.message, remedies: each.remedies, of: [k] });
+  });
+  for (const each of alike.values()) if (each.of.length > 1) each.message += ` (${each.of.length} times)`;
+  return [...alike.values()].sort((a, b) => rank[a.severity] - rank[b.severity] || (a.start ?? 0) - (b.start ?? 0));
 }
 
 export async function askSong(): Promise<void> {
