@@ -9,7 +9,7 @@ from sequencer.desk.page_values import with_ids
 from sequencer.desk.show_operations import done_on
 from sequencer.errors import InputError
 from sequencer.findings import Finding, Report
-from sequencer.outputs.rehearsal.page_data import entries_document, when_words
+from sequencer.outputs.rehearsal.page_data import entries_document, finding_when
 from sequencer.outputs.report.printed import finite, report_values
 from sequencer.planning.offers import OfferedMend
 from sequencer.staging.staged import Staged
@@ -30,7 +30,7 @@ def finding_values(staged: Staged, finding: Finding, *, flown: bool) -> dict[str
     said: Any = finite(asdict(finding))
     return {
         **said,
-        "when": when_words(finding, staged.tempo.bar_lengths),
+        "when": finding_when(finding, staged.tempo.bar_lengths),
         "as": "flown" if flown else "drawn",
         "paths": [list(path) for path in finding_paths(staged, finding)],
         "mends": [],

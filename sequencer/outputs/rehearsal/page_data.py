@@ -273,7 +273,7 @@ def finding_document(finding: Finding) -> Document:
     return {key: whole[key] for key in whole if key not in ("where", "figures", "hands")}
 
 
-def when_words(finding: Finding, bars: BarLengths) -> str | None:
+def finding_when(finding: Finding, bars: BarLengths) -> str | None:
     """When a finding is, as it can be counted aloud; before the track nothing is counted."""
     if finding.start is not None and finding.start < 0.0:
         return moment_words(finding.start)
@@ -290,7 +290,7 @@ def entries_document(report: Report) -> list[Document]:
             {
                 "severity": one.severity,
                 "start": one.start,
-                "position": when_words(one, report.bars),
+                "position": finding_when(one, report.bars),
                 "message": one.message,
                 "remedies": list(one.remedies),
                 "of": [place[id(finding)] for finding in group],
