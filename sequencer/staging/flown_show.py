@@ -41,6 +41,7 @@ from sequencer.staging.staged import Staged
 Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
 _ALONE = 0.8  # of the progress, for each hand alone; the rest is for both together
 _MOST_PERFORMERS = 64  # held in memory, some 5 megabytes each
+_MOST_DANCES = 2_000  # whose content is remembered
 _STANDING = 1.0  # [beats] before the first move and after the last
 
 
@@ -183,15 +184,37 @@ def performer_key(show: Staged, dancer: Dancer) -> bytes | None:
     dancer : Dancer
         Of it.
     """
-    carriage, tempo = dancer.carriage, show.tempo
+    tempo = show.tempo
     try:
         return content_key(
-            "performer as flown", whole_code(), dancer.trajectories, dancer.floor.content, dancer.body,
-            dancer.props, carriage.held, carriage.upright, dancer.deviation,
+            "performer as flown", whole_code(), _dance_content(dancer), dancer.floor.content,
             flown_limits(show.show.limits), tempo.times, tempo.first,
         )  # fmt: skip
     except TypeError:  # a law of another package
         return None
+
+
+def _dance_content(dancer: Dancer) -> bytes:
+    """What a performer dances, with which body and props: the same objects in every show that leaves them as they were.
+
+    Raises
+    ------
+    TypeError
+        If there is a law of another package.
+    """
+    carriage = dancer.carriage
+    parts = (dancer.trajectories, dancer.body, dancer.props, carriage, dancer.deviation)
+
+    def work() -> tuple[tuple[object, ...], bytes]:
+        said = content_key(
+            dancer.trajectories, dancer.body, dancer.props, carriage.held, carriage.upright,
+            dancer.deviation,
+        )  # fmt: skip
+        return parts, said
+
+    # The parts are held, so that no others can have their ids.
+    _, content = recent("dances", tuple(map(id, parts)), work, most=_MOST_DANCES)
+    return content
 
 
 def _record(own: _OnPaths) -> dict[str, Any]:

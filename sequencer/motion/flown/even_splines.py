@@ -9,8 +9,8 @@ Source: C. de Boor, A Practical Guide to Splines, 1978, chapters IX to XI (from 
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
-from math import comb
+from functools import cache, lru_cache
+from math import comb, floor
 
 import numpy as np
 
@@ -69,6 +69,18 @@ def pieces(places: Floats, order: int = 0) -> Floats:
     for i, times in enumerate(_folds(order)):
         out[:, i : i + low + 1] += times * own
     return out
+
+
+@lru_cache(maxsize=4096)
+def _pieces_at(place: float) -> Floats:
+    """`pieces` of orders 0 to 4 at one place, shape (5, 6): links begin and end at few places of their spans."""
+    return np.concatenate([pieces(np.array([place]), order) for order in range(DEGREE)])
+
+
+@lru_cache(maxsize=256)
+def _powers_of(step: float) -> Floats:
+    """A step's powers of 0 to 4, shape (5, 1)."""
+    return np.array([[step**order] for order in range(DEGREE)])
 
 
 @cache
@@ -137,6 +149,24 @@ class EvenSpline:
         orders : range
         """
         return together((self,), beats, orders)[0]
+
+    def path_at(self, beat: float) -> Floats:
+        """Its value and first four derivatives at one beat, as `at` gives them, shape (5, 3) [m per beat^order].
+
+        Parameters
+        ----------
+        beat : float
+        """
+        place = (beat - self.start) / self.step
+        if self.periodic:
+            place %= self.spans
+        span = int(min(max(floor(place), 0), self.spans - 1))
+        within = _pieces_at(min(max(place - span, 0.0), 1.0)) / _powers_of(self.step)
+        rows = self.coefficients[span : span + DEGREE + 1]
+        values = within[:, :1] * rows[0]
+        for j in range(1, DEGREE + 1):
+            values += within[:, j : j + 1] * rows[j]
+        return np.asarray(values)
 
     def controls(self, order: int) -> Floats:
         """Control points of a derivative on each span, shape (spans, 6 − order, 3) [m per beat^order]."""

@@ -44,8 +44,9 @@ _TEMPO_AROUND = (
     48.0  # [beats] after which another smoothing of the tempo has died away below rounding
 )
 _ON_KNOT = 1e-6  # [knots]
+_SLICES = "flown slices"  # as they are kept
 _MOST_SLICES = 600  # held in memory, some 80 kilobytes each
-_MOST_BOUNDS = 20_000  # slices whose bounds are remembered
+_MOST_BOUNDS = 3_000  # slices whose bounds are remembered, some 20 kilobytes each
 _PER_PIECE = 24  # knots of a piece with bounds of its own
 _INSIDE = 1e-6  # [knots] within a span: at a knot the tempo may change
 _EASED = 1.0  # [beats] in which a hand comes back to what stands in
@@ -108,11 +109,18 @@ class FlownHand:
         step, start = self.head.step, self.head.start
         first = int(np.clip(np.floor((low - start) / step), 0, self.head.spans)) - 2 * _PER_PIECE
         last = int(np.clip(np.ceil((high - start) / step), 0, self.head.spans)) + 2 * _PER_PIECE
-        total = hashlib.blake2b(struct.pack("<3d", start, step, self.length), digest_size=20)
-        total.update(struct.pack("<2q", first, min(last, self.head.spans)))
-        for path in (self.head, self.hand):
-            total.update(path.coefficients[max(first, 0) : last + DEGREE].tobytes())
-        return total.digest()
+        if (first, last) not in self._parts:
+            total = hashlib.blake2b(struct.pack("<3d", start, step, self.length), digest_size=20)
+            total.update(struct.pack("<2q", first, min(last, self.head.spans)))
+            for path in (self.head, self.hand):
+                total.update(path.coefficients[max(first, 0) : last + DEGREE].tobytes())
+            self._parts[first, last] = total.digest()
+        return self._parts[first, last]
+
+    @cached_property
+    def _parts(self) -> dict[tuple[int, int], bytes]:
+        """Parts by their knots: each is asked for by several searches."""
+        return {}
 
     @cached_property
     def content(self) -> bytes:
@@ -258,15 +266,9 @@ class FlownHand:
             )
             for each in self._own_slices
         ]  # fmt: skip
-        columns = np.concatenate(found, axis=1)
         cuts = [first + k for k in _piece_starts(first, spans).tolist()]
         edges = start + np.append(np.array(cuts) - first, spans) * step
-        return edges, tuple(
-            Bounds(
-                hand_speed=v, hand_acceleration=a, hand_jerk=j, hand_reach=far, turn_rate=turned, turn_acceleration=bent
-            )
-            for v, a, j, far, turned, bent in columns.T.tolist()
-        )  # fmt: skip
+        return edges, tuple(bounds for each in found for bounds in each)
 
 
 def _piece_starts(first: int, spans: int) -> Ints:
@@ -294,8 +296,8 @@ class _OwnSlice(NamedTuple):
         )
 
 
-def _piece_bounds(part: _OwnSlice) -> Floats:
-    """Bounds of the pieces of some spans, shape (6, pieces): of the hand's speed, acceleration, jerk and reach, and of turning.
+def _piece_bounds(part: _OwnSlice) -> tuple[Bounds, ...]:
+    """Bounds of the pieces of some spans.
 
     Notes
     -----
@@ -324,20 +326,37 @@ def _piece_bounds(part: _OwnSlice) -> Floats:
     rates = [own.largest(order) for order in range(1, 4)]
     reach = np.linalg.norm(own.controls(0)[..., :2], axis=-1).max(axis=1)
     starts = _piece_starts(first, own.spans)
-    return np.stack(
-        [
-            np.maximum.reduceat(values, starts) * ROUNDING_UP
-            for values in (*rates, reach, turn, bend)
-        ]
+    return _bounds_of(
+        np.stack(
+            [
+                np.maximum.reduceat(values, starts) * ROUNDING_UP
+                for values in (*rates, reach, turn, bend)
+            ]
+        )
     )
 
 
-def _packed(columns: Floats) -> str:
-    return b64encode(np.ascontiguousarray(columns, "<f8").tobytes()).decode()
+_BOUNDS = (
+    "hand_speed",
+    "hand_acceleration",
+    "hand_jerk",
+    "hand_reach",
+    "turn_rate",
+    "turn_acceleration",
+)  # of a piece, in the order of their rows
 
 
-def _unpacked(record: str) -> Floats:
-    return np.frombuffer(b64decode(record), "<f8").reshape(6, -1)
+def _bounds_of(rows: Floats) -> tuple[Bounds, ...]:
+    return tuple(Bounds(**dict(zip(_BOUNDS, own, strict=True))) for own in rows.T.tolist())
+
+
+def _packed(bounds: tuple[Bounds, ...]) -> str:
+    rows = np.array([[getattr(each, name) for each in bounds] for name in _BOUNDS], dtype="<f8")
+    return b64encode(rows.tobytes()).decode()
+
+
+def _unpacked(record: str) -> tuple[Bounds, ...]:
+    return _bounds_of(np.frombuffer(b64decode(record), "<f8").reshape(len(_BOUNDS), -1))
 
 
 def flown_hand(
@@ -442,7 +461,7 @@ def _of_slice(key: bytes | None, work: Callable[[], HandSlice]) -> HandSlice:
     if key is None:
         return work()
     return recent(
-        "flown slices",
+        _SLICES,
         key,
         lambda: kept_on_disk(key, work, record=_slice_record, restore=_slice_from),
         most=_MOST_SLICES,
@@ -450,9 +469,18 @@ def _of_slice(key: bytes | None, work: Callable[[], HandSlice]) -> HandSlice:
 
 
 def known_slice(key: bytes) -> HandSlice | None:
-    """A slice that is kept; None if it is not."""
-    found = known_on_disk(key, restore=_slice_from)
-    return found[0] if found else None
+    """A slice that is kept, in memory or on disk; None if it is not."""
+
+    def work() -> HandSlice:
+        found = known_on_disk(key, restore=_slice_from)
+        if not found:
+            raise LookupError("a slice that is not kept")
+        return found[0]
+
+    try:
+        return recent(_SLICES, key, work, most=_MOST_SLICES)
+    except LookupError:
+        return None
 
 
 def _slice_record(own: HandSlice) -> list[str]:

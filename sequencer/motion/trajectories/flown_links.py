@@ -157,8 +157,7 @@ def state_in(motion: FlownMotion, plane: Floats, beat: float) -> HeadState:
     -----
     Source: the spline's derivatives. Exact.
     """
-    seen = motion.head.among(np.array([beat]), range(DEGREE))
-    return HeadState(np.stack([each[0] for each in seen]), plane)
+    return HeadState(motion.head.path_at(beat), plane)
 
 
 def hanging(law: Law, length: float) -> HeadState:

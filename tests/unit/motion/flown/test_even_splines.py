@@ -56,6 +56,15 @@ def test_one_that_repeats_does_so_and_one_that_ends_stops():
 
 
 @BOTH
+def test_at_one_beat_it_is_what_it_is_at_many(curve):
+    """To the last digit: what flies on from a state that was found alone is kept by that state."""
+    beats = [START - 0.3, START, START + STEP, *INSIDE.tolist()[:40], curve.end, curve.end + 7.1]
+    found = np.stack([curve.path_at(beat) for beat in beats])
+    for order in range(5):
+        assert np.array_equal(found[:, order], curve.at(np.array(beats), order))
+
+
+@BOTH
 @pytest.mark.parametrize("times", [2, 8])
 def test_the_same_curve_over_finer_knots(curve, times):
     fine = curve.finer(times)

@@ -127,8 +127,24 @@ def test_a_slice_comes_back_from_its_record_to_the_last_digit():
     )
     back = module._slice_from(module._slice_record(own))
     assert all(np.array_equal(a, b) for a, b in zip(own, back, strict=True))
-    bounds = np.random.default_rng(4).normal(size=(6, 5))
-    assert np.array_equal(module._unpacked(module._packed(bounds)), bounds)
+    bounds = made().pieces(0.0, 16.0)[3:6]
+    held = tuple(each for _, _, each in bounds)
+    assert module._unpacked(module._packed(held)) == held
+    assert len(set(held)) == 3
+
+
+def test_a_slice_that_is_kept_is_read_once(monkeypatch):
+    own = module.HandSlice(np.zeros((7, 3)), np.ones((7, 3)), np.ones(4), np.arange(4.0))
+    on_disk = {b"one": own}
+
+    def read(key, **_):
+        return (on_disk.pop(key),) if key in on_disk else ()
+
+    monkeypatch.setattr(module, "known_on_disk", read)
+    assert module.known_slice(b"one") is own
+    assert not on_disk
+    assert module.known_slice(b"one") is own
+    assert module.known_slice(b"another") is None
 
 
 def test_what_is_clipped_is_what_lies_between():
