@@ -164,6 +164,13 @@ def to_leave(
     return spans
 
 
+def slots_beside(faults: Sequence[Finding], show: Staged, slots: Sequence[Slot]) -> set[int]:
+    """The slots in which faults are found, and those next to them."""
+    beats = (float(show.tempo.beats_from_seconds(each.start or 0.0)) for each in faults)
+    own = {slot_at(slots, beat) for beat in beats}
+    return {k + n for k in own if k is not None for n in (-1, 0, 1)}
+
+
 def slot_at(slots: Sequence[Slot], beat: float) -> int | None:
     """The slot in which a beat lies, or the nearest one within four beats."""
 
