@@ -248,7 +248,7 @@ def _stages(ground: DraftGround, ranges: Sequence[tuple[float, float]]) -> list[
                 show=ground.base,
                 record=record,
                 tempo=tempo,
-                lit=bool(ground.base.lit_of(record.name)),
+                lit=True,  # or fire that is added later would warn
                 together=tuple(ground.dancing),
             )
             for tempo in ranges
