@@ -18,7 +18,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.kept import kept
+from sequencer.kept import content_key, kept
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
 from sequencer.motion.flown.body_space import CLEARANCE, LEFT_BEHIND
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
@@ -54,6 +54,9 @@ SHORTEST_BRIDGE, LONGEST_BRIDGE = (
     2.0,
 )  # [beats] of a bridge; in a longer link the rest is danced on
 
+
+_MOST_FLEW = 500  # links of quick looks
+_FLEW: dict[bytes, "FlownLink"] = {}  # of this process
 
 _BESIDE_LOOKS = 96  # a beat, at which the other prop is looked at
 _FAR_OFF = 1e3  # unlikeliness of a bridge beside which the props meet anyway
@@ -258,7 +261,7 @@ def surely_flies(
             not link.broken and grip.held_by(link)
             for bridge in _unlike(_bridges(firsts, lasts, beats, flying, None), _MOST_LOOKED_AT)
             if bridge.unlikely <= _TOO_UNLIKELY
-            for link in (_flown(bridge, beats, flying, None, hopeless=_QUICKLY_HOPELESS),)
+            for link in (_quickly_flown(bridge, beats, flying),)
         ),
         record=bool,
         restore=bool,
@@ -369,7 +372,8 @@ def _searched(
     way: _Bridge | None = None
     rank: tuple[int, float, float] = (0, inf, inf)
     for bridge in _unlike(_bridges(firsts, lasts, beats, flying, other), most):
-        link = _flown(bridge, beats, flying, other)
+        link = None if other is not None else _FLEW.get(_content(bridge, beats, flying))
+        link = link or _flown(bridge, beats, flying, other)
         own = _rank(link, bridge)
         if best is None or own < rank:
             best, way, rank = link, bridge, own
@@ -382,6 +386,23 @@ def _searched(
         if not farther.lingers and _rank(farther, way) <= rank:
             return farther
     return best
+
+
+def _quickly_flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
+    """A bridge as flown, left early where it is hopeless; one that flies is remembered, as a longer look would find the same."""
+    link = _flown(bridge, beats, flying, None, hopeless=_QUICKLY_HOPELESS)
+    if not link.broken:
+        _FLEW[_content(bridge, beats, flying)] = link
+        while len(_FLEW) > _MOST_FLEW:
+            _FLEW.pop(next(iter(_FLEW)), None)
+    return link
+
+
+def _content(bridge: _Bridge, beats: float, flying: Flying) -> bytes:
+    """All that decides how a bridge is flown beside nothing."""
+    return content_key(
+        bridge.start, bridge.end, bridge.first, bridge.last, bridge.middle, beats, flying
+    )
 
 
 def _unlike(bridges: Iterable[_Bridge], most: int) -> list[_Bridge]:
