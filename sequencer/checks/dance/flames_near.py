@@ -13,13 +13,11 @@ from sequencer.checks.dance.proven import SpanLeast
 from sequencer.checks.fault_kinds import BODY_GAP
 from sequencer.findings import Figure, Finding
 from sequencer.geometry.bodies import Side
+from sequencer.motion.flown.flown_motion import SLOW_PASS
 from sequencer.motion.performers.feasibility import GAP_ERROR
 from sequencer.motion.trajectories.trajectory import Span
 from sequencer.units import length_words
 
-# [m/s] a wick slower than this stays for 0.2 s within 10 cm of what it passes, in which a flame of 100 kW/m²
-# (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
-SLOW_PASS = 1.0
 CONTACT = 0.01  # [m] nearer than this a wick can wipe fuel on cloth; a design choice
 
 

@@ -20,6 +20,7 @@ from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.trajectories.flown_links import (
     FlownLink,
+    GripLimits,
     HeadState,
     StateAt,
     flown_link,
@@ -66,8 +67,10 @@ class FlownGap(NamedTuple):
 
     @property
     def surely_flies(self) -> bool:
-        """Whether a quick look finds a way to fly it."""
-        return self.goes_on or surely_flies(*self._ends(None), self.flying)
+        """Whether a quick look finds a way to fly it that pulls no harder, and is no faster, than the show allows."""
+        limits = self.hand.show.show.limits
+        grip = GripLimits(pull=limits.pull, head_speed=limits.head_speed)
+        return self.goes_on or surely_flies(*self._ends(None), self.flying, grip)
 
     def _ends(self, beats: float | None) -> tuple[StateAt, StateAt, float]:
         """The motions before and after it, and its length, as it is or as a link of so many beats."""

@@ -28,6 +28,9 @@ from sequencer.motion.laws.carriage import nearest_give
 from sequencer.motion.props.prop import SHAFT_RADIUS, Prop
 
 CLEARANCE = 0.03  # [m] between the unlit prop and body or floor
+# [m] of the body within which a slow head lingers: if it burns, the check of flames near the body warns
+LINGERING_NEAR = 0.05
+LEFT_BEHIND = 0.055  # [m] sought for what would linger: the penalty of touching leaves a little
 ARM_SPARE = 0.002  # [m]
 
 

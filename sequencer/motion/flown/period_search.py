@@ -15,7 +15,7 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.kept import kept
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
-from sequencer.motion.flown.body_space import CLEARANCE, BodySpace
+from sequencer.motion.flown.body_space import CLEARANCE, LEFT_BEHIND, BodySpace
 from sequencer.motion.flown.contact import Touching
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, closed
@@ -166,6 +166,7 @@ class _Attempt(NamedTuple):
     finer: int = 1  # times as many knots
     jiggled: bool = False  # start off the drawing
     eased: bool = False  # come from faster tempi, at which the tether is taut as drawn
+    clearance: float = CLEARANCE  # [m] of the body
 
 
 _ATTEMPTS = (_Attempt(), _Attempt(eased=True), _Attempt(jiggled=True), _Attempt(finer=2))
@@ -182,6 +183,10 @@ def _searched(law: Law, flying: Flying) -> FlownPeriod:
             best, chosen = rank, period
         if not period.broken or _beyond_help(period):
             break
+    if not chosen.broken and chosen.lingers:
+        farther = _attempted(law, flying, repeat, _Attempt(clearance=LEFT_BEHIND))
+        if not (farther.broken or farther.lingers):
+            return farther
     return chosen
 
 
@@ -193,7 +198,7 @@ def _beyond_help(period: FlownPeriod) -> bool:
 
 def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> FlownPeriod:
     grid = _grid_of(law, repeat, flying.beat, attempt.finer)
-    wanted, space = _wanted(law, flying, grid, repeat)
+    wanted, space = _wanted(law, flying, grid, repeat, attempt.clearance)
     problem = Problem(grid, wanted)
     start = problem.drawn()
     for faster in _EASED if attempt.eased else ():
@@ -262,7 +267,7 @@ def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> CurveLayo
 
 
 def _wanted(
-    law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat
+    law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat, clearance: float = CLEARANCE
 ) -> tuple[Wanted, BodySpace]:
     places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES
     beats: Floats = np.asarray(places * (law.period / repeat.parts / grid.spans), dtype=np.float64)
@@ -270,7 +275,7 @@ def _wanted(
     head = drawn.head(flying.prop.length)
     # what is drawn nearer to the body than the clearance may be flown as near
     near = float(np.min(flying.space(0.0).gaps(drawn.hand.reshape(-1, 3), head.reshape(-1, 3))))
-    space = flying.space(min(CLEARANCE, max(near, 0.0)))
+    space = flying.space(min(clearance, max(near, 0.0)))
     wanted = Wanted(
         head=head - grid.centre,
         hand=drawn.hand - grid.centre,

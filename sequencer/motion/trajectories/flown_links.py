@@ -18,9 +18,9 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.kept import kept
+from sequencer.kept import content_key, kept
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
-from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.body_space import CLEARANCE, LEFT_BEHIND
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
@@ -54,6 +54,9 @@ SHORTEST_BRIDGE, LONGEST_BRIDGE = (
     2.0,
 )  # [beats] of a bridge; in a longer link the rest is danced on
 
+
+_MOST_FLEW = 500  # links of quick looks
+_FLEW: dict[bytes, "FlownLink"] = {}  # of this process
 
 _BESIDE_LOOKS = 96  # a beat, at which the other prop is looked at
 _FAR_OFF = 1e3  # unlikeliness of a bridge beside which the props meet anyway
@@ -212,7 +215,24 @@ def flown_link(
     )
 
 
-def surely_flies(before: StateAt, after: StateAt, beats: float, flying: Flying) -> bool:
+class GripLimits(NamedTuple):
+    """What a flown prop may ask of the grip and the eye, which no flight is sought for."""
+
+    pull: float = inf  # [N]
+    head_speed: float = inf  # [m/s]
+
+    def held_by(self, link: FlownLink) -> bool:
+        """Whether a link asks for no more."""
+        return link.pull[1] <= self.pull and link.head_speed <= self.head_speed
+
+
+def surely_flies(
+    before: StateAt,
+    after: StateAt,
+    beats: float,
+    flying: Flying,
+    grip: GripLimits = GripLimits(),  # noqa: B008  # immutable
+) -> bool:
     """Whether a link flies by one of its likeliest ways; a quick look, and no says only that none of these does.
 
     Parameters
@@ -221,6 +241,8 @@ def surely_flies(before: StateAt, after: StateAt, beats: float, flying: Flying) 
     beats : float
     flying : Flying
         As for `flown_link`.
+    grip : GripLimits, optional
+        What the link may ask for besides; what asks for more would be told as strained.
 
     Notes
     -----
@@ -229,15 +251,16 @@ def surely_flies(before: StateAt, after: StateAt, beats: float, flying: Flying) 
     """
     if flying.side == "left":
         own = replace(flying, side="right", posture=flying.posture.mirrored())
-        return surely_flies(_mirrored_state(before), _mirrored_state(after), beats, own)
+        return surely_flies(_mirrored_state(before), _mirrored_state(after), beats, own, grip)
     firsts, lasts = _ends_of(before, after, beats)
     return kept(
         "whether a link flies",
-        ([*firsts.values()], [*lasts.values()], beats, flying),
+        ([*firsts.values()], [*lasts.values()], beats, flying, grip),
         lambda: any(
-            not _flown(bridge, beats, flying, None, hopeless=_QUICKLY_HOPELESS).broken
+            not link.broken and grip.held_by(link)
             for bridge in _unlike(_bridges(firsts, lasts, beats, flying, None), _MOST_LOOKED_AT)
             if bridge.unlikely <= _TOO_UNLIKELY
+            for link in (_quickly_flown(bridge, beats, flying),)
         ),
         record=bool,
         restore=bool,
@@ -345,17 +368,40 @@ def _searched(
     """The likeliest bridge that flies, or else the one that misses least."""
     most = MOST_TRIED if other is None else MOST_TRIED_BESIDE
     best: FlownLink | None = None
+    way: _Bridge | None = None
     rank: tuple[int, float, float] = (0, inf, inf)
     for bridge in _unlike(_bridges(firsts, lasts, beats, flying, other), most):
-        link = _flown(bridge, beats, flying, other)
+        link = None if other is not None else _FLEW.get(_content(bridge, beats, flying))
+        link = link or _flown(bridge, beats, flying, other)
         own = _rank(link, bridge)
         if best is None or own < rank:
-            best, rank = link, own
+            best, way, rank = link, bridge, own
         if rank == (0, 0.0, 0.0):
             break
-    if best is None:
+    if best is None or way is None:
         raise ValueError("no way of the tether was found")
+    if not best.broken and best.lingers:
+        farther = _flown(way, beats, flying, other, clearance=LEFT_BEHIND)
+        if not farther.lingers and _rank(farther, way) <= rank:
+            return farther
     return best
+
+
+def _quickly_flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
+    """A bridge as flown, left early where it is hopeless; one that flies is remembered, as a longer look would find the same."""
+    link = _flown(bridge, beats, flying, None, hopeless=_QUICKLY_HOPELESS)
+    if not link.broken:
+        _FLEW[_content(bridge, beats, flying)] = link
+        while len(_FLEW) > _MOST_FLEW:
+            _FLEW.pop(next(iter(_FLEW)), None)
+    return link
+
+
+def _content(bridge: _Bridge, beats: float, flying: Flying) -> bytes:
+    """All that decides how a bridge is flown beside nothing."""
+    return content_key(
+        bridge.start, bridge.end, bridge.first, bridge.last, bridge.middle, beats, flying
+    )
 
 
 def _unlike(bridges: Iterable[_Bridge], most: int) -> list[_Bridge]:
@@ -491,6 +537,7 @@ def _flown(
     other: _Other | None,
     *,
     hopeless: float = HOPELESS,
+    clearance: float = CLEARANCE,
 ) -> FlownLink:
     grid = _grid(bridge.end - bridge.start, flying.beat)
     step = (bridge.end - bridge.start) / grid.spans
@@ -509,7 +556,7 @@ def _flown(
             limits=sought(flying.limits),
             head_weight=LINK_WEIGHT,
             hand_weight=LINK_WEIGHT,
-            room=flying.space(CLEARANCE).room(),
+            room=flying.space(clearance).room(),
             mates=None if other is None else _mates(bridge.start + places, other.beside),
         ),
     )

@@ -7,6 +7,7 @@ comes out is clean by construction. Findings that the show has without the routi
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from math import floor
+from typing import NamedTuple
 
 import numpy as np
 
@@ -26,7 +27,7 @@ from sequencer.planning.drafting.finishing.cuts import (
     cut,
     grave_findings,
     of_flight_only,
-    slot_at,
+    slots_beside,
     to_leave,
 )
 from sequencer.planning.drafting.finishing.draft_entries import rows_of
@@ -154,6 +155,17 @@ def drafted_show(
         raise DraftingStopped(left, over_another=again) from None
 
 
+class _Whole(NamedTuple):
+    """A routine in the show, and what the checks find against it."""
+
+    setting: Setting  # with the sizes among its moves
+    at: list[int]  # of each slot, its move
+    draft: Draft
+    show: Staged
+    faults: list[Finding]
+    of_links: bool  # whether only links were looked at so far, as some cannot be flown
+
+
 class _Drafting:
     """One call of the draft."""
 
@@ -206,24 +218,21 @@ class _Drafting:
             if chosen is None:
                 break
             known = chosen.picks
-            at = setting.at_slots(known)
-            draft, show = self._made(setting, chosen, at)
             self.say(f"checking the routine (round {checks})", _FOUND)
-            stranded = setting.stranded(at)
-            unflown = [] if flown == _MOST_FLOWN else self._unflown_links(show)
-            if unflown and not at_slots_only(unflown, show, setting.slots, stranded):
+            whole = self._whole(setting, chosen, before, links=flown < _MOST_FLOWN)
+            show, faults = whole.show, whole.faults
+            at_rests = at_slots_only(faults, show, setting.slots, setting.stranded(whole.at))
+            if whole.of_links:
                 flown += 1
-                if not cut(setting, known, show, unflown):
+                if not cut(setting, known, show, faults):
                     break
                 continue
-            faults = caused(show, before)
             flown += of_flight_only(faults)
-            hopeless = flown > _MOST_FLOWN or at_slots_only(faults, show, setting.slots, stranded)
+            hopeless = flown > _MOST_FLOWN or at_rests
             if not faults or (hopeless and of_flight_only(faults)):
                 # What of it cannot be flown even so is told.
                 self._unflown = tuple(faults)
-                setting, at, draft = self._in_sizes(setting, chosen, at, draft, before)
-                draft = self._with_support(setting, chosen, at, before) or draft
+                draft = self._with_support(whole.setting, chosen, whole.at, before) or whole.draft
                 return replace(
                     draft,
                     checked=True,
@@ -257,27 +266,31 @@ class _Drafting:
             progress=self._within(_HEARD, _FOUND),
         )
 
-    def _in_sizes(
-        self, setting: Setting, chosen: Chosen, at: list[int], draft: Draft, before: Findings
-    ) -> tuple[Setting, list[int], Draft]:
-        """The routine with what returns drawn as large as the music asks for each time, as far as that passes the checks."""
-        if setting.wishes.returns != "alike":
-            return setting, at, draft
-        self.say("drawing what returns as large as the music asks for", _FOUND)
-        wider, sized = sized_returns(setting, chosen.picks)
-        for _ in range(_MOST_SIZINGS):
-            if not sized:
-                break
+    def _whole(
+        self, setting: Setting, chosen: Chosen, before: Findings, *, links: bool
+    ) -> "_Whole":
+        """A routine in the show, what returns drawn as large as the music asks for as far as that passes, and what is found against it.
+
+        Sizes come before the checks, which cost most: as a rule nothing is found, and they are made once.
+        """
+        at, wider, sized = setting.at_slots(chosen.picks), setting, dict[int, int]()
+        if setting.wishes.returns == "alike":
+            wider, sized = sized_returns(setting, chosen.picks)
+        tries = 0
+        while True:
             now = [sized.get(k, move) for k, move in enumerate(at)]
-            made, show = self._made(wider, chosen, now)
-            faults = self._worse(caused(show, before))
-            if not faults:
-                return wider, now, made
-            for beat in (float(show.tempo.beats_from_seconds(f.start or 0.0)) for f in faults):
-                k = slot_at(setting.slots, beat)
-                for n in () if k is None else (k - 1, k, k + 1):
-                    sized.pop(n, None)
-        return setting, at, draft
+            draft, show = self._made(wider, chosen, now)
+            stranded = wider.stranded(now)
+            faults = self._unflown_links(show) if links else []
+            of_links = bool(faults) and not at_slots_only(faults, show, setting.slots, stranded)
+            if not of_links:
+                faults = caused(show, before)
+            beside = sized.keys() & set(slots_beside(faults, show, setting.slots))
+            if not beside:
+                return _Whole(wider, now, draft, show, faults, of_links)
+            tries += 1
+            for k in beside if tries < _MOST_SIZINGS else tuple(sized):
+                del sized[k]
 
     def _with_support(
         self, setting: Setting, chosen: Chosen, at: Sequence[int], before: Findings

@@ -24,8 +24,8 @@ from sequencer.progress import Progress
 
 QUICK = 300  # effort of a first search, see `choices.best`
 _CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
-_NEAR_ENOUGH = 0.02  # [1] of the cost, once so many better routines were tried and failed
-_MOST_BETTER, _MOST_BY_FAR = 2, 12  # of such routines in one draft
+_NEAR_ENOUGH = 0.02  # [1] of the cost: what may be better by less is not tried, as trials cost most
+_MOST_BETTER = 12  # routines that would be better by more, of which each is tried, in one draft
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
 _MOST_ROUNDS = 60  # from best to best, where no walk ends
@@ -151,8 +151,7 @@ class RoutineSearch:
             if chosen is None:
                 return None
             own = self._with_bound(picks)
-            enough = _CLOSE if self._tries < _MOST_BETTER else _NEAR_ENOUGH
-            if own.gap <= enough or self._tries == _MOST_BY_FAR:
+            if own.gap <= _NEAR_ENOUGH or self._tries == _MOST_BETTER:
                 return own
             self._tries += 1
             if not self._fails(chosen.picks):

@@ -51,7 +51,7 @@ class PassageTempos:
     """The tempos at which a passage is danced, wherever in the song it comes."""
 
     between: Tempos  # of the beats about it
-    flown: tuple[tuple[FlownTempos, ...], ...]  # by the link's beats, from 0: each that occurs
+    flown: tuple[tuple[FlownTempos, ...], ...]  # by the link's beats, from 0: at which it is tried
 
     @staticmethod
     def steady(between: Tempos) -> "PassageTempos":

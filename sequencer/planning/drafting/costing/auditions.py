@@ -1,6 +1,6 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 from math import ceil, floor
@@ -248,7 +248,7 @@ def _stages(ground: DraftGround, ranges: Sequence[tuple[float, float]]) -> list[
                 show=ground.base,
                 record=record,
                 tempo=tempo,
-                lit=bool(ground.base.lit_of(record.name)),
+                lit=True,  # or fire that is added later would warn
                 together=tuple(ground.dancing),
             )
             for tempo in ranges
@@ -300,11 +300,18 @@ def _between(ground: DraftGround, slots: Sequence[Slot], group: GroupDraft) -> l
             row.update((_flown_tempos(tempo, slot, after, n, by), None) for by in sorted(late))
     return [
         PassageTempos(
-            between=_widened(min(met[pair]), max(met[pair])), flown=tuple(map(tuple, flown[pair]))
+            between=_widened(min(met[pair]), max(met[pair])),
+            flown=tuple(_quickest_and_slowest(row) for row in flown[pair]),
         )
         for slot, after in pairs
         for pair in [(slot.material, after.material)]
     ]
+
+
+def _quickest_and_slowest(each: Collection[FlownTempos]) -> tuple[FlownTempos, ...]:
+    """Of tempos at which a link is flown, those with the quickest and the slowest link: what flies at both nearly always does between."""
+    in_order = sorted(each, key=lambda own: (own[1], own[0], own[2]))
+    return tuple(dict.fromkeys((in_order[-1], in_order[0])))
 
 
 def _flown_tempos(tempo: TempoMap, slot: Slot, after: Slot, link: int, late: int) -> FlownTempos:

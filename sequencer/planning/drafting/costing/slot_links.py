@@ -24,7 +24,7 @@ from sequencer.show.wishes import Wishes
 
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 _TOO_QUICK = (
-    0.45  # [s] of a link: of those with a poi hardly one in twenty flies, so they are not tried
+    0.55  # [s] of a link: of those with a poi hardly one in twenty flies, so they are not tried
 )
 MOST_FLIGHTS = 500  # passages that are flown for one draft; the rest are only drawn, and the check of the whole tells
 _MOST_EARLY = 3  # [beats] by which a move ends early to be led to rest

@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import Any
 
 from sequencer.checks.check import Check
-from sequencer.checks.dance import as_flown
+from sequencer.checks.dance import as_flown, feasible
 from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import checks
@@ -13,6 +13,7 @@ from sequencer.checks.suite import outcome_as_flown
 from sequencer.findings import Finding
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.gaps.slots import Slot
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import Staged
 
 _NEAR_EDGE = 1.0  # [beats] from the edge of a block: what is found there is the passage's fault
@@ -20,6 +21,7 @@ _NEAR_SLOT = 4.0  # [beats] from a slot: a link into or out of rest belongs to i
 _AS_DRAWN = ("joins", "feasible", "walks", "accents")  # checks of the dance that need no flight
 _IN_MOTION = (*_AS_DRAWN, "as-flown", "distances", "let-go")  # checks that come first
 _OF_TIMES = ("handling", "burning-time")  # checks of when somebody dances, whatever it is
+_ALWAYS = 16.0  # [beats] before and after all that is danced
 _LEFT = 4.0  # [beats] left open at least where dancing is in the way of lighting or putting out
 
 Findings = dict[tuple[Any, ...], Finding]
@@ -46,11 +48,28 @@ def grave_findings(
             continue
         if not placed and "places" in check.depends_on:
             continue
-        outcome = _outcome_as_drawn if of is _AS_DRAWN else outcome_as_flown
-        for finding in outcome(check, show).findings:
+        if of is _AS_DRAWN:
+            outcome = _outcome_as_drawn(check, show)
+        else:
+            outcome = outcome_as_flown(check, _lit(show) if check is feasible.CHECK else show)
+        for finding in outcome.findings:
             if finding.severity != "note" and finding.code not in as_flown.CHECK.replaces:
                 found.setdefault(_key(finding), finding)
     return found
+
+
+def _lit(show: Staged) -> Staged:
+    """The show with everybody lit who never is: fire may be added later, and what is drafted should do for it."""
+    last = max((block.end for block in show.blocks), default=0.0)
+    always = ((-_ALWAYS, last + _ALWAYS),)
+    return result_of(
+        show,
+        _lit,
+        lambda: replace(
+            show,
+            dancers=tuple(each if each.lit else replace(each, lit=always) for each in show.dancers),
+        ),
+    )
 
 
 def _outcome_as_drawn(check: Check, show: Staged) -> Outcome:
@@ -162,6 +181,13 @@ def to_leave(
             low = max(start, float(slot.start))
             spans.append((low, min(max(end, low + _LEFT), max(slot.end, low + _LEFT))))
     return spans
+
+
+def slots_beside(faults: Sequence[Finding], show: Staged, slots: Sequence[Slot]) -> set[int]:
+    """The slots in which faults are found, and those next to them."""
+    beats = (float(show.tempo.beats_from_seconds(each.start or 0.0)) for each in faults)
+    own = {slot_at(slots, beat) for beat in beats}
+    return {k + n for k in own if k is not None for n in (-1, 0, 1)}
 
 
 def slot_at(slots: Sequence[Slot], beat: float) -> int | None:

@@ -130,6 +130,11 @@ class DraftGround:
 
     # --- slots ---
 
+    @property
+    def _pulled(self) -> bool:
+        """Whether somebody dances with a prop that only pulls."""
+        return any(own.held().flexible for each in self.dancing for own in each.props.values())
+
     def slots(self) -> tuple[Slot, ...]:
         """The stretches to fill.
 
@@ -150,6 +155,7 @@ class DraftGround:
             ],
             alike=self.whole.show.wishes.returns != "free",
             only=self.section,
+            pulled=self._pulled,
         )
         if slots:
             return slots
@@ -289,7 +295,8 @@ class DraftGround:
         where all are alike, each is in the middle.
         """
         song = [
-            self.energy(each.start, each.end) for each in slots_of(self.base.song, self.base.tempo)
+            self.energy(each.start, each.end)
+            for each in slots_of(self.base.song, self.base.tempo, pulled=self._pulled)
         ]
         ranks = shares_below([self.energy(slot.start, slot.end) for slot in slots], song)
         character = self.whole.show.wishes.character

@@ -1,7 +1,8 @@
 """Where a draft may put something: stretches of the song's eights, and which of them share their material.
 
 A section is cut into stretches of two eights from its first beat (in a waltz two or three phrases of six, at a slow tempo
-half as much, and where two tunes take turns all along or a part of two eights returns at once); what is left over is a stretch of its own, or makes the last one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
+half as much, and where two tunes take turns all along or a part of two eights returns at once, if the links fit in); what is left
+over is a stretch of its own, or makes the last one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
 What a person wrote stays: stretches are cut at it, and what is shorter than `SHORTEST` is left open.
 """
 
@@ -25,6 +26,7 @@ _FEW, _LONG = (
     4,
     96,
 )  # stretches that are danced differently, in a song of so many beats: two tunes that take turns
+SLOW_ENOUGH = 0.65  # [s] of a beat from which a prop that only pulls mostly can be led over in one; see `docs/draft.md`
 STOP_BEATS = 8  # of a stop: two to come to rest, four in which nothing moves, two to begin again
 
 
@@ -83,6 +85,7 @@ def slots_of(
     taken: Sequence[tuple[float, float]] = (),
     alike: bool = True,
     only: str | None = None,
+    pulled: bool = False,
 ) -> tuple[Slot, ...]:
     """The stretches of a song that a draft fills, by start.
 
@@ -97,11 +100,13 @@ def slots_of(
         Whether parts that return share their material.
     only : str, optional
         The one section that is filled; a name or a label.
+    pulled : bool
+        Whether somebody dances with a prop that only pulls: at a quick tempo its links take two beats, too much of an eight.
     """
     taken = sorted(taken)
     slots: list[Slot] = []
     known: dict[tuple[object, ...], int] = {}
-    for part, edges in _cut(song, tempo, alike=alike):
+    for part, edges in _cut(song, tempo, alike=alike, pulled=pulled):
         for k, (start, end) in enumerate(pairwise(edges)):
             for n, (low, high) in enumerate(_free(start, end, taken)):
                 if only is not None and only not in (part.name, part.label):
@@ -122,16 +127,19 @@ def _numbered(slots: Sequence[Slot]) -> list[Slot]:
     return [replace(slot, material=order.setdefault(slot.material, len(order))) for slot in slots]
 
 
-def _cut(song: Song, tempo: TempoMap, *, alike: bool = True) -> list[tuple[SongPart, list[int]]]:
+def _cut(
+    song: Song, tempo: TempoMap, *, alike: bool, pulled: bool
+) -> list[tuple[SongPart, list[int]]]:
     """The edges of the stretches of each section; shorter ones where else one or a few would come all the time.
 
-    So it is in a song of two tunes that take turns, and in a part of one stretch that returns at once.
+    So it is in a song of two tunes that take turns, and in a part of one stretch that returns at once: but not where links would
+    take too much of them.
     """
     most = max(1, round(USUAL / phrase_length(song.metre)))
     if song.tempo < SLOWEST_PAIR:
         most = max(1, most // 2)
     cut = _cut_by(song, tempo, most)
-    if not alike or most == 1:
+    if not alike or most == 1 or (pulled and 60.0 / song.tempo < SLOW_ENOUGH):
         return cut
     beats = sum(edges[-1] - edges[0] for _, edges in cut)
     different = {(part.label, k) for part, edges in cut for k in range(len(edges) - 1)}
