@@ -94,13 +94,16 @@ function known(repertoire: Record<string, any>): string {
   return Object.entries(repertoire).map(([key, list]) => `${key}: ${[list].flat().join(", ")}`).join("; ");
 }
 
-/** Opens a heading of the forms. */
-function form(heading: string): void {
+/** Opens a heading of the forms, as soon as they are made. */
+function form(heading: string, tries = 50): void {
   side.value = "forms";
   setTimeout(() => {
     const all = [...document.querySelectorAll<HTMLElement>(".forms > details > summary")];
     const own = all.find((each) => each.textContent === heading);
-    if (!own) return;
+    if (!own) {
+      if (tries > 0 && side.value === "forms") form(heading, tries - 1);
+      return;
+    }
     (own.parentElement as HTMLDetailsElement).open = true;
     own.scrollIntoView({ block: "start" });
     own.focus();

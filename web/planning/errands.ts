@@ -1,7 +1,7 @@
 // Long work that the server does beside everything else: drafts and print-outs; how far they are, and what came of them.
-import { signal } from "@preact/signals";
+import { effect, signal } from "@preact/signals";
 import { Refused, get, post, type Lines, type Trouble } from "./api";
-import { fault, told } from "./store";
+import { fault, state, told } from "./store";
 
 export interface Errand {
   state: "none" | "working" | "done" | "failed" | "stopped";
@@ -47,6 +47,15 @@ const ENDED = { done: "is ready", failed: "could not be made", stopped: "was sto
 export async function askErrands(): Promise<void> {
   [draft.value, printing.value] = await Promise.all([get<Draft>("draft"), get<Printing>("print")]);
 }
+
+let seen = 0;
+
+// Whether what was made is of the show as it is now: asked again after every step.
+effect(() => {
+  const now = state.value?.revision ?? 0;
+  if (seen && now !== seen && (draft.peek()?.state === "done" || printing.peek()?.state === "done")) void askErrands().catch(() => {});
+  seen = now;
+});
 
 /** What the server tells of an errand: how far it is, or that it has ended, and then what came of it is asked for. */
 export function errandTold(said: { kind: "draft" | "print" } & Errand): void {
