@@ -5,8 +5,8 @@ import secrets
 import time
 from collections.abc import Callable
 
-LETTERS = "23456789ABCDEFGHJKMNPQRSTUVWXYZ"  # none that is read as another one
-LENGTH = 8  # of 31 letters: 8.5e11 codes
+CODE_LETTERS = "23456789ABCDEFGHJKMNPQRSTUVWXYZ"  # none that is read as another one
+CODE_LENGTH = 8  # of 31 letters: 8.5e11 codes
 MOST_GUESTS = 40
 FREE = 5  # wrong codes of one address before it has to wait
 WAIT = 60.0  # [s] then, and twice as long after each further one
@@ -45,7 +45,7 @@ class ShareDoor:
 
     def __init__(self, clock: Callable[[], float] = time.monotonic) -> None:
         self._clock = clock
-        letters = "".join(secrets.choice(LETTERS) for _ in range(LENGTH))
+        letters = "".join(secrets.choice(CODE_LETTERS) for _ in range(CODE_LENGTH))
         self.code = f"{letters[:4]}-{letters[4:]}"
         self._guests: list[bytes] = []
         self._wrong: dict[

@@ -219,7 +219,7 @@ function Sections() {
               <span role="group" aria-label={`${names[k]} begins`}>
                 <button type="button" class="small" aria-label={`${names[k]} a bar earlier`} onClick={() => place(k, counts.secondsAt(counts.barStart(bar(each.seconds) - (onBar(each.seconds) < each.seconds - 0.02 ? 0 : 1))), "A bar earlier.")}>‹ bar</button>
                 <button type="button" class="small" aria-label={`${names[k]} a bar later`} onClick={() => place(k, counts.secondsAt(counts.barStart(bar(each.seconds) + 1)), "A bar later.")}>bar ›</button>
-                <button type="button" class="small" aria-label={`${names[k]} begins where the song is`} onClick={() => place(k, here, `It begins at ${momentOf(here)}.`)}>here</button>
+                <button type="button" class="small" aria-label={`${names[k]} begins here, where the song is`} onClick={() => place(k, here, `It begins at ${momentOf(here)}.`)}>here</button>
                 <button type="button" class="small" aria-label={`Join ${names[k]} with the section before it`} onClick={() => thinkSections(borders.filter((_, i) => i !== k), `${names[k]} is joined with ${names[k - 1]}.`)}>join</button>
               </span>
             )}

@@ -11,7 +11,7 @@ export function ShareBanner() {
   return (
     <aside class="shared" aria-label="The show is shared">
       <p><b>Shared with the network</b> at <span class="copy">{now.address}</span>, code <span class="copy">{now.code}</span></p>
-      <p role="status">{now.watching === 0 ? "nobody watches" : now.watching === 1 ? "1 watches" : `${now.watching} watch`}</p>
+      <p role="status">{now.watching === 0 ? "no page watches" : now.watching === 1 ? "1 page watches" : `${now.watching} pages watch`}</p>
       {now.shut && <p class="fault">Wrong codes came too often: nobody can join any more until it is shared anew.</p>}
       <details><summary>What that exposes</summary>
         <p>Whoever has the code sees {now.exposed}; nobody can change anything. Nothing is encrypted: others on this network may read along. It ends with this program.</p>

@@ -4,6 +4,7 @@ import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
 import { CountMarks } from "./counting";
 import { copy, cut, entriesOf, operate, paste, takenOut } from "./doing";
+import { Near } from "./near";
 import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
 import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, readOnly, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
 
@@ -17,20 +18,38 @@ export function rowsNow(): Row[] {
 }
 
 /** `only` these performers, on a page that watches. */
+const rowsOfShow = computed(rowsNow);
+
+/** The row that sounds, by its first beat. */
+const sounding = computed(() => {
+  const beat = tempo.value?.beatAt(seconds.value) ?? 0;
+  return rowsOfShow.value.find((row) => beat >= row.start && beat < row.start + row.beats)?.start ?? null;
+});
+
+const MANY = 600; // lines, of which not all are made at once
+const LINE = 2.9; // [rem] of a line with its name
+
 export function Sheet({ only }: { only?: string[] }) {
-  const rows = rowsNow();
+  const rows = rowsOfShow.value, who = only ?? names.value, many = rows.length * who.length > MANY;
   const wide = Math.max(1, ...rows.map((row) => row.beats));
   return (
     <div class={fresh.value ? "sheet" : "sheet older"} role="group" aria-label="The song in eights; arrow keys walk over the counts" onKeyDown={(event) => keyed(event, rows)}>
-      {rows.map((row, k) => <SheetRow key={row.start} row={row} wide={wide} first={k === 0} who={only ?? names.value} />)}
+      {rows.map((row, k) => <RowThere key={row.start} row={row} wide={wide} first={k === 0} who={who} many={many} />)}
     </div>
   );
+}
+
+function RowThere({ many, ...all }: { row: Row; wide: number; first: boolean; who: string[]; many: boolean }) {
+  const { row, first, who } = all;
+  const within = (beat: number | null | undefined) => beat !== null && beat !== undefined && beat >= row.start && beat < row.start + row.beats;
+  const must = many && (first || within(picked.value?.beat) || sounding.value === row.start);
+  return <Near on={many} must={must} tall={3 + LINE * who.length}>{() => <SheetRow {...all} />}</Near>;
 }
 
 function SheetRow({ row, wide, first, who }: { row: Row; wide: number; first: boolean; who: string[] }) {
   const lines = linesOf(row, who, blocksBy.value);
   const counts = tempo.value!;
-  const at = picked.value;
+  const at = first ? picked.value : null;
   return (
     <div class="part-row">
       {row.heads && row.section && (
@@ -181,9 +200,9 @@ const ranks = computed(() => {
 
 /** Where the song is. */
 function Head({ row }: { row: Row }) {
+  if (sounding.value !== row.start) return null;
   const counts = tempo.value!;
   const beat = counts.beatAt(seconds.value);
-  if (beat < row.start || beat >= row.start + row.beats) return null;
   return <b class="head" style={{ left: share(row, beat) }} aria-hidden="true" />;
 }
 

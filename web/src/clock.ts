@@ -19,6 +19,9 @@ export interface Clock {
   context?: AudioContext;
 }
 
+/** The browser lets no sound out, as on a machine without a sound card. */
+export class NoSound extends Error {}
+
 export class SilentClock implements Clock {
   readonly silent = true;
   private anchor = 0;

@@ -1,7 +1,7 @@
 // The song as both pages play it: where it is and how fast, what is repeated, a count-in and clicks. Everything that is drawn
 // asks it where the song is.
 import { Clicks } from "./clicks";
-import type { Clock } from "./clock";
+import { NoSound, SilentClock, type Clock } from "./clock";
 import type { TempoMap } from "./count";
 
 export const SLOWEST = 40, FASTEST = 110; // [%]
@@ -50,8 +50,12 @@ export class Player {
     if (this.countIn && !(await this.counted())) return this.told.changed();
     try {
       await this.clock.play();
-    } catch {
-      this.told.notice("The browser did not start the song; press Play again.");
+    } catch (error) {
+      if (error instanceof NoSound) {
+        this.told.notice("This browser makes no sound here. The show plays without sound.");
+        this.take(new SilentClock(this.clock.duration));
+        void this.clock.play();
+      } else this.told.notice("The browser did not start the song; press Play again.");
     }
     this.told.changed();
   }

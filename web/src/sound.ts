@@ -1,13 +1,14 @@
 // The embedded song, decoded once and handed to the sound card in pieces whose start is known to the
 // sample: unchanged at full speed, through the stretcher at any other. The time that is shown is
 // that of the sample being heard now.
-import type { Clock } from "./clock";
+import { NoSound, type Clock } from "./clock";
 import { Stretcher } from "./stretch";
 
 const HORIZON = 1.6; // [s] handed over in advance: a page that stalls for a second still sounds
 const PIECE = 0.4; // [s]
 const DELAY = 1105 / 44100; // [s] delay of MP3 encoder and decoder, if a browser does not remove it
 const LEASH = 0.004; // [s] of the clock on the wall: the smoothed time never leaves the sound's by more
+const PATIENCE = 3000; // [ms] for the sound card to begin; without one some browsers never say so
 const SOON = 0.04; // [s] between pressing play and the first sample
 
 interface Piece { at: number; from: number; to: number } // context time; song from … to
@@ -118,7 +119,8 @@ export class SoundClock implements Clock {
 
   async play(): Promise<void> {
     await this.ready;
-    await this.context.resume();
+    await Promise.race([this.context.resume(), new Promise((done) => setTimeout(done, PATIENCE))]);
+    if (this.context.state !== "running") throw new NoSound();
     if (!this.buffer) return;
     if (this.rest >= this.duration - 0.01) this.rest = 0;
     this.on = true;

@@ -141,12 +141,13 @@ function Inside() {
         </select></label>
       </header>
       {ended.value && <p class="fault" role="alert">{ended.value}</p>}
+      <main>
       <div class="tabs" role="tablist" aria-label="What is shown" onKeyDown={turn}>
         {(Object.keys(TABS) as (keyof typeof TABS)[]).map((each) => (
           <button key={each} id={`tab-${each}`} type="button" role="tab" aria-selected={shown.value === each} aria-controls="shown" tabIndex={shown.value === each ? 0 : -1} onClick={() => (shown.value = each)}>{TABS[each]}</button>
         ))}
       </div>
-      <main><div id="shown" role="tabpanel" tabIndex={0} aria-labelledby={`tab-${shown.value}`}>
+      <div id="shown" role="tabpanel" tabIndex={0} aria-labelledby={`tab-${shown.value}`}>
         <Now />
         {!view.value && <p class="quiet">The show is being staged …</p>}
         {view.value && shown.value === "sheet" && <Sheet only={whose.value} />}

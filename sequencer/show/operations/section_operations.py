@@ -4,8 +4,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
-from pydantic import JsonValue
-
 from sequencer.show.operations.operation import Operation, refusal
 from sequencer.show.operations.rows import keys_set
 from sequencer.show.plain_edits import KeyNamed, RowsIn, TakenOut, TextEdit, ValueSet
@@ -78,7 +76,7 @@ class SetSections(Operation):
         return edits
 
 
-def _alike(old: list[Any], new: list[dict[str, JsonValue]]) -> int:
+def _alike(old: list[Any], new: list[dict[str, str]]) -> int:
     """How many rows say the same, from the first on."""
     for k, (a, b) in enumerate(zip(old, new, strict=False)):
         if not isinstance(a, dict) or any(str(a.get(key)) != own for key, own in b.items()):

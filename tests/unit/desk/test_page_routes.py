@@ -10,22 +10,28 @@ WEB = Path(__file__).parents[3] / "web"
 ASSETS = files("sequencer.desk") / "assets"
 
 
-def test_the_page_is_built_from_these_sources():
+@pytest.mark.parametrize(
+    ("assets", "sources"),
+    [(ASSETS, ("planning", "src")), (ASSETS / "watch", ("watching", "planning", "src"))],
+    ids=["planning", "watching"],
+)
+def test_the_page_is_built_from_these_sources(assets, sources):
     """`npm run build` in web/ notes a hash of what it read; users get the built file."""
     if not WEB.is_dir():
         pytest.skip("the sources of the page are not beside the package")
     digest = hashlib.sha256()
-    for folder in ("planning", "src"):
+    for folder in sources:
         for path in sorted((WEB / folder).iterdir(), key=lambda p: p.name):
             digest.update(path.name.encode() + b"\0" + path.read_bytes().replace(b"\r\n", b"\n"))
     digest.update((WEB / "package-lock.json").read_bytes().replace(b"\r\n", b"\n"))
 
-    assert (ASSETS / "built-from.txt").read_text(encoding="utf-8").strip() == digest.hexdigest()
+    assert (assets / "built-from.txt").read_text(encoding="utf-8").strip() == digest.hexdigest()
 
 
-def test_nothing_of_the_page_comes_from_elsewhere():
+@pytest.mark.parametrize("assets", [ASSETS, ASSETS / "watch"], ids=["planning", "watching"])
+def test_nothing_of_the_page_comes_from_elsewhere(assets):
     """The policy forbids it; nothing in the shell asks for it."""
-    shell = (ASSETS / "page.html").read_text(encoding="utf-8")
+    shell = (assets / "page.html").read_text(encoding="utf-8")
     assert "://" not in shell
     assert "<style" not in shell
     assert "<script>" not in shell

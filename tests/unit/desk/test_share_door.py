@@ -3,7 +3,13 @@
 import pytest
 
 from sequencer.desk import share_door
-from sequencer.desk.share_door import LENGTH, LETTERS, MOST_GUESTS, NotLetInError, ShareDoor
+from sequencer.desk.share_door import (
+    CODE_LENGTH,
+    CODE_LETTERS,
+    MOST_GUESTS,
+    NotLetInError,
+    ShareDoor,
+)
 
 
 class Clock:
@@ -32,9 +38,9 @@ def refused(door, code, address="10.0.0.5"):
 def test_the_code_is_long_readable_and_another_one_each_time():
     codes = {ShareDoor().code for _ in range(200)}
     assert len(codes) == 200
-    assert all(len(code.replace("-", "")) == LENGTH and set(code) <= {*LETTERS, "-"} for code in codes)  # fmt: skip
-    assert not set("01ILO") & set(LETTERS)
-    assert len(LETTERS) ** LENGTH / share_door.MOST_WRONG > 1e9
+    assert all(len(code.replace("-", "")) == CODE_LENGTH and set(code) <= {*CODE_LETTERS, "-"} for code in codes)  # fmt: skip
+    assert not set("01ILO") & set(CODE_LETTERS)
+    assert len(CODE_LETTERS) ** CODE_LENGTH / share_door.MOST_WRONG > 1e9
 
 
 def test_as_it_is_typed_on_a_phone(door):

@@ -1,0 +1,186 @@
+"""The count put right by ear on the planning page: taps, the one, half and double, sections; by mouse and by keyboard."""
+
+import re
+from itertools import pairwise
+
+import pytest
+
+from tests.browser.test_planning_page import SHOW, Planner, changed_lines, show
+from tests.desk_client import desk, eventually
+
+__all__ = ["show"]  # the fixture
+
+# Taps at moments of the song that are given, with the page's own clock in place of fingers.
+TAP_AT = """async ([first, gap, count]) => {
+  const until = (at) => new Promise((done) => { const look = () => (performance.now() >= at ? done() : setTimeout(look, 1)); look(); });
+  const button = document.querySelector("button.tap");
+  const where = () => Number(document.querySelector(".transport input[type=range]").value);
+  await new Promise((done) => { const look = () => (where() > 0.3 ? done() : requestAnimationFrame(look)); look(); });
+  const now = performance.now(), song = where();
+  for (let k = 0; k < count; k++) {
+    const at = now + 1000 * (first + gap * k - song);
+    await until(at);
+    button.dispatchEvent(new PointerEvent("pointerdown", { bubbles: true, button: 0 }));
+  }
+}"""
+
+
+def text_of(served):
+    return served.page.get("show")[1]["text"]
+
+
+def counted(planner):
+    planner.page.wait_for_function("() => document.querySelector('.thought .main')?.disabled === false")  # fmt: skip
+    return planner.page.locator(".thought").inner_text()
+
+
+def test_taps_between_the_beats_move_the_count_there(browser, show):
+    """Tapped a quarter of a second after each beat: the page says so, offers it, shows what moves, and writes one line."""
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Count")
+        planner.page.locator("button.tap").click()
+        planner.page.wait_for_function("() => document.querySelector('.transport .main').innerText === 'Stop'")  # fmt: skip
+        planner.page.evaluate(TAP_AT, [1.25, 0.5, 16])
+        planner.page.wait_for_selector(".found")
+        said = planner.page.locator(".found").inner_text()
+        tempo = float(re.search(r"taps: ([\d.]+) beats a minute", said)[1])
+        assert tempo == pytest.approx(120, abs=1.5)
+        assert "between the beats" in said
+        assert "sway" in said
+        assert planner.page.locator(".marks .tapped").count() >= 8
+        planner.page.locator(".transport .main").click()
+        planner.page.get_by_role("button", name="Count half a beat later").click()
+        assert "so sounds elsewhere: 2 moves, by up to 0.2 s" in counted(planner) or "0.3 s" in counted(planner)  # fmt: skip
+        assert planner.page.locator(".marks .one").count() > 5
+        assert served.page.get("show")[1]["revision"] == 1  # nothing is done yet
+        planner.page.get_by_role("button", name="Set it so").click()
+        eventually(lambda: "shift: 250 ms" in text_of(served))
+        went, came = changed_lines(SHOW, text_of(served))
+        assert (len(went), len(came)) == (1, 1)
+        planner.page.get_by_role("button", name="Undo").click()
+        eventually(lambda: text_of(served) == SHOW)
+        assert planner.faults == []
+
+
+def test_the_whole_of_it_by_keyboard(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        page = planner.page
+        page.locator("#tab-findings").focus()
+        for _ in range(3):
+            page.keyboard.press("ArrowRight")
+        page.wait_for_function("() => document.activeElement.id === 'tab-count'")
+        page.keyboard.press("Tab")
+        page.keyboard.press("Tab")
+        page.wait_for_function("() => document.activeElement.classList.contains('tap')")
+        page.keyboard.press("Enter")
+        page.wait_for_function(
+            "() => document.querySelector('.transport .main').innerText === 'Stop'"
+        )
+        for k in range(9):
+            page.keyboard.press(" " if k % 2 else "t")
+            page.wait_for_timeout(300)
+        page.wait_for_function("() => document.querySelector('.tap b').innerText === '9 taps'")
+        page.keyboard.press("1")
+        counted(planner)
+        one = re.search(r"The one is at (\S+) now", page.locator("header [role=status]").inner_text())  # fmt: skip
+        page.get_by_role("button", name="Half as fast").focus()
+        page.keyboard.press("Enter")
+        page.wait_for_function(
+            "() => document.querySelector('.tells b').innerText.startsWith('60')"
+        )
+        counted(planner)
+        page.get_by_role("button", name="Set it so").focus()
+        page.keyboard.press("Enter")
+        eventually(lambda: "tempo: half" in text_of(served))
+        assert one is None or f"one: {one[1]}" in text_of(served)
+        page.keyboard.press("Control+z")
+        eventually(lambda: text_of(served) == SHOW)
+        assert planner.faults == []
+
+
+def test_letters_are_keys_only_while_the_panel_has_the_keyboard(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Count")
+        planner.count(1, 1).focus()
+        planner.page.keyboard.press("1")
+        planner.page.keyboard.press("t")
+        assert planner.page.locator(".thought").count() == 0
+        planner.page.locator(".borders input").first.fill("t1")
+        assert planner.page.locator(".tap b").inner_text() == ""
+
+
+def test_the_one_moved_by_a_beat_and_left_as_it_was(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Count")
+        planner.page.get_by_role("button", name="One a beat later").click()
+        said = counted(planner)
+        assert "The beats stay" in said
+        assert "by up to 0.5 s" in said
+        planner.page.get_by_role("button", name="Leave it as it was").click()
+        planner.page.wait_for_function("() => !document.querySelector('.thought')")
+        assert planner.page.locator(".marks").count() == 0
+        assert text_of(served) == SHOW
+
+
+def test_sections_are_named_split_moved_and_joined_as_one_operation(browser, show):
+    show.write_text(SHOW.replace("{from: 3.1, pattern", "{from: A 2, pattern"), encoding="utf-8")
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        page = planner.page
+        before = [one["name"] for one in served.page.get("view")[1]["sections"]]
+        assert before[:3] == ["A 1", "A 2", "A 3"]
+        planner.tab("Count")
+        page.locator(".borders input").nth(1).fill("chorus")
+        page.keyboard.press("Tab")
+        counted(planner)
+        page.get_by_role("button", name="A 2 a bar later").click()
+        page.locator(".bar", has_text=re.compile("^5$")).click()
+        page.get_by_role("button", name="Split at 5.1").click()
+        page.get_by_role(
+            "button", name=re.compile("^Join .* with the section before it$")
+        ).last.click()
+        counted(planner)
+        page.get_by_role("button", name="Set it so").click()
+        eventually(lambda: served.page.get("show")[1]["revision"] == 2)
+        assert "{from: chorus, pattern" in text_of(served), "who begins with it still does"
+        names = [one["name"] for one in served.page.get("view")[1]["sections"]]
+        assert names[1] == "chorus"
+        assert "new" in names
+        assert len(names) == len(before)
+        assert served.page.post("undo")[1]["text"] == show.read_text(encoding="utf-8")
+        assert planner.faults == []
+
+
+def test_a_section_that_somebody_begins_with_is_not_joined_away(browser, show):
+    show.write_text(SHOW.replace("{from: 3.1, pattern", "{from: A 2, pattern"), encoding="utf-8")
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Count")
+        planner.page.get_by_role("button", name="Join A 2 with").click()
+        planner.page.locator(".refused").wait_for()
+        assert "this names A 2, and there would be no such section any more" in planner.page.locator(".refused").inner_text()  # fmt: skip
+        assert served.page.get("show")[1]["revision"] == 1
+
+
+def test_clicks_follow_the_count_that_is_thought_of(browser, show):
+    """What the sound card is given to click: the beats of the count that is shown, higher on the one."""
+    spy = """() => { window.clicked = []; const make = AudioContext.prototype.createOscillator;
+      AudioContext.prototype.createOscillator = function () { const tone = make.call(this), start = tone.start;
+        tone.start = (at) => { window.clicked.push([at, tone.frequency.value]); return start.call(tone, at); }; return tone; }; }"""
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        page = planner.page
+        page.evaluate(spy)
+        planner.tab("Count")
+        page.get_by_label("Click on every count, higher on the one").check()
+        page.get_by_role("button", name="Half as fast").click()
+        counted(planner)
+        page.locator(".transport .main").click()
+        page.wait_for_function("() => window.clicked.length > 5")
+        clicked = page.evaluate("window.clicked")
+        gaps = [b[0] - a[0] for a, b in pairwise(clicked[1:])]
+        assert all(gap == pytest.approx(1.0, abs=0.03) for gap in gaps)
+        assert {round(tone) for _, tone in clicked} == {1175, 1760}
+        page.get_by_role("button", name="Leave it as it was").click()
+        page.evaluate("window.clicked = []")
+        page.wait_for_function("() => window.clicked.length > 5")
+        clicked = page.evaluate("window.clicked")
+        gaps = [b[0] - a[0] for a, b in pairwise(clicked[2:])]
+        assert all(gap == pytest.approx(0.5, abs=0.03) for gap in gaps)
