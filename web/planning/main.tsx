@@ -11,8 +11,9 @@ import { StagePlan } from "./stage";
 import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
 import { Notices, Top } from "./top";
+import { StepBar, Versions, stepKey } from "./versions";
 
-const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", forms: "Show", text: "Text" } as const;
+const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", forms: "Show", versions: "Versions", text: "Text" } as const;
 
 function App() {
   const now = state.value;
@@ -40,10 +41,12 @@ function App() {
             {side.value === "stage" && <StagePlan />}
             {side.value === "dance" && <Dance />}
             {side.value === "forms" && <ShowForms />}
+            {side.value === "versions" && <Versions />}
             {side.value === "text" && <FileText />}
           </div>
         </aside>
       </main>
+      <StepBar />
       <Transport />
       <Notices />
       <Outside />
@@ -71,7 +74,8 @@ addEventListener("keydown", (event) => {
   const typing = at.matches("textarea, input:not([type=range]):not([type=checkbox]):not([type=radio])");
   const command = event.ctrlKey || event.metaKey;
   const key = event.key.toLowerCase();
-  if (command && key === "s") {
+  if (stepKey(event)) event.preventDefault();
+  else if (command && key === "s") {
     event.preventDefault();
     void save();
   } else if (command && !typing && key === "z") {

@@ -30,7 +30,7 @@ export const busy = signal(false);
 
 export const seconds = signal(0); // where the song is
 export const playing = signal(false);
-export const side = signal<"findings" | "stage" | "dance" | "forms" | "text">("findings");
+export const side = signal<"findings" | "stage" | "dance" | "forms" | "versions" | "text">("findings");
 export const pointed = signal<number | null>(null); // the entry of the findings that is shown
 
 export const names = computed(() => view.value?.cast.map((each) => each.name) ?? []);
