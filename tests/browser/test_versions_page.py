@@ -82,7 +82,7 @@ def test_going_back_is_one_step_that_undo_takes_back(planner, show):
         do(planner, do="stretch-block", at=["timeline", 0], beats=beats)
     changed = planner.served.page.get("show")[1]["text"]
     planner.waits_for("Since then: 1 change in what is danced")
-    page.get_by_role("button", name="Go back to it, duo").click()
+    page.get_by_role("button", name="Go back to it duo").click()
     eventually(lambda: planner.served.page.get("show")[1]["text"] == before)
     page.get_by_role("button", name="Undo").click()
     eventually(lambda: planner.served.page.get("show")[1]["text"] == changed)

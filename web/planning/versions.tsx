@@ -71,7 +71,7 @@ function Kept({ version }: { version: Version }) {
       <p>{version.same ? "The show now is the same, letter by letter." : `Since then: ${version.line}.`}</p>
       <p class="row">
         <button type="button" disabled={version.same} onClick={() => void compare(`version:${version.name}`, NOW)}>Compare<span class="unseen"> {version.name} with the show now</span></button>
-        <button type="button" disabled={version.same} onClick={() => void goBack({ name: version.name }, state.value!.revision)} title="One step: Undo takes it back">Go back to it<span class="unseen">, {version.name}</span></button>
+        <button type="button" disabled={version.same} onClick={() => void goBack({ name: version.name }, state.value!.revision)} title="One step: Undo takes it back">Go back to it<span class="unseen"> {version.name}</span></button>
         <button type="button" aria-expanded={asked} onClick={() => setAsked(!asked)}>Delete<span class="unseen"> {version.name}</span></button>
       </p>
       {asked && (
