@@ -62,6 +62,18 @@ export type Spot = [number, number, number]; // [m] across and upstage, facing [
 
 export interface Standing { formation: string; walk: number; start: number; end: number; position: string; path: Path; spots: Record<string, Spot> }
 
+export interface Walk {
+  who: string;
+  start: number;
+  end: number;
+  start_s: number;
+  end_s: number;
+  points: [number, number][]; // [m] in even steps of time
+  via: [number, number][];
+  length: number; // [m]
+  path: Path | null;
+}
+
 export interface View {
   revision: number;
   title: string;
@@ -73,8 +85,8 @@ export interface View {
   blocks: Block[];
   accents: { who: string; beat: number; position: string; path: Path }[];
   standings: Standing[];
-  walks: { who: string; start: number; end: number; points: [number, number][]; length: number; path: Path }[];
-  formations: Record<string, { spots: Record<string, Spot>; path: Path; used: number[] }>;
+  walks: Walk[];
+  formations: Record<string, { spots: Record<string, Spot> | null; shape: string | null; path: Path; used: number[] }>;
   place: Ground;
   crew: { name: string; duty: string; at: [number, number]; watches: string[]; path: Path }[];
   missing: { who: string; start: number; end: number; position: string; end_position: string; title: string; path: Path }[];

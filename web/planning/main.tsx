@@ -20,8 +20,9 @@ import { FileText, Outside } from "./text";
 import { WhoIsThere } from "./who";
 import { Notices, Top } from "./top";
 import { Tour, askTour } from "./tour";
+import { StepBar, Versions, stepKey } from "./versions";
 
-const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", count: "Count", who: "Who", draft: "Draft", forms: "Show", print: "Print", text: "Text" } as const;
+const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", count: "Count", who: "Who", draft: "Draft", forms: "Show", print: "Print", versions: "Versions", text: "Text" } as const;
 
 function App() {
   const now = state.value;
@@ -58,10 +59,12 @@ function App() {
             {side.value === "draft" && <Drafting />}
             {side.value === "forms" && <ShowForms />}
             {side.value === "print" && <Printing />}
+            {side.value === "versions" && <Versions />}
             {side.value === "text" && <FileText />}
           </div>
         </aside>
       </main>
+      <StepBar />
       <Transport />
       <Notices />
       <Outside />
@@ -89,7 +92,8 @@ addEventListener("keydown", (event) => {
   const typing = at.matches("textarea, input:not([type=range]):not([type=checkbox]):not([type=radio])");
   const command = event.ctrlKey || event.metaKey;
   const key = event.key.toLowerCase();
-  if (command && key === "s") {
+  if (stepKey(event)) event.preventDefault();
+  else if (command && key === "s") {
     event.preventDefault();
     void save();
   } else if (command && !typing && key === "z") {

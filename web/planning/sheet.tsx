@@ -4,8 +4,10 @@ import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
 import { CountMarks } from "./counting";
 import { copy, cut, entriesOf, operate, paste, takenOut } from "./doing";
+import { RowMarks } from "./marks";
 import { Near } from "./near";
 import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
+import { showWalk } from "./ways";
 import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, readOnly, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
 
 const STEPS = 48; // of the strip of loudness under a row
@@ -65,6 +67,7 @@ function SheetRow({ row, wide, first, who }: { row: Row; wide: number; first: bo
             <SheetLine key={line.who.join()} line={line} row={row} named={lines.length > 1 || line.who.length < names.value.length} entry={first && at === null} />
           ))}
           <Walks row={row} />
+          <RowMarks row={row} />
           <div class="strip">
             <Loudness row={row} />
             <CountMarks row={row} seconds={[counts.secondsAt(row.start), counts.secondsAt(row.start + row.beats)]} />
@@ -158,21 +161,26 @@ function Bar({ block, line, row }: { block: Block; line: Line; row: Row }) {
   );
 }
 
-/** Who walks to another place during a row, under its lines. */
+/** Who walks to another place during a row, under its lines; a walk is opened on the stage plan. */
 function Walks({ row }: { row: Row }) {
-  const spans = new Map<string, { start: number; end: number; who: string[] }>();
+  const spans = new Map<string, { start: number; end: number; who: string[]; number: number | null }>();
   for (const walk of view.value?.walks ?? []) {
     if (walk.end <= row.start || walk.start >= row.start + row.beats || walk.length < 0.05) continue;
     const key = `${walk.start} ${walk.end}`, known = spans.get(key);
     if (known) known.who.push(walk.who);
-    else spans.set(key, { start: walk.start, end: walk.end, who: [walk.who] });
+    else spans.set(key, { start: walk.start, end: walk.end, who: [walk.who], number: walk.path?.[0] === "staging" ? Number(walk.path[1]) : null });
   }
   if (!spans.size) return null;
   return (
     <div class="walks">
-      {[...spans.values()].map((each) => (
-        <span key={each.start} style={across(row, each.start, each.end)}>{together(each.who, names.value)} {each.who.length > 1 || each.who.length === names.value.length && names.value.length > 1 ? "walk" : "walks"}</span>
-      ))}
+      {[...spans.values()].map((each) => {
+        const several = each.who.length > 1 || (each.who.length === names.value.length && names.value.length > 1);
+        return (
+          <button key={each.start} type="button" style={across(row, each.start, each.end)} disabled={each.number === null} title="See the ways on the stage" onClick={() => showWalk(each.number!)}>
+            {together(each.who, names.value)} {several ? "walk" : "walks"}
+          </button>
+        );
+      })}
     </div>
   );
 }

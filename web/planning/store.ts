@@ -36,7 +36,7 @@ export const shared = signal<Shared | null>(null);
 
 export const seconds = signal(0); // where the song is
 export const playing = signal(false);
-export const side = signal<"findings" | "stage" | "dance" | "count" | "who" | "draft" | "forms" | "print" | "text">("findings");
+export const side = signal<"findings" | "stage" | "dance" | "count" | "who" | "draft" | "forms" | "print" | "versions" | "text">("findings");
 export const pointed = signal<number | null>(null); // the entry of the findings that is shown
 
 export const names = computed(() => view.value?.cast.map((each) => each.name) ?? []);

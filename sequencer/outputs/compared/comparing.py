@@ -307,9 +307,9 @@ def sheet_rows(staged: Staged, until: float) -> list[Eight]:
     """
     tempo = staged.tempo
     starts = [float(tempo.beats_from_seconds(each.start)) for each in staged.song.sections]
-    low, high = staged.span
-    end = max(high, until + 1e-6)
-    bar = min(1, tempo.position_of(low + 1e-6).bar)
+    first = min([0.0, *(each.start for each in (*staged.blocks, *staged.stops))])
+    end = max(staged.span[1], until + 1e-6)
+    bar = min(1, tempo.position_of(first + 1e-6).bar)
     rows = []
     while (start := tempo.bar_start(bar)) < end:
         border = any(abs(each - tempo.bar_start(bar + 1)) < 0.5 for each in starts)

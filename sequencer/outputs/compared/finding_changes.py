@@ -37,7 +37,7 @@ def findings_compared(
     if old is None or new is None:
         both = zip((old, new), names, strict=True)
         return FindingsCompared(
-            unknown=tuple(f"{name} was not checked as it stands" for found, name in both if found is None)
+            unknown=tuple(f"{name} has not been checked as it stands" for found, name in both if found is None)
         )  # fmt: skip
     left = Counter(map(_said, old.findings))
     same, after = 0, []

@@ -118,7 +118,7 @@ def _note_spots(
         if not words:
             continue
         known = spots.get((now.formation, who))
-        span = ((round(now.walk, 6), round(now.end, 6)),)
+        span = ((round(now.walk, 6), round(max(now.start, now.walk + 1.0), 6)),)  # when it is taken
         if known is not None:
             spots[now.formation, who] = replace(known, spans=known.spans + span)
             continue
