@@ -2,9 +2,13 @@
 
 import pytest
 
+from sequencer.desk.show_view import show_view
 from sequencer.errors import InputError
+from sequencer.planning.dance_edits import tether_edit
+from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 
@@ -143,3 +147,67 @@ def test_somebody_of_the_show_may_take_another_part_if_their_own_falls_out():
     found = read("tonight: {away: [Ivy], stand_ins: [{for: Ash, name: Ivy, stature: 1.7}]}\n")
     assert found.show.names == ("Ash", "Birch", "Cedar")
     assert [post.name for post in found.show.crew] == ["Oak"]
+
+
+def test_a_cycle_that_is_left_out_is_as_long_as_with_everybody():
+    """Who is away with a long tether slows the others still: they have learned it so."""
+    text = SHOW.replace("prop: poi}\n  - {name: Birch", "prop: {tether: 40 cm}}\n  - {name: Birch")
+    text = text.replace("1.6 m, prop: poi}", "1.6 m, prop: {tether: 130 cm}}")
+    text = (
+        text[: text.index("timeline:")]
+        + "timeline: [{from: 2.1, pattern: antispin-flower-4, beats: 8}]\n"
+    )
+    text = text.replace("tether: 50 cm", "tether: 40 cm")
+    quick = even_song(80, tempo=200.0)
+    whole, less = (staged(read(words, text), quick) for words in ("", "tonight: {away: [Birch]}\n"))
+    alone = staged(read("", text.replace("timeline: [{", "timeline: [{who: [Ash, Cedar], ")), quick)
+    cycles = [next(b.cycle for b in each.blocks if b.who == "Ash") for each in (whole, less, alone)]
+    assert cycles[0] == cycles[1] != cycles[2]
+
+
+def test_posts_and_people_keep_their_places_in_the_file():
+    found = read("tonight: {away: [Ash, Ivy]}\n")
+    show = staged(found, even_song(80))
+    assert [post.name for post in show.venue.posts] == ["Oak"]
+    assert found.cast_path("Cedar") == ("cast", 2)
+    view = show_view(show)
+    assert [each["path"] for each in view["cast"]] == [["cast", 1], ["cast", 2]]
+    assert [each["path"] for each in view["crew"]] == [["crew", 1]]
+    assert {each["who"] for each in view["missing"]} == {"Ash"}
+    assert show.lit[0].put_out_by is None
+    assert [each.put_out_by for each in read("tonight: {away: [Oak]}\n").show.fire.lit] == [
+        None,
+        None,
+    ]
+
+
+def test_a_block_of_a_canon_is_found_in_its_entry_while_its_first_is_away():
+    text = (
+        SHOW[: SHOW.index("timeline:")]
+        + """\
+phrases: {step: [{pattern: extension, cycle: 1, beats: 4}]}
+timeline:
+  - {who: [Birch, Ash], from: 5.1, phrase: step, canon: 8}
+  - {who: Ash, from: 5.1, phrase: step}
+"""
+    )
+    show = staged(read("tonight: {away: [Birch]}\n", text), even_song(80))
+    of = entry_of_blocks(show)
+    assert {block.start: of[id(block)] for block in show.blocks} == {24.0: 0, 16.0: 1}
+
+
+def test_a_shorter_tether_is_written_where_the_tether_stands():
+    """A mend for who stands in is theirs; that of a prop which they take over is the part's."""
+    own = "{for: Cedar, name: Fern, stature: 1.6 m, prop: {kind: poi, tether: 60 cm}}"
+    edit = tether_edit(
+        staged(read(f"tonight: {{stand_ins: [{own}]}}\n"), even_song(80)), "Cedar", 0.05
+    )
+    assert [path for path, _ in edit.changes] == [("tonight", "stand_ins", 0, "prop")]
+    taken = "tonight: {away: [Ash], stand_ins: [{for: Cedar, name: Fern, stature: 1.6 m}]}\n"
+    edit = tether_edit(staged(read(taken), even_song(80)), "Cedar", 0.05)
+    assert [path for path, _ in edit.changes] == [("cast", 2, "prop")]
+
+
+def test_nothing_is_drafted_while_somebody_is_away():
+    with pytest.raises(InputError, match="a draft is made for the whole cast"):
+        ground_of(SHOW + "tonight: {away: [Birch]}\n", "s.yaml", even_song(80))

@@ -65,3 +65,16 @@ def test_a_stand_in_is_told():
         "Fern dances the part of Cedar tonight: looked at with the body of Fern",
         "Elm takes the post of Oak tonight",
     ]
+
+
+def test_a_link_is_no_dance_and_a_canon_waits_for_all_who_are_away():
+    linked = SHOW.replace(
+        "  - {who: Birch, pattern: extension, cycle: 1, from: 9.1, beats: 4}\n",
+        "  - {who: Birch, pattern: extension, cycle: 1, from: 9.1, beats: 4}\n"
+        "  - {who: Birch, link: true, beats: 2}\n",
+    )
+    _, found = told("tonight: {away: [Birch, Cedar]}\n", linked)
+    first = next(each for each in found if each.code == "part-falls-out")
+    assert first.message.endswith("nobody dances from 5.1 to 7.1, from 9.1 to 10.1")
+    warn = next(each for each in found if each.code == "canon-without-first")
+    assert "Ash comes in 8 beats later" in warn.message
