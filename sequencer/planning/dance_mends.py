@@ -16,7 +16,6 @@ from sequencer.checks.fault_kinds import (
     PROP_TURNS,
     SLACK,
     TOO_FAST,
-    UNFLOWN_LINK,
 )
 from sequencer.findings import Finding
 from sequencer.planning.dance_edits import block_ladders, other_patterns
