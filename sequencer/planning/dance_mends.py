@@ -11,12 +11,11 @@ from sequencer.checks.fault_kinds import (
     MENDED_CODES,
     OF_BURNS,
     OF_HEIGHT,
-    OF_JOINS,
+    OF_PASSAGES,
     OF_WALKS,
     PROP_TURNS,
     SLACK,
     TOO_FAST,
-    UNFLOWN_LINK,
 )
 from sequencer.findings import Finding
 from sequencer.planning.dance_edits import block_ladders, other_patterns
@@ -29,7 +28,6 @@ from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
 from sequencer.staging.staged import Block, Path, Staged
 from sequencer.units import at_aloud
 
-_OF_PASSAGES = (*OF_JOINS, UNFLOWN_LINK)  # that another change of the passage may mend
 OFFERED = 2  # mends of one cause
 MOST_FOR_A_CAUSE = 70  # for one cause
 _NEXT = 3  # values from the first that may do, before farther ones are tried
@@ -259,7 +257,7 @@ def _on(
         trial = trials.of(cause.faults, rung)
         if trial is None:
             continue
-        if trial.cleared and trial.harm and all(each.code in _OF_PASSAGES for each in trial.harm):
+        if trial.cleared and trial.harm and all(each.code in OF_PASSAGES for each in trial.harm):
             broken.append(_Broken(rung=rung, trial=trial, of_the_look=ladder.of_the_look))
             row.append(rung)
         else:

@@ -1,7 +1,8 @@
 """Changes of a show file tried on the restaged show as it is flown: nothing drawn or flown may be new or worse.
 
 A change is looked at first: its pattern or its link, flown by itself, for one performer. Most end there, without the rest of the
-show. What is left is staged, flown and checked as a whole; only what the change touches is flown anew.
+show. What is left is staged, and checked as drawn: what does harm there is not flown. Then it is flown and checked as a whole;
+only what the change touches is flown anew.
 """
 
 from collections.abc import Iterator, Sequence
@@ -12,7 +13,15 @@ from sequencer.checks.dance.flown_blocks import ShowHand, flies, hands_of
 from sequencer.checks.dance.flown_faults import strains_told, touches_told, unflown
 from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT, flight_faults
 from sequencer.checks.dance.flown_gaps import fails_between
-from sequencer.checks.fault_kinds import HITS, MEETS, STRAINS, TOO_SLOW, UNFLOWN, UNFLOWN_LINK
+from sequencer.checks.fault_kinds import (
+    HITS,
+    MEETS,
+    OF_PASSAGES,
+    STRAINS,
+    TOO_SLOW,
+    UNFLOWN,
+    UNFLOWN_LINK,
+)
 from sequencer.checks.outcome import Outcome
 from sequencer.errors import InputError
 from sequencer.findings import Finding
@@ -50,8 +59,7 @@ class FlownTrials(FaultTrials):
             yield [each.finding for each in told(show)]
         rest = settling_first(codes)
         for check in [each for each in rest if each.name not in OF_THE_MOTION]:
-            # of the drawing, which needs no flight
-            yield [each for each in faults_in(check, show) if each.code not in OF_THE_FLIGHT]
+            yield _as_drawn(check, show)
         for told in [each for each in paths if each not in given]:
             yield [each.finding for each in told(show)]
         yield flight_faults(show)
@@ -82,7 +90,22 @@ class FlownTrials(FaultTrials):
             self.spent -= 1
             self.looked += 1
             return Trial(after=self.show, cleared=False)
-        return FaultTrials.tried(self, faults, steps)
+        after = self.restaged(steps)
+        if after is None:
+            return None
+        harm = self._harm_as_drawn(after)
+        if harm:  # whether the fault is gone need not be flown
+            return Trial(after=after, cleared=False, harm=harm)
+        return self.judged(faults, after)
+
+    def _harm_as_drawn(self, after: Staged) -> tuple[Finding, ...]:
+        """The first faults of a changed show's drawing that are new or worse, if no other change of a passage may mend them."""
+        for check in settling_first(()):
+            if check.name not in OF_THE_MOTION:
+                harm = self._new_or_worse(_as_drawn(check, after), after)
+                if any(each.code not in OF_PASSAGES for each in harm):
+                    return harm
+        return ()
 
     def _seen(self, faults: tuple[Finding, ...], step: DanceEdit) -> bool:
         """Whether a look shows that a fault stays: its pattern or its link flown by itself, with the change."""
@@ -107,6 +130,11 @@ class FlownTrials(FaultTrials):
             for fault in faults if fault.who == (name,)
             for side in fault.hands if side in hands
         )  # fmt: skip
+
+
+def _as_drawn(check: Check, show: Staged) -> list[Finding]:
+    """Faults of the drawing, which needs no flight."""
+    return [each for each in faults_in(check, show) if each.code not in OF_THE_FLIGHT]
 
 
 def _of_the_flight(show: Staged) -> Iterator[list[Finding]]:

@@ -187,12 +187,33 @@ class FaultTrials:
 
     def tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
         """The trial of a change, made anew; None if it does not fit the rest of the show."""
+        after = self.restaged(steps)
+        return None if after is None else self.judged(faults, after)
+
+    def restaged(self, steps: Sequence[DanceEdit]) -> Staged | None:
+        """The show with a change, made in one or several steps; None if it does not fit the rest of the show.
+
+        Parameters
+        ----------
+        steps : sequence of DanceEdit
+        """
         after = self._plain
         try:
             for step in steps:
                 after = restaged(after, step.changes, step.insertions, fly=self.fly)
         except (InputError, ValueError):
             return None
+        return after
+
+    def judged(self, faults: Sequence[Finding], after: Staged) -> Trial:
+        """Whether some faults are gone from a changed show, and whether anything is worse.
+
+        Parameters
+        ----------
+        faults : sequence of Finding
+            To be cleared, all of one kind.
+        after : Staged
+        """
         code = faults[0].code
         for found in self.found(after, (code,)):
             if any(

@@ -1,6 +1,6 @@
 """Edits to a show file that keep its comments, order and formatting, as lists of changed values and inserted entries."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
@@ -66,11 +66,25 @@ def edited_in_turn(
     """
     now = ShowText(text, file)
     for changes, insertions in steps:
-        for change in changes:  # a later one may lie within what an earlier one has set
-            now = now.edited(*as_edits([change]))
+        for some in _at_once(changes):
+            now = now.edited(*as_edits(some))
         if insertions:
             now = now.edited(*as_edits([], insertions))
     return now.text
+
+
+def _at_once(changes: Sequence[Change]) -> Iterator[Sequence[Change]]:
+    """Changes that can be made together: all, if none takes something out and none lies within another, else each alone."""
+    paths = [path for path, _ in changes]
+    beside = all(
+        one[: len(other)] != other
+        for k, one in enumerate(paths)
+        for other in (*paths[:k], *paths[k + 1 :])
+    )
+    if beside and all(value is not None for _, value in changes):
+        yield from [changes] if changes else []
+    else:
+        yield from ([change] for change in changes)
 
 
 def as_edits(changes: Sequence[Change], insertions: Sequence[Insertion] = ()) -> list[TextEdit]:

@@ -1,11 +1,13 @@
 """What `check --mend` does: mend the show file in place, or leave it as it is."""
 
+import os
 from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
+from sequencer import kept
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, not_interrupted, write_text
 from sequencer.planning.mending import Mended, mended_dance, mended_spacing
@@ -46,7 +48,11 @@ def mend_show(
         If it is interrupted after the first mend; each mend made by then was tried on the whole show, and is
         written.
     """
-    path = Path(path)
+    with kept.shelf(os.fspath(path)):  # what the check found, and finds again after the mends
+        return _mended_show(Path(path), one=one, flown=flown, progress=progress)
+
+
+def _mended_show(path: Path, *, one: bool, flown: bool, progress: Progress | None) -> Mended:
     shows.stage_show(
         path, progress=within(progress, 0.0, 0.2)
     )  # rejects an unusable show, another cut included
@@ -78,17 +84,17 @@ def mend_show(
         if mended.done:
             _write(path, before, mended.text)
     except KeyboardInterrupt:
-        kept = Mended(text=text, done=(), left=())
+        saved = Mended(text=text, done=(), left=())
         with (
             suppress(KeyboardInterrupt),
             not_interrupted(),
         ):  # pressed again, it would lose all mends
-            kept = latest()
-            if kept.done:
-                _write(path, before, kept.text)  # once more, if it was this that was interrupted
-        if not kept.done:
+            saved = latest()
+            if saved.done:
+                _write(path, before, saved.text)  # once more, if it was this that was interrupted
+        if not saved.done:
             raise
-        raise MendingStopped(kept) from None
+        raise MendingStopped(saved) from None
     return mended
 
 

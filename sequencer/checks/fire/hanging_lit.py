@@ -13,7 +13,7 @@ of 24 CFR 51 subpart C; 100 kW/m² within a flame (from memory); flame height by
 """
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -27,6 +27,7 @@ from sequencer.facts.heat_criteria import heat_criteria, heat_doses, seconds_to
 from sequencer.facts.radiation import point_source_flux
 from sequencer.findings import Finding
 from sequencer.geometry.bodies import Side
+from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Trajectory
@@ -34,6 +35,7 @@ from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.model import Fire
 from sequencer.show.prop_records import PropRecord
+from sequencer.staging.results import OfPerformer, result_of
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_at_rest
 from sequencer.timing.position import moment_words
@@ -97,7 +99,8 @@ def hanging_findings(show: Staged, plan: SafetyPlan) -> list[Finding]:
         (record,) = (each for each in show.show.cast if each.name == burn.who)
         for still in still_spans(show, dancer, burn, fire.handling.waiting or "hanging"):
             beat = float(show.tempo.beats_from_seconds((still.start + still.end) / 2))
-            hands = at_hands(dancer, record.props, fire, burn, beat, still.sides)
+            motions = {side: _motion(show, dancer, side, beat) for side in still.sides}
+            hands = _at_flames(dancer, motions, record.props, fire, burn)
             worst = min(hands, key=lambda each: (each.pain, each.gap))
             held = _Held(burn=burn, still=still, worst=worst, prop=record.props[worst.side].held())
             if held.hurts or worst.flux > heat_criteria()["pain-15-s"].flux:
@@ -141,12 +144,29 @@ def at_hands(
     sides: Sequence[Side],
 ) -> list[AtHand]:
     """Flame and heat at each hand that holds a lit prop still at a beat."""
-    beats = np.array(beat)
+    motions = {side: dancer.trajectories[side].at(np.array(beat)) for side in sides}
+    return _at_flames(dancer, motions, records, fire, burn)
+
+
+def _motion(show: Staged, dancer: Dancer, side: Side, beat: float) -> Motion:
+    """How a hand is at a beat; an edit of others leaves it known."""
+    key = OfPerformer("a prop held still", dancer.name, (side, beat))
+    return result_of(show, key, lambda: dancer.trajectories[side].at(np.array(beat)))
+
+
+def _at_flames(
+    dancer: Dancer,
+    motions: Mapping[Side, Motion],
+    records: Mapping[Side, PropRecord],
+    fire: Fire,
+    burn: PlannedBurn,
+) -> list[AtHand]:
+    """The same of hands whose states are known."""
     hands: dict[Side, Floats] = {}
     flames: list[tuple[Floats, float, float, float]] = []  # wick, radius, height, heat at the peak
     own: dict[Side, list[int]] = {}
-    for side in sides:
-        prop, motion = dancer.props[side], dancer.trajectories[side].at(beats)
+    for side, motion in motions.items():
+        prop = dancer.props[side]
         hands[side] = motion.hand
         aside = np.cross(motion.plane, motion.tether)
         height = flame_at_rest(records[side], fire)
