@@ -161,18 +161,25 @@ def test_a_link_too_quick_to_fly_is_not_tried_with_what_only_pulls():
     assert sorted(one.link_costs(0)) == [1, 2, 3, 4]
 
 
-def test_what_would_be_better_by_less_than_two_percent_is_not_tried(trials, monkeypatch):
-    one = drawn(3)
-    finder = search(one)
+def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_passages_were(
+    trials, monkeypatch
+):
+    """Trials cost more than anything else; while few were needed, half a percent is worth them."""
+    finder = search(drawn(3))
     chosen = finder.routine(None)
-    seen = len(trials)
-    finder._bound = 0.985 * chosen.cost
+    asked = []
     monkeypatch.setattr(finder, "_best", lambda *_: chosen)
-    assert finder._proven(chosen.picks).bound == finder._bound
-    assert len(trials) == seen
-    better = next(k for k in range(one.count) if k != chosen.picks[0])
-    other = replace(chosen, picks=(better, *chosen.picks[1:]))
-    monkeypatch.setattr(finder, "_best", lambda *_: other)
-    finder._bound = 0.97 * chosen.cost
-    finder._proven(chosen.picks)
-    assert len(trials) > seen
+    monkeypatch.setattr(finder, "_fails", lambda *_: bool(asked.append(1)))
+
+    def tried(share, many):
+        """Whether what could be better by a share is tried."""
+        finder._bound, finder._tries = (1 - share) * chosen.cost, 0
+        asked.clear()
+        monkeypatch.setattr(routine_search, "_MANY_TRIED", many)
+        finder._proven(chosen.picks)
+        return bool(asked)
+
+    assert tried(0.021, many=1)
+    assert not tried(0.019, many=1)
+    assert tried(0.019, many=len(trials) + 1)
+    assert not tried(0.004, many=len(trials) + 1)
