@@ -164,6 +164,7 @@ class _Whole(NamedTuple):
     show: Staged
     faults: list[Finding]
     of_links: bool  # whether only links were looked at so far, as some cannot be flown
+    stranded: set[int]  # slots whose move is not flown out of the rest beside it, or into it
 
 
 class _Drafting:
@@ -221,7 +222,7 @@ class _Drafting:
             self.say(f"checking the routine (round {checks})", _FOUND)
             whole = self._whole(setting, chosen, before, links=flown < _MOST_FLOWN)
             show, faults = whole.show, whole.faults
-            at_rests = at_slots_only(faults, show, setting.slots, setting.stranded(whole.at))
+            at_rests = at_slots_only(faults, show, setting.slots, whole.stranded)
             if whole.of_links:
                 flown += 1
                 if not cut(setting, known, show, faults):
@@ -287,7 +288,7 @@ class _Drafting:
                 faults = caused(show, before)
             beside = sized.keys() & set(slots_beside(faults, show, setting.slots))
             if not beside:
-                return _Whole(wider, now, draft, show, faults, of_links)
+                return _Whole(wider, now, draft, show, faults, of_links, stranded)
             tries += 1
             for k in beside if tries < _MOST_SIZINGS else tuple(sized):
                 del sized[k]

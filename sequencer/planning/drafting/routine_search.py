@@ -24,8 +24,9 @@ from sequencer.progress import Progress
 
 QUICK = 300  # effort of a first search, see `choices.best`
 _CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
-_NEAR_ENOUGH = 0.02  # [1] of the cost: what may be better by less is not tried, as trials cost most
-_MOST_BETTER = 12  # routines that would be better by more, of which each is tried, in one draft
+_NEAR_ENOUGH = 0.02  # [1] of the cost: by less nothing is sought better once so many passages were tried, which cost most
+_MANY_TRIED = 30
+_MOST_BETTER = 12  # routines that would be better, of which each is tried, in one draft
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
 _MOST_ROUNDS = 60  # from best to best, where no walk ends
@@ -151,7 +152,9 @@ class RoutineSearch:
             if chosen is None:
                 return None
             own = self._with_bound(picks)
-            if own.gap <= _NEAR_ENOUGH or self._tries == _MOST_BETTER:
+            tried = len(self.setting.passed) + len(self.setting.bad)
+            enough = _CLOSE if tried < _MANY_TRIED else _NEAR_ENOUGH
+            if own.gap <= enough or self._tries == _MOST_BETTER:
                 return own
             self._tries += 1
             if not self._fails(chosen.picks):

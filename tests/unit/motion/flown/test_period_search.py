@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.motion.flown import period_search
+from sequencer.motion.flown import flown_motion, period_search
 from sequencer.motion.flown.contact import Contact
 from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.flown.period_search import flown_period
@@ -188,3 +188,16 @@ def test_a_pattern_is_moved_out_of_what_it_touches():
     assert period_search._clear((hand, head), inner, "left")[0] == pytest.approx(
         -period_search.FARTHEST_MOVED, abs=1e-9
     )
+
+
+def test_a_pattern_that_would_linger_by_the_body_is_flown_farther_from_it(monkeypatch):
+    """Any speed counts as slow here: a bend that is drawn 5 cm and more from the body is flown so, and not 3 cm away."""
+    near = period_of("pro-bend-3")
+    assert near.body_gap == pytest.approx(0.03, abs=0.003)
+    assert not near.lingers
+    monkeypatch.setattr(flown_motion, "SLOW_PASS", 100.0)
+    assert replace(near).lingers
+    with nothing_kept():
+        far = flown_period(law_of("pro-bend-3"), flying())
+    assert far.body_gap > 0.05
+    assert not far.broken

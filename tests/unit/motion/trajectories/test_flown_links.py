@@ -4,7 +4,7 @@ Links of a beat from a static spin into a weave, and from and to rest, at 100 be
 """
 
 from dataclasses import replace
-from functools import cache
+from functools import cache, partial
 
 import numpy as np
 import pytest
@@ -13,6 +13,7 @@ from scipy.integrate import solve_ivp
 from scipy.interpolate import make_interp_spline
 
 from sequencer.geometry.bodies import Body
+from sequencer.motion.flown import flown_motion
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between
 from sequencer.motion.flown.body_space import CLEARANCE
 from sequencer.motion.flown.flown_motion import LEAST_PULL, OUT_OF_REACH, FlownLimits, Flying
@@ -23,6 +24,7 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories import flown_links
 from sequencer.motion.trajectories.flown_links import (
     Beside,
+    GripLimits,
     HeadState,
     _fits,
     flown_link,
@@ -32,6 +34,7 @@ from sequencer.motion.trajectories.flown_links import (
     surely_flies,
 )
 from sequencer.motion.trajectories.rests import rest
+from tests.nothing_kept import nothing_kept
 
 BODY = Body(stature=1.7)
 POI = Prop(length=0.45, mass=0.2, wick_radius=0.05)
@@ -392,3 +395,71 @@ def test_what_takes_over_at_a_limit_may_pass_it_by_a_hundredth_but_never_pulls_l
     own = replace(link("between"))
     monkeypatch.setattr(type(own), "missed", lambda _link: missed)
     assert own.broken == broken
+
+
+def test_a_quick_look_leaves_what_misses_a_limit_by_a_third_as_the_whole_search_leads_nowhere(
+    monkeypatch,
+):
+    """Ways that are first 30 % over a limit are sought no further; sought on, none of them flew, and each came out worse."""
+    real, looks = flown_links.held_to_limits, []
+
+    def held(problem, start, motion_of, **more):
+        looks.append([])
+
+        def motion(found):
+            own = motion_of(found)
+            looks[-1].append(max(own.missed().values(), default=0.0))
+            return own
+
+        return real(problem, start, motion, **more)
+
+    monkeypatch.setattr(flown_links, "held_to_limits", held)
+    with nothing_kept():
+        assert not surely_flies(*ENDS["between"], 0.75, FLYING)
+        quick = [tuple(each) for each in looks]
+        looks.clear()
+        assert flown_link(*ENDS["between"], 0.75, FLYING).broken
+    assert len(quick) == 4
+    assert all(len(each) == 1 and each[0] > 0.3 for each in quick)
+    longer = [tuple(each) for each in looks if each[0] < 1.0]
+    assert len(longer) >= 3
+    assert all(len(each) == 2 and each[1] > each[0] for each in longer)
+    looks.clear()
+    with nothing_kept():
+        assert surely_flies(*ENDS["between"], 1.0, replace(FLYING, tempo=110.0))
+    assert looks[-1][0] > 0.05  # a twentieth over a limit is sought on, and held
+    assert looks[-1][-1] == 0.0
+
+
+def test_what_a_quick_look_flew_is_what_the_whole_search_flies():
+    with nothing_kept():
+        alone = flown_link(*ENDS["between"], 1.0, FLYING)
+        assert not flown_links._FLEW
+    with nothing_kept():
+        assert surely_flies(*ENDS["between"], 1.0, FLYING)
+        assert len(flown_links._FLEW) == 1
+        after = flown_link(*ENDS["between"], 1.0, FLYING)
+    assert after.head.coefficients.tobytes() == alone.head.coefficients.tobytes()
+
+
+def test_a_link_that_asks_too_much_of_the_grip_or_is_too_fast_is_no_link():
+    own = link("between")
+    pull, speed = own.pull[1], own.head_speed
+    ask = partial(surely_flies, *ENDS["between"], 1.0, FLYING)
+    assert ask(GripLimits(pull=1.001 * pull, head_speed=1.001 * speed))
+    assert not ask(GripLimits(pull=0.5 * pull))
+    assert not ask(GripLimits(head_speed=0.5 * speed))
+
+
+def test_what_would_linger_by_the_body_is_flown_farther_from_it(monkeypatch):
+    """Nearer than 5 cm a slow flame would hurt; what passes quickly is left 3 cm away, as it is. Any speed counts as slow here."""
+    with nothing_kept():
+        near = flown_link(*ENDS["to rest"], 1.0, FLYING)
+    assert near.body_gap == pytest.approx(0.03, abs=0.003)
+    monkeypatch.setattr(flown_motion, "SLOW_PASS", 100.0)
+    assert replace(near).lingers
+    with nothing_kept():
+        far = flown_link(*ENDS["to rest"], 1.0, FLYING)
+    assert far.body_gap > 0.05
+    assert not far.broken
+    assert not far.lingers

@@ -206,9 +206,13 @@ def test_why_tells_how_size_follows_and_what_stands_in_the_way(plain):
 
 def drawn(text):
     """What is set of each pattern, by the beat at which it begins."""
+    return drawn_in(stage(text))
+
+
+def drawn_in(show):
     return {
         block.start: (block.title, dict(next(iter(block.hands.values())).parameters))
-        for block in stage(text).blocks
+        for block in show.blocks
         if not block.link
     }
 
@@ -345,3 +349,44 @@ def test_links_that_take_too_much_of_the_time_become_dearer(monkeypatch, plain):
     assert made.link_share <= plain.link_share
     assert made.dearer > 1.0
     assert f"with links {made.dearer:.1f} times as dear" in summary(made)
+
+
+def test_a_clean_draft_is_checked_once_in_its_sizes_and_what_fails_in_one_is_as_it_was(monkeypatch):
+    energy = tuple([0.1] * 8 + [0.4] * 8 + [0.9] * 8 + [0.6] * 8)
+    text = show_text(known="extension, antispin-flower-4, butterfly")
+    sizes, caused, seen, given = draft_search.sized_returns, draft_search.caused, [], {}
+
+    def sized(*asked):
+        wider, found = sizes(*asked)
+        given.update({wider.slots[k].start: found[k] for k in found})
+        return wider, found
+
+    def looked_at(show, before):
+        own = drawn_in(show)
+        seen.append({start: own[start] for start in given})
+        if spoil and seen[-1] == seen[0]:
+            return [failure(show, start + 4.0) for start in given]
+        return caused(show, before)
+
+    monkeypatch.setattr(draft_search, "sized_returns", sized)
+    monkeypatch.setattr(draft_search, "caused", looked_at)
+    spoil = False
+    plain = drafted_show(text, "s.yaml", song(energy=energy))
+    assert given
+    assert len(seen) == 1
+    first = seen.pop()
+    spoil = True
+    as_was = drafted_show(text, "s.yaml", song(energy=energy))
+    assert len(seen) == 2
+    assert seen[0] == first
+    assert all(seen[1][start] != first[start] for start in given)
+    assert dict(danced(as_was.text)) == dict(danced(plain.text))
+    assert as_was.checked
+
+
+def failure(show, beat):
+    start = show.seconds(beat)
+    return Finding(
+        code="self-hit", severity="stop", message="no", who=("Ash",), start=start, end=start,
+        position=show.position(beat),
+    )  # fmt: skip

@@ -1,6 +1,8 @@
 """The search by trials against plain enumeration: what passes is found out on the way, and the bound holds of all that does."""
 
+from dataclasses import replace
 from itertools import product
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -9,7 +11,7 @@ from sequencer.planning.drafting import routine_search
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.optimising.choices import cost_at
 from sequencer.planning.drafting.routine_search import RoutineSearch
-from tests.unit.planning.drafting.costing.test_setting import setting, slot
+from tests.unit.planning.drafting.costing.test_setting import NAMES, moves, setting, slot
 
 SLOTS = [slot(0), slot(1, label="B"), slot(2, label="C"), slot(3, label="D"), slot(4, label="E")]
 
@@ -119,3 +121,65 @@ def test_what_ends_in_rest_ends_early_where_that_flies(monkeypatch, trials):
     monkeypatch.setattr(Setting, "_flies_beside_rest", lambda *_a, **_b: False)
     assert one.stranded([1] * 5) == {4}
     assert not trials
+
+
+def test_links_of_as_many_beats_between_two_patterns_are_given_up_once_six_failed(trials):
+    """Those that nobody tried count as failed too, the other way round and of other lengths they do not; one that passed saves all."""
+    hands = ("split", "together", "quarter")
+    ways = [m for name in NAMES[:2] for hand in hands for m in moves((name,), timing=hand)]
+    pairs = [(a, b) for a in range(3) for b in range(3, 6)]
+
+    def tried(count, share):
+        one = setting(SLOTS[:2], own=ways)
+        one.salt, one.share = 0, share
+        one.try_all([(a, 14.0, 2, b, 0, 0, 0) for a, b in pairs[:count]])
+        return one
+
+    assert [tried(5, 1.1).link(0, 1, *pair) for pair in pairs] == [1] * 5 + [2] * 4
+    assert [tried(6, 1.1).link(0, 1, *pair) for pair in pairs] == [1] * 9
+    assert tried(6, 1.1).link(0, 1, 3, 0) == 2
+    saved = tried(6, 1.1)
+    saved._given_up.clear()
+    saved.share = 0.0
+    saved.try_all([(0, 14.0, 2, 3, 0, 0, 0)])
+    saved.share = 1.1
+    saved.try_all([(*pairs[-1][:1], 14.0, 2, pairs[-1][1], 0, 0, 0)])
+    assert saved.link(0, 1, *pairs[-2]) == 2
+    assert trials
+
+
+def test_a_link_too_quick_to_fly_is_not_tried_with_what_only_pulls():
+    """Of links of 0.5 s hardly one in twenty flew (measured); with a staff, which the hand turns, any may be had."""
+    prop = SimpleNamespace(flexible=True)
+    stage = SimpleNamespace(props={"right": prop}, tempo=(100.0, 112.0))
+    one = setting(SLOTS[:2])
+    one.cast = replace(one.cast, laws=((SimpleNamespace(stage=stage),),))
+    assert sorted(one.link_costs(0)) == [2, 3, 4]
+    stage.tempo = (100.0, 108.0)
+    assert sorted(one.link_costs(0)) == [1, 2, 3, 4]
+    stage.tempo, prop.flexible = (100.0, 200.0), False
+    assert sorted(one.link_costs(0)) == [1, 2, 3, 4]
+
+
+def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_passages_were(
+    trials, monkeypatch
+):
+    """Trials cost more than anything else; while few were needed, half a percent is worth them."""
+    finder = search(drawn(3))
+    chosen = finder.routine(None)
+    asked = []
+    monkeypatch.setattr(finder, "_best", lambda *_: chosen)
+    monkeypatch.setattr(finder, "_fails", lambda *_: bool(asked.append(1)))
+
+    def tried(share, many):
+        """Whether what could be better by a share is tried."""
+        finder._bound, finder._tries = (1 - share) * chosen.cost, 0
+        asked.clear()
+        monkeypatch.setattr(routine_search, "_MANY_TRIED", many)
+        finder._proven(chosen.picks)
+        return bool(asked)
+
+    assert tried(0.021, many=1)
+    assert not tried(0.019, many=1)
+    assert tried(0.019, many=len(trials) + 1)
+    assert not tried(0.004, many=len(trials) + 1)

@@ -156,3 +156,21 @@ timeline:
         "extension into reverse-two-beat-weave: cannot be flown"
     }
     assert show.tempo.beats_from_seconds(short[0].start) == pytest.approx(12.0)
+
+
+def test_a_draft_is_tried_as_lit_though_the_show_has_no_fire(poi, monkeypatch):
+    """Fire may be added once it is danced: what would burn its performer then is no draft."""
+    assert poi.lit
+    text = SHOW.replace("PROP", "poi").replace(
+        "timeline: []",
+        """limits: {own_body: 0.4}
+timeline:
+  - {from: 2.1, pattern: static-spin, cycle: 4, beats: 8}
+""",
+    )
+    show = staged(show_from_document(parse_document(text, "s.yaml")), even_song(33, tempo=100.0))
+    assert "flame-near-body" not in {
+        each.code for check in cuts.checks() for each in check.outcome(show).findings
+    }
+    found = cuts.grave_findings(show, of=("feasible",))
+    assert "flame-near-body" in {each.code for each in found.values()}

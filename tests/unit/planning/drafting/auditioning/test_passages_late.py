@@ -128,6 +128,18 @@ def test_a_passage_is_flown_at_the_tempos_at_which_a_show_flies_it():
     assert _between(ground, slots[:2], late)[0].flown[2][1:] == ((130.0, 110.0, 100.0),)
 
 
+def test_of_many_tempos_the_quickest_link_is_flown_first_and_then_the_slowest():
+    lengths = np.repeat(60.0 / np.array([100.0, 120.0, 90.0, 110.0]), 32)
+    tempo = TempoMap(np.concatenate([[0.0], np.cumsum(lengths)]), bars=(0,), metre=4)
+    ground = SimpleNamespace(base=SimpleNamespace(tempo=tempo))
+    slots = [
+        Slot(start=16 * k, end=16 * k + 16, section="A", label="A", material=k % 2)
+        for k in range(8)
+    ]
+    flown = _between(ground, slots, ALONE)[0].flown
+    assert flown[2] == ((120.0,) * 3, (90.0,) * 3)
+
+
 def test_each_part_of_a_passage_is_flown_at_its_own_tempo(stage, monkeypatch):
     seen = []
 

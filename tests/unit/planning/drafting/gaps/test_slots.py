@@ -103,3 +103,14 @@ def test_parts_are_the_sections_in_whole_beats():
         ("A", 0, 16),
         ("B", 16, 32),
     ]
+
+
+@pytest.mark.parametrize(("tempo", "beats"), [(91.0, 8), (94.0, 16), (120.0, 16)])
+def test_with_what_only_pulls_stretches_are_single_eights_only_where_links_of_one_beat_fly(
+    tempo, beats
+):
+    """From 0.65 s on, about half of them fly; two beats would be a quarter of an eight."""
+    turns = {16 * k * 60 / tempo: "AB"[k % 2] for k in range(8)}
+    song = even_song(129, tempo=tempo, sections=turns)
+    assert {slot.beats for slot in cut(song, pulled=True)} == {beats}
+    assert {slot.beats for slot in cut(song)} == {8}
