@@ -12,7 +12,7 @@ from collections.abc import Callable, Mapping
 from multiprocessing.connection import Connection
 from typing import Any, Literal
 
-from sequencer.desk.errand_process import STOP, ErrandWork, work_on
+from sequencer.desk.errand_process import HAND_OVER, ErrandWork, work_on
 
 ErrandState = Literal["working", "done", "failed", "stopped"]
 _NUMBERS = itertools.count(1)
@@ -63,7 +63,7 @@ class Errand:
             return
         self.stopping = True
         try:
-            self._pipe.send(STOP)
+            self._pipe.send(HAND_OVER)
         except OSError:
             return  # it has just ended, and says so
         self._told(self)

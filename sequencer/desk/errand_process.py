@@ -17,7 +17,7 @@ from sequencer.errors import InputError
 from sequencer.progress import Progress
 
 ErrandWork: TypeAlias = Callable[[Mapping[str, Any], Progress], Any]  # of what is given
-STOP = "stop"
+HAND_OVER = "stop"
 _OFTEN = 0.2  # [s] between two words of progress
 
 
@@ -69,7 +69,7 @@ def _listen(pipe: Connection) -> None:
     """Interrupt the work when that is asked for; end with the server."""
     while True:
         try:
-            if pipe.recv() == STOP:
+            if pipe.recv() == HAND_OVER:
                 _thread.interrupt_main(signal.SIGTERM)
         except (EOFError, OSError):
             os._exit(0)

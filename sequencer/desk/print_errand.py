@@ -1,9 +1,11 @@
 """Print-outs as errands: sheets, the rehearsal page, count tracks and exports, of the show as the page has it."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
+from sequencer.errors import InputError
 from sequencer.progress import Progress
 
 EXPORTS = ("page", "counts", "midi", "captions", "timetable")
@@ -35,20 +37,21 @@ def printed_sheets(given: Mapping[str, Any], progress: Progress) -> dict[str, An
     gone: list[Path] = []
     old: list[Path] = []
     since = given["since"]
-    report, written = print_sheets(
-        path,
-        path.parent / FOLDER,
-        paper=given["paper"],
-        since=None if since is None else path.parent / since,
-        pack=given["pack"],
-        only=given["only"],
-        for_whom=given["people"],
-        flown=given["flown"],
-        text=given["text"],
-        progress=progress,
-        removed=gone.append,
-        outdated=old.append,
-    )
+    with _mended_here():
+        report, written = print_sheets(
+            path,
+            path.parent / FOLDER,
+            paper=given["paper"],
+            since=None if since is None else path.parent / since,
+            pack=given["pack"],
+            only=given["only"],
+            for_whom=given["people"],
+            flown=given["flown"],
+            text=given["text"],
+            progress=progress,
+            removed=gone.append,
+            outdated=old.append,
+        )
     said = [
         f"removed {each.name}: left over from an earlier print, for somebody no longer in this show"
         for each in gone
@@ -82,19 +85,33 @@ def rehearsal_files(given: Mapping[str, Any], progress: Progress) -> dict[str, A
     from sequencer.tasks import write_rehearsal
 
     path = Path(given["path"])
-    report, written = write_rehearsal(
-        path,
-        path.parent / FOLDER,
-        parts=given["parts"],
-        speeds=given["speeds"],
-        song=given["song"],
-        counts=given["counts"],
-        calls=given["calls"],
-        split=given["split"],
-        who=given["people"],
-        flown=given["flown"],
-        text=given["text"],
-        progress=progress,
-    )
+    with _mended_here():
+        report, written = write_rehearsal(
+            path,
+            path.parent / FOLDER,
+            parts=given["parts"],
+            speeds=given["speeds"],
+            song=given["song"],
+            counts=given["counts"],
+            calls=given["calls"],
+            split=given["split"],
+            who=given["people"],
+            flown=given["flown"],
+            text=given["text"],
+            progress=progress,
+        )
     ok = None if report is None else report.ok
     return {"files": [str(each) for each in written], "ok": ok, "said": []}
+
+
+@contextmanager
+def _mended_here() -> Iterator[None]:
+    """What cannot be written is mended otherwise on a page than on a command line."""
+    try:
+        yield
+    except InputError as error:
+        if error.code != "cannot-write":
+            raise
+        raise InputError(
+            error.code, error.place, error.what, "make room, or allow writing there, and try it again"
+        ) from error  # fmt: skip

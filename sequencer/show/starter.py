@@ -13,7 +13,7 @@ from sequencer.timing.tempo import TempoMap
 LIT = 180.0  # [s] three quarters of the four minutes assumed in the starter's fire block
 USUAL_FLOOR = ("8 m", "8 m")  # width and depth, to be put right
 LINK = 2  # beats from one section's pattern to the next
-APART = (
+STARTER_SPACING = (
     4.0  # [m] between neighbours until formations are drafted: more than twice what a poi reaches
 )
 _LENGTH = re.compile(r"\d[\d.]* ?[a-z]{0,4}")
@@ -125,7 +125,7 @@ def _places(cast: Sequence[StarterDancer], first: Position) -> str:
     mark = ", drafted: true" if len(cast) > 1 else ""
     middle = (len(cast) - 1) / 2
     spots = [
-        f"      {flow_text(each.name)}: {{at: [{APART * (k - middle):g}, 4], facing: 0}}"
+        f"      {flow_text(each.name)}: {{at: [{STARTER_SPACING * (k - middle):g}, 4], facing: 0}}"
         + ("     # 0 faces the audience, 90 turns to the left" if k == 0 else "")
         for k, each in enumerate(cast)
     ]

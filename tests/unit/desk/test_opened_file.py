@@ -318,3 +318,33 @@ def test_saving_looks_at_the_file_first_and_overwrites_nothing_unseen(path):
     said = path.read_text(encoding="utf-8")
     assert "title: B" in said
     assert "beats: 8" in said
+
+
+def test_a_show_that_is_not_there_yet_is_begun_saved_and_taken_back(path):
+    path.unlink()
+    with pytest.raises(InputError, match="file not found"):
+        OpenedFile(path)
+    opened = OpenedFile(path, new=True)
+    assert (opened.text, opened.saved, opened.read.is_show) == ("", True, False)
+    assert opened.look() is None
+    opened.take(opened.together("", SHOW), "begin")
+    assert not opened.saved
+    opened.save()
+    assert path.read_text(encoding="utf-8") == SHOW
+    opened.undo()
+    assert (opened.text, opened.saved) == ("", False)
+    opened.redo()
+    opened.close()
+    assert [one.name for one in path.parent.iterdir()] == ["s.yaml"]
+
+
+def test_one_that_was_begun_and_not_saved_is_there_again_after_a_crash(path):
+    path.unlink()
+    opened = OpenedFile(path, new=True)
+    opened.take(SHOW, "begin")
+    crashed(opened)
+    again = OpenedFile(path, new=True)
+    assert (again.text, again.saved) == (SHOW, False)
+    again.save()
+    again.close()
+    assert path.read_text(encoding="utf-8") == SHOW

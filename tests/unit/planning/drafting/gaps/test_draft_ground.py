@@ -4,7 +4,9 @@ import numpy as np
 import pytest
 from scipy.stats import rankdata
 
-from sequencer.planning.drafting.gaps.draft_ground import shares_below
+from sequencer.errors import InputError
+from sequencer.planning.drafting.gaps.draft_ground import ground_of, shares_below
+from tests.songs import even_song
 
 
 def test_places_are_mean_ranks():
@@ -26,3 +28,40 @@ def test_an_even_song_is_in_the_middle_throughout():
 
 def test_a_stretch_between_two_of_the_song_lies_between_their_places():
     assert shares_below([0.3, -1.0, 2.0], [0.2, 0.4, 0.6]) == pytest.approx([0.25, 0.0, 1.0])
+
+
+SHOW = """\
+title: T
+track: {file: song.ogg}
+venue: {stage: {shape: rectangle, width: 12 m, depth: 10 m}, audience: [{line: [[-12, -9], [12, -9]]}]}
+cast: [{name: Ash, stature: 1.7, prop: poi}]
+timeline:
+  - {from: 1.1, pattern: two-beat-weave, beats: 8, drafted: true}
+  - {from: 5.1, pattern: windmill, beats: 8, drafted: true}
+  - {from: 13.1, pattern: two-beat-weave, beats: 8}
+"""
+
+
+def ground(span):
+    return ground_of(SHOW, "s.yaml", even_song(96, sections="A"), span=span)
+
+
+def test_only_a_stretch_is_drafted_and_what_stands_outside_stays():
+    own = ground(("4.3", "9.1"))
+    assert own.is_part
+    assert own.span == (14.0, 32.0)
+    assert own.keep == (0,)  # drafted before, but outside
+    assert [each["from"] for each in own.values["timeline"]] == ["1.1", "13.1"]
+    slots = own.slots()
+    assert slots[0].start == 16  # from 14 on two beats are left of an eight: too few
+    assert slots[-1].end == 32
+    assert not own.drafts_formations
+
+
+def test_a_stretch_without_room_says_so():
+    with pytest.raises(InputError, match=r"from 6\.1 to 6\.3 there is no gap of 6 beats or more"):
+        ground(("6.1", "6.3")).slots()
+    with pytest.raises(InputError, match="has no section"):
+        ground(("6.1", "nowhere"))
+    with pytest.raises(InputError, match="there is no gap"):
+        ground(("9.1", "4.1")).slots()
