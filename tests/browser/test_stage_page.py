@@ -82,7 +82,9 @@ def test_a_way_is_led_through_a_point_by_the_mouse(planner):
     page = planner.page
     page.locator(".walks button", has_text="Ash walks").click()
     page.locator(".way-line").wait_for(state="attached")
-    assert page.locator(".way-moment").count() == 7  # of eight beats, the counts between start and end
+    assert (
+        page.locator(".way-moment").count() == 7
+    )  # of eight beats, the counts between start and end
     drag(planner, (-3, 5.5), (-4.5, 5.5))
     assert page.locator(".way-new").count() == 1
     page.mouse.up()
@@ -193,7 +195,10 @@ def test_what_is_added_is_asked_for_first(planner):
     eventually(lambda: "exits:" in text(planner))
     went, came = changed_lines(SHOW, text(planner))
     assert went == []
-    assert " ".join(each.strip() for each in came) == "exits: - {name: east, at: [7, 2.5], width: 1.8 m}"
+    assert (
+        " ".join(each.strip() for each in came)
+        == "exits: - {name: east, at: [7, 2.5], width: 1.8 m}"
+    )
 
 
 def test_lists_places_and_people_have_fields_of_their_own(planner):
@@ -208,7 +213,9 @@ def test_lists_places_and_people_have_fields_of_their_own(planner):
     crew.get_by_label("Say more").select_option("equipment")
     crew.get_by_label("equipment").fill("damp towel\nfire blanket, folded")
     page.keyboard.press("Tab")
-    became(planner, '  - {name: Ivy, post: [-6, 5], equipment: [damp towel, "fire blanket, folded"]}')
+    became(
+        planner, '  - {name: Ivy, post: [-6, 5], equipment: [damp towel, "fire blanket, folded"]}'
+    )
     crew.get_by_label("Say more").select_option("watches")
     crew.get_by_label("Birch").check()
     eventually(lambda: "watches: Birch}" in text(planner))

@@ -54,7 +54,10 @@ def test_a_version_is_kept_compared_and_taken_back_as_one_step(show):
 
         page.until_checked()
         values = compared(page, "version:before the rehearsal")
-        assert words(values) == ["two-beat-weave: 24 beats instead of 16", "windmill, 8 beats, is new"]
+        assert words(values) == [
+            "two-beat-weave: 24 beats instead of 16",
+            "windmill, 8 beats, is new",
+        ]
         assert [row["bar"] for row in values["eights"]] == [3, 9]
         assert values["changes"][1]["who"] == ["Ash"]
         assert values["findings"]["unknown"] == []
@@ -121,7 +124,9 @@ def test_two_files_are_compared_by_the_command(show):
     assert "  bar 3   ≠ 3.1 Ash: two-beat-weave: 24 beats instead of 16" in lines
     assert "          ≠ Ash: stature 1.75 instead of 1.7" in lines
     assert "          + the comment “longer” is new" in lines
-    assert "Findings: show.yaml has not been checked as it stands; check it to compare them" in lines
+    assert (
+        "Findings: show.yaml has not been checked as it stands; check it to compare them" in lines
+    )
 
     for path in (show, other):
         run("check", str(path))

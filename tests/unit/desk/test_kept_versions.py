@@ -86,7 +86,9 @@ def test_what_the_checks_said_counts_for_the_same_text_only(show):
     assert [each.name for each in show.parent.iterdir()] == [show.name]
 
 
-@pytest.mark.parametrize("name", ["", "  ", "a/b", "a\\b", "x" * 81, "a\tb\x00", "what?", "a) (b", "(a"])
+@pytest.mark.parametrize(
+    "name", ["", "  ", "a/b", "a\\b", "x" * 81, "a\tb\x00", "what?", "a) (b", "(a"]
+)
 def test_a_name_that_no_file_can_have_is_refused(name):
     with pytest.raises(InputError):
         spelled_name(name)
