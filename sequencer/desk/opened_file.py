@@ -10,7 +10,7 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
-from sequencer.desk.edited_text import EditedText, TextStep
+from sequencer.desk.edited_text import EditedText
 from sequencer.desk.file_on_disk import (
     DiskText,
     Hold,
@@ -24,6 +24,7 @@ from sequencer.desk.step_journal import StepJournal, read_journal, text_sum
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.merging import MergeConflict
 from sequencer.show.text_change import TextChange
+from sequencer.show.text_steps import TextStep
 
 OUTSIDE = "changed outside"
 _BEFORE_CACHE = "what was done so far"

@@ -91,7 +91,7 @@ class ShowServer:
     def history(self) -> dict[str, Any]:
         """All steps, and how many of them are done."""
         edits = self.opened.edits
-        steps = [*edits.done, *reversed(edits.undone)]
+        steps = edits.all_steps
         return {
             "at": len(edits.done),
             "steps": [{"words": step.words, "time": step.time} for step in steps],

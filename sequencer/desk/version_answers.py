@@ -109,10 +109,12 @@ class VersionAnswers:
                     "unseen": found.unseen,
                 }
             return {"name": f"the version “{rest}”", "text": text, "report": report}
-        if kind == "step" and rest.isdigit() and int(rest) <= opened.edits.steps:
+        if kind == "step" and rest.isdigit() and int(rest) <= len(opened.edits.all_steps):
             words = "the show as it was opened"
             if int(rest):
-                words = f"the show after step {rest} ({opened.edits.step_words(int(rest))})"
+                words = (
+                    f"the show after step {rest} ({opened.edits.all_steps[int(rest) - 1].words})"
+                )
             return {"name": words, "text": opened.edits.after(int(rest)), "report": None}
         raise InputError(
             "bad-request", Place("request"), f"there is no text {which!r}",

@@ -73,7 +73,7 @@ def compared(
             whole, changes=tuple(line_changes(old.text, new.text)), faults=(f"compared line by line: {error}",)
         )  # fmt: skip
     was, renamed = _named_alike(was, now)
-    files = _said(was), _said(now)
+    files = _said(was, now)
     differences = value_differences(files[0].read, files[1].read)
     staged, faults = _both_staged(was, now, stage)
     changes = [*renamed]
@@ -89,11 +89,13 @@ def compared(
     )  # fmt: skip
 
 
-def _said(text: ShowText) -> SaidFile:
+def _said(was: ShowText, now: ShowText) -> tuple[SaidFile, SaidFile]:
+    """What both say; as it is written, if one of them is no show."""
     try:
-        return said_file(text.values, read_again(text, text).show)
+        shows = [read_again(each, each).show for each in (was, now)]
     except InputError:
-        return said_file(text.values, None)
+        return said_file(was.values, None), said_file(now.values, None)
+    return said_file(was.values, shows[0]), said_file(now.values, shows[1])
 
 
 def _both_staged(

@@ -65,9 +65,8 @@ class ShowChange:
 
     @property
     def beat(self) -> float | None:
-        """When it begins; None if it is at no moment of the song."""
-        found = [start for start, _ in (*self.spans, *self.before)]
-        return min(found) if found else None
+        """When it begins, as it is now, or as it was if it is gone; None if it is at no moment of the song."""
+        return min((start for start, _ in self.spans or self.before), default=None)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,18 +1,10 @@
 """A show file's texts one after the other: operations, and the way back and forth without end."""
 
-from dataclasses import dataclass
-
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.operation import Judge, Operation, applied, read_again, shown_text
 from sequencer.show.reading import ReadShow
 from sequencer.show.show_text import ShowText
-from sequencer.show.text_change import TextChange, change_between
-
-
-@dataclass(frozen=True, slots=True)
-class _Done:
-    words: str
-    change: TextChange
+from sequencer.show.text_steps import TextSteps
 
 
 class History:
@@ -35,12 +27,12 @@ class History:
 
     def __init__(self, text: str, file: str = "the show file") -> None:
         self._now = shown_text(text, file)
-        self._done: list[_Done] = []
-        self._undone: list[_Done] = []
-        self._revision = 0
+        self._steps = TextSteps(text)
 
     def __repr__(self) -> str:
-        return f"<History {self._now.file}: revision {self._revision}, {len(self._done)} to undo>"
+        return (
+            f"<History {self._now.file}: revision {self.revision}, {len(self._steps.done)} to undo>"
+        )
 
     @property
     def text(self) -> str:
@@ -50,17 +42,17 @@ class History:
     @property
     def revision(self) -> int:
         """Raised by every step, back and forth alike; never the same for two texts."""
-        return self._revision
+        return self._steps.revision
 
     @property
     def can_undo(self) -> tuple[str, ...]:
         """What can be undone, in words, the last first."""
-        return tuple(step.words for step in reversed(self._done))
+        return tuple(step.words for step in reversed(self._steps.done))
 
     @property
     def can_redo(self) -> tuple[str, ...]:
         """What can be done again, in words, the next first."""
-        return tuple(step.words for step in reversed(self._undone))
+        return tuple(step.words for step in reversed(self._steps.undone))
 
     @property
     def show(self) -> ReadShow:
@@ -89,7 +81,7 @@ class History:
         InputError
             If it is refused; then nothing has changed.
         """
-        if on is not None and on != self._revision:
+        if on is not None and on != self.revision:
             raise InputError(
                 "changed-meanwhile", Place(self._now.file),
                 "the show has been changed since", "look at it as it is now, and do it again",
@@ -116,27 +108,20 @@ class History:
 
     def undo(self) -> bool:
         """Take the last step back; False if there is none."""
-        return self._turn(self._done, self._undone, back=True)
+        return self._turned(self._steps.undo())
 
     def redo(self) -> bool:
         """Do again what was undone last; False if there is nothing."""
-        return self._turn(self._undone, self._done, back=False)
+        return self._turned(self._steps.redo())
 
     def _step(self, after: ShowText, words: str) -> None:
         if after.text == self.text:
             return
-        change = change_between(self.text, after.text)
-        self._done.append(_Done(words, change))
-        self._undone.clear()
+        self._steps.step(after.text, words)
         self._now = after
-        self._revision += 1
 
-    def _turn(self, of: list[_Done], to: list[_Done], *, back: bool) -> bool:
-        if not of:
-            return False
-        change = of[-1].change.back if back else of[-1].change
-        now = shown_text(change.on(self.text), self._now.file)
-        self._now = now
-        to.append(of.pop())
-        self._revision += 1
-        return True
+    def _turned(self, done: bool) -> bool:
+        """Read the text to which a step has led; each of them has been read before."""
+        if done:
+            self._now = shown_text(self._steps.text, self._now.file)
+        return done

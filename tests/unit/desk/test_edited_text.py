@@ -2,6 +2,8 @@
 
 import random
 
+import pytest
+
 from sequencer.desk.edited_text import EditedText
 
 
@@ -40,3 +42,20 @@ def test_texts_of_late_revisions_are_known_and_old_ones_forgotten():
     assert edits.at(290) == "289"
     assert edits.at(1) is None
     assert edits.at(999) is None
+
+
+def test_the_text_after_any_step_is_known_also_of_steps_that_were_undone():
+    draw = random.Random(5)  # noqa: S311
+    edits, texts = EditedText("start"), ["start"]
+    for k in range(30):
+        at = draw.randrange(len(edits.text) + 1)
+        edits.step(edits.text[:at] + draw.choice("abä火\n") + edits.text[at:], f"step {k}", "now")
+        texts.append(edits.text)
+    for undone in range(12):
+        assert [edits.after(k) for k in range(31)] == texts
+        assert [each.words for each in edits.all_steps] == [f"step {k}" for k in range(30)]
+        assert edits.text == texts[30 - undone]
+        edits.undo()
+    for wrong in (-1, 31):
+        with pytest.raises(ValueError, match="30 steps"):
+            edits.after(wrong)

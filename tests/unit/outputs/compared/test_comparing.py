@@ -1,0 +1,175 @@
+"""What changed, in a performer's words, eight by eight."""
+
+from functools import reduce
+
+import pytest
+
+from sequencer.outputs.compared.comparing import ComparedText, compared, sheet_rows
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.property.test_edits import SHOW, SONG
+from tests.songs import even_song
+
+
+def stage(text, song=SONG):
+    return staged(show_from_document(parse_document(text, "s.yaml")), song)
+
+
+def between(*pairs, old=SHOW, stage=stage):
+    new = reduce(_replaced, pairs, old)
+    return compared(ComparedText("then", old), ComparedText("now", new), stage)
+
+
+def _replaced(text, pair):
+    assert pair[0] in text, pair
+    return text.replace(*pair)
+
+
+def told(found):
+    """Each change as who, when and what."""
+    return [(",".join(each.who), each.position, each.words) for each in found.changes]
+
+
+def test_moves_put_gone_stretched_moved_and_danced_otherwise():
+    found = between(
+        ("cycle: 1, beats: 8}", "cycle: 2, beats: 6}"),
+        ("from: 5.1, pattern: two-beat-weave", "from: 5.2, pattern: two-beat-weave"),
+        ("  - {who: Cedar, rest: 6}\n", ""),
+        ("from: 8.1, phrase: both}", "from: 9.1, phrase: both, mirror: Birch}"),
+    )
+    assert told(found) == [
+        ("Cedar", "2.1", "static-spin: one hand cycle in 2 beats instead of 1 beat; 6 beats instead of 8"),
+        ("Cedar", "5.2", "two-beat-weave: 1 beat later, from 5.2 instead of 5.1"),
+        ("Cedar", "6.3", "a rest, 6 beats, is gone"),
+        ("Ash,Cedar", "9.1", "extension: 4 beats later, from 9.1 instead of 8.1"),
+        ("Birch", "9.1", "extension: left and right changed over; 4 beats later, from 9.1 instead of 8.1"),
+        ("Ash,Cedar", "10.3", "two-beat-weave: 4 beats later, from 10.3 instead of 9.3"),
+        ("Birch", "10.3", "two-beat-weave: left and right changed over; 4 beats later, from 10.3 instead of 9.3"),
+    ]  # fmt: skip
+    assert [(row.bar, len(row.changes)) for row in found.eights] == [(1, 1), (5, 2), (9, 4)]
+    assert found.elsewhere == ()
+    assert found.line == "7 changes in what is danced"
+
+
+def test_hands_timing_parameters_and_another_move():
+    found = between(
+        ("{pattern: extension, cycle: 2, beats: 6, timing: together}", "{pattern: extension, cycle: 2, beats: 6, timing: split, hands: both, with: {hand_radius: 0.2}}"),
+        ("pattern: static-spin, cycle: 1", "pattern: extension, hands: left, cycle: 1"),
+    )  # fmt: skip
+    words = [each.words for each in found.changes]
+    assert any(each.startswith("extension instead of static-spin: the left hand only instead of both hands") for each in words)  # fmt: skip
+    assert any("split time instead of together time" in each and "hand radius 0.2" in each for each in words)  # fmt: skip
+
+
+def test_several_moves_by_the_same_length_are_one_change():
+    rows = "".join(f"  - {{who: Ash, from: {bar}.1, pattern: extension, cycle: 2, beats: 4}}\n" for bar in (12, 14, 16))  # fmt: skip
+    long = SHOW.replace("fire:\n", f"{rows}fire:\n")
+    found = between(
+        ("12.1", "13.1"),
+        ("14.1", "15.1"),
+        ("16.1", "17.1"),
+        old=long,
+        stage=lambda text: stage(text, even_song(100)),
+    )
+    (change,) = found.changes
+    assert change.words == "3 pieces, from 13.1 to 17.1: 4 beats later (extension)"
+    assert len(change.spans) == len(change.before) == 3
+
+
+def test_a_canon_is_told_as_one_and_by_its_performers():
+    found = between(("from: 8.1, phrase: both}", "from: 8.1, phrase: both, canon: 2}"))
+    words = told(found)
+    assert ("", "8.1", "phrase both from 8.1 (Ash, Birch, Cedar): one after the other, 2 beats apart, instead of all at once") in words  # fmt: skip
+    assert ("Cedar", "9.1", "extension: 4 beats later, from 9.1 instead of 8.1") in words
+
+
+def test_spots_walks_and_ways_by_how_much():
+    found = between(
+        ("Birch: {at: [0, 4]}", "Birch: {at: [0.3, 3.6], facing: 45}"),
+        ("deep, from: 5.1, beats: 8}", "deep, from: 6.1, beats: 6, via: {Ash: [[-4, 3]]}}"),
+    )
+    assert told(found) == [
+        ("Birch", "1.1", "formation wide: 0.30 m to stage left and 0.40 m downstage, at [0.3, 3.6] instead of [0, 4]; faces 45° instead of 0°"),
+        ("", "6.1", "to formation deep: from 6.1 instead of 5.1, a walk of 6 beats instead of 8 beats"),
+        ("Ash", "6.1", "to formation deep: through [-4, 3] instead of straight there"),
+    ]  # fmt: skip
+    (move,) = found.changes[0].moves
+    assert (move.before, move.after) == ((0.0, 4.0), (0.3, 3.6))
+
+
+def test_cast_place_crew_rules_and_names_in_words():
+    found = between(
+        ("Ash, stature: 1.7, prop: {tether: 0.45}", "Ash, stature: 1.72 m, prop: staff"),
+        ("fuel_station: [12, 12]", "fuel_station: [12, 9]\n  exits: [{name: east, at: [7, 2], width: 1.2 m}]"),
+        ("{name: Ivy, post: [-8, 6], duty: spotter}", "{name: Ivy, post: [-8, 7], duty: lead}"),
+        ("rules: {}", "limits: {hand_speed: 7}\nrules: {}"),
+        ("  fuel: kerosene\n", "  fuel: lamp-oil\n"),
+    )  # fmt: skip
+    words = [each.words for each in found.changes]
+    for each in (
+        "Ash: stature 1.72 m instead of 1.7",
+        "exit east is new: at [7, 2], width 1.2 m",
+        "place: fuel station [12, 9] instead of [12, 12], 3.00 m away",
+        "Ivy: post [-8, 7] instead of [-8, 6], 1.00 m away",
+        "Ivy: duty lead instead of spotter",
+        "limits: hand speed 7 instead of the usual 6",
+        "fire: fuel lamp-oil instead of kerosene",
+    ):
+        assert any(each in own for own in words), (each, words)
+    assert any(own.startswith("Ash, prop: kind staff instead of") for own in words), words
+
+
+def test_a_new_name_is_a_new_name_and_nothing_else():
+    found = between(("Birch", "Rowan"), ("wide", "line"), ("both", "double"))
+    assert sorted(each.words for each in found.changes) == [
+        "Birch is called Rowan now", "the formation wide is called line now", "the phrase both is called double now",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("pair", "words"),
+    [
+        (("title: Three\n", "title: Three   # ours\n"), ["the comment “ours” is new"]),
+        (("stature: 1.7,", "stature: 1.70 m,"), ["Ash: stature 1.70 m instead of 1.7; it says the same"]),
+        (("stature: 1.7,", "stature:   1.7,"), ["spacing, quotes or the order of keys or comments differ"]),
+        (("\n", "\r\n"), ["line ends differ"]),
+        (("{who: Cedar, rest: 6}", "{rest: 6, who: Cedar}"), ["spacing, quotes or the order of keys or comments differ"]),
+    ],
+)  # fmt: skip
+def test_what_is_written_otherwise_and_says_the_same_is_said_to(pair, words):
+    found = between(pair)
+    assert [each.words for each in found.changes] == words
+    assert found.says_the_same
+    assert found.line == "only comments or spelling differ"
+
+
+def test_entries_put_down_otherwise_and_danced_alike_are_said_to():
+    found = between(("  - {who: Cedar, rest: 6}\n", "  - {who: Cedar, from: 6.3, rest: 6}\n"))
+    (change,) = found.changes
+    assert (change.subject, change.words) == ("entries", "rest from 6.3 (Cedar): from 6.3 instead of nothing (danced alike)")  # fmt: skip
+    assert not found.says_the_same
+
+
+def test_what_cannot_be_staged_or_read_is_compared_all_the_same():
+    found = between(("pattern: two-beat-weave, beats: 6}\n  - {who: Cedar, rest", "pattern: nothing-like-it, beats: 6}\n  - {who: Cedar, rest"))  # fmt: skip
+    assert "nothing-like-it" in found.faults[0]
+    assert [each.words for each in found.changes] == ["two-beat-weave from 5.1 (Cedar): pattern nothing-like-it instead of two-beat-weave".replace("two-beat-weave from", "nothing-like-it from")]  # fmt: skip
+    found = between(("title: Three", "titel: Three"))
+    assert found.faults
+    assert [each.words for each in found.changes] == ["title Three is gone", "titel Three is new"]
+    found = between(("title: Three", "title: [Three"))
+    assert [each.words for each in found.changes] == [
+        "line 1: “title: [Three” instead of “title: Three”"
+    ]
+
+
+def test_rows_are_two_bars_and_a_section_begins_a_new_one():
+    text = SHOW.replace("track: {file: song.ogg}", "track: {file: song.ogg, corrections: {sections: [{from: 1.1, name: one}, {from: 4.1, name: two}]}}")  # fmt: skip
+    rows = sheet_rows(stage(text), 0.0)
+    assert [(row.bar, row.section) for row in rows[:4]] == [
+        (1, "one"),
+        (3, "one"),
+        (4, "two"),
+        (6, "two"),
+    ]
