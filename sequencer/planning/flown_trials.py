@@ -33,6 +33,7 @@ from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Staged
 
 OF_THE_MOTION = ("distances", "let-go")  # checks that look at the flown paths, as `check` runs them
+_MOST_HARM = "handling"  # check that most changes of a length fail: a lit prop would be held still
 _LOOKED_AT = (UNFLOWN, UNFLOWN_LINK, TOO_SLOW)  # codes that a pattern or a link by itself decides
 
 
@@ -100,7 +101,7 @@ class FlownTrials(FaultTrials):
 
     def _harm_as_drawn(self, after: Staged) -> tuple[Finding, ...]:
         """The first faults of a changed show's drawing that are new or worse, if no other change of a passage may mend them."""
-        for check in settling_first(()):
+        for check in sorted(settling_first(()), key=lambda own: own.name != _MOST_HARM):
             if check.name not in OF_THE_MOTION:
                 harm = self._new_or_worse(_as_drawn(check, after), after)
                 if any(each.code not in OF_PASSAGES for each in harm):

@@ -13,8 +13,9 @@ of 24 CFR 51 subpart C; 100 kW/m² within a flame (from memory); flame height by
 """
 
 import math
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 import numpy as np
 
@@ -27,7 +28,6 @@ from sequencer.facts.heat_criteria import heat_criteria, heat_doses, seconds_to
 from sequencer.facts.radiation import point_source_flux
 from sequencer.findings import Finding
 from sequencer.geometry.bodies import Side
-from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Trajectory
@@ -94,13 +94,19 @@ def hanging_findings(show: Staged, plan: SafetyPlan) -> list[Finding]:
     if fire is None:
         return []
     alike: dict[tuple[object, ...], list[_Held]] = {}
+    said = repr(fire)
     for burn in plan.burns:
         (dancer,) = (each for each in show.dancers if each.name == burn.who)
         (record,) = (each for each in show.show.cast if each.name == burn.who)
         for still in still_spans(show, dancer, burn, fire.handling.waiting or "hanging"):
             beat = float(show.tempo.beats_from_seconds((still.start + still.end) / 2))
-            motions = {side: _motion(show, dancer, side, beat) for side in still.sides}
-            hands = _at_flames(dancer, motions, record.props, fire, burn)
+            # an edit of others leaves it known
+            about = said, burn.burn and burn.burn.seconds, beat, still.sides
+            hands = result_of(
+                show,
+                OfPerformer("hands at hanging flames", burn.who, about),
+                partial(at_hands, dancer, record.props, fire, burn, beat, still.sides),
+            )
             worst = min(hands, key=lambda each: (each.pain, each.gap))
             held = _Held(burn=burn, still=still, worst=worst, prop=record.props[worst.side].held())
             if held.hurts or worst.flux > heat_criteria()["pain-15-s"].flux:
@@ -144,29 +150,12 @@ def at_hands(
     sides: Sequence[Side],
 ) -> list[AtHand]:
     """Flame and heat at each hand that holds a lit prop still at a beat."""
-    motions = {side: dancer.trajectories[side].at(np.array(beat)) for side in sides}
-    return _at_flames(dancer, motions, records, fire, burn)
-
-
-def _motion(show: Staged, dancer: Dancer, side: Side, beat: float) -> Motion:
-    """How a hand is at a beat; an edit of others leaves it known."""
-    key = OfPerformer("a prop held still", dancer.name, (side, beat))
-    return result_of(show, key, lambda: dancer.trajectories[side].at(np.array(beat)))
-
-
-def _at_flames(
-    dancer: Dancer,
-    motions: Mapping[Side, Motion],
-    records: Mapping[Side, PropRecord],
-    fire: Fire,
-    burn: PlannedBurn,
-) -> list[AtHand]:
-    """The same of hands whose states are known."""
+    beats = np.array(beat)
     hands: dict[Side, Floats] = {}
     flames: list[tuple[Floats, float, float, float]] = []  # wick, radius, height, heat at the peak
     own: dict[Side, list[int]] = {}
-    for side, motion in motions.items():
-        prop = dancer.props[side]
+    for side in sides:
+        prop, motion = dancer.props[side], dancer.trajectories[side].at(beats)
         hands[side] = motion.hand
         aside = np.cross(motion.plane, motion.tether)
         height = flame_at_rest(records[side], fire)

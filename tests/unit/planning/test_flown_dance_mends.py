@@ -312,6 +312,31 @@ def test_a_walk_that_strains_a_hand_is_given_more_beats(monkeypatch):
     assert "more beats for the walk" not in names
 
 
+@pytest.mark.parametrize(
+    ("change", "code", "flies"),
+    [
+        ((("staging", 1, "beats"), 0.5), "walks-too-fast", False),
+        ((("timeline", 1, "beats"), 0.25), "link-too-hard", True),
+    ],
+)
+def test_what_harms_the_drawing_is_not_flown_unless_a_passage_may_be_mended(
+    monkeypatch, change, code, flies
+):
+    """With another change of the passage a link may do, so it is told then whether the fault itself is gone."""
+    show = stage(WALK + LINK)
+    (cause,) = [each for each in causes_to_mend(show) if each.code == UNFLOWN_LINK]
+    trials = FlownTrials(show=show)
+    assert (UNFLOWN_LINK, ("Isa",)) in trials.before
+    flown = []
+    monkeypatch.setattr(flown_trials, "unflown", lambda seen: flown.append(seen) or ())
+    monkeypatch.setattr(FlownTrials, "_seen", lambda *_: False)
+    trial = trials.of(cause.faults, DanceEdit(words="", changes=(change,)))
+    assert code in {each.code for each in trial.harm}
+    assert not trial.clear
+    assert trial.cleared is flies
+    assert bool(flown) is flies
+
+
 def test_a_worse_limit_is_harm_and_an_equal_one_is_not():
     """Figures decide, not sentences: the same strain again is the one that was there, a harder push is new."""
     show = stage(SPIN, 100.0)

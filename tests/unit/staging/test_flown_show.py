@@ -18,7 +18,7 @@ from sequencer.motion.trajectories.flown_hand import Course, FlownHand
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging import flown_show as module
-from sequencer.staging.flown_show import flown_hands, flown_show, is_flown
+from sequencer.staging.flown_show import flown_hands, flown_show, is_flown, performer_key
 from sequencer.staging.timeline import staged
 from tests.nothing_kept import nothing_kept
 from tests.songs import even_song
@@ -231,3 +231,25 @@ def test_checks_of_a_flown_show_are_computed_for_it():
     found = approaches(made.dancers, *made.span, required=row.required)
     assert row.distance == pytest.approx(float(found.distance[0]))
     assert any("as flown" in each for each in check.outcome_of(made).not_checked)
+
+
+def test_a_performer_is_known_by_all_that_decides_how_they_fly():
+    """The same in a show that leaves them as they are, also where it is made of other objects."""
+    show = staged_show()
+    own, other = show.dancers
+    key = performer_key(show, own)
+    again = staged_show()
+    assert performer_key(again, again.dancers[0]) == key
+    assert performer_key(show, replace(own)) == key
+    held = replace(own.props["right"], length=0.5)
+    changed = [
+        replace(own, props={**own.props, "right": held}),
+        replace(own, body=replace(own.body, stature=1.71)),
+        replace(own, deviation={"right": (HandDeviation(1.0, 2.0, 0.1),)}),
+        replace(own, floor=other.floor),
+    ]
+    keys = {performer_key(show, each) for each in changed}
+    assert len(keys) == 4
+    assert key not in keys
+    faster = staged_show(tempo=101.0)
+    assert performer_key(faster, faster.dancers[0]) != key

@@ -4,7 +4,9 @@ import signal
 
 import pytest
 
+from sequencer import kept
 from sequencer.errors import InputError
+from sequencer.kept import recent, shelf
 from sequencer.planning.mending import Mended
 from sequencer.tasks import mend
 from sequencer.tasks.mend import MendingStopped, mend_show
@@ -36,6 +38,18 @@ def test_all_mends_are_written_and_told(file):
     found = mend_show(file)
     assert (found.done, found.left) == (("a join", "one", "two"), ("three",))
     assert file.read_text(encoding="utf-8") == "title: both\n"
+
+
+def test_what_a_trial_finds_lies_where_a_check_of_the_file_looks(file, monkeypatch):
+    def joined(text, *_, **__):
+        recent("of a mend", "a key", lambda: 5, most=1, record=int, restore=int)
+        return Mended(text=text, done=(), left=())
+
+    monkeypatch.setattr(mend, "mended_dance", joined)
+    mend_show(file)
+    monkeypatch.setattr(kept, "_RECENT", {})
+    with shelf(str(file)):
+        assert recent("of a mend", "a key", lambda: 6, most=1, record=int, restore=int) == 5
 
 
 @pytest.mark.parametrize("after", [False, True])

@@ -8,6 +8,7 @@ from math import pi
 
 import pytest
 
+from sequencer.checks.fire import hanging_lit
 from sequencer.checks.fire.handling_kept import CHECK
 from sequencer.checks.fire.hanging_lit import at_hands, peak_heat, still_spans
 from sequencer.geometry.bodies import Body
@@ -15,9 +16,12 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.rests import rest
+from sequencer.planning.restaging import restaged
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.show.prop_records import PropRecord
+from sequencer.staging.timeline import staged
 from tests.handled_show import found, handled, said
+from tests.nothing_kept import nothing_kept
 
 HANG = ("waiting: on the ground", "waiting: hanging")
 SWING = ("waiting: on the ground", "waiting: swinging")
@@ -224,3 +228,30 @@ def test_heat_comes_from_fuel_and_time_or_else_from_the_flame():
     assert peak_heat(record, fire, 0.359, None) == pytest.approx(5400.0, rel=5e-3)
     unweighed = record.model_copy(update={"fuel_mass": None})
     assert peak_heat(unweighed, fire, 0.359, 240.0) == pytest.approx(5400.0, rel=5e-3)
+
+
+def test_what_a_hand_has_is_known_after_an_edit_of_others_and_no_longer(monkeypatch):
+    """Another step of Moss leaves Wren's hands known; another flame or burning time does not."""
+    show = handled(HANG, TWO_BLOCKS)
+    CHECK.outcome(show)
+    asked = []
+    plain = hanging_lit.at_hands
+
+    def noted(dancer, *rest):
+        asked.append(dancer.name)
+        return plain(dancer, *rest)
+
+    monkeypatch.setattr(hanging_lit, "at_hands", noted)
+    steps = show.read.document.values["timeline"]
+    moss = next(k for k, entry in enumerate(steps) if entry["who"] == "Moss")
+    after = restaged(show, [(("timeline", moss, "shift"), 0.25)])
+    CHECK.outcome(after)
+    assert set(asked) == {"Moss"}
+    for change in ((("fire", "flame"), "1.2 m"), (("fire", "burn", "time"), "150 s")):
+        asked.clear()
+        changed = restaged(show, [change])
+        text = {each.message for each in CHECK.outcome(changed).findings}
+        assert set(asked) == {"Moss", "Wren"}
+        with nothing_kept():
+            fresh = staged(changed.read, show.heard)
+            assert text == {each.message for each in CHECK.outcome(fresh).findings}
