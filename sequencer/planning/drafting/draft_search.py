@@ -174,14 +174,17 @@ class _Drafting:
         self.ground, self.asked, self.say = ground, asked, say
         self._setting: Setting | None = None
         self._chosen: Chosen | None = None
-        self._before: Findings = {}
+        self._before: Findings = {}  # what the show has without the routine
+        self._known_before: Findings = {}  # and what it would have if it were lit
         self._group: GroupDraft = ALONE
         self._unflown: tuple[Finding, ...] = ()  # what is left that cannot be flown
         self._in_turn = True  # whether a group may dance in canon, or call and answer
 
     def draft(self) -> Draft:
         """The draft; see `drafted_show`."""
-        self._before = grave_findings(self.ground.base, placed=not self.ground.drafts_formations)
+        base, placed = self.ground.base, not self.ground.drafts_formations
+        self._before = grave_findings(base, placed=placed)
+        self._known_before = {**grave_findings(base, placed=placed, lit=True), **self._before}
         for _ in range(_MOST_STARTS):
             try:
                 draft = self._round()
@@ -198,7 +201,8 @@ class _Drafting:
         """The draft; None if something must stay open for it, and it has to be begun again."""
         slots = self.ground.slots()
         self._group = group_draft(self.ground, slots, in_turn=self._in_turn)
-        before = {**self._before, **self._of_the_venue()}
+        venue = self._of_the_venue()
+        before = {**self._known_before, **venue}
         setting = setting_for(
             self.ground,
             slots,
@@ -237,7 +241,7 @@ class _Drafting:
                 return replace(
                     draft,
                     checked=True,
-                    left=tuple(before.values()),
+                    left=tuple({**self._before, **venue}.values()),
                     unflown=self._unflown,
                     dearer=search.dearer,
                 )

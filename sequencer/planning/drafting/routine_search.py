@@ -148,18 +148,25 @@ class RoutineSearch:
     def _proven(self, picks: Sequence[int]) -> Chosen | None:
         """A routine no worse than one of which all passes, and what is proven; None where nothing is possible any more."""
         while True:
+            own = self._with_bound(picks)
+            if own.gap <= self._enough:  # by what was proven before: it holds of what is left
+                return own
             chosen = self._best(picks, self.effort)
             if chosen is None:
                 return None
             own = self._with_bound(picks)
-            tried = len(self.setting.passed) + len(self.setting.bad)
-            enough = _CLOSE if tried < _MANY_TRIED else _NEAR_ENOUGH
-            if own.gap <= enough or self._tries == _MOST_BETTER:
+            if own.gap <= self._enough or self._tries == _MOST_BETTER:
                 return own
             self._tries += 1
             if not self._fails(chosen.picks):
                 return chosen
             picks = self._better(picks, self._passing(chosen.picks))
+
+    @property
+    def _enough(self) -> float:
+        """The gap with which the search is content."""
+        tried = len(self.setting.passed) + len(self.setting.bad)
+        return _CLOSE if tried < _MANY_TRIED else _NEAR_ENOUGH
 
     def _better(self, picks: Sequence[int], other: Sequence[int] | None) -> tuple[int, ...]:
         choices = self.setting.choices()

@@ -28,7 +28,7 @@ Findings = dict[tuple[Any, ...], Finding]
 
 
 def grave_findings(
-    show: Staged, *, of: Sequence[str] | None = None, placed: bool = True
+    show: Staged, *, of: Sequence[str] | None = None, placed: bool = True, lit: bool = False
 ) -> Findings:
     """STOP and WARN of a show as flown, by what they say.
 
@@ -39,6 +39,8 @@ def grave_findings(
         Only those of these checks.
     placed : bool
         Whether it says where people stand; what depends on that is left out otherwise.
+    lit : bool
+        Whether flames are looked at of those too who are never lit: fire may be added later, and a draft should do for it.
     """
     found: Findings = {}
     for check in (*checks(), as_flown.CHECK):
@@ -51,7 +53,9 @@ def grave_findings(
         if of is _AS_DRAWN:
             outcome = _outcome_as_drawn(check, show)
         else:
-            outcome = outcome_as_flown(check, _lit(show) if check is feasible.CHECK else show)
+            outcome = outcome_as_flown(
+                check, _lit(show) if lit and check is feasible.CHECK else show
+            )
         for finding in outcome.findings:
             if finding.severity != "note" and finding.code not in as_flown.CHECK.replaces:
                 found.setdefault(_key(finding), finding)
@@ -59,7 +63,7 @@ def grave_findings(
 
 
 def _lit(show: Staged) -> Staged:
-    """The show with everybody lit who never is: fire may be added later, and what is drafted should do for it."""
+    """The show with everybody lit who never is."""
     last = max((block.end for block in show.blocks), default=0.0)
     always = ((-_ALWAYS, last + _ALWAYS),)
     return result_of(
@@ -83,7 +87,9 @@ def caused(show: Staged, before: Findings) -> list[Finding]:
     """STOP and WARN that a show has only with the routine; what is found without flying it comes alone."""
     new: list[Finding] = []
     for of in (_AS_DRAWN, _IN_MOTION, None):
-        new = [each for key, each in grave_findings(show, of=of).items() if key not in before]
+        new = [
+            each for key, each in grave_findings(show, of=of, lit=True).items() if key not in before
+        ]
         if new:
             break
     return new

@@ -77,16 +77,26 @@ def staggered(
     solos: set[int] = set()
     late: dict[int, Lateness] = {}
     kinds: dict[int, str] = {}
-    wanted = [(label, _TURNS[k % len(_TURNS)]) for k, label in enumerate(between)]
-    if calmest is not None:
-        wanted.append((calmest, CANON))
-    for label, kind in wanted:
+
+    def passages(label: str, kind: str) -> dict[int, Lateness]:
+        """Who is late out of which stretches of a part; nothing where it cannot be danced so in each of its returns."""
         own = [k for k, slot in enumerate(slots) if slot.label == label]
         found = {} if kind in {PAIRS, SOLO} else _passages(slots, own, walked)
         ways = {k: _lateness(kind, spots[k + 1], lead, names) for k in found}
         # What returns is danced alike: every occurrence of the label needs the same lateness.
         said = {tuple(sorted(way.items())) for way in ways.values()}
-        if len(said) != 1 or not said.pop():
+        return ways if len(said) == 1 and said.pop() else {}
+
+    # One part in canon is enough: where the calmest is, the others take turns in the rest.
+    calm = calmest is not None and bool(passages(calmest, CANON))
+    turns = [kind for kind in _TURNS if not (calm and kind == CANON)]
+    wanted = [(label, turns[k % len(turns)]) for k, label in enumerate(between)]
+    if calmest is not None:
+        wanted.append((calmest, CANON))
+    for label, kind in wanted:
+        own = [k for k, slot in enumerate(slots) if slot.label == label]
+        ways = passages(label, kind)
+        if not ways:
             if kind in {ANSWER, SOLO} and len(names) >= _GROUP and _is_seen(slots, own):
                 solos |= set(own)
             elif label != calmest:

@@ -438,6 +438,8 @@ def test_what_a_quick_look_flew_is_what_the_whole_search_flies():
     with nothing_kept():
         assert surely_flies(*ENDS["between"], 1.0, FLYING)
         assert len(flown_links._FLEW) == 1
+        assert not surely_flies(*ENDS["between"], 0.75, FLYING)  # left early, so not the same
+        assert len(flown_links._FLEW) == 1
         after = flown_link(*ENDS["between"], 1.0, FLYING)
     assert after.head.coefficients.tobytes() == alone.head.coefficients.tobytes()
 

@@ -158,8 +158,8 @@ timeline:
     assert show.tempo.beats_from_seconds(short[0].start) == pytest.approx(12.0)
 
 
-def test_a_draft_is_tried_as_lit_though_the_show_has_no_fire(poi, monkeypatch):
-    """Fire may be added once it is danced: what would burn its performer then is no draft."""
+def test_a_draft_is_tried_as_lit_though_the_show_has_no_fire(poi):
+    """Fire may be added once it is danced: what would burn its performer then is no draft, and no finding of an unlit show."""
     assert poi.lit
     text = SHOW.replace("PROP", "poi").replace(
         "timeline: []",
@@ -169,8 +169,14 @@ timeline:
 """,
     )
     show = staged(show_from_document(parse_document(text, "s.yaml")), even_song(33, tempo=100.0))
-    assert "flame-near-body" not in {
-        each.code for check in cuts.checks() for each in check.outcome(show).findings
-    }
-    found = cuts.grave_findings(show, of=("feasible",))
-    assert "flame-near-body" in {each.code for each in found.values()}
+
+    def codes(found):
+        return {each.code for each in found}
+
+    assert "flame-near-body" in codes(
+        cuts.grave_findings(show, of=("feasible",), lit=True).values()
+    )
+    assert "flame-near-body" not in codes(cuts.grave_findings(show).values())
+    dark = cuts.grave_findings(show)
+    assert codes(cuts.caused(show, dark)) == {"flame-near-body"}
+    assert cuts.caused(show, {**dark, **cuts.grave_findings(show, lit=True)}) == []

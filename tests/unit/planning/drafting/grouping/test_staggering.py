@@ -72,6 +72,16 @@ def test_the_calmest_part_is_a_canon_or_in_unison():
     assert (calm.kinds, calm.pairs) == ({}, {0, 1})
 
 
+def test_where_the_calmest_part_is_a_canon_no_other_is():
+    """The same canon in one part after the other would be seen through."""
+    stood = {"lead": "Ann", "names": NAMES, "calmest": "C"}
+    spots = [LINE] * len(SONG)
+    found = staggered(SONG, spots, ["A", "B"], walked=frozenset(), **stood)
+    assert found.kinds == {4: "canon", 2: "answer", 6: "answer"}
+    found = staggered(SONG, spots, ["A", "B"], walked=frozenset({5}), **stood)
+    assert found.kinds == {2: "canon", 6: "canon"}
+
+
 def test_short_stretches_and_gaps_are_danced_in_pairs():
     short = slots_of(*two("A", "A"), ("B", "B", 16), ("B", "B", 8), ("C", "C", 16))
     found = turns(short)
