@@ -79,7 +79,7 @@ def test_the_planning_page(browser, show, axe, scheme):
                 )
             assert found(page, axe) == [], name
         page.get_by_role("button", name="Half as fast").click()
-        page.wait_for_selector(".thought li")
+        page.wait_for_selector(".thought .main:not(:disabled)")
         page.locator(".how summary").click()
         assert found(page, axe) == []
 

@@ -314,7 +314,7 @@ def test_killed_at_any_instant_it_loses_nothing(silent):
     draw = np.random.default_rng(5)
     answered = under_way = "Two"
     steps = 0
-    for round_ in range(20):
+    for round_ in range(50):
         with desk(silent) as own:
             page = own.page
             _, state = page.get("show")
