@@ -236,6 +236,8 @@ function walk(event: KeyboardEvent): void {
 
 /** While two are compared, Alt and an arrow key step from change to change wherever the keyboard is. */
 export function stepKey(event: KeyboardEvent): boolean {
+  const at = event.target as HTMLElement;
+  if (at.matches("select, textarea, input:not([type=range]):not([type=checkbox]):not([type=radio])")) return false; // there the keys mean something else
   if (!comparison.value || !event.altKey || event.ctrlKey || event.metaKey || !["ArrowDown", "ArrowUp"].includes(event.key)) return false;
   stepOn(event.key === "ArrowDown" ? 1 : -1);
   return true;

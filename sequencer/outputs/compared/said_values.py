@@ -22,6 +22,7 @@ from sequencer.units import counted
 _GONE = object()
 _ALIKE = 0.6  # share of all that two rows say, what is usual counted in, from which they are one that was changed
 _MOST_CELLS = 40_000
+_LONG = 1_000  # rows of a list, beyond which it takes long to align it
 ORDER = "order"  # the key of a difference that is of a list's order
 
 
@@ -118,6 +119,12 @@ def _by_name(was: list[Any], now: list[Any]) -> list[tuple[int | None, int | Non
 
 def _by_place(was: list[Any], now: list[Any]) -> list[tuple[int | None, int | None]]:
     pairs: list[tuple[int | None, int | None]] = []
+    if len(was) == len(now) > _LONG:
+        same = sum(one == other for one, other in zip(was, now, strict=True))
+        if same * 2 > len(
+            was
+        ):  # where most stay in their places, the others have changed in theirs
+            return [(k, k) for k in range(len(was))]
     i = j = 0
     for hunk in hunks(words_of(was), words_of(now)):
         while i < hunk.start:
