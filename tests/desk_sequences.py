@@ -96,6 +96,8 @@ def sequence(seed, path, operations=5):
             assert opened.text == before
             continue
         opened.take(text, words)
+        if opened.text == before:
+            continue  # it was so already
         told.done += 1
         told.kinds.append(operation.KIND)
         worker.look(opened.text, told.done, until=draw.choice((1, 4, 12, None)))
@@ -120,7 +122,7 @@ def _between(draw, opened, path):
     """Back and forth, saved, or killed and opened anew: what it says stays."""
     text = opened.text
     what = draw.choice(("go on", "go on", "back and forth", "save", "killed"))
-    if what == "back and forth":
+    if what == "back and forth" and opened.edits.done:
         for _ in range(draw.randint(1, len(opened.edits.done))):
             opened.undo()
         while opened.edits.undone:

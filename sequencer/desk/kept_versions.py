@@ -120,12 +120,19 @@ class KeptVersions:
         if known is not None and not replace:
             raise _there(known.name)
         path = known.path if known is not None else self._show.with_name(f"{self._show.stem} ({name}){self._show.suffix}")  # fmt: skip
-        with telling(path):
-            _checked_place(path).unlink(missing_ok=True)
-        if known is not None:
-            write_disk_text(path, said)
-        else:
-            _write_new(path, said, name)
+        try:
+            with telling(path):
+                _checked_place(path).unlink(missing_ok=True)
+            if known is not None:
+                write_disk_text(path, said)
+            else:
+                _write_new(path, said, name)
+        except InputError as error:
+            if error.code != "cannot-write":
+                raise
+            raise InputError(
+                "cannot-write", Place(path.name), error.what, "make room, or allow writing beside the show"
+            ) from error  # fmt: skip
         if report is not None:
             with suppress(InputError):  # the version is whole without it
                 write_text(_checked_place(path), json.dumps(_report_values(said.text, report)))

@@ -120,8 +120,11 @@ export async function compare(old: string, other: string, quietly = false): Prom
       try {
         const found = await get<Comparison>(`compare?old=${encodeURIComponent(old)}&new=${encodeURIComponent(other)}`);
         if (own !== turn) return;
+        const before = looked.value === null ? undefined : comparison.value?.changes[looked.value];
+        const still = found.changes.findIndex((each) => each.words === before?.words && each.who.join() === before.who.join());
         comparison.value = found;
-        if (looked.value !== null && looked.value >= found.changes.length) looked.value = null;
+        looked.value = still < 0 ? null : still; // the one that was looked at, if there still is one
+        if (still < 0) onPlan.value = [];
         if (!quietly) told.value = `Compared: ${found.line}.`;
         return;
       } catch (error) {

@@ -90,7 +90,7 @@ export function StepBar() {
   const at = all.indexOf(k);
   return (
     <div class="step-bar" role="group" aria-label="From change to change">
-      <button type="button" class="small" disabled={at === 0} onClick={() => stepOn(-1)} aria-label="Change before">↑</button>
+      <button type="button" class="small" disabled={at === 0} onClick={() => stepOn(-1)} aria-label="Previous change">↑</button>
       <button type="button" class="small" disabled={at === all.length - 1} onClick={() => stepOn(1)} aria-label="Next change">↓</button>
       <p>{at + 1} of {all.length}: <b>{MARKS[found.changes[k].kind]}</b> {found.changes[k].who.join(", ")} {found.changes[k].words}</p>
       <button type="button" class="small" onClick={close}>Close</button>
@@ -162,7 +162,7 @@ function Found({ found }: { found: Comparison }) {
       {found.faults.map((each) => <p key={each} class="fault">{capital(each)}.</p>)}
       {all.length > 0 && (
         <p class="row" role="group" aria-label="From change to change">
-          <button type="button" disabled={at === 0} onClick={() => stepOn(-1)} title="Alt + arrow up">Change before</button>
+          <button type="button" disabled={at === 0} onClick={() => stepOn(-1)} title="Alt + arrow up">Previous change</button>
           <button type="button" disabled={at === all.length - 1} onClick={() => stepOn(1)} title="Alt + arrow down">Next change</button>
           <span class="quiet">{at >= 0 ? `${at + 1} of ${all.length}` : `${all.length} in all`} · Alt + ↑ ↓</span>
         </p>
@@ -236,6 +236,8 @@ function walk(event: KeyboardEvent): void {
 
 /** While two are compared, Alt and an arrow key step from change to change wherever the keyboard is. */
 export function stepKey(event: KeyboardEvent): boolean {
+  const at = event.target as HTMLElement;
+  if (at.matches("select, textarea, input:not([type=range]):not([type=checkbox]):not([type=radio])")) return false; // there the keys mean something else
   if (!comparison.value || !event.altKey || event.ctrlKey || event.metaKey || !["ArrowDown", "ArrowUp"].includes(event.key)) return false;
   stepOn(event.key === "ArrowDown" ? 1 : -1);
   return true;

@@ -1,7 +1,7 @@
 """Everything in which what two show files say differs, value by value, in words."""
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -22,6 +22,7 @@ from sequencer.units import counted
 _GONE = object()
 _ALIKE = 0.6  # share of all that two rows say, what is usual counted in, from which they are one that was changed
 _MOST_CELLS = 40_000
+_LONG = 1_000  # rows of a list, beyond which it takes long to align it
 ORDER = "order"  # the key of a difference that is of a list's order
 
 
@@ -118,6 +119,12 @@ def _by_name(was: list[Any], now: list[Any]) -> list[tuple[int | None, int | Non
 
 def _by_place(was: list[Any], now: list[Any]) -> list[tuple[int | None, int | None]]:
     pairs: list[tuple[int | None, int | None]] = []
+    if len(was) == len(now) > _LONG:
+        same = sum(one == other for one, other in zip(was, now, strict=True))
+        if same * 2 > len(
+            was
+        ):  # where most stay in their places, the others have changed in theirs
+            return [(k, k) for k in range(len(was))]
     i = j = 0
     for hunk in hunks(words_of(was), words_of(now)):
         while i < hunk.start:
@@ -275,16 +282,24 @@ def spelled_otherwise(
     """
     if old.plain is old.read or new.plain is new.read:
         return
-    before = [each.old for each in told if each.old is not None]
-    after = [each.new for each in told if each.new is not None]
+    before = _Paths(each.old for each in told if each.old is not None)
+    after = _Paths(each.new for each in told if each.new is not None)
     for each in value_differences(old.plain, new.plain):
-        known = (each.old is not None and _meets(each.old, before)) or (
-            each.new is not None and _meets(each.new, after)
+        known = (each.old is not None and before.meet(each.old)) or (
+            each.new is not None and after.meet(each.new)
         )
         if not known:
             said = value_change(each, old, new)
             yield replace(said, subject="writing", words=f"{said.words}; it says the same")
 
 
-def _meets(path: ValuePath, others: Sequence[ValuePath]) -> bool:
-    return any(path[: len(own)] == own or own[: len(path)] == path for own in others)
+class _Paths:
+    """Places in a file, and whether one lies in another or around it."""
+
+    def __init__(self, paths: Iterable[ValuePath]) -> None:
+        self._all = set(paths)
+        self._above = {path[:n] for path in self._all for n in range(len(path))}
+
+    def meet(self, path: ValuePath) -> bool:
+        """Whether a place lies in one of these, or one of these in it."""
+        return path in self._above or any(path[:n] in self._all for n in range(len(path) + 1))

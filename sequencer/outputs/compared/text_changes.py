@@ -30,8 +30,13 @@ def line_changes(old: str, new: str) -> Iterator[ShowChange]:
 
 def _lines(lines: list[str]) -> str:
     if len(lines) > _MOST_SHOWN:
-        return f"a stretch of {counted(len(lines), 'line')} from “{lines[0].strip()}” on"
-    return f"“{' / '.join(line.strip() for line in lines)}”"
+        return f"a stretch of {counted(len(lines), 'line')} from “{_printable(lines[0])}” on"
+    return f"“{' / '.join(map(_printable, lines))}”"
+
+
+def _printable(line: str) -> str:
+    """A line of a file that may be anything, without letters that a terminal takes for orders."""
+    return "".join(each if each.isprintable() else "·" for each in line.strip())
 
 
 def writing_changes(old: str, new: str, *, others: bool) -> Iterator[ShowChange]:

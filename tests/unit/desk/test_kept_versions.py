@@ -99,3 +99,16 @@ def test_a_version_that_is_not_there_is_said_so(show):
     for work in (kept.said, kept.delete):
         with pytest.raises(InputError, match="there is no version “duo”"):
             work("duo")
+
+
+def test_a_full_disk_leaves_what_was_kept_and_says_what_helps(show):
+    kept = KeptVersions(show)
+    kept.keep("duo", DiskText("a: 1\n"))
+    with mock.patch.object(os, "fsync", side_effect=OSError(28, "No space left on device")):
+        for name, replace in (("duo", True), ("trio", False)):
+            with pytest.raises(
+                InputError, match="the disk is full; make room, or allow writing beside the show"
+            ):
+                kept.keep(name, DiskText("b: 2\n"), replace=replace)
+    assert kept.said("duo").text == "a: 1\n"
+    assert sorted(each.name for each in show.parent.iterdir()) == ["mine (duo).yaml", "mine.yaml"]

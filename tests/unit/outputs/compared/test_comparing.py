@@ -164,6 +164,17 @@ def test_what_cannot_be_staged_or_read_is_compared_all_the_same():
     ]
 
 
+def test_an_entry_that_changed_beside_a_new_one_is_told_as_changed():
+    found = between(
+        ("cycle: 1, beats: 8}", "cycle: 1, beats: 6}\n  - {who: Ash, from: 6.1, pattern: corkscrew, beats: 4}"),
+        stage=None,
+    )  # fmt: skip
+    assert [each.words for each in found.changes] == [
+        "static-spin from 2.1 (Cedar): beats 6 instead of 8",
+        "corkscrew from 6.1 (Ash) is new: who Ash, from 6.1, pattern corkscrew, beats 4",
+    ]
+
+
 def test_rows_are_two_bars_and_a_section_begins_a_new_one():
     text = SHOW.replace("track: {file: song.ogg}", "track: {file: song.ogg, corrections: {sections: [{from: 1.1, name: one}, {from: 4.1, name: two}]}}")  # fmt: skip
     rows = sheet_rows(stage(text), 0.0)
