@@ -20,7 +20,7 @@ function. `--json` gives every figure in loops of a function as well, under `in_
     edit group      one block of the demo group changed, in a running process, to all findings
     edit group flown  the same as flown: the whole check of the show as flown, its links and strained stretches sought anew
     edit solo, edit solo flown  both of the solo demo
-    edit 8          the same of eight performers and four minutes
+    edit 8, edit 8 flown  both of eight performers and four minutes
     spot 8          one spot moved, to the distances
     … drawn         the three with `--drawn`: as drawn, not as it can be flown; edits and spots are as drawn
     mend 5          `check --mend` of five performers who come too close in every formation
@@ -281,6 +281,7 @@ def figures(folder: Path, runs: int, only: list[str]) -> Measured:
         "edit solo": lambda: edits(solo, runs),
         "edit solo flown": lambda: edits(solo, runs, flown=True),
         "edit 8": lambda: edits(eight, runs),
+        "edit 8 flown": lambda: edits(eight, runs, flown=True),
         "spot 8": lambda: edits(eight, runs, spots=True),
     }
     loops = [loop() for _ in range(runs)]
