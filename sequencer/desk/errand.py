@@ -72,7 +72,6 @@ class Errand:
         """End the work, whatever it has by now; nothing more is told of it."""
         if self.state == "working":
             self.state = "stopped"
-        self._told = _nobody
         if self._process.is_alive():
             self._process.kill()
         self._process.join(2.0)
@@ -115,10 +114,6 @@ class Errand:
         else:
             self.state, self.words = "stopped", "stopped before there was anything to show"
         self._told(self)
-
-
-def _nobody(_errand: Errand) -> None:
-    return
 
 
 _GONE = {

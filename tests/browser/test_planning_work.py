@@ -17,7 +17,8 @@ from tests.desk_client import desk, eventually
 WIDE = {"width": 1400, "height": 900}
 PHONE = {"width": 390, "height": 844}
 FERRY = Path(__file__).parents[2] / "audio_samples" / "cinder_ferry.ogg"
-FOCUSED = "() => (document.activeElement.textContent || document.activeElement.getAttribute('aria-label') || '').trim()"
+FOCUSED = """words => (document.activeElement.textContent || document.activeElement.getAttribute('aria-label') || '')
+    .trim().startsWith(words)"""
 WIDER = """() => document.documentElement.scrollWidth <= innerWidth ? [] : [...document.querySelectorAll('*')]
     .filter((each) => each.getBoundingClientRect().right > innerWidth).map((each) => each.outerHTML.slice(0, 80))"""
 SHOW = """\
@@ -65,6 +66,11 @@ def visitor(browser, address, first=".eight", **options):
         assert faults == []
     finally:
         context.close()
+
+
+def comes_to(page, words):
+    """Waits until the keyboard is at what begins with these words."""
+    page.wait_for_function(FOCUSED, arg=words)
 
 
 def text_of(served):
@@ -134,15 +140,15 @@ def test_a_show_is_begun_and_a_draft_given_up_by_keyboard(browser, folder, tmp_p
         page.get_by_role("tab", name="Draft").focus()
         page.get_by_role("heading", name="A routine for this song").focus()
         keys.press("Tab")
-        assert page.evaluate(FOCUSED) == "Draft what is empty"
+        comes_to(page, "Draft what is empty")
         keys.press("Enter")
         page.wait_for_selector(".drafting .progressing")
-        page.get_by_role("heading", name="Drafting").focus()
+        comes_to(page, "Drafting")
         keys.press("Tab")
         keys.press("Tab")
-        assert page.evaluate(FOCUSED) == "Give it up"
+        comes_to(page, "Give it up")
         keys.press("Enter")
-        page.get_by_role("button", name="Draft what is empty").wait_for()
+        comes_to(page, "A routine for this song")
         assert served.page.get("draft")[1]["state"] == "none"
         assert "drafted" not in str(served.page.get("show")[1]["values"]["timeline"])
 
@@ -155,16 +161,16 @@ def test_the_tour_by_keyboard_put_away_and_called_again(browser, show):
             assert page.evaluate("document.activeElement === document.body")  # it takes nothing
             tour.get_by_role("button", name="Next").focus()
             page.keyboard.press("Enter")
-            assert page.evaluate(FOCUSED).startswith("A routine to begin with")
+            comes_to(page, "A routine to begin with")
             assert page.locator(".toured").get_attribute("id") == "tab-draft"
             assert page.evaluate(
                 "document.getElementById(document.activeElement.getAttribute('aria-describedby')).innerText"
             ).startswith("Under Draft")
             page.keyboard.press("Escape")
             tour.wait_for(state="detached")
-            assert page.evaluate(FOCUSED) == "Tour"
+            comes_to(page, "Tour")
             page.keyboard.press("Enter")
-            assert page.evaluate(FOCUSED).startswith("The sheet")
+            comes_to(page, "The sheet")
             page.get_by_role("button", name="No tour").click()
             assert page.locator(".toured").count() == 0
         with visitor(browser, served.address) as page:
@@ -224,7 +230,9 @@ def test_chosen_sheets_and_exports_of_a_show_that_stops(browser, show):
         page.get_by_role("group", name="For (nobody: for all)").get_by_label("Ash").check()
         page.get_by_role("button", name="Make the sheets").focus()
         page.keyboard.press("Enter")
+        comes_to(page, "Printing the sheets")
         page.wait_for_selector(".made")
+        comes_to(page, "Ready")
         made = page.locator(".made")
         assert "Do not dance this yet" in made.inner_text()
         assert made.locator("li").count() == 2

@@ -3,7 +3,7 @@ import { signal } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { Refused, bring, get, post, type Pattern, type State } from "./api";
 import { doing, take } from "./doing";
-import { Progressing, sentence } from "./drafting";
+import { Progressing, sentence, useHeading } from "./drafting";
 import { errand, type Errand } from "./errands";
 import { checking, fault, patterns, side, state } from "./store";
 
@@ -48,6 +48,8 @@ export function Beginning() {
   const [cast, setCast] = useState<Dancer[]>([{ name: "", stature: "1.70 m", prop: "poi", level: 2 }]);
   const [floor, setFloor] = useState<[string, string] | null>(null);
   const rows = useRef<HTMLFieldSetElement>(null);
+  const hearing = useRef<HTMLDivElement>(null);
+  useHeading(hearing, now?.state);
   if (!now || !state.value) return <main class="opening"><p>Looking for songs …</p></main>;
   const songNow = song ?? now.track ?? now.songs[0] ?? "";
   const room: [string, string] = floor ?? [`${Math.max(8, 4 * cast.length)} m`, "8 m"];
@@ -64,8 +66,8 @@ export function Beginning() {
       <>
         <Head />
         <main class="beginning">
-          <div class="hearing">
-            <h2>Hearing the song</h2>
+          <div ref={hearing} class="hearing">
+            <h2 tabIndex={-1}>Hearing the song</h2>
             <p>Beats, bars and sections are found. That takes a while, once for each song.</p>
             <Progressing now={now} />
             <p class="row"><button type="button" onClick={() => void errand("begin/stop").then(askBegin)}>Give it up</button></p>
@@ -79,21 +81,21 @@ export function Beginning() {
     <main class="beginning">
       <form onSubmit={(event) => { event.preventDefault(); void make(); }}>
         <p>Say which song it is and who dances. All of this can be changed later.</p>
-        {now.state === "failed" && <p class="fault" role="alert">{sentence(now.error?.message ?? "")}</p>}
+        {now.state === "failed" && <p class="fault" role="alert">{sentence(now.error ? [now.error.what, now.error.mend].filter(Boolean).join("; ") : "")}</p>}
         <p class="field"><label for="new-title">Title</label><input id="new-title" type="text" value={title ?? now.title} onInput={(event) => setTitle(event.currentTarget.value)} /></p>
         <SongChoice songs={now.songs} value={songNow} choose={setSong} />
         <fieldset ref={rows} class="dancers"><legend>Who dances</legend>
           {cast.map((each, k) => (
             <div key={k} class="dancer" role="group" aria-label={each.name || `Performer ${k + 1}`}>
               <label>Name <input class="name" type="text" required value={each.name} onInput={(event) => set(k, { name: event.currentTarget.value })} /></label>
-              <label>Body height <input type="text" required value={each.stature} size={7} onInput={(event) => set(k, { stature: event.currentTarget.value })} /></label>
+              <label>Stature <input type="text" required value={each.stature} size={7} onInput={(event) => set(k, { stature: event.currentTarget.value })} /></label>
               <label>Prop <select value={each.prop} onChange={(event) => set(k, { prop: event.currentTarget.value })}>{now.props.map((prop) => <option key={prop} value={prop}>{prop}</option>)}</select></label>
               <label>Level <select value={String(each.level)} onChange={(event) => set(k, { level: Number(event.currentTarget.value) })}>{[1, 2, 3, 4, 5].map((level) => <option key={level} value={level}>{LEVELS[level]}</option>)}</select></label>
               {cast.length > 1 && <button type="button" aria-label={`Take out ${each.name || `performer ${k + 1}`}`} onClick={() => setCast(cast.filter((_, n) => n !== k))}>Take out</button>}
             </div>
           ))}
           <p class="row"><button type="button" onClick={add}>Add somebody</button></p>
-          <p class="quiet">Heights as you say them: 1.70 m, 170 cm or 5 ft 7 in. The level says which moves a draft may use.</p>
+          <p class="quiet">Stature is body height, as you say it: 1.70 m, 170 cm or 5 ft 7 in. The level says which moves a draft may use.</p>
         </fieldset>
         <fieldset><legend>The floor</legend>
           <label>Width <input type="text" size={6} value={room[0]} onInput={(event) => setFloor([event.currentTarget.value, room[1]])} /></label>

@@ -1,5 +1,6 @@
 // Drafts: a routine proposed for what is empty, shown before it is put into the show.
 import { signal } from "@preact/signals";
+import type { RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { post, type State } from "./api";
 import { doing, operate } from "./doing";
@@ -9,17 +10,23 @@ import { opened, picked, side, state, tempo, view } from "./store";
 
 const SHORTEST = 6; // [beats] of a gap that is filled
 
-const focused = signal(false); // the keyboard is brought to what has just come
+const focused = signal(false); // the keyboard is brought here from elsewhere
+
+/** Brings the keyboard to the heading of what has just come, where what it was on has gone. */
+export function useHeading(box: RefObject<HTMLElement | null>, state: string | undefined): void {
+  const before = useRef(false);
+  useEffect(() => {
+    const at = document.activeElement, lost = !at || at === document.body || at.closest("[hidden]");
+    if ((before.current || focused.value) && lost) box.current?.querySelector<HTMLElement>("h2, h3")?.focus({ preventScroll: true });
+    before.current = true;
+    focused.value = false;
+  }, [state]);
+}
 
 export function Drafting() {
   const now = draft.value;
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    if (focused.value && now?.state !== "working") {
-      focused.value = false;
-      box.current?.querySelector<HTMLElement>("h3")?.focus();
-    }
-  }, [now?.state]);
+  useHeading(box, now?.state);
   if (!state.value?.readable) return <p class="quiet">The file cannot be read as a show: mend it under Text, then a routine can be drafted.</p>;
   return (
     <div ref={box} class="drafting">
@@ -36,7 +43,7 @@ function Asking({ now }: { now: Draft | null }) {
   const sections = view.value?.sections ?? [];
   const [section, setSection] = useState("");
   const [seed, setSeed] = useState(0);
-  const ask = (what: object) => { focused.value = true; void errand("draft", { seed, ...what }); };
+  const ask = (what: object) => void errand("draft", { seed, ...what });
   return (
     <>
       <h3 tabIndex={-1}>A routine for this song</h3>
@@ -196,7 +203,7 @@ function Offered({ now }: { now: Draft }) {
     if (await doing(() => post<State>("draft/lay", { number: now.number }), "The draft is in the show.")) side.value = "findings";
   };
   const { section, span } = now.asked;
-  const again = () => { focused.value = true; void errand("draft", { section, span, another: true, seed: now.asked.seed }); };
+  const again = () => void errand("draft", { section, span, another: true, seed: now.asked.seed });
   const groups = new Map<string, Draft["offer"] extends null ? never : { position: string; words: string }[]>();
   for (const row of offer.rows) groups.set(row.section, [...(groups.get(row.section) ?? []), row]);
   return (

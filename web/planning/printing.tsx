@@ -1,7 +1,7 @@
 // What is printed and exported, from the show as it stands on the page: sheets, rehearsal page, count tracks, cues.
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { get } from "./api";
-import { Progressing, sentence } from "./drafting";
+import { Progressing, sentence, useHeading } from "./drafting";
 import { errand, printing, type MadeFile, type Printing as Made } from "./errands";
 import { side, state } from "./store";
 
@@ -18,27 +18,32 @@ const SPEEDS = [100, 85, 70, 50]; // [%]
 
 export function Printing() {
   const now = printing.value;
+  const box = useRef<HTMLDivElement>(null);
+  useHeading(box, now?.state);
   if (!state.value?.readable) return <p class="quiet">The file cannot be read as a show: mend it under Text, then it can be printed.</p>;
-  if (now?.state === "working") return <Working now={now} />;
+  const working = now?.state === "working"; // what was chosen stays chosen
   return (
-    <div class="printing">
+    <div ref={box} class="printing">
+      {working && <Working now={now} />}
       {now?.state === "failed" && <p class="fault" role="alert">{now.error?.message}</p>}
       {now?.state === "done" && now.made && <Files now={now} />}
-      <Sheets />
-      <Rehearsal />
-      <p class="quiet">What is printed is the show as it stands on this page, saved or not. The files are put into {now?.folder ?? "the folder exports beside the show"}.</p>
+      <div class="printing" hidden={working}>
+        <Sheets />
+        <Rehearsal />
+      </div>
+      <p class="quiet" hidden={working}>What is printed is the show as it stands on this page, saved or not. The files are put into {now?.folder ?? "the folder exports beside the show"}.</p>
     </div>
   );
 }
 
 function Working({ now }: { now: Made }) {
   return (
-    <div class="printing">
-      <h3>{now.asked?.what === "rehearsal" ? "Making what you rehearse with" : "Printing the sheets"}</h3>
+    <section class="printing" aria-label="At work">
+      <h3 tabIndex={-1}>{now.asked?.what === "rehearsal" ? "Making what you rehearse with" : "Printing the sheets"}</h3>
       <Progressing now={now} />
       <p class="row"><button type="button" onClick={() => void errand("print/stop")}>Give it up</button></p>
       <p class="quiet">You can go on planning meanwhile: what you change now is not in these files.</p>
-    </div>
+    </section>
   );
 }
 
@@ -46,7 +51,7 @@ function Files({ now }: { now: Made }) {
   const { files, ok, said, older } = now.made!;
   return (
     <section class="made" aria-label="What was made">
-      <h3>Ready</h3>
+      <h3 tabIndex={-1}>Ready</h3>
       {ok === false && <p class="fault">Do not dance this yet: <button type="button" class="small" onClick={() => (side.value = "findings")}>Findings</button> says why, and so does every sheet.</p>}
       {ok === null && <p class="caution">Nothing was checked for these: Findings says whether the show can be danced.</p>}
       {older && <p class="caution">The show has been changed since: what was made is of before.</p>}
@@ -81,7 +86,7 @@ function Sheets() {
   const print = () => void errand("sheets", { everything: what === "all", only: what === "some" ? only : [], people: what === "some" ? people : [], paper, since: since.trim() || null });
   return (
     <form class="printed" onSubmit={(event) => { event.preventDefault(); if (!nothing) print(); }}>
-      <h3>Sheets to print</h3>
+      <h3 tabIndex={-1}>Sheets to print</h3>
       <fieldset><legend>Which</legend>
         <label><input type="radio" name="which" checked={what === "pack"} onChange={() => setWhat("pack")} /> what is carried on the night</label>
         <label><input type="radio" name="which" checked={what === "all"} onChange={() => setWhat("all")} /> everything</label>
