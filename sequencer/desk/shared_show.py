@@ -23,7 +23,10 @@ _FINDINGS = (*_CHECKS, "findings", "entries", "unseen", "cautions")
 _FINDING = (
     "id", "code", "severity", "who", "start", "end", "position", "message", "remedies", "source", "as",
 )  # fmt: skip
-EXPOSED = "the sheet with everybody's name, where everybody stands and walks, the dance, the findings and the song"
+EXPOSED = (
+    "the sheet with everybody's name, where everybody stands and walks, the dance with everybody's height and the findings, "
+    "and hears the song"
+)
 
 
 class SharedShow:

@@ -41,11 +41,11 @@ class TapFit:
     """A steady count through a person's taps."""
 
     period: float  # [s] from one beat to the next
-    start: float  # [s] the beat of the first tap
+    start: float  # [s] the beat of the first tap that is none of the slips
     sway: float  # [s] standard deviation of the taps about it, by their median deviation
     period_error: float  # [s] standard error of `period`
     used: int  # taps
-    slips: int  # taps that were left out: bounces, double taps, and what lies far from all others
+    slips: int  # taps that were left out: bounces, and what lies far from all others
 
     @property
     def tempo(self) -> float:
@@ -111,9 +111,8 @@ def fit_taps(taps: ArrayLike) -> TapFit:
             break
         number = again
     off = times - start - period * number
-    alone = _nearest_of_each(number, off)
-    far = max(_FAR * _deviation(off[alone]), _SLIP)
-    kept = alone & (np.abs(off - np.median(off[alone])) <= far)
+    middle = float(np.median(off))
+    kept = np.abs(off - middle) <= max(_FAR * _deviation(off), _SLIP)
     period, start, error = _least_squares(number[kept], times[kept])
     off = times[kept] - start - period * number[kept]
     first = float(number[kept][0])
@@ -234,16 +233,6 @@ def _slope(number: Floats, times: Floats) -> float:
     a, b = np.triu_indices(len(x), 1)
     apart = x[b] > x[a]
     return float(np.median((y[b] - y[a])[apart] / (x[b] - x[a])[apart]))
-
-
-def _nearest_of_each(number: Floats, off: Floats) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
-    """Of taps that count as one beat, the one that is nearest to it."""
-    order = np.lexsort((np.abs(off), number))
-    first = np.ones(len(number), dtype=bool)
-    first[1:] = np.diff(number[order]) > 0
-    kept = np.zeros(len(number), dtype=bool)
-    kept[order[first]] = True
-    return kept
 
 
 def _deviation(values: Floats) -> float:

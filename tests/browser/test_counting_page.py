@@ -62,6 +62,50 @@ def test_taps_between_the_beats_move_the_count_there(browser, show):
         assert planner.faults == []
 
 
+# What the sound card was given, by which a tap's moment of the song follows without the page's own clock.
+SPY = """() => { window.pieces = [];
+  const make = AudioContext.prototype.createBufferSource;
+  AudioContext.prototype.createBufferSource = function () { const node = make.call(this), start = node.start;
+    window.context = this;
+    node.start = (at, from, long) => { window.pieces.push([at, from]); return start.call(node, at, from, long); }; return node; }; }"""
+TAPS_EXPECTED = """async (count) => {
+  const button = document.querySelector("button.tap"), out = [];
+  for (let k = 0; k < count; k++) {
+    await new Promise((done) => setTimeout(done, 300 + 37 * (k % 5)));
+    const event = new PointerEvent("pointerdown", { bubbles: true, button: 0 });
+    const held = performance.now() + 12 * (k % 3); // a page that is busy gets it late
+    while (performance.now() < held);
+    button.dispatchEvent(event);
+    const stamp = context.getOutputTimestamp();
+    const heard = stamp.contextTime + (event.timeStamp - stamp.performanceTime) / 1000;
+    const [at, from] = pieces.filter(([begun]) => begun <= heard).pop();
+    out.push(from + heard - at);
+  }
+  return out;
+}"""
+
+
+def test_a_tap_is_the_moment_that_was_heard_when_the_finger_went_down(browser, show):
+    """Held against the sound card's own account: what it was given to play when, and which sample leaves now."""
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        page = planner.page
+        page.evaluate(SPY)
+        planner.tab("Count")
+        page.locator("button.tap").click()
+        page.wait_for_function("() => window.pieces.length > 3 && context.getOutputTimestamp().contextTime > 0.5")  # fmt: skip
+        with page.expect_request(
+            lambda asked: (
+                asked.url.endswith("/api/taps") and len(asked.post_data_json["taps"]) == 14
+            )
+        ) as asked:
+            expected = page.evaluate(TAPS_EXPECTED, 14)
+        sent = asked.value.post_data_json
+        off = [tap - wanted for tap, wanted in zip(sent["taps"], expected, strict=True)]
+        # The stamp moves by a block of samples, and another one may have left from one call to the next.
+        assert max(map(abs, off)) < 0.012, off
+        assert sent["latency"] is not None
+
+
 def test_the_whole_of_it_by_keyboard(browser, show):
     with desk(show) as served, Planner(browser, served.address) as planner:
         page = planner.page

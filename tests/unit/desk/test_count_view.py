@@ -60,6 +60,11 @@ def test_half_as_fast_takes_every_second_beat_and_makes_moves_longer():
     assert view["blocks"]["moved"] == 3  # the one at a moment of the track is longer too
 
 
+def test_a_beat_that_is_nearly_a_new_beat_away_is_gone_and_has_not_moved():
+    view = viewed("{tempo: half, shift: 30 ms}")
+    assert view["beats"] == {"same": 0, "moved": 32, "gone": 32, "come": 0}
+
+
 def test_another_one_moves_what_stands_in_bars():
     view = viewed("{one: 0:01.0}")
     assert view["beats"]["same"] == 64

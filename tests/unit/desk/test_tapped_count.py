@@ -73,6 +73,15 @@ def test_what_is_offered_puts_the_beats_where_the_taps_are(song, before):
         assert after.tempo == pytest.approx(now.tempo / wanted, rel=0.01), way
 
 
+def test_halving_counts_from_the_ones_also_after_a_pickup(song):
+    """The first one is the second beat of the track: who taps on the ones and threes taps on what halving leaves."""
+    late = replace(song, downbeats=song.beats[1::4])
+    offer = tapped_count(taps_on(late.beats[9:57:2]), late, CorrectionRecord(), 0.01)["offers"][0]
+    assert offer["values"] == {"tempo": "half"}
+    after, _ = counted_by(late, offer["values"])
+    assert max(nearest(late.beats[9:57:2], after.beats)) < 1e-6
+
+
 def test_taps_at_another_tempo_offer_a_steady_count(song):
     taps = taps_on(2.0 + 0.61 * np.arange(40), early=0.0)
     found = tapped_count(taps, song, CorrectionRecord(), 0.01)

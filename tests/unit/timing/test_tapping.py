@@ -54,6 +54,13 @@ def test_taps_without_any_error_are_met_exactly():
     assert (fit.used, fit.slips) == (12, 0)
 
 
+def test_the_count_begins_with_the_first_tap_that_is_none_of_the_slips():
+    """The first one comes a fifth of a second late: it tells nothing."""
+    taps = tapped(BEATS[20:50], 6, early=0.0, sway=0.005)
+    taps[0] += 0.2
+    assert fit_taps(taps).start == pytest.approx(BEATS[21], abs=0.01)
+
+
 @pytest.mark.parametrize("taps", [[], BEATS[: FEWEST_TAPS - 1], np.arange(2001) * 0.3])
 def test_too_few_and_too_many_are_refused(taps):
     with pytest.raises(ValueError, match=r"more than 2000 taps|tap at least 8"):
@@ -107,5 +114,11 @@ def test_strokes_tell_where_the_beat_is():
     strengths = np.ones(len(strokes))
     lead = lead_of_strokes(PERIOD, BEATS[0], strokes, strengths, (BEATS[0], BEATS[90]))
     assert lead == pytest.approx(0.025, abs=0.004)
+    weak = np.concatenate([strokes[:100], strokes[:100] - 0.06])  # as many, but softer
+    soft = np.concatenate([np.ones(100), np.full(100, 0.3)])
+    lead = lead_of_strokes(PERIOD, BEATS[0], np.flip(weak), np.flip(soft), (BEATS[0], BEATS[90]))
+    assert lead == pytest.approx(0.025, abs=0.004)
+    lead = lead_of_strokes(PERIOD, BEATS[0], weak, 1.3 - soft, (BEATS[0], BEATS[90]))
+    assert lead == pytest.approx(-0.035, abs=0.004)
     assert lead_of_strokes(PERIOD, BEATS[0], other, np.ones(60), (0, 60)) is None
     assert lead_of_strokes(PERIOD, BEATS[0], [], [], (0, 60)) is None
