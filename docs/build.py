@@ -148,7 +148,9 @@ tonight:
 For one night only; the show stays as it is written. Everybody who is there keeps their counts, spots and numbers: a canon keeps the place of
 who is away, a shape keeps their spot. Whoever watched only them watches everybody. Checks, sheets and the rehearsal page are those of
 tonight, with the body of who stands in, and the props of the part if none are given. Whoever takes a part may be somebody of the show whose own
-part falls out. `draft` and `new` know no tonight: take it out while you draft.
+part falls out. Jobs are those of the people who are there: the emergency card is read with their names, and whoever is not there and is named
+on it is told. A draft and a mend change the show for everybody, so neither is made while somebody is away or stands in: take
+`tonight` out meanwhile.
 
 ## Stops and accents
 

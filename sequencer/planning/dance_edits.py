@@ -142,7 +142,8 @@ def shorter_tethers(show: Staged, who: str, fault: Finding) -> Ladder | None:
 
 def tether_edit(show: Staged, who: str, by: float) -> DanceEdit | None:
     """A performer's tethers shorter by some metres, both alike; None if they would be too short to spin."""
-    record = next(record for record in show.show.cast if record.name == who)
+    k = next(i for i, record in enumerate(show.show.cast) if record.name == who)
+    record, raw = show.show.cast[k], raw_values(show, ("cast", k))
     changes: list[Change] = []
     words = ""
     for key in ("prop", "left", "right"):
@@ -153,12 +154,10 @@ def tether_edit(show: Staged, who: str, by: float) -> DanceEdit | None:
         if tether - by < LEAST_TETHER - 1e-9:
             return None
         # The whole prop is rewritten: it may be an alias shared with others, or just the name of its kind.
-        path = show.read.cast_path(who, key) if show.read else ()
-        raw = raw_values(show, path)
         own = {"kind": raw[key]} if isinstance(raw[key], str) else dict(raw[key])
         shorter = length_like(own.get("tether", tether), tether - by)
         words = words or f"{shown(shorter)} (now {shown(own.get('tether', tether))})"
-        changes.append(((*path, key), {**own, "tether": shorter}))
+        changes.append((("cast", k, key), {**own, "tether": shorter}))
     if not changes:
         return None
     return DanceEdit(

@@ -25,6 +25,7 @@ from sequencer.units import BarLengths, at_aloud
 
 MOST_CAUSES = 12  # for which mends are sought; the others wait
 MOST_FLIGHTS_CAUSES = 6  # the same of what cannot be flown: its trials take longer
+NOT_TONIGHT = "No mends were sought: they would change the show for everybody, and not everybody is there tonight."
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
 _CHECKED = 0.8  # of the progress
 
@@ -91,10 +92,13 @@ def with_mends(
 
     Notes
     -----
-    None are sought for a part of a show: they are tried on the whole, whose other faults would count as new ones.
+    None are sought for a part of a show: they are tried on the whole, whose other faults would count as new ones. None are
+    sought while somebody is away or stands in either: they would be written into the show for everybody, untried.
     """
     if show.part is not None:
         return outcome
+    if show.tonight:
+        return outcome + Outcome(not_checked=(NOT_TONIGHT,))
     close: dict[Pair, tuple[str, ...]] = {}
     edits: dict[Pair, tuple[SpaceEdit, ...]] = {}
     if any(isinstance(each.subject, Conflict) for each in outcome.mendable):

@@ -127,21 +127,25 @@ def named_in(text: str, names: Iterable[str], *, as_spelt: bool = False) -> tupl
 
 
 def jobs_of(show: Staged) -> tuple[Job, ...]:
-    """Every job that a show gives to anybody, posts first."""
+    """Every job that a show gives to anybody, posts first; of whoever stands in, under their own name."""
     record = show.show
     burning = {burn.who for burn in show.lit}
     posts = [
-        Job(who=name, kind="lit performer" if name in burning else "performer", written="cast")
+        Job(
+            who=show.taken_by(name), kind="lit performer" if name in burning else "performer",
+            written="cast",
+        )
         for name in record.names
-    ]
+    ]  # fmt: skip
     posts += [
-        Job(who=post.name, kind=post.duty, written="crew", place=post.post) for post in record.crew
+        Job(who=show.taken_by(post.name), kind=post.duty, written="crew", place=post.post)
+        for post in record.crew
     ]
-    names = (*record.names, *(post.name for post in record.crew))
+    names = tuple(job.who for job in posts)
     return (
         *posts,
         *_of_the_card(record, names, posts),
-        *_at_stop(record, names),
+        *_at_stop(show),
         *_with_torch(show),
     )
 
@@ -207,12 +211,14 @@ def _people_in(text: str, names: tuple[str, ...], posts: list[Job]) -> tuple[str
     return (head,) if head else ()
 
 
-def _at_stop(record: Show, names: tuple[str, ...]) -> list[Job]:
+def _at_stop(show: Staged) -> list[Job]:
     """Jobs of others that the stop call gives to a person or to everybody of a duty."""
+    record = show.show
+    parts = {*record.names, *(post.name for post in record.crew)}
     found = []
     for key, does in record.stop_call.does.items():
-        people = (key,) if key in names else tuple(
-            post.name for post in record.crew if post.duty == key
+        people = (show.taken_by(key),) if key in parts else tuple(
+            show.taken_by(post.name) for post in record.crew if post.duty == key
         )  # fmt: skip
         for kind, phrases in _SAID.items():
             if any(_plain(action).startswith(phrases) for action in does):
@@ -233,7 +239,9 @@ def _with_torch(show: Staged) -> list[Job]:
         span = fire.lit[int(burn.path[2])]
         lights = lighter_of(span.lit_by, fire, show.show.crew)
         if lights is not None and burn.start > first:
-            found.append(Job(who=lights, kind="lights again", written="fire, lit, lit_by"))
+            found.append(
+                Job(who=show.taken_by(lights), kind="lights again", written="fire, lit, lit_by")
+            )
     return list(dict.fromkeys(found))
 
 

@@ -206,7 +206,8 @@ def lighting_steps(show: Staged, plan: SafetyPlan) -> list[NightStep]:
         people: dict[str | None, list[Light]] = {}
         for light in lighting.lights:
             people.setdefault(light.burn.lit_by, []).append(light)
-        for person, lights in people.items():
+        for part, lights in people.items():
+            person = None if part is None else show.taken_by(part)
             names = tuple(light.burn.who for light in lights)
             each = seconds_words(plan.handling.light) + plan.handling.words("light")
             what = "NOBODY IS NAMED TO LIGHT: do not light"
@@ -236,7 +237,8 @@ def putting_out_steps(show: Staged, plan: SafetyPlan) -> list[NightStep]:
     for burn in sorted(plan.burns, key=lambda burn: (burn.end, burn.queue_s)):
         groups.setdefault((burn.end, burn.put_out_by), []).append(burn)
     found = []
-    for (end, person), burns in groups.items():
+    for (end, part), burns in groups.items():
+        person = None if part is None else show.taken_by(part)
         names = tuple(burn.who for burn in burns)
         what = "NOBODY IS NAMED TO PUT OUT: do not light"
         if person is not None:
@@ -342,7 +344,7 @@ def _people(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
         return ()
     record = show.show
     found = [
-        f"S{k} {post.name}, {_DUTY_WORDS.get(post.duty, post.duty)}: on post"
+        f"S{k} {show.taken_by(post.name)}, {_DUTY_WORDS.get(post.duty, post.duty)}: on post"
         for k, post in enumerate(record.crew, start=1)
     ]
     for kind, duty in _PEOPLE:
@@ -359,7 +361,13 @@ def _people(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
         (card.meets, "meets the responders: there"),
     ):
         found.append(f"{entered or '________'}, {job}")
-    return (*found, *(f"{name}, performer: ready" for name in record.names))
+    return (*found, *(f"{_with_part(show, name)}, performer: ready" for name in record.names))
+
+
+def _with_part(show: Staged, part: str) -> str:
+    """Who dances a part, and whose it is if they stand in."""
+    name = show.taken_by(part)
+    return name if name == part else f"{name} for {part}"
 
 
 def _wind_lines(book: RuleBook, own: float | None = None) -> list[GoLine]:

@@ -82,11 +82,11 @@ class ReadShow:
         """An error at the position of `path` in the file."""
         return InputError(code, self.document.place(*path), what, mend, why)
 
-    def cast_path(self, who: str, key: str | None = None) -> tuple[PathKey, ...]:
+    def cast_path(self, who: str) -> tuple[PathKey, ...]:
         """Where the file says something about a performer of tonight: their own entry, or that of who stands in."""
         stands_in = self.written.tonight.stand_ins if self.written.tonight else ()
         for k, each in enumerate(stands_in):
-            if each.part == who and (key is None or getattr(each, key) is not None):
+            if each.part == who:
                 return ("tonight", "stand_ins", k)
         return ("cast", self.written.names.index(who))
 

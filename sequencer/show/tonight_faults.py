@@ -1,6 +1,6 @@
 """What stands against the cast of tonight: names that nobody has, parts taken twice, people in two places."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from typing import Any
 
 from pydantic import ValidationError
@@ -30,15 +30,7 @@ def tonight_faults(show: Show, fault: _Fault, nearest: _Nearest) -> Iterator[Inp
         return
     crew = [post.name for post in show.crew]
     everybody = [*show.names, *crew]
-    for k, name in enumerate(tonight.away):
-        if name not in everybody:
-            what = f"{name!r} is in neither cast nor crew"
-            yield fault("unknown-person", ("tonight", "away", k), what, nearest(name, everybody))
-    if set(show.names) <= set(tonight.away):
-        yield fault(
-            "nobody-left", ("tonight", "away"), "everybody in the cast is away",
-            "leave somebody in, or give stand-ins",
-        )  # fmt: skip
+    yield from _away_faults(show, tonight.away, everybody, fault, nearest)
     free = set(tonight.away) | {each.part for each in tonight.stand_ins}
     taken: dict[str, int] = {}
     for k, each in enumerate(tonight.stand_ins):
@@ -65,6 +57,24 @@ def tonight_faults(show: Show, fault: _Fault, nearest: _Nearest) -> Iterator[Inp
                 f"{each.part}'s part falls out and is taken: it is under away too",
                 f"take {each.part} out of away, or take the stand-in out",
             )  # fmt: skip
+
+
+def _away_faults(
+    show: Show, away: Sequence[str], everybody: list[str], fault: _Fault, nearest: _Nearest
+) -> Iterator[InputError]:
+    for k, name in enumerate(away):
+        if name in away[:k]:
+            yield fault(
+                "name-twice", ("tonight", "away", k), f"{name} is away twice", "name each once"
+            )
+        if name not in everybody:
+            what = f"{name!r} is in neither cast nor crew"
+            yield fault("unknown-person", ("tonight", "away", k), what, nearest(name, everybody))
+    if set(show.names) <= set(away):
+        yield fault(
+            "nobody-left", ("tonight", "away"), "everybody in the cast is away",
+            "leave somebody in, or give stand-ins",
+        )  # fmt: skip
 
 
 def _of_one(

@@ -45,7 +45,8 @@ class StandIn(Record):
 
     def as_performer(self, part: Performer) -> Performer:
         """The performer who dances a part tonight, under the part's name."""
-        props = self._holds() or {key: getattr(part, key) for key in _PROPS}
+        # The part's own props, in the size that they have: the same poi in other hands.
+        props = self._holds() or {str(side): prop for side, prop in part.props.items()}
         own = {"level": part.level, "repertoire": part.repertoire}
         return Performer.model_validate({"name": part.name, **self._body(), **props, **own})
 

@@ -190,6 +190,21 @@ class Staged:
         stands_in = self.show.tonight.stand_in(part) if self.show.tonight else None
         return part if stands_in is None else stands_in.name
 
+    def part_of(self, person: str) -> str:
+        """The part that somebody has tonight, by which findings and sheets know them; their name if they have none."""
+        stand_ins = self.show.tonight.stand_ins if self.show.tonight else ()
+        return next((each.part for each in stand_ins if each.name == person), person)
+
+    @property
+    def tonight(self) -> str:
+        """Who stands in and who is away, in words; empty if everybody is there."""
+        tonight = self.show.tonight
+        if tonight is None or not (tonight.away or tonight.stand_ins):
+            return ""
+        words = [f"{each.name} for {each.part}" for each in tonight.stand_ins]
+        words += [f"without {' and '.join(tonight.away)}"] if tonight.away else []
+        return f"tonight {', '.join(words)}"
+
     @property
     def span(self) -> tuple[float, float]:
         """From the start of the song, or the first beat if earlier, to the end of the last block [beats]; of a part, its window."""

@@ -59,7 +59,7 @@ def _text_of(path: Path) -> "ComparedText":
 
     file_text(path)  # says in one sentence what is wrong with it
     text = path.read_bytes().decode("utf-8-sig")  # with its own line ends
-    return ComparedText(path.name, text, findings=_known_findings(path))
+    return ComparedText(path.name, text, findings=_known_findings(path), file=path.name)
 
 
 def _known_findings(path: Path) -> "CheckedFindings | None":

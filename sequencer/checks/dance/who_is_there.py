@@ -27,7 +27,7 @@ def who_is_there(show: Staged) -> Outcome:
         *(_told("stands-in", "note", each.part, _stand_in_words(show, each)) for each in tonight.stand_ins),
         *(_falls_out(show, name) for name in tonight.away),
         *_canons(show, tonight.away),
-        *_still_named(show, tonight.away),
+        *_still_named(show, _not_here(show)),
     ]  # fmt: skip
     return Outcome(findings=tuple(found))
 
@@ -133,35 +133,50 @@ def _canons(show: Staged, away: Sequence[str]) -> Iterator[Finding]:
         )  # fmt: skip
 
 
+def _not_here(show: Staged) -> list[str]:
+    """People of the show who have no part tonight: they are away, or somebody stands in for them."""
+    tonight = show.show.tonight
+    if tonight is None:
+        return []
+    here = {each.name.casefold() for each in tonight.stand_ins}
+    gone = [*tonight.away, *(each.part for each in tonight.stand_ins)]
+    return [name for name in gone if name.casefold() not in here]
+
+
 def _still_named(show: Staged, away: Sequence[str]) -> Iterator[Finding]:
-    """Texts for the evening that name somebody who is away."""
+    """Texts for the evening that name somebody who is not there."""
     if show.read is None:
         return
     written = show.read.written
     card, fire = written.emergency, written.fire
-    texts = [
+    words_of = [
         ("the emergency card", words)
         for words in (
             card.caller, card.meets, card.meeting_point, card.first_aider, card.authority, card.gate
         )
     ]  # fmt: skip
-    texts += [("the stop call", name) for name in written.stop_call.callers]
-    texts += [
-        ("the stop call", words) for name, does in written.stop_call.does.items()
-        for words in (name, *does)
-    ]  # fmt: skip
+    words_of += [
+        ("the stop call", words) for does in written.stop_call.does.values() for words in does
+    ]
+    keyed = [
+        ("the stop call", name) for name in (*written.stop_call.callers, *written.stop_call.does)
+    ]
+    lights: list[tuple[str, str | None]] = []
     if fire is not None:
-        texts += [("lighting", fire.handling.lit_by)]
-        texts += [("lighting", span.lit_by) for span in fire.lit]
-        texts += [("putting out", span.put_out_by) for span in fire.lit]
+        lights += [("lighting", fire.handling.lit_by)]
+        lights += [("lighting", span.lit_by) for span in fire.lit]
+        lights += [("putting out", span.put_out_by) for span in fire.lit]
+    replaced = {each.part for each in written.tonight.stand_ins} if written.tonight else set()
     for name in away:
+        # Keys of the file name parts, whoever has them; what is written in words names people.
+        own = [*words_of, *(() if name in replaced else (*keyed, *lights))]
         places = dict.fromkeys(
-            place for place, words in texts if words and named_in(words, (name,), as_spelt=True)
+            place for place, words in own if words and named_in(words, (name,), as_spelt=True)
         )
         for place in places:
             yield _told(
                 "away-but-named", "warn", name,
-                f"{name} is away tonight, and {place} names them",
+                f"{name} is not there tonight, and {place} names them",
                 ("give the job to somebody who is there",),
             )  # fmt: skip
 

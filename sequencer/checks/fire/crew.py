@@ -4,7 +4,7 @@ Inputs are plain records. Sources: the rules of the book in force; which jobs on
 practice (`safety.people`).
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from sequencer.checks.check import Check
 from sequencer.checks.fire.records import PROGRESS, night_finding
@@ -43,7 +43,7 @@ def crew(show: Staged) -> Outcome:
                 plan.crew, show.show.names, lit=lit, apart=plan.book.required("roles-apart")
             ),
             *(lead_findings(plan.crew) if lit else ()),
-            *(job_findings(jobs_of(show)) if lit else ()),
+            *(job_findings(jobs_of(show), show.part_of) if lit else ()),
         ),
         not_checked=(SAID,) if lit and show.show.stop_call.does else (),
     )
@@ -72,8 +72,17 @@ def lead_findings(crew: Sequence[Duty]) -> list[Finding]:
     ]
 
 
-def job_findings(jobs: Sequence[Job]) -> list[Finding]:
-    """People to whom the emergency card or the stop call gives a job that they cannot do beside another."""
+def job_findings(
+    jobs: Sequence[Job], part_of: Callable[[str], str] = lambda who: who
+) -> list[Finding]:
+    """People to whom the emergency card or the stop call gives a job that they cannot do beside another.
+
+    Parameters
+    ----------
+    jobs : sequence of Job
+    part_of : callable
+        The part that a person has tonight, under which their sheets are printed.
+    """
     of: dict[str, list[JobClash]] = {}
     for clash in clashes(jobs):
         of.setdefault(clash.first.who, []).append(clash)
@@ -88,7 +97,7 @@ def job_findings(jobs: Sequence[Job]) -> list[Finding]:
                 f"{who} {_listed([JOB_WORDS[job.kind] for job in told])}; {'; '.join(why)}",
                 "one person, one job at a time: common practice",
                 tuple(dict.fromkeys(_passed_on(clash.second, jobs) for clash in own)),
-                who=(who,),
+                who=(part_of(who),),
             )
         )
     return found

@@ -54,6 +54,7 @@ class Night:
         None  # [m] the larger of that and the computed one at the peak, over all props
     )
     ages: Mapping[str, int | None] = field(default_factory=dict)  # [years] least, by performer
+    persons: Mapping[str, str] = field(default_factory=dict)  # who stands in, by part
     unstated: tuple[
         str, ...
     ] = ()  # keys of the venue that nobody filled in: setting, ceiling, spin_off
@@ -86,6 +87,11 @@ def night_of(show: Staged) -> Night:
             # born on the last day of that year: the least age it can be
             each.name: None if each.birth_year is None else year - each.birth_year - 1
             for each in show.show.cast
+        },
+        persons={
+            each.name: show.taken_by(each.name)
+            for each in show.show.cast
+            if show.taken_by(each.name) != each.name
         },
         unstated=tuple(key for key in STATED if getattr(venue, key) is None),
     )

@@ -247,7 +247,13 @@ def _ages(night: Night, book: RuleBook) -> list[Finding]:
     blank = [who for who, age in night.ages.items() if age is None]
     if blank:
         found.append(
-            blank_finding(f"age is not recorded: {', '.join(blank)}", "cast, birth_year", rule)
+            blank_finding(
+                f"age is not recorded: {', '.join(night.persons.get(who, who) for who in blank)}",
+                "cast, birth_year"
+                if any(who not in night.persons for who in blank)
+                else "tonight, stand_ins, birth_year",
+                rule,
+            )
         )
     return found
 

@@ -26,6 +26,7 @@ from sequencer.show.operations.floor_operations import RenameFormation
 from sequencer.show.operations.operation import Operation, applied, read_again, shown_text
 from sequencer.show.operations.people_operations import RenamePerson
 from sequencer.show.operations.phrase_operations import RenamePhrase
+from sequencer.show.operations.tonight_operations import SetThere
 from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
 from sequencer.staging.danced_entries import entry_of_blocks
@@ -42,6 +43,7 @@ class ComparedText:
     name: str  # what it is called
     text: str
     findings: CheckedFindings | None = None  # of a check of this very text
+    file: str = ""  # for messages, if it is not that of both
 
 
 Stage = Callable[[str], Staged]  # the show of a text on its song; raises InputError if it cannot be
@@ -67,7 +69,7 @@ def compared(
     if whole.identical:
         return whole
     try:
-        was, now = shown_text(old.text, file), shown_text(new.text, file)
+        was, now = shown_text(old.text, old.file or file), shown_text(new.text, file)
     except InputError as error:
         return replace(
             whole, changes=tuple(line_changes(old.text, new.text)), faults=(f"compared line by line: {error}",)
@@ -92,7 +94,7 @@ def compared(
 def _said(was: ShowText, now: ShowText) -> tuple[SaidFile, SaidFile]:
     """What both say; as it is written, if one of them is no show."""
     try:
-        shows = [read_again(each, each).show for each in (was, now)]
+        shows = [read_again(each, each).written for each in (was, now)]
     except InputError:
         return said_file(was.values, None), said_file(now.values, None)
     return said_file(was.values, shows[0]), said_file(now.values, shows[1])
@@ -104,9 +106,14 @@ def _both_staged(
     if stage is None:
         return None, ()
     try:
-        return (stage(was.text), stage(now.text)), ()
+        # With everybody: who is there tonight is told by itself.
+        return (stage(_with_everybody(was)), stage(_with_everybody(now))), ()
     except InputError as error:
         return None, (f"the entries are compared as they are written, since one of the two cannot be danced: {error}",)  # fmt: skip
+
+
+def _with_everybody(text: ShowText) -> str:
+    return applied(text, SetThere()).text
 
 
 # --- names ---

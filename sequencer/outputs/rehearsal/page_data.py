@@ -131,7 +131,8 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
 def _which(staged: Staged, report: Report) -> str:
     """What the page shows of a show, if it is not the show as drawn."""
     part = f" – {report.part}" if report.part else ""
-    return part + (" – as flown" if any(map(is_flown, staged.dancers)) else "")
+    tonight = f" – {staged.tonight}" if staged.tonight else ""
+    return part + (" – as flown" if any(map(is_flown, staged.dancers)) else "") + tonight
 
 
 def _part(staged: Staged) -> list[float] | None:

@@ -43,7 +43,7 @@ def crew_reading_sheet(edition: Edition) -> Sheet:
 def _story(edition: Edition, page: Page) -> list[Flowable]:
     room = page.inner
     crew = edition.staged.show.crew
-    names = listed((post.name for post in crew), most=8)
+    names = listed((edition.staged.taken_by(post.name) for post in crew), most=8)
     story = opening(
         edition,
         room,

@@ -188,7 +188,7 @@ def _lit_lines(edition: Edition, soak: Soak) -> list[str]:
     burn = soak.burn
     by = "NOBODY IS NAMED TO LIGHT: hand nothing out"
     if burn.lit_by is not None:
-        by = f"{edition.in_order(brief(burn.lit_by))} lights"
+        by = f"{edition.in_order(brief(edition.staged.taken_by(burn.lit_by)))} lights"
         by += f", {place_words(*burn.lit_at)}" if burn.lit_at is not None else ""
     if not burn.soak:
         return [by]

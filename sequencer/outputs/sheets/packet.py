@@ -134,7 +134,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
 def _contacts(edition: Edition, room: float) -> list[Flowable]:
     """Where it is and who answers for it, with blanks for what the file does not say."""
     show = edition.staged.show
-    leads = [post.name for post in show.crew if post.duty == "lead"]
+    leads = [edition.staged.taken_by(post.name) for post in show.crew if post.duty == "lead"]
     night = day_words(show.night) if show.night else f"not stated: {BLANK_LINE}"
     phone = f"phone {BLANK_LINE}"
     lines = [
@@ -346,7 +346,9 @@ def _burns(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _handled(edition: Edition, burn: PlannedBurn) -> str:
-    lit, out = burn.lit_by or "nobody named", burn.put_out_by or "nobody named"
+    lit, out = (
+        edition.staged.taken_by(who or "nobody named") for who in (burn.lit_by, burn.put_out_by)
+    )
     words = f"lit by {brief(lit)} from {early_clock(burn.alight_s)}, put out by {brief(out)} until {late_clock(burn.out_s)}"
     return edition.in_order(words)
 

@@ -150,7 +150,7 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
 def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
     by = "NOBODY IS NAMED to light: do not light"
     if burn.lit_by is not None:
-        by = f"{brief(burn.lit_by)} lights, from {early_clock(burn.alight_s)}"
+        by = f"{brief(edition.staged.taken_by(burn.lit_by))} lights, from {early_clock(burn.alight_s)}"
     expected = f"{edition.in_order(by)}; out by {late_clock(burn.out_s)}, after {seconds_words(burn.flame_s)} alight"
     dry = "burning time not known"
     if burn.burn is not None and burn.dry_s is not None:
@@ -174,7 +174,7 @@ def _out_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
     x, y, _ = place_at(edition.staged, burn.who, burn.end)
     by = "NOBODY IS NAMED to put out: do not light"
     if burn.put_out_by is not None:
-        by = f"{brief(burn.put_out_by)} smothers, out by {late_clock(burn.out_s)}"
+        by = f"{brief(edition.staged.taken_by(burn.put_out_by))} smothers, out by {late_clock(burn.out_s)}"
     return [
         when_cell(edition, burn.end),
         LitMark("OUT", lit=False, wide=42),
@@ -230,7 +230,7 @@ def posts_block(edition: Edition, room: float) -> list[Flowable]:
             [
                 Disc(f"S{number}", 24, colour=WATCH),
                 [
-                    Prose(TextSpan(post.name, "Bold", CUE), leading=1.2, role="TD"),
+                    Prose(TextSpan(edition.person(post.name), "Bold", CUE), leading=1.2, role="TD"),
                     Prose(TextSpan(post.duty, "Regular", TEXT, SOFT), role="TD"),
                 ],
                 Prose(TextSpan(place_words(*post.post), "Regular", TEXT), role="TD"),

@@ -1,11 +1,12 @@
 """Who is there tonight: somebody away, somebody in their place, everybody there again. The show itself stays as it is."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
 from sequencer.show.operations.operation import Operation, RowValues
-from sequencer.show.operations.rows import keys_set, names_in
-from sequencer.show.plain_edits import TakenOut, ValueSet
+from sequencer.show.operations.rows import names_in
+from sequencer.show.plain_edits import RowsIn, TakenOut, ValueSet
 from sequencer.show.show_text import ShowText
 
 
@@ -23,10 +24,10 @@ class SetAway(Operation):
 
     def on(self, text: ShowText) -> ShowText:
         """The text with it."""
-        if " ".join(self.name.split()) in names_in(text.value("tonight", "away")):
+        if _plain(self.name) in _away(text):
             raise ValueError(f"{self.name} is away already")
-        away, stand_ins = _without(text, self.name)
-        return _written(text, [*away, self.name], stand_ins)
+        text = _added(text, "away", self.name)
+        return _left(text, [k for k, row in enumerate(_stand_ins(text)) if _of(row, self.name)], ())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,8 +45,14 @@ class SetStandIn(Operation):
 
     def on(self, text: ShowText) -> ShowText:
         """The text with it."""
-        away, stand_ins = _without(text, self.part)
-        return _written(text, away, [*stand_ins, {"for": self.part, **self.person}])
+        row = {"for": self.part, **self.person}
+        found = [k for k, old in enumerate(_stand_ins(text)) if _of(old, self.part)]
+        if found:
+            return text.edited(ValueSet(("tonight", "stand_ins", found[0]), row))
+        text = _added(text, "stand_ins", row)
+        return _left(
+            text, (), [k for k, name in enumerate(_away(text)) if name == _plain(self.part)]
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,27 +70,49 @@ class SetThere(Operation):
     def on(self, text: ShowText) -> ShowText:
         """The text with it."""
         if self.name is None:
-            return _written(text, [], [])
-        return _written(text, *_without(text, self.name))
+            return text if text.value("tonight") is None else text.edited(TakenOut(("tonight",)))
+        own = _plain(self.name)
+        away = [k for k, name in enumerate(_away(text)) if name == own]
+        return _left(text, [k for k, row in enumerate(_stand_ins(text)) if _of(row, own)], away)
 
 
-def _without(text: ShowText, part: str) -> tuple[list[str], list[dict[str, Any]]]:
-    """Who else is away, and who else stands in."""
-    own = " ".join(part.split())
-    away = [name for name in names_in(text.value("tonight", "away")) if name != own]
-    rows = text.value("tonight", "stand_ins") or []
-    return away, [row for row in rows if names_in(row.get("for")) != [own]]
+def _plain(name: str) -> str:
+    return " ".join(name.split())
 
 
-def _written(text: ShowText, away: list[str], stand_ins: list[dict[str, Any]]) -> ShowText:
-    old = text.value("tonight")
-    if not away and not stand_ins:
-        return text if old is None else text.edited(TakenOut(("tonight",)))
-    values: dict[str, Any] = {"away": away or None, "stand_ins": stand_ins or None}
-    if not isinstance(old, dict):
-        return text.edited(ValueSet(("tonight",), {key: own for key, own in values.items() if own}))
-    edits = keys_set(text, ("tonight",), values)
-    # Set first: a heading whose only key is taken out cannot be written key by key.
-    for kind in (ValueSet, TakenOut):
-        text = text.edited(*(edit for edit in edits if isinstance(edit, kind)))
+def _away(text: ShowText) -> list[str]:
+    return names_in(text.value("tonight", "away"))
+
+
+def _stand_ins(text: ShowText) -> list[Any]:
+    return list(text.value("tonight", "stand_ins") or ())
+
+
+def _of(row: Any, part: str) -> bool:
+    """Whether a stand-in takes a part."""
+    return isinstance(row, dict) and names_in(row.get("for")) == [_plain(part)]
+
+
+def _added(text: ShowText, key: str, item: Any) -> ShowText:
+    """The text with one more of those who are away, or stand in; the others stay as they are written."""
+    old = text.value("tonight", key)
+    if isinstance(text.value("tonight"), dict):
+        if isinstance(old, list) and old:
+            return text.edited(RowsIn(("tonight", key), len(old), (item,)))
+        return text.edited(ValueSet(("tonight", key), [*names_in(old), item]))
+    return text.edited(ValueSet(("tonight",), {key: [item]}))
+
+
+def _left(text: ShowText, stand_ins: Sequence[int], away: Sequence[int]) -> ShowText:
+    """The text without some of them, and without what is empty then."""
+    for key, gone in (("stand_ins", stand_ins), ("away", away)):
+        if not gone:
+            continue
+        old = text.value("tonight", key)
+        if isinstance(old, list) and len(gone) < len(old):
+            text = text.edited(*(TakenOut(("tonight", key, k)) for k in gone))
+        elif len(text.value("tonight")) > 1:
+            text = text.edited(TakenOut(("tonight", key)))
+        else:
+            text = text.edited(TakenOut(("tonight",)))
     return text

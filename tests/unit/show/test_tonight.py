@@ -1,15 +1,19 @@
 """A show as it is danced tonight: parts that fall out or are taken, while everybody else keeps counts and places."""
 
+import numpy as np
 import pytest
+import soundfile as sf
 
+from sequencer.checks.outcome import Outcome
 from sequencer.desk.show_view import show_view
 from sequencer.errors import InputError
-from sequencer.planning.dance_edits import tether_edit
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
+from sequencer.planning.offers import NOT_TONIGHT, with_mends
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.timeline import staged
+from sequencer.tasks.mend import mend_show
 from tests.songs import even_song
 
 SHOW = """\
@@ -100,10 +104,8 @@ def test_a_stand_in_dances_the_part_with_their_own_body():
     )
     part = found.show.cast[2]
     assert (part.name, part.stature, part.birth_year) == ("Cedar", 1.55, 1990)
-    assert part.prop is not None
-    assert part.prop.tether == 0.5  # the part's
+    assert {prop.tether for prop in part.props.values()} == {0.5}  # the part's
     assert found.cast_path("Cedar") == ("tonight", "stand_ins", 0)
-    assert found.cast_path("Cedar", "prop") == ("cast", 2)
     show = staged(found, even_song(80))
     assert show.dancers[2].body.stature == 1.55
     assert show.taken_by("Cedar") == "Fern"
@@ -124,6 +126,7 @@ def test_an_edit_elsewhere_reads_the_cast_as_it_is_written():
 @pytest.mark.parametrize(
     ("tonight", "says"),
     [
+        ("{away: [Ivy, Ivy]}", "Ivy is away twice"),
         ("{away: [Nobody]}", "'Nobody' is in neither cast nor crew"),
         ("{away: [Ash, Birch, Cedar]}", "everybody in the cast is away"),
         ("{stand_ins: [{for: Nobody, name: Fern}]}", "'Nobody' is in neither cast nor crew"),
@@ -196,18 +199,28 @@ timeline:
     assert {block.start: of[id(block)] for block in show.blocks} == {24.0: 0, 16.0: 1}
 
 
-def test_a_shorter_tether_is_written_where_the_tether_stands():
-    """A mend for who stands in is theirs; that of a prop which they take over is the part's."""
-    own = "{for: Cedar, name: Fern, stature: 1.6 m, prop: {kind: poi, tether: 60 cm}}"
-    edit = tether_edit(
-        staged(read(f"tonight: {{stand_ins: [{own}]}}\n"), even_song(80)), "Cedar", 0.05
-    )
-    assert [path for path, _ in edit.changes] == [("tonight", "stand_ins", 0, "prop")]
-    taken = "tonight: {away: [Ash], stand_ins: [{for: Cedar, name: Fern, stature: 1.6 m}]}\n"
-    edit = tether_edit(staged(read(taken), even_song(80)), "Cedar", 0.05)
-    assert [path for path, _ in edit.changes] == [("cast", 2, "prop")]
-
-
 def test_nothing_is_drafted_while_somebody_is_away():
     with pytest.raises(InputError, match="a draft is made for the whole cast"):
         ground_of(SHOW + "tonight: {away: [Birch]}\n", "s.yaml", even_song(80))
+
+
+def test_no_mend_is_written_or_sought_while_somebody_is_away(tmp_path):
+    path = tmp_path / "s.yaml"
+    path.write_text(SHOW + "tonight: {away: [Birch]}\n", encoding="utf-8")
+    sf.write(tmp_path / "a.ogg", np.zeros((40 * 22050, 1)), 22050)
+    with pytest.raises(InputError, match="a mend changes the show for everybody"):
+        mend_show(path)
+    show = staged(read("tonight: {away: [Birch]}\n"), even_song(80))
+    outcome = Outcome(findings=(), mendable=())
+    assert with_mends(show, outcome).not_checked == (NOT_TONIGHT,)
+    assert with_mends(staged(read(), even_song(80)), outcome).not_checked == ()
+
+
+def test_the_part_has_the_same_props_in_other_hands():
+    """A poi without a size is as long as its owner needs; whoever takes it over gets the same."""
+    usual = read().show.cast[0].props
+    taken = read("tonight: {stand_ins: [{for: Ash, name: Fern, stature: 1.4 m}]}\n").show.cast[0]
+    assert taken.stature == 1.4
+    assert {side: prop.tether for side, prop in taken.props.items()} == {
+        side: prop.tether for side, prop in usual.items()
+    }

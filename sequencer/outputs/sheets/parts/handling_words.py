@@ -17,14 +17,14 @@ def lighter_words(edition: Edition, burn: PlannedBurn) -> str:
     if burn.lit_by is None:
         return "NOBODY IS NAMED TO LIGHT YOU: do not light"
     again = f", {NEVER_HOT}" if burn.second_set else ""
-    return f"{edition.in_order(brief(burn.lit_by))} lights you{again}"
+    return f"{edition.in_order(brief(edition.staged.taken_by(burn.lit_by)))} lights you{again}"
 
 
 def putter_words(edition: Edition, burn: PlannedBurn) -> str:
     """Who puts a performer out: "Rowan puts you out"."""
     if burn.put_out_by is None:
         return "NOBODY IS NAMED TO PUT YOU OUT: do not light"
-    return f"{edition.in_order(brief(burn.put_out_by))} puts you out"
+    return f"{edition.in_order(brief(edition.staged.taken_by(burn.put_out_by)))} puts you out"
 
 
 def lighting_lines(edition: Edition, burn: PlannedBurn) -> tuple[str, ...]:
@@ -72,7 +72,11 @@ def putting_out_lines(edition: Edition, burn: PlannedBurn) -> tuple[str, ...]:
 def relight_words(edition: Edition, burn: PlannedBurn) -> str:
     """What has to be done before a relight."""
     handling = edition.plan.handling
-    by = f" by {edition.in_order(brief(burn.lit_by))}" if burn.lit_by is not None else ""
+    by = (
+        f" by {edition.in_order(brief(edition.staged.taken_by(burn.lit_by)))}"
+        if burn.lit_by is not None
+        else ""
+    )
     place = f", {place_words(*burn.lit_at)}" if burn.lit_at is not None else ""
     when = f"lit{by} from {early_clock(burn.alight_s)}{place}"
     if burn.second_set:

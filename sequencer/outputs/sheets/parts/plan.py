@@ -340,7 +340,12 @@ class StagePlan(SiteDrawing):
         marks_to_place: list[tuple[tuple[float, float], str, Draw, float]] = []
         for number, post in enumerate(self.scene.staged.show.crew, start=1):
             marks_to_place.append(
-                (post.post, post.name, _badge(f"S{number}"), 8.5 if number > 9 else 7.5)
+                (
+                    post.post,
+                    self.scene.staged.taken_by(post.name),
+                    _badge(f"S{number}"),
+                    8.5 if number > 9 else 7.5,
+                )
             )
         marks_to_place += [
             (

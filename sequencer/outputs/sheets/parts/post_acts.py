@@ -196,7 +196,7 @@ def _lit_cue(edition: Edition, lights: Sequence[Light]) -> str:
     people: dict[str | None, list[str]] = {}
     for light in lights:
         people.setdefault(light.burn.lit_by, []).append(brief(light.burn.who, most=24))
-    words = "; ".join(_lights_words(lighter, names) for lighter, names in people.items())
+    words = "; ".join(_lights_words(edition, lighter, names) for lighter, names in people.items())
     together = next(each.lights for each in edition.plan.lighting if lights[0] in each.lights)
     place, many = together.index(lights[0]), len(together)
     if len(lights) == 1 and many > 1 and place in {0, many - 1}:
@@ -204,10 +204,10 @@ def _lit_cue(edition: Edition, lights: Sequence[Light]) -> str:
     return words
 
 
-def _lights_words(lighter: str | None, names: Sequence[str]) -> str:
+def _lights_words(edition: Edition, lighter: str | None, names: Sequence[str]) -> str:
     if lighter is None:
         return f"{listed(names)} {'is' if len(names) == 1 else 'are'} lit"
-    return f"{brief(lighter, most=24)} lights {', then '.join(names)}"
+    return f"{brief(edition.staged.taken_by(lighter), most=24)} lights {', then '.join(names)}"
 
 
 def _put_outs(edition: Edition, post: CrewMember) -> list[PostAct]:
@@ -245,7 +245,7 @@ def _out_orders(
         detail = f"by {by}: towel on until cold; never spin the flame out"
         orders.append(Order(words=f"PUT OUT {names}", detail=detail))
     for burn in others:
-        by = brief(burn.put_out_by or "nobody", most=24)
+        by = brief(edition.staged.taken_by(burn.put_out_by or "nobody"), most=24)
         detail = f"{by} puts out; towel ready until cold"
         orders.append(Order(words=f"STAND BY {numbered(edition, burn.who)}", detail=detail))
     return tuple(orders)
@@ -292,7 +292,11 @@ def _lit_detail(edition: Edition, burn: PlannedBurn, post: CrewMember, side: Own
 
 
 def _lead_name(edition: Edition) -> str:
-    leads = [post.name for post in edition.staged.show.crew if post.duty == "lead"]
+    leads = [
+        edition.staged.taken_by(post.name)
+        for post in edition.staged.show.crew
+        if post.duty == "lead"
+    ]
     return brief(leads[0], most=24) if len(leads) == 1 else "the lead"
 
 
@@ -376,7 +380,11 @@ def _go_act(edition: Edition, post: CrewMember, lighting: Lighting) -> PostAct:
         people.setdefault(light.burn.lit_by, []).append(brief(light.burn.who, most=24))
     said = []
     for lighter, names in people.items():
-        words = f"light {names[0]}" if lighter == post.name else _lights_words(lighter, names[:1])
+        words = (
+            f"light {names[0]}"
+            if lighter == post.name
+            else _lights_words(edition, lighter, names[:1])
+        )
         said.append(f"{words} first" if len(names) > 1 else words)
     is_first = lighting is edition.plan.lighting[0]
     words = "SAY GO: first flame" if is_first else "DECIDE: light, yes or no"

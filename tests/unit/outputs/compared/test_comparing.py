@@ -184,3 +184,37 @@ def test_rows_are_two_bars_and_a_section_begins_a_new_one():
         (4, "two"),
         (6, "two"),
     ]
+
+
+TONIGHT = """\
+crew:
+  - {name: Ivy, post: [-8, 6]}
+tonight: {away: [Birch, Ivy], stand_ins: [{for: Ash, name: Fern, stature: 1.6 m}]}
+"""
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "who"),
+    [
+        ("name: Birch, stature: 1.6,", "name: Birch, stature: 1.75,", "Birch"),
+        ("name: Ash, stature: 1.7,", "name: Ash, stature: 1.8,", "Ash"),
+        ("Birch: {at: [0, 4]}", "Birch: {at: [0, 4.7]}", "Birch"),
+        ("post: [-8, 6]", "post: [-9, 6]", "Ivy"),
+        ("name: Fern, stature: 1.6 m", "name: Fern, stature: 1.5 m", "tonight"),
+    ],
+)
+@pytest.mark.parametrize("stages", [True, False])
+def test_who_is_away_or_replaced_is_compared_as_the_file_says_it(old, new, who, stages):
+    text = SHOW[: SHOW.index("\nfire:") + 1] + TONIGHT if "\nfire:" in SHOW else SHOW + TONIGHT
+    assert old in text
+    sides = ComparedText("then", text), ComparedText("now", text.replace(old, new, 1))
+    found = compared(*sides, stage if stages else None)
+    assert len(found.changes) == 1
+    change = found.changes[0]
+    assert who in f"{change.subject} {change.words} {change.who}"
+
+
+def test_the_file_that_is_no_yaml_is_the_one_that_is_named():
+    sides = ComparedText("a", "a: [", file="a.yaml"), ComparedText("b", SHOW, file="b.yaml")
+    found = compared(*sides, None, file="b.yaml")
+    assert found.faults[0].startswith("compared line by line: a.yaml:")

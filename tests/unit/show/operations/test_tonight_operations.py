@@ -53,3 +53,27 @@ def test_a_new_name_is_followed_and_who_leaves_the_show_is_not_away():
     gone = apply(text, RemovePerson(group="crew", name="Ivy"))
     assert "for:" not in gone
     assert "away: [Birch]" in gone
+
+
+def test_comments_stay_with_their_rows():
+    text = (
+        SHOW
+        + """\
+tonight:
+  away:
+    - Birch    # in bed
+  stand_ins:
+    - {for: Ivy, name: Oak}    # Oak: allergic
+"""
+    )
+    other = lines(SetStandIn(part="Ivy", person={"name": "Quin"}), text)
+    assert [line for line in other if "allergic" not in line] == []
+    more = apply(
+        text.replace("crew:\n", "crew:\n  - {name: Zed, post: [0, 9]}\n"),
+        SetStandIn(part="Zed", person={"name": "Quin"}),
+    )
+    assert "    - {for: Ivy, name: Oak}    # Oak: allergic\n    - {for: Zed, name: Quin}\n" in more
+    fewer = apply(more, SetThere(name="Zed"))
+    assert "    - {for: Ivy, name: Oak}    # Oak: allergic\n" in fewer
+    assert "    - Birch    # in bed\n" in fewer
+    assert "Zed, name" not in fewer
