@@ -89,9 +89,8 @@ class VersionAnswers:
 
     async def compare(self, old: str, new: str) -> bytes:
         """Two texts compared: `now`, `file` (as it is on disk), `version:NAME` or `step:NUMBER` each."""
-        sides = [
-            self._side(each) for each in (old, new)
-        ]  # here, where nobody takes a step meanwhile
+        # Read here, in the server's loop, where nobody takes a step meanwhile.
+        sides = [self._side(each) for each in (old, new)]
         return await self._server.link.ask("compare", old=sides[0], new=sides[1])  # type: ignore[no-any-return]
 
     def _side(self, which: str) -> dict[str, Any]:
