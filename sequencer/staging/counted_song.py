@@ -1,11 +1,12 @@
 """The song as the show counts it: the detected beats with the performer's corrections applied."""
 
 from dataclasses import replace
+from math import floor
 from pathlib import Path
 
 from sequencer.show.reading import ReadShow
 from sequencer.timing.corrections import Corrections, corrected, steady_count
-from sequencer.timing.position import Clock, SectionEdge
+from sequencer.timing.position import Clock, SectionEdge, clock_text
 from sequencer.timing.song import Song
 from sequencer.timing.taps import given_count
 from sequencer.timing.tempo import TempoMap
@@ -42,10 +43,9 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
     brought = Corrections()
     if given.beats is not None:
         brought = given_count(Path(read.document.file).parent / given.beats)
+    if given.steady is not None and isinstance(given.steady.at, Clock):
+        brought = _steady(read, given.steady.tempo, given.steady.at.seconds, song)
     try:
-        if given.steady is not None and isinstance(given.steady.at, Clock):
-            at = given.steady.at.seconds
-            brought = steady_count(song, given.steady.tempo, at, given.metre)
         song = corrected(
             song,
             replace(
@@ -54,11 +54,33 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
                 one=given.one,
                 tempo=given.tempo,
                 shift=given.shift,
-                sections=tuple((mark.start, mark.name) for mark in given.sections),
             ),
         )
-        return song, song.tempo_map()
+        counted = song.tempo_map()
     except ValueError as error:
         raise read.fault(
             "bad-correction", path, str(error), "run `sequencer listen` to see the detected beats"
         ) from error
+    marks = tuple((mark.start, mark.name) for mark in given.sections)
+    try:
+        return corrected(song, Corrections(sections=marks)), counted
+    except ValueError as error:
+        raise read.fault(
+            "bad-correction", (*path, "sections"), str(error),
+            "give every section a moment of its own in the track, as m:ss.s or bar.beat",
+        ) from error  # fmt: skip
+
+
+def _steady(read: ReadShow, tempo: float, one: float, song: Song) -> Corrections:
+    """A steady count of one's own; what is wrong with it is told at its moment, or else at its tempo."""
+    try:
+        return steady_count(song, tempo, one, read.show.track.corrections.metre)
+    except ValueError as error:
+        inside = 0.0 <= one <= song.duration
+        last = clock_text(floor(10 * song.duration) / 10)
+        raise read.fault(
+            "bad-correction", ("track", "corrections", "steady", "tempo" if inside else "at"), str(error),
+            "write a faster tempo"
+            if inside
+            else f"write when you count a one, from 0:00.0 to {last}, the end of the track",
+        ) from error  # fmt: skip

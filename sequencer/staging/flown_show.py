@@ -207,9 +207,8 @@ def _dance_content(dancer: Dancer) -> bytes:
 
     def work() -> tuple[tuple[object, ...], bytes]:
         said = content_key(
-            dancer.trajectories, dancer.body, dancer.props, carriage.held, carriage.upright,
-            dancer.deviation,
-        )  # fmt: skip
+            dancer.trajectories, dancer.body, dancer.props, carriage.held, dancer.deviation
+        )
         return parts, said
 
     # The parts are held, so that no others can have their ids.

@@ -58,8 +58,11 @@ def _text_of(path: Path) -> "ComparedText":
     from sequencer.outputs.compared.comparing import ComparedText
 
     file_text(path)  # says in one sentence what is wrong with it
-    text = path.read_bytes().decode("utf-8-sig")  # with its own line ends
-    return ComparedText(path.name, text, findings=_known_findings(path), file=path.name)
+    text = path.read_bytes().decode("utf-8")  # with its own line ends
+    return ComparedText(
+        path.name, text.removeprefix("\ufeff"), findings=_known_findings(path), file=path.name,
+        marked=text.startswith("\ufeff"),
+    )  # fmt: skip
 
 
 def _known_findings(path: Path) -> "CheckedFindings | None":

@@ -12,7 +12,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import ArrayLike
 
-from sequencer.arrays import Floats, as_floats
+from sequencer.arrays import Bools, Floats, as_floats
 
 FEWEST_TAPS = 8
 MOST_TAPS = 2_000  # more than one a beat of any song
@@ -90,11 +90,12 @@ def fit_taps(taps: ArrayLike) -> TapFit:
     The tempo at which the taps gather most in one phase (the vector strength of J. M. Goldberg and P. B. Brown, 1969) gives each
     tap the number of its beat; the slope is the median of those of all pairs (H. Theil 1950; P. K. Sen, Estimates of the
     regression coefficient based on Kendall's tau, 1968), which stays right with up to 29 % of slips. Those are left out then, and
-    least squares through the others are the answer.
+    least squares through the others are the answer. Of the taps of a bouncing finger the one nearest to its beat counts.
     """
-    times = np.unique(as_floats("taps", taps))
+    every = np.unique(as_floats("taps", taps))
     given = int(np.size(np.asarray(taps)))
-    times = times[np.concatenate([[True], np.diff(times) >= BOUNCE])] if len(times) else times
+    first_of = np.concatenate([[True], np.diff(every) >= BOUNCE])[: len(every)]
+    times = every[first_of]
     if not FEWEST_TAPS <= len(times) <= MOST_TAPS:
         raise ValueError(
             f"tap at least {FEWEST_TAPS} beats"
@@ -110,6 +111,7 @@ def fit_taps(taps: ArrayLike) -> TapFit:
         if np.array_equal(again, number):
             break
         number = again
+    times = _nearest_of_bounces(every, first_of, start + period * number)
     off = times - start - period * number
     middle = float(np.median(off))
     kept = np.abs(off - middle) <= max(_FAR * _deviation(off), _SLIP)
@@ -124,6 +126,13 @@ def fit_taps(taps: ArrayLike) -> TapFit:
         used=int(kept.sum()),
         slips=given - int(kept.sum()),
     )
+
+
+def _nearest_of_bounces(every: Floats, first_of: Bools, beats: Floats) -> Floats:
+    """Of each bouncing finger's taps the one nearest to its beat: it may have brushed the key before it came down."""
+    which = np.cumsum(first_of) - 1
+    order = np.lexsort((np.abs(every - beats[which]), which))
+    return np.asarray(every[order[first_of]])
 
 
 def match_taps(taps: ArrayLike, beats: ArrayLike) -> TapMatch | None:

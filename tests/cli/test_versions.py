@@ -136,6 +136,18 @@ def test_two_files_are_compared_by_the_command(show):
     assert values["line"] == "1 change in what is danced, 1 change in the cast"
 
 
+def test_a_file_with_a_byte_order_mark_is_spelled_otherwise(show):
+    marked = show.with_name("marked.yaml")
+    marked.write_bytes(b"\xef\xbb\xbf" + show.read_bytes())
+    result = run("compare", str(show), str(marked))
+    assert result.exit_code == 0
+    assert "marked.yaml, compared with show.yaml: only comments or spelling differ" in result.output
+    said = " ".join(result.output.split())
+    assert "the invisible mark at the start of the file (a byte order mark) is new" in said
+    again = run("compare", str(marked), str(marked))
+    assert "the same, letter by letter" in again.output
+
+
 def test_bad_input_of_the_command_is_one_line(show):
     result = run("compare", str(show), str(show.with_name("none.yaml")))
     assert result.exit_code == 2

@@ -13,9 +13,10 @@ of 24 CFR 51 subpart C; 100 kW/m² within a flame (from memory); flame height by
 """
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
+from typing import NamedTuple
 
 import numpy as np
 
@@ -94,18 +95,19 @@ def hanging_findings(show: Staged, plan: SafetyPlan) -> list[Finding]:
     if fire is None:
         return []
     alike: dict[tuple[object, ...], list[_Held]] = {}
-    said = repr(fire)
     for burn in plan.burns:
         (dancer,) = (each for each in show.dancers if each.name == burn.who)
         (record,) = (each for each in show.show.cast if each.name == burn.who)
         for still in still_spans(show, dancer, burn, fire.handling.waiting or "hanging"):
             beat = float(show.tempo.beats_from_seconds((still.start + still.end) / 2))
-            # an edit of others leaves it known
-            about = said, burn.burn and burn.burn.seconds, beat, still.sides
+            flames = tuple(
+                (side, resting_flame_of(record.props[side], fire, burn)) for side in still.sides
+            )
+            # known by all that it is given: an edit of others, or of the rest of the fire, leaves it known
             hands = result_of(
                 show,
-                OfPerformer("hands at hanging flames", burn.who, about),
-                partial(at_hands, dancer, record.props, fire, burn, beat, still.sides),
+                OfPerformer("hands at hanging flames", burn.who, (beat, flames)),
+                partial(at_hands, dancer, dict(flames), beat),
             )
             worst = min(hands, key=lambda each: (each.pain, each.gap))
             held = _Held(burn=burn, still=still, worst=worst, prop=record.props[worst.side].held())
@@ -141,29 +143,34 @@ def still_spans(show: Staged, dancer: Dancer, burn: PlannedBurn, waiting: str) -
     ]
 
 
-def at_hands(
-    dancer: Dancer,
-    records: dict[Side, PropRecord],
-    fire: Fire,
-    burn: PlannedBurn,
-    beat: float,
-    sides: Sequence[Side],
-) -> list[AtHand]:
-    """Flame and heat at each hand that holds a lit prop still at a beat."""
+class RestingFlame(NamedTuple):
+    """The flame of one wick of a prop at rest."""
+
+    height: float  # [m] at the peak of the burn
+    watts: float  # [W] heat release at the peak
+
+
+def resting_flame_of(prop: PropRecord, fire: Fire, burn: PlannedBurn) -> RestingFlame:
+    """The flame of one wick of a prop that is held still, on one burn."""
+    height = flame_at_rest(prop, fire)
+    seconds = burn.burn.seconds if burn.burn else None
+    return RestingFlame(height, peak_heat(prop, fire, height, seconds))
+
+
+def at_hands(dancer: Dancer, resting: Mapping[Side, RestingFlame], beat: float) -> list[AtHand]:
+    """Flame and heat at each hand that holds a lit prop still at a beat; what each of these burns with is given."""
     beats = np.array(beat)
     hands: dict[Side, Floats] = {}
     flames: list[tuple[Floats, float, float, float]] = []  # wick, radius, height, heat at the peak
     own: dict[Side, list[int]] = {}
-    for side in sides:
+    for side, flame in resting.items():
         prop, motion = dancer.props[side], dancer.trajectories[side].at(beats)
         hands[side] = motion.hand
         aside = np.cross(motion.plane, motion.tether)
-        height = flame_at_rest(records[side], fire)
-        watts = peak_heat(records[side], fire, height, burn.burn.seconds if burn.burn else None)
         for spot in prop.heads:
             own.setdefault(side, []).append(len(flames))
             wick = motion.hand + spot.along * motion.tether + spot.across * aside
-            flames.append((wick, prop.wick_radius, height, watts))
+            flames.append((wick, prop.wick_radius, flame.height, flame.watts))
     found = []
     for side, hand in hands.items():
         gaps = [_gap(hand, *flames[k][:3]) for k in own[side]]
@@ -171,7 +178,7 @@ def at_hands(
             float(point_source_flux(watts, distance=max(_to_middle(hand, wick, r, high), _NEAREST)))
             for wick, r, high, watts in flames
         )
-        found.append(AtHand(side=side, flame=flames[own[side][0]][2], gap=min(gaps), glow=flux))
+        found.append(AtHand(side=side, flame=resting[side].height, gap=min(gaps), glow=flux))
     return found
 
 

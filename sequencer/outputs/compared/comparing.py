@@ -20,7 +20,7 @@ from sequencer.outputs.compared.said_values import (
     value_differences,
 )
 from sequencer.outputs.compared.show_changes import Eight, ShowChange, ShowComparison
-from sequencer.outputs.compared.text_changes import line_changes, writing_changes
+from sequencer.outputs.compared.text_changes import line_changes, mark_changes, writing_changes
 from sequencer.outputs.compared.value_words import subject_of
 from sequencer.show.operations.floor_operations import RenameFormation
 from sequencer.show.operations.operation import Operation, applied, read_again, shown_text
@@ -44,6 +44,7 @@ class ComparedText:
     text: str
     findings: CheckedFindings | None = None  # of a check of this very text
     file: str = ""  # for messages, if it is not that of both
+    marked: bool = False  # its file begins with a byte order mark, which is no part of `text`
 
 
 Stage = Callable[[str], Staged]  # the show of a text on its song; raises InputError if it cannot be
@@ -63,16 +64,18 @@ def compared(
         The show file's name, for messages.
     """
     findings = findings_compared(old.findings, new.findings, (old.name, new.name))
+    marks = tuple(mark_changes(old.marked, new.marked))
+    alike = old.text == new.text
     whole = ShowComparison(
-        old=old.name, new=new.name, identical=old.text == new.text, findings=findings
+        old=old.name, new=new.name, identical=alike and not marks, changes=marks, findings=findings
     )
-    if whole.identical:
+    if alike:
         return whole
     try:
         was, now = shown_text(old.text, old.file or file), shown_text(new.text, file)
     except InputError as error:
         return replace(
-            whole, changes=tuple(line_changes(old.text, new.text)), faults=(f"compared line by line: {error}",)
+            whole, changes=(*line_changes(old.text, new.text), *marks), faults=(f"compared line by line: {error}",)
         )  # fmt: skip
     was, renamed = _named_alike(was, now)
     files = _said(was, now)
@@ -86,7 +89,7 @@ def compared(
     changes += spelled_otherwise(*files, differences)
     changes += writing_changes(old.text, new.text, others=bool(changes))
     return replace(
-        whole, changes=tuple(changes), faults=faults,
+        whole, changes=(*changes, *marks), faults=faults,
         eights=tuple(_eights(changes, staged[1])) if staged is not None else (),
     )  # fmt: skip
 

@@ -33,6 +33,11 @@ def findings_compared(
         None if a text was not checked as it stands.
     names : tuple of str
         What the two are called.
+
+    Notes
+    -----
+    Findings that differ only in how to mend them, or in their source, count as before: the same is found of the same people
+    at the same moment.
     """
     if old is None or new is None:
         both = zip((old, new), names, strict=True)
@@ -59,7 +64,7 @@ def findings_compared(
 
 
 def _said(finding: Finding) -> tuple[object, ...]:
-    """All that a person reads of it."""
+    """What is found, of whom and when; neither how to mend it nor its source."""
     return finding.code, finding.severity, finding.who, finding.position, finding.message
 
 

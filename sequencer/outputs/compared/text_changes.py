@@ -39,6 +39,13 @@ def _printable(line: str) -> str:
     return "".join(each if each.isprintable() else "·" for each in line.strip())
 
 
+def mark_changes(old: bool, new: bool) -> Iterator[ShowChange]:
+    """The mark with which some programs begin a text file, if only one of two files begins with it."""
+    if old != new:
+        words = f"the invisible mark at the start of the file (a byte order mark) is {'new' if new else 'gone'}"
+        yield ShowChange(subject="writing", kind="new" if new else "gone", words=words)
+
+
 def writing_changes(old: str, new: str, *, others: bool) -> Iterator[ShowChange]:
     """Comments that came and went; if nothing else differs, what is left.
 

@@ -1,5 +1,7 @@
 """A steady count of one's own in a show file: what it comes to, and what is refused."""
 
+from dataclasses import replace
+
 import pytest
 
 from sequencer.errors import InputError
@@ -40,6 +42,46 @@ def test_half_and_the_one_hold_on_top_of_it():
     assert song.tempo == pytest.approx(60)
     assert min(abs(down - 4.0) for down in song.downbeats) < 1e-9
     assert tempo.metre == 4
+
+
+@pytest.mark.parametrize(
+    ("given", "at", "words", "mend"),
+    [
+        (
+            "{steady: {tempo: 120, at: 9:00.0}}", "9:00.0", "the one at 9:00.0 is outside the track",
+            "write when you count a one, from 0:00.0 to 0:32.0, the end of the track",
+        ),
+        (
+            "{steady: {tempo: 20, at: 0:01.0}}", "20", "the track has no two beats", "write a faster tempo",
+        ),
+        (
+            "{sections: [{from: 0:00.0, name: A}, {from: 2.1, name: B}, {from: 2.1, name: C}]}", "[{from",
+            "sections 'B' and 'C' start at the same place", "a moment of its own",
+        ),
+        (
+            "{sections: [{from: 0:00.0, name: A}, {from: nowhere, name: B}]}", "[{from",
+            "there is no section 'nowhere'", "as m:ss.s or bar.beat",
+        ),
+    ],
+)  # fmt: skip
+def test_what_does_not_fit_is_told_where_it_stands_and_how_to_mend_it(given, at, words, mend):
+    song = even_song(64)
+    if "faster" in mend:
+        song = replace(song, duration=2.5)
+    with pytest.raises(InputError) as refused:
+        counted(given, song)
+    assert words in str(refused.value)
+    assert mend in str(refused.value)
+    place = 1 + f"  corrections: {given}".index(at)
+    assert f"s.yaml:4:{place}:" in str(refused.value)
+
+
+def test_sections_may_be_given_in_any_order():
+    song, _ = counted(
+        "{sections: [{from: 5.1, name: C}, {from: 0:00.0, name: A}, {from: 3.1, name: B}]}",
+        even_song(64),
+    )
+    assert [each.label for each in song.sections] == ["A", "B", "C"]
 
 
 @pytest.mark.parametrize(

@@ -8,8 +8,10 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.checks.registry import checks
+from sequencer.geometry.posture import Posture
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.flown.tether import drag_of
+from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.trajectories import flown_courses
@@ -47,6 +49,7 @@ limits: {hand_speed: 5.5 m/s, hand_acceleration: 70}
 """
 POI = "tether: 0.45"
 SIZE = 0.1  # [m] of the drawn margins
+LEAN, FARTHER = Posture(lean=0.1), Posture(lean=0.12)  # [rad]
 
 
 def staged_show(held=POI, tempo=100.0):
@@ -247,9 +250,13 @@ def test_a_performer_is_known_by_all_that_decides_how_they_fly():
         replace(own, body=replace(own.body, stature=1.71)),
         replace(own, deviation={"right": (HandDeviation(1.0, 2.0, 0.1),)}),
         replace(own, floor=other.floor),
+        *(
+            replace(own, carriage=Carriage(body=own.body, held=(HeldPosture(*span, lean),)))
+            for span, lean in (((8.0, 16.0), LEAN), ((8.0, 16.0), FARTHER), ((9.0, 16.0), LEAN))
+        ),
     ]
     keys = {performer_key(show, each) for each in changed}
-    assert len(keys) == 4
+    assert len(keys) == 7
     assert key not in keys
     faster = staged_show(tempo=101.0)
     assert performer_key(faster, faster.dancers[0]) != key

@@ -41,6 +41,17 @@ def test_slips_change_nothing_much(seed):
     assert fit.sway < 0.03
 
 
+@pytest.mark.parametrize("beat", [0, 7, 29])
+def test_a_finger_that_brushes_the_key_before_a_tap_takes_nothing_from_it(beat):
+    """Of the two the one on the beat counts, at the start, within and at the end."""
+    beats = BEATS[20:50]
+    for off in (-0.1, 0.1):
+        fit = fit_taps(np.append(beats, beats[beat] + off))
+        assert fit.start == pytest.approx(beats[0])
+        assert fit.period == pytest.approx(PERIOD)
+        assert (fit.used, fit.slips) == (30, 1)
+
+
 def test_a_long_pause_loses_no_count():
     """Eight beats, a pause of a minute, eight beats: the tempo is as good as the minute is long."""
     taps = tapped(np.concatenate([BEATS[:8], BEATS[128:136]]), 3, sway=0.004)

@@ -10,7 +10,7 @@ import pytest
 
 from sequencer.checks.fire import hanging_lit
 from sequencer.checks.fire.handling_kept import CHECK
-from sequencer.checks.fire.hanging_lit import at_hands, peak_heat, still_spans
+from sequencer.checks.fire.hanging_lit import at_hands, peak_heat, resting_flame_of, still_spans
 from sequencer.geometry.bodies import Body
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
@@ -94,7 +94,11 @@ def test_who_waits_to_be_put_out_hangs_on():
 def at_hand(*edits, sides=("left",)):
     show = handled(NOT_MOSS, HANG, *edits)
     (burn,) = safety_plan(show).burns
-    return at_hands(show.dancers[0], show.show.cast[0].props, show.show.fire, burn, 31.0, sides)
+    flames = {
+        side: resting_flame_of(show.show.cast[0].props[side], show.show.fire, burn)
+        for side in sides
+    }
+    return at_hands(show.dancers[0], flames, 31.0)
 
 
 def test_flame_and_heat_at_the_hand_by_hand():
@@ -166,7 +170,7 @@ def test_a_staff_is_held_upright_and_its_lower_flame_counts(length, grams, gap):
         name="Wren", body=body, props={"right": prop}, floor=WalkPath((0.0, 0.0)),
         trajectories={"right": assembled((), rest("right", body, prop))},
     )  # fmt: skip
-    (hand,) = at_hands(own, {"right": record}, show.show.fire, burn, 0.0, ("right",))
+    (hand,) = at_hands(own, {"right": resting_flame_of(record, show.show.fire, burn)}, 0.0)
     assert hand.gap == pytest.approx(
         max(gap, -0.04)
     )  # in the flame's middle, no more than its radius
@@ -255,3 +259,54 @@ def test_what_a_hand_has_is_known_after_an_edit_of_others_and_no_longer(monkeypa
         with nothing_kept():
             fresh = staged(changed.read, show.heard)
             assert text == {each.message for each in CHECK.outcome(fresh).findings}
+
+
+STATED = ("burn: {time: 4 min,", "flame: 1.2 m\n  burn: {time: 4 min,")
+
+
+def _known_by(show):
+    hanging_lit.hanging_findings(show, safety_plan(show))
+    return {
+        each.besides
+        for each in show.results
+        if getattr(each, "what", "") == "hands at hanging flames"
+    }
+
+
+def test_another_heat_of_the_same_flame_is_no_result_that_is_known():
+    """A flame of a stated 1.2 m is as high with 150 s as with 240 s, and moves as far; the heat at the hand is another."""
+    show = handled(NOT_MOSS, HANG, STATED)
+    (burn,) = safety_plan(show).burns
+    assert _known_by(show)
+    changed = restaged(show, [(("fire", "burn", "time"), "150 s")])
+    record, fire = (changed.show.cast[0].props["left"], changed.show.fire)
+    (after,) = safety_plan(changed).burns
+    was, now = (resting_flame_of(record, fire, each) for each in (burn, after))
+    assert was.height == now.height == 1.2
+    assert now.watts == pytest.approx(240 / 150 * was.watts)
+    assert all(changed.dancers[0].props[side] == own for side, own in show.dancers[0].props.items())
+    assert _known_by(changed) > _known_by(show)  # what was known is left, and asked for no more
+    flames = {flame for _, own in _known_by(changed) - _known_by(show) for _, flame in own}
+    assert flames == {now}
+
+
+def test_another_height_of_the_flame_is_no_result_that_is_known():
+    (low, high) = (
+        _known_by(handled(NOT_MOSS, HANG, (STATED[0], STATED[1].replace("1.2", height))))
+        for height in ("1.2", "1.3")
+    )
+    assert low
+    assert not low & high
+
+
+def _must_not_be_asked(*_):
+    raise AssertionError("it is known")
+
+
+def test_the_rest_of_what_is_said_of_the_fire_leaves_it_known(monkeypatch):
+    show = handled(NOT_MOSS, HANG)
+    known = _known_by(show)
+    cooler = restaged(show, [(("fire", "handling", "cool"), "40 s")])
+    assert cooler.show.fire != show.show.fire
+    monkeypatch.setattr(hanging_lit, "at_hands", _must_not_be_asked)
+    assert _known_by(cooler) == known

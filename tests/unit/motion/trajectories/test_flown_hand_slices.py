@@ -216,3 +216,16 @@ def test_states_do_not_depend_on_what_is_asked_with_them(count):
     beats = np.random.default_rng(5).uniform(0.0, 80.0, 1001)
     for order in range(3):
         assert np.array_equal(hand.at(beats, order)[:count], hand.at(beats[:count], order))
+
+
+def test_bounds_are_known_by_where_a_slice_begins(monkeypatch):
+    """The same splines some knots later are cut into other pieces; source: the same bounds with nothing known."""
+    monkeypatch.setattr(kept, "_RECENT", {})
+    one = made([Course(0.0, 12.0, long, flown=True, content=b"a")])
+    assert len(one.slices) == 1
+    start = 7 / SHOW_KNOTS
+    later = replace(one, head=replace(one.head, start=start), hand=replace(one.hand, start=start))
+    one.pieces(0.0, 12.0)
+    known = later.pieces(start, 12.0)
+    monkeypatch.setattr(kept, "_RECENT", {})
+    assert replace(later).pieces(start, 12.0) == known

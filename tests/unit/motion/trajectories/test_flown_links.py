@@ -13,6 +13,7 @@ from scipy.integrate import solve_ivp
 from scipy.interpolate import make_interp_spline
 
 from sequencer.geometry.bodies import Body
+from sequencer.geometry.posture import Posture
 from sequencer.motion.flown import flown_motion
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between
 from sequencer.motion.flown.body_space import CLEARANCE
@@ -465,3 +466,46 @@ def test_what_would_linger_by_the_body_is_flown_farther_from_it(monkeypatch):
     assert far.body_gap > 0.05
     assert not far.broken
     assert not far.lingers
+
+
+STATE = HeadState(np.arange(15.0).reshape(5, 3), np.array([0.0, 0.0, 1.0]))
+BRIDGE = flown_links._Bridge(0.1, 0.0, 1.0, lambda: None, STATE, STATE, np.ones((2, 3)))
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        {"start": 0.5},
+        {"end": 1.5},
+        {"first": STATE._replace(path=STATE.path + 1e-12)},
+        {"first": STATE._replace(plane=-STATE.plane)},
+        {"last": STATE._replace(path=STATE.path + 1e-12)},
+        {"last": STATE._replace(plane=-STATE.plane)},
+        {"middle": BRIDGE.middle * [1.0, 1.0, -1.0]},
+    ],
+)
+def test_what_was_flown_is_known_by_its_bridge(other):
+    """Another way of the tether between the same ends is another link."""
+    known = flown_links._content(BRIDGE, 1.0, FLYING)
+    assert flown_links._content(BRIDGE._replace(unlikely=0.2), 1.0, FLYING) == known
+    assert flown_links._content(BRIDGE._replace(**other), 1.0, FLYING) != known
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        {"prop": replace(POI, mass=0.21)},
+        {"prop": replace(POI, wick_radius=0.06)},
+        {"body": Body(stature=1.71)},
+        {"side": "left"},
+        {"tempo": 101.0},
+        {"posture": Posture(lean=0.1)},
+        {"limits": FlownLimits(hand_acceleration=69.0)},
+    ],
+)
+def test_what_was_flown_is_known_by_who_flies_with_what(other):
+    """A link of another body, prop or limit is another link."""
+    known = flown_links._content(BRIDGE, 1.0, FLYING)
+    assert flown_links._content(BRIDGE, 1.0, replace(FLYING)) == known
+    assert flown_links._content(BRIDGE, 2.0, FLYING) != known
+    assert flown_links._content(BRIDGE, 1.0, replace(FLYING, **other)) != known

@@ -218,3 +218,24 @@ def test_the_file_that_is_no_yaml_is_the_one_that_is_named():
     sides = ComparedText("a", "a: [", file="a.yaml"), ComparedText("b", SHOW, file="b.yaml")
     found = compared(*sides, None, file="b.yaml")
     assert found.faults[0].startswith("compared line by line: a.yaml:")
+
+
+MARK = "the invisible mark at the start of the file (a byte order mark) is"
+
+
+@pytest.mark.parametrize(("marks", "words"), [((False, True), "new"), ((True, False), "gone")])
+def test_a_byte_order_mark_is_a_matter_of_spelling(marks, words):
+    """Alone, beside another title, and before what is no show."""
+    for now, others in ((SHOW, 0), (SHOW.replace("title: Three", "title: Four"), 1), ("[", 1)):
+        old, new = (
+            ComparedText("then", SHOW, marked=marks[0]),
+            ComparedText("now", now, marked=marks[1]),
+        )
+        found = compared(old, new, stage)
+        assert found.changes[-1].words == f"{MARK} {words}"
+        assert found.changes[-1].subject == "writing"
+        assert not found.identical
+        assert (len(found.changes) > 1) == bool(others)
+        assert found.says_the_same == (not others)
+    both = (ComparedText(name, SHOW, marked=True) for name in ("then", "now"))
+    assert compared(*both).line == "the same, letter by letter"
