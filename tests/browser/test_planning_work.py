@@ -139,7 +139,7 @@ def test_a_begun_show_that_is_undone_is_brought_back_and_never_begun_over(
         page.get_by_text("Nothing to look at yet").wait_for()
         assert page.locator(".verdict.good").count() == 0
         page.get_by_role("tab", name="Findings").click()
-        page.get_by_text("Nothing is danced yet").wait_for()
+        page.get_by_text("so there is nothing to look at").wait_for()
         page.get_by_role("button", name="Undo").click()
         page.get_by_role("heading", name="Nothing is left of this show here").wait_for()
         assert page.get_by_role("button", name="Make the show").count() == 0
