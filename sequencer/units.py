@@ -22,7 +22,9 @@ _THOUSANDS = re.compile(
     rf"^[1-9]\d{{0,2}}(?:([.,{_SPACES}])\d{{3}})(?:\1\d{{3}})*(?:(?!\1)[.,]\d+)?$"
 )
 _FEET_INCHES = re.compile(rf"^\s*([-+]?)({_DIGITS})\s*(?:ft|')\s*({_DIGITS})\s*(?:in|\")\s*$")
+_FEET_BARE = re.compile(rf"^\s*([-+]?)({_DIGITS})'\s*({_DIGITS})\s*$")  # 5'11
 
+_INCHES = 12  # in a foot
 _EXACT = 1e-6  # of the last decimal: what differs by less is the same number
 
 LENGTHS = {
@@ -95,7 +97,7 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
         what = "a number is missing" if text is None else "this is not a number with a unit"
         raise ValueError(f"{what}, such as {example(units)}")
     else:
-        both = _FEET_INCHES.match(text)
+        both = _FEET_INCHES.match(text) or _FEET_BARE.match(text)
         if both and units.keys() >= {"ft", "in"}:
             return _feet_inches(both, text, units)
         match = _NUMBER.match(text)
@@ -116,6 +118,7 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
 
 
 def _feet_inches(match: re.Match[str], text: str, units: dict[str, float]) -> float:
+    """Feet and inches; where nothing says that the second number is inches, it is less than a foot."""
     sign, feet, inches = match.groups()
     if not feet.isdecimal():
         raise QuantityError(
@@ -123,6 +126,11 @@ def _feet_inches(match: re.Match[str], text: str, units: dict[str, float]) -> fl
             "write feet and inches as '5 ft 7 in'",
         )
     more = float(_plain(inches, text, units, before=f"{sign}{feet} ft ", after=" in"))
+    if match.re is _FEET_BARE and more >= _INCHES:
+        raise QuantityError(
+            f"{text.strip()!r} has {inches} inches, and {_INCHES} make a foot",
+            "write feet and inches as '5 ft 7 in', or metres as '1.70 m'",
+        )
     size = int(feet) * units["ft"] + more * units["in"]
     return -size if sign == "-" else size
 

@@ -14,6 +14,7 @@ from dataclasses import dataclass, fields
 from pathlib import Path
 from typing import Any
 
+from sequencer.desk.file_names import refused_letter
 from sequencer.desk.file_on_disk import DiskText, disk_text, write_disk_text
 from sequencer.desk.step_journal import text_sum
 from sequencer.errors import InputError, Place
@@ -21,7 +22,6 @@ from sequencer.files import replacing, telling, write_text
 from sequencer.findings import Finding, restored_row
 
 LONGEST_NAME = 80  # letters
-_REFUSED = '<>:"/\\|?*'  # letters that a file's name cannot have on every system
 _FORMAT = 1
 
 
@@ -184,7 +184,7 @@ def spelled_name(name: str) -> str:
         what = "a version needs a name"
     elif len(name) > LONGEST_NAME:
         what = f"a version's name has at most {LONGEST_NAME} letters"
-    elif wrong := next((each for each in name if each in _REFUSED or not each.isprintable()), None):
+    elif wrong := refused_letter(name):
         what = f"a version's name is part of a file's name, which cannot have {wrong!r}"
     elif not _balanced(name):
         what = "the brackets in this name do not go together"

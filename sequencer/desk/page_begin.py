@@ -6,6 +6,7 @@ from typing import Any
 from starlette.requests import ClientDisconnect, Request
 
 from sequencer.desk.begin_errand import first_text
+from sequencer.desk.begin_form import bad_request, form_cast, form_floor
 from sequencer.desk.show_server import ShowServer
 from sequencer.desk.song_files import brought_song, song_path, songs_beside, written_path
 from sequencer.digests import sha256_of_file
@@ -13,8 +14,6 @@ from sequencer.errors import InputError, Place
 from sequencer.motion.props.prop import PROP_KINDS
 
 BEGIN = "begin"  # the errand's kind
-_MOST_DANCERS = 40
-_LEVELS = (1, 2, 3, 4, 5)
 
 
 async def begin_values(server: ShowServer, _given: Mapping[str, Any]) -> dict[str, Any]:
@@ -48,10 +47,10 @@ async def begin_show(server: ShowServer, given: Mapping[str, Any]) -> dict[str, 
     path = server.opened.path
     track, title = given.get("track"), given.get("title")
     if not isinstance(track, str) or not (title is None or isinstance(title, str)):
-        raise _bad("'track' and 'title' are words")
+        raise bad_request("'track' and 'title' are words")
     asked = {
         "path": str(path), "track": str(song_path(track, path.parent)), "title": (title or "").strip() or None,
-        "cast": _cast(given.get("cast")), "floor": _floor(given.get("floor")),
+        "cast": form_cast(given.get("cast")), "floor": form_floor(given.get("floor")),
     }  # fmt: skip
     server.begin_errand(BEGIN, first_text, asked)
     return await begin_values(server, given)
@@ -95,7 +94,7 @@ async def choose_track(server: ShowServer, given: Mapping[str, Any]) -> dict[str
 
     words, revision = given.get("file"), given.get("revision")
     if not isinstance(words, str) or not isinstance(revision, int) or isinstance(revision, bool):
-        raise _bad("'file' is a path, and 'revision' a whole number")
+        raise bad_request("'file' is a path, and 'revision' a whole number")
     folder = server.opened.path.parent
     path = song_path(words, folder)
     changes: list[list[Any]] = [[["track", "file"], written_path(path, folder)]]
@@ -119,56 +118,18 @@ async def bring_song(server: ShowServer, request: Request) -> dict[str, Any]:
             request.query_params.get("name", ""), request.stream(), server.opened.path.parent
         )
     except ClientDisconnect:
-        raise _bad("it broke off") from None
+        raise bad_request("it broke off") from None
     return {"file": name}
 
 
 def _only_once(server: ShowServer) -> None:
-    if server.opened.text.strip():
-        raise InputError(
-            "conflict", Place(server.opened.path.name), "there is a show in this file already",
-            "look at the show as it is now",
-        )  # fmt: skip
-
-
-def _cast(given: Any) -> list[dict[str, Any]]:
-    if not isinstance(given, list) or not 0 < len(given) <= _MOST_DANCERS:
-        raise InputError(
-            "nobody", Place("cast"), "nobody dances yet", "name at least one performer"
-        )
-    cast = [_dancer(each) for each in given]
-    names = [each["name"] for each in cast]
-    twice = next((name for name in names if names.count(name) > 1), None)
-    if twice is not None:
-        raise InputError(
-            "same-name", Place("cast"), f"two are called {twice}", "give each a name of their own"
-        )
-    return cast
-
-
-def _dancer(given: Any) -> dict[str, Any]:
-    if not isinstance(given, dict):
-        raise _bad("each of 'cast' is an object")
-    name, stature = given.get("name"), given.get("stature")
-    prop, level = given.get("prop", "poi"), given.get("level", 2)
-    if not isinstance(name, str) or not isinstance(stature, str):
-        raise _bad("'name' and 'stature' are words")
-    if not name.strip():
-        raise InputError(
-            "no-name", Place("cast"), "somebody has no name", "write it, or take them out"
-        )
-    if prop not in PROP_KINDS:
-        raise _bad(f"'prop' is one of {', '.join(PROP_KINDS)}")
-    if level is not None and level not in _LEVELS:
-        raise _bad("'level' is 1 to 5")
-    return {"name": name.strip(), "stature": stature.strip(), "prop": prop, "level": level}
-
-
-def _floor(given: Any) -> list[str]:
-    if not isinstance(given, list) or len(given) != 2 or not all(isinstance(x, str) for x in given):
-        raise _bad("'floor' is a width and a depth, in words")
-    return [str(each).strip() for each in given]
-
-
-def _bad(what: str) -> InputError:
-    return InputError("bad-request", Place("request"), what, "see docs/desk.md")
+    """Refuse to begin where a show would be lost: on disk, or in steps that can be undone or done again."""
+    if server.is_new:
+        return
+    what, mend = "there is a show in this file already", "look at the show as it is now"
+    if not server.opened.text.strip():
+        edits = server.opened.edits
+        what = "a show was begun in this file already"
+        way = "press Redo" if edits.undone else "press Undo" if edits.done else "open it again"
+        mend = f"{way} to get it back, or begin another one in a file of another name"
+    raise InputError("conflict", Place(server.opened.path.name), what, mend)

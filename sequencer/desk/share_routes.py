@@ -30,13 +30,13 @@ def share_app(server: ShowServer, shared: SharedShow) -> Starlette:
 
     def asked(what: str, **given: Any) -> Callable[[], Awaitable[Any]]:
         async def work() -> Any:
-            await server.staged()
+            await _staged(server)
             return await server.link.ask(what, **given)
 
         return work
 
     async def sound() -> Any:
-        await server.staged()
+        await _staged(server)
         _, found = await server.link.ask("sound", mp3=True)
         return found
 
@@ -57,6 +57,14 @@ def share_app(server: ShowServer, shared: SharedShow) -> Starlette:
         Route("/{name}", _asset, methods=["GET"]),
     ]
     return Starlette(routes=routes, exception_handlers={HTTPException: _no_such_address})
+
+
+async def _staged(server: ShowServer) -> None:
+    """Wait until there is something to look at; who watches cannot begin a show."""
+    if not server.opened.text.strip():
+        words = "there is no show here yet; wait until whoever shares it has begun one"
+        raise AnswerError({"code": "no-show", "message": words})
+    await server.staged()
 
 
 def _said(work: Callable[[], Any]) -> Callable[[Request], Awaitable[Response]]:

@@ -80,8 +80,16 @@ class ShowServer:
                 ],
             },
             "recovered": opened.recovered,
+            "new": self.is_new,
             "track_there": self._track_there(),
         }  # fmt: skip
+
+    @property
+    def is_new(self) -> bool:
+        """Whether a show can be begun here: no text, here or on disk, and no step that leads to one."""
+        opened = self.opened
+        steps = bool(opened.edits.all_steps)
+        return not opened.text.strip() and opened.saved and opened.outside is None and not steps
 
     def _track_there(self) -> bool:
         """Whether the song is where the file says; also where the text is no show, and nothing says where."""

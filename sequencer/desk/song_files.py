@@ -1,13 +1,17 @@
 """Songs that a page may choose from: audio files beside a show, a path that a person wrote, and one that is brought in."""
 
 import os
+import secrets
 from collections.abc import AsyncIterator
+from contextlib import suppress
 from pathlib import Path
 
+from sequencer.desk.file_names import refused_letter
 from sequencer.errors import InputError, Place
 from sequencer.files import replacing, telling
 
 LARGEST_SONG = 400_000_000  # bytes
+LONGEST_SONG_NAME = 200  # bytes: file systems take 255, and a number may follow
 _MOST_LISTED = 200
 _MOST_LOOKED = 5_000  # files and folders beside a show
 
@@ -90,7 +94,8 @@ async def brought_song(name: str, parts: AsyncIterator[bytes], folder: Path) -> 
 
     own = name.replace("\\", "/").rpartition("/")[2].strip()
     path = folder / (own or "song")
-    if not is_audio_name(path) or "\0" in own:
+    _good_name(own)
+    if not is_audio_name(path):
         raise InputError(
             "not-a-song", Place(own or "song"), "by its name this is no song",
             "choose a wav, flac, ogg or mp3 file",
@@ -99,7 +104,7 @@ async def brought_song(name: str, parts: AsyncIterator[bytes], folder: Path) -> 
         folder.mkdir(parents=True, exist_ok=True)
     # Into a file of another name first: it may be the one that is there already.
     size = 0
-    scratch = path.with_name(f".{own}.brought-{os.getpid()}{path.suffix}")
+    scratch = path.with_name(f".brought-{os.getpid()}-{secrets.token_hex(4)}{path.suffix}")
     try:
         with replacing(scratch) as partial, telling(path), partial.open("wb") as out:
             async for part in parts:
@@ -112,7 +117,22 @@ async def brought_song(name: str, parts: AsyncIterator[bytes], folder: Path) -> 
                 out.write(part)
         return _placed(scratch, path)
     finally:
-        scratch.unlink(missing_ok=True)
+        with suppress(OSError):
+            scratch.unlink()
+
+
+def _good_name(name: str) -> None:
+    """Refuse a name that no file beside a show should have."""
+    if (wrong := refused_letter(name)) is not None:
+        raise InputError(
+            "bad-name", Place("name of the song"), f"a file's name cannot have {wrong!r} on every system",
+            "rename the song, and bring it again",
+        )  # fmt: skip
+    if len(name.encode()) > LONGEST_SONG_NAME:
+        raise InputError(
+            "bad-name", Place("name of the song"), "the name of this file is too long",
+            "give it a shorter one, and bring it again",
+        )  # fmt: skip
 
 
 def _placed(scratch: Path, path: Path) -> str:

@@ -7,6 +7,7 @@ from pydantic import Field, ValidationError, model_validator
 from sequencer.show.field_kinds import Length, Name
 from sequencer.show.performer_record import Held, Performer
 from sequencer.show.record import Names, Record
+from sequencer.units import QuantityError
 
 _BODY = ("stature", "posture", "arm", "shoulder", "overhead", "birth_year")
 _PROPS = ("prop", "left", "right")
@@ -63,7 +64,14 @@ def _performer(values: dict[str, Any]) -> None:
         Performer.model_validate(values)
     except ValidationError as error:
         said = error.errors()[0]
-        raise ValueError(said["msg"].removeprefix("Value error, ")) from None
+        key = next(iter(said["loc"]), "prop")
+        what = f"{key} of {values['name']}: {said['msg'].removeprefix('Value error, ')}"
+        raise QuantityError(what, f"write {key}: {_described(str(key))}") from None
+
+
+def _described(key: str) -> str:
+    field = Performer.model_fields.get(key)
+    return field.description or key if field else key
 
 
 class Tonight(Record):

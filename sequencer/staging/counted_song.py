@@ -59,7 +59,10 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
         counted = song.tempo_map()
     except ValueError as error:
         raise read.fault(
-            "bad-correction", path, str(error), "run `sequencer listen` to see the detected beats"
+            "bad-correction",
+            path,
+            str(error),
+            "look at the detected beats under Count on the page, or with `sequencer listen`",
         ) from error
     marks = tuple((mark.start, mark.name) for mark in given.sections)
     try:

@@ -261,6 +261,18 @@ def test_text_that_is_being_typed_is_kept_and_a_faulty_one_can_be_taken(browser,
         eventually(lambda: served.page.get("show")[1]["text"] == typed)
 
 
+def test_what_was_refused_is_not_offered_on_a_show_that_was_changed_since(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Text")
+        typed = show.read_text(encoding="utf-8").replace("two-beat-weave", "no-such-weave")
+        planner.page.locator("textarea").fill(typed)
+        planner.page.get_by_role("button", name="Take this text").click()
+        again = planner.page.get_by_role("button", name="Do it all the same")
+        again.wait_for()
+        assert served.page.do(1, do="change-titles", values={"title": "Otherwise"})[0] == 200
+        again.wait_for(state="detached")
+
+
 def test_who_followed_a_move_that_is_deleted_stays_where_they_are(browser, show):
     more = SHOW + "  - {pattern: windmill, beats: 8}\n"
     show.write_text(more, encoding="utf-8")

@@ -96,7 +96,7 @@ def test_somebody_is_away_tonight_and_somebody_stands_in(browser, show):
         assert planner.page.locator(".line .who", has_text="Birch").count() == 0
         _, came = saved(planner, show, before)
         assert [line for line in came if line.strip()] == ["tonight:", "  away: [Birch]"]
-        birch.get_by_label("is replaced").check()
+        birch.get_by_label("has a stand-in").check()
         birch.get_by_label("Who takes the part").fill("Fern")
         birch.get_by_label("Height").fill("1.62 m")
         birch.get_by_role("button", name="Takes it tonight").click()
@@ -108,7 +108,7 @@ def test_somebody_is_away_tonight_and_somebody_stands_in(browser, show):
             "stand_ins:-{for:Birch,name:Fern,stature:1.62m}",
         }
         ivy = planner.page.get_by_role("region", name="Ivy")
-        ivy.get_by_label("is replaced").check()
+        ivy.get_by_label("has a stand-in").check()
         ivy.get_by_label("Who takes the post").fill("Ash")
         ivy.get_by_role("button", name="Takes it tonight").click()
         planner.page.wait_for_selector(".refused:has-text('Ash has a part of their own tonight')")

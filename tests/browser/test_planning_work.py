@@ -122,6 +122,37 @@ def test_from_an_empty_folder_with_a_song_to_printed_sheets(browser, folder):
         assert sorted(each.name for each in folder.iterdir() if each.name[0] != ".") == ["cinder_ferry.ogg", "exports", "ferry.yaml"]  # fmt: skip
 
 
+def test_a_begun_show_that_is_undone_is_brought_back_and_never_begun_over(
+    browser, folder, tmp_path_factory
+):
+    shutil.copy(tmp_path_factory.getbasetemp() / "song.wav", folder)
+    path = folder / "undone.yaml"
+    with desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
+        page.get_by_label("Name", exact=True).fill("Wren")
+        page.get_by_label("Stature").fill("3 m")
+        page.get_by_role("button", name="Make the show").click()
+        page.locator(".refused", has_text="Wren's height: 3 m is outside").wait_for()
+        page.get_by_label("Stature").fill("5'11")
+        page.get_by_role("button", name="Make the show").click()
+        page.wait_for_selector(".eight")
+        saved = path.read_text(encoding="utf-8")
+        page.get_by_text("Nothing to look at yet").wait_for()
+        assert page.locator(".verdict.good").count() == 0
+        page.get_by_role("tab", name="Findings").click()
+        page.get_by_text("so there is nothing to look at").wait_for()
+        page.get_by_role("button", name="Undo").click()
+        page.get_by_role("heading", name="Nothing is left of this show here").wait_for()
+        assert page.get_by_role("button", name="Make the show").count() == 0
+        page.keyboard.press("Control+s")
+        page.reload()
+        page.get_by_text("the first is: begin the show").wait_for()
+        page.get_by_role("button", name="Redo").click()
+        page.wait_for_selector(".eight")
+        assert path.read_text(encoding="utf-8") == saved
+        served.process.kill()
+        page.locator(".verdict", has_text="Not connected").wait_for()
+
+
 def test_a_show_is_begun_and_a_draft_given_up_by_keyboard(browser, folder, tmp_path_factory):
     shutil.copy(tmp_path_factory.getbasetemp() / "song.wav", folder)
     path = folder / "keys.yaml"

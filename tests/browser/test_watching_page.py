@@ -96,6 +96,7 @@ def test_whoever_plans_sees_who_watches_and_ends_it(browser, both):
         joined(page)
         planner.waits_for("1 page watches")
         planner.page.get_by_role("button", name="Stop sharing").click()
+        planner.page.get_by_role("button", name="Stop it now").click()
         page.wait_for_function("() => document.body.innerText.includes('it is shared no longer')")
         planner.page.wait_for_function("() => !document.querySelector('.shared')")
         assert planner.faults == []

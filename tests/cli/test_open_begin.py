@@ -59,6 +59,49 @@ def test_a_show_is_begun_from_a_form(folder):
         assert page.post("redo")[1]["text"] == state["text"]
 
 
+def test_a_show_that_was_begun_is_never_begun_over(folder):
+    path = folder / "mine.yaml"
+    asked = {"track": "songs/tune.wav", "cast": [WREN], "floor": ["8 m", "8 m"]}
+    with desk(path) as own:
+        page = own.page
+        assert page.get("show")[1]["new"] is True
+        text = begun(page)["text"]
+        assert page.get("show")[1]["new"] is False
+        state = page.post("undo")[1]
+        assert (state["text"], state["new"], state["redo"]) == ("", False, "begin the show")
+        status, said = page.post("begin", **asked)
+        assert status == 409
+        assert "press Redo to get it back" in said["error"]["message"]
+        own.process.kill()
+        own.process.wait()
+    assert path.read_text(encoding="utf-8") == text
+    with desk(path) as own:
+        page = own.page
+        state = page.get("show")[1]
+        assert (state["text"], state["new"], state["saved"]) == ("", False, False)
+        assert page.post("begin", **asked)[0] == 409
+        assert page.post("redo")[1]["text"] == text
+        own.end()
+    assert path.read_text(encoding="utf-8") == text
+
+
+def test_where_all_was_taken_out_and_saved_a_step_leads_back(folder):
+    path = folder / "mine.yaml"
+    with desk(path) as own:
+        page = own.page
+        text = begun(page)["text"]
+        page.post("undo")
+        assert page.post("save")[1]["saved"] is True
+        assert path.read_text(encoding="utf-8") == ""
+        state = page.get("show")[1]
+        assert state["new"] is False, "redo would bring it back"
+        assert page.post("redo")[1]["text"] == text
+        page.post("undo")
+        own.end()
+    with desk(path) as own:
+        assert own.page.get("show")[1]["new"] is True, "empty, and nothing leads back"
+
+
 def test_a_show_that_is_not_begun_leaves_nothing(folder):
     path = folder / "mine.yaml"
     with desk(path) as own:
@@ -101,13 +144,16 @@ def test_what_is_wrong_in_the_form_is_said_and_nothing_is_written(folder):
             ({"cast": [{**WREN, "prop": "sword"}]}, "'prop' is one of"),
             ({"cast": [{**WREN, "level": 9}]}, "'level' is 1 to 5"),
             ({"floor": ["8 m"]}, "a width and a depth"),
+            (
+                {"cast": [WREN, {**MOSS, "name": "Moss", "stature": "3 m"}]},
+                "Moss's height: 3 m is outside",
+            ),
+            ({"cast": [{**WREN, "stature": "tall\nevil: true"}]}, "Wren's height: "),
+            ({"floor": ["8 m", "deep"]}, "The floor's depth: "),
         ]:
             status, answer = page.post("begin", **{**asked, **given})
             assert status in {400, 404, 422}, given
             assert said in answer["error"]["message"]
-        failed = begun(page, cast=[{**WREN, "stature": "tall\nevil: true"}])
-        assert failed["state"] == "failed"
-        assert "stature" in failed["error"]["message"]
         failed = begun(page, track="noise.ogg")
         assert failed["state"] == "failed"
         assert "noise.ogg" in failed["error"]["message"]
@@ -128,6 +174,8 @@ def test_a_song_is_brought_in_and_never_overwrites_another(folder):
         assert bring("..%2F..%2Ftune.wav", song[:-2]) == (200, {"file": "tune 2.wav"})
         assert (folder / "tune.wav").read_bytes() == song
         assert bring("tune.exe", song)[0] == 422
+        assert bring("q" * 300 + ".ogg", song)[0] == 422
+        assert bring("a%0Ab.ogg", song)[0] == 422
         assert bring(".wav", song)[0] == 422
         assert bring("", song)[0] == 422
         assert own.page.raw("POST", "/api/song-file?name=x.wav", song, secret=False)[0] == 403

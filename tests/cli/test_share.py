@@ -68,6 +68,17 @@ def test_a_phone_joins_by_the_code_and_sees_the_show(shared):
     assert eventually(lambda: phone.get("view")[1].get("title") == "Three")
 
 
+def test_where_no_show_is_begun_yet_a_phone_is_told_to_wait(tmp_path):
+    with desk(tmp_path / "new.yaml", "--share-address", HERE) as own:
+        said = eventually(lambda: own.page.get("share")[1])
+        phone = Phone(said["address"] + "/#")
+        phone.join(said["code"])
+        for path in ("view", "song", "dance", "track.mp3"):
+            status, answer = phone.get(path)
+            assert status == 409
+            assert answer["error"]["message"].endswith("wait until whoever shares it has begun one")
+
+
 def test_what_is_exposed_is_neither_the_text_nor_a_way_to_change_it(shared, tmp_path):
     own, phone = shared
     phone.join(phone.code)

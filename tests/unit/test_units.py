@@ -22,6 +22,9 @@ FOURS = units.BarLengths()
         ("6 ft", units.LENGTHS, "m", 1.8288),
         ("5 ft 7 in", units.LENGTHS, "m", 1.7018),
         ("-5 ft 7 in", units.LENGTHS, "m", -1.7018),
+        ("5'11", units.LENGTHS, "m", 1.8034),
+        ("5' 7.25", units.LENGTHS, "m", 1.70815),
+        ("5'", units.LENGTHS, "m", 1.524),
         ("6 ft 2,5 in", units.LENGTHS, "m", 1.8923),
         ("5' 7.25\"", units.LENGTHS, "m", 1.70815),
         ("5 ft 7 in", dict(units.LENGTHS), "m", 1.7018),
@@ -71,6 +74,9 @@ def test_quantities_become_si(text, table, default, value):
             "5.5 ft 3 in",
             "does not have a whole number of feet; write feet and inches as '5 ft 7 in'",
         ),
+        ("1'70", '"1\'70" has 70 inches, and 12 make a foot; write feet and inches as'),
+        ("5'12", "has 12 inches"),
+        ("5.5'3", "does not have a whole number of feet"),
     ],
 )
 def test_what_is_no_quantity_is_refused(text, match):

@@ -30,6 +30,7 @@ export interface State {
   outside: { text: string; message: string } | null;
   recovered: string | null;
   track_there: boolean;
+  new: boolean; // nothing was ever here: a show can be begun
 }
 
 export interface HandSaid { pattern: string; parameters: Record<string, unknown>; fitted: Record<string, unknown> }

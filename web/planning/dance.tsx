@@ -126,7 +126,7 @@ export function Dance() {
       <p class="row" role="group" aria-label="Seen from">
         {VIEWS.map((each) => <button key={each.name} type="button" aria-pressed={from === each.name} title={each.help} onClick={() => { setFrom(each.name); dancing.look(each.name); }}>{each.label}</button>)}
       </p>
-      <p class="quiet">Danced as drawn.{readOnly.value ? "" : " “sequencer rehearse” writes the page to rehearse with, as flown."}</p>
+      <p class="quiet">Danced as drawn.{readOnly.value ? "" : " The page to rehearse with shows it as flown: it is made under Print."}</p>
     </>
   );
 }

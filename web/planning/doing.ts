@@ -25,6 +25,8 @@ export async function doing(work: () => Promise<State>, said?: string, again?: (
 export function take(now: State): void {
   if (state.value && now.revision < state.value.revision) return;
   if (now.recovered && now.recovered !== state.value?.recovered) notice(now.recovered);
+  // Doing all the same what was refused is about the show as it was then.
+  if (fault.value?.anyway && state.value && now.revision !== state.value.revision) fault.value = null;
   state.value = now;
 }
 

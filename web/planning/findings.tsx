@@ -1,8 +1,9 @@
 // The list of findings, each with the mends that were tried: one button shows what would change, the next does it.
 import { useState } from "preact/hooks";
 import type { Finding, Mend } from "./api";
+import { subjects } from "./check_words";
 import { operate } from "./doing";
-import { findings, pick, pointed, seek, state, tempo } from "./store";
+import { findings, pick, pointed, seek, state, tempo, view } from "./store";
 
 const SAID = { stop: "Stop", warn: "Warn", note: "Note" };
 
@@ -13,9 +14,9 @@ export function FindingsList() {
   return (
     <div class={old ? "findings older" : "findings"}>
       {old && <p class="quiet">These are about the show before the last change; it is being looked at again.</p>}
-      {found.open.length > 0 && <p class="quiet">Not looked at yet: {found.open.join(", ")}.</p>}
-      {found.drawn.length > 0 && <p class="quiet">So far as drawn, not as flown: {found.drawn.join(", ")}.</p>}
-      {found.complete && !found.entries.length && <p>Nothing stands against it.</p>}
+      {found.open.length > 0 && <p class="quiet">Not looked at yet: {subjects(found.open)}.</p>}
+      {found.drawn.length > 0 && <p class="quiet">So far as drawn, not as flown: {subjects(found.drawn)}.</p>}
+      {found.complete && !found.entries.length && <p>{view.value?.blocks.length ? "Nothing stands against it." : "Nothing is danced yet, so there is nothing to look at."}</p>}
       <ol>
         {found.entries.map((entry, k) => {
           const own = entry.of.map((n) => found.findings[n]).filter(Boolean);

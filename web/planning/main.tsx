@@ -13,9 +13,10 @@ import { PlaceForm } from "./place";
 import { Printing } from "./printing";
 import { ShareBanner } from "./share";
 import { Sheet } from "./sheet";
+import { TakenBack } from "./taken_back";
 import { Transport, player } from "./playing";
 import { StagePlan } from "./stage";
-import { ended, findings, patterns, side, stageFault, state, view, written } from "./store";
+import { away, ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { FileText, Outside } from "./text";
 import { WhoIsThere } from "./who";
 import { Notices, Top } from "./top";
@@ -27,7 +28,7 @@ const SIDES = { findings: "Findings", stage: "Stage", dance: "Dance", count: "Co
 function App() {
   const now = state.value;
   if (!now) return <main class="opening"><p>{ended.value ?? "Opening the show …"}</p></main>;
-  if (!now.text.trim()) return <><Beginning /><Notices /></>;
+  if (!now.text.trim()) return <>{now.new ? <Beginning /> : <TakenBack />}<Notices /><Outside /></>;
   return (
     <>
       <a class="skip" href="#side">Skip the sheet</a>
@@ -95,7 +96,7 @@ addEventListener("keydown", (event) => {
   if (stepKey(event)) event.preventDefault();
   else if (command && key === "s") {
     event.preventDefault();
-    void save();
+    if (state.value?.text.trim()) void save(); // a show that was undone is not written over by a key
   } else if (command && !typing && key === "z") {
     event.preventDefault();
     void (event.shiftKey ? redo() : undo());
@@ -133,6 +134,7 @@ async function begin(): Promise<void> {
     try {
       await listen((event, data) => {
         failed = 0;
+        away.value = false;
         if (event === "end") ended.value = data.message;
         if (event === "errand") data.kind === "begin" ? beginTold(data) : errandTold(data);
         heard(event, data);
@@ -141,6 +143,7 @@ async function begin(): Promise<void> {
       failed += 1;
     }
     if (ended.value) return;
+    away.value = true;
     failed += 1;
     await new Promise((done) => setTimeout(done, 500 * failed));
   }

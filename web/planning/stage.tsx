@@ -35,7 +35,7 @@ export function StagePlan() {
       <figure class="plan">
         <figcaption>
           <b>{standing.formation}</b>, from {standing.position}
-          {uses > 1 && ` (danced in ${uses} times: all move with it)`}
+          {uses > 1 && ` (used ${uses} times: a change here changes it each time)`}
         </figcaption>
         <svg
           ref={svg} viewBox={`0 0 ${(box.x1 - box.x0).toFixed(2)} ${(box.y1 - box.y0).toFixed(2)}`} role="group" aria-label={`The stage from above, ${standing.formation}; the audience is below`}

@@ -18,6 +18,7 @@ export const patterns = signal<Pattern[]>([]);
 export const stageFault = signal<string | null>(null); // why the newest revision cannot be staged
 export const notices = signal<{ id: number; words: string; warn: boolean }[]>([]);
 export const ended = signal<string | null>(null); // the server has ended
+export const away = signal(false); // what the server tells broke off; it is asked again
 
 export const picked = signal<Place | null>(null);
 export const opened = signal(false); // the form about the place

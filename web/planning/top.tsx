@@ -1,6 +1,6 @@
 // The head of the page: what is open, what stands against it, undo, save.
 import { redo, save, undo } from "./doing";
-import { busy, checking, ended, fault, findings, notices, stageFault, state, told, view } from "./store";
+import { away, busy, checking, ended, fault, findings, notices, readOnly, stageFault, state, told, view } from "./store";
 import { callTour } from "./tour";
 
 export function Top() {
@@ -32,7 +32,8 @@ function tonight(values: Record<string, any> | null): string {
 export function Verdict() {
   const now = state.value, looked = checking.value, found = findings.value;
   if (!now) return <p class="verdict">opening …</p>;
-  if (!now.readable) return <p class="verdict stop">The file cannot be read: see Text</p>;
+  if (ended.value || away.value) return <p class="verdict">Not connected: what stands against it is not known</p>;
+  if (!now.readable) return <p class="verdict stop">{readOnly.value ? "There is no show to look at now: wait until whoever shares it has mended it" : "The file cannot be read: see Text"}</p>;
   if (stageFault.value) return <p class="verdict stop" title={stageFault.value}>Cannot be danced as it is written</p>;
   const current = looked !== null && looked.revision === now.revision && !busy.value;
   if (current && looked.error) return <p class="verdict stop" title={looked.error.message}>A check broke off: {looked.error.message}</p>;
@@ -51,6 +52,7 @@ export function Verdict() {
   const more = seeking ? "; mends are being sought" : "";
   if (counts.stop) return <p class="verdict stop">Do not dance yet: {said}{more}</p>;
   if (counts.warn) return <p class="verdict warn">Dance with care: {said}{more}</p>;
+  if (!view.value?.blocks.length) return <p class="verdict">Nothing to look at yet</p>;
   return <p class="verdict good">Clear, of what is looked at</p>;
 }
 

@@ -30,7 +30,7 @@ function Keep() {
   const put = async (replace: boolean) => {
     const how = await keep(name, replace);
     setThere(how === "there");
-    if (how === "kept") setName("");
+    if (how === "kept") setName((now) => (now === name ? "" : now)); // what was typed meanwhile stays
   };
   return (
     <form class="keep" onSubmit={(event) => { event.preventDefault(); if (name.trim()) void put(false); }}>

@@ -40,7 +40,7 @@ function Person({ name, group, where, standIn, stature, children }: { name: stri
     const done = await operate(to === "away" ? { do: "set-away", name } : { do: "set-there", name }, to === "away" ? `${name} is away tonight.` : `${name} is there.`);
     if (!done) setAsked(where);
   };
-  const choices: [Where, string][] = [["here", "is here"], ["away", "is away"], ["other", "is replaced"]];
+  const choices: [Where, string][] = [["here", "is here"], ["away", "is away"], ["other", "has a stand-in"]];
   return (
     <section class={`person ${where}`} aria-label={name}>
       <h4>{name}{where === "other" && standIn ? <small> tonight {standIn.name}</small> : ""}</h4>

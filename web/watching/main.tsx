@@ -9,7 +9,7 @@ import { Transport, player } from "../planning/playing";
 import { blockAt, together } from "../planning/rows";
 import { Sheet } from "../planning/sheet";
 import { StagePlan } from "../planning/stage";
-import { checking, ended, names, notice, readOnly, seconds, song, state, tempo, view } from "../planning/store";
+import { away, checking, ended, names, notice, readOnly, seconds, song, state, tempo, view } from "../planning/store";
 import { Verdict } from "../planning/top";
 
 const KEPT = "guest";
@@ -66,7 +66,7 @@ function Door() {
 /** A show as it is told to those who watch: neither its text nor where it lies. */
 async function askState(): Promise<void> {
   const now = await get<Pick<State, "file" | "revision" | "readable" | "saved">>("show");
-  state.value = { ...now, folder: "", text: "", track_there: true, faults: [], values: null, autosave: "journal", undo: null, redo: null, kept: { where: "", message: null }, outside: null, recovered: null };
+  state.value = { ...now, folder: "", text: "", track_there: true, new: false, faults: [], values: null, autosave: "journal", undo: null, redo: null, kept: { where: "", message: null }, outside: null, recovered: null };
 }
 
 function told(event: string, data: any): void {
@@ -96,12 +96,14 @@ async function enter(token: string): Promise<void> {
     try {
       await listen((event, data) => {
         failed = 0;
+        away.value = false;
         told(event, data);
       });
     } catch (error) {
       if (error instanceof Refused) notice(error.message, true);
     }
     if (ended.value) return;
+    away.value = true;
     await new Promise((done) => setTimeout(done, 600 * (failed + 1)));
     void look();
   }

@@ -40,6 +40,34 @@ def brought(name, parts, folder):
     return run_apart(brought_song(name, given(), folder))
 
 
+@pytest.mark.parametrize(
+    ("name", "what"),
+    [
+        ("q" * 300 + ".ogg", "too long"),
+        ("鼓" * 70 + ".ogg", "too long"),
+        ("a\nb.ogg", "cannot have '\\\\n'"),
+        ("a\x07.ogg", "cannot have '\\\\x07'"),
+        ("a\u202eggo.ogg", "cannot have '\\\\u202e'"),
+        ("a\0.ogg", "cannot have"),
+        ("who?.ogg", "cannot have"),
+        ("a\ud800.ogg", "cannot have"),
+    ],
+)
+def test_a_name_that_no_file_should_have_is_refused(tmp_path, name, what):
+    with pytest.raises(InputError, match=what) as told:
+        brought(name, [b"abc"], tmp_path)
+    assert told.value.code == "bad-name"
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_the_longest_name_and_its_number_can_be_written(tmp_path):
+    name = "q" * (song_files.LONGEST_SONG_NAME - 4) + ".ogg"
+    assert brought(name, [b"abc"], tmp_path) == name
+    assert brought(name, [b"other"], tmp_path) == name[:-4] + " 2.ogg"
+    with pytest.raises(InputError, match="too long"):
+        brought("q" + name, [b"abc"], tmp_path)
+
+
 def test_a_song_is_brought_whole_or_not_at_all(tmp_path, monkeypatch):
     assert brought("s.ogg", [b"ab", b"c"], tmp_path) == "s.ogg"
     assert (tmp_path / "s.ogg").read_bytes() == b"abc"

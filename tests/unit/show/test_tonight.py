@@ -199,8 +199,17 @@ timeline:
     assert {block.start: of[id(block)] for block in show.blocks} == {24.0: 0, 16.0: 1}
 
 
+def test_a_body_that_nobody_has_is_told_with_what_to_write():
+    with pytest.raises(InputError) as told:
+        read("tonight: {stand_ins: [{for: Ash, name: Fern, stature: 3 m}]}\n")
+    assert told.value.what == "stature of Fern: 3 m is outside 0.8 … 2.6 m"
+    assert told.value.mend == "write stature: standing height, 0.8 to 2.6 m"
+
+
 def test_nothing_is_drafted_while_somebody_is_away():
-    with pytest.raises(InputError, match="a draft is made for the whole cast"):
+    with pytest.raises(
+        InputError, match=r"whole cast.*“Everybody is there” under Who, or take `tonight` out"
+    ):
         ground_of(SHOW + "tonight: {away: [Birch]}\n", "s.yaml", even_song(80))
 
 

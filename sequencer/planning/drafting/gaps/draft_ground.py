@@ -378,7 +378,7 @@ def ground_of(
     if whole.show is not whole.written:
         raise whole.fault(
             "not-everybody", ("tonight",), "a draft is made for the whole cast, and not everybody is there tonight",
-            "take `tonight` out of the file while you draft",
+            "press “Everybody is there” under Who, or take `tonight` out of the file, while you draft",
         )  # fmt: skip
     corrections = whole.show.track.corrections
     given = corrections.beats is not None or corrections.steady is not None
