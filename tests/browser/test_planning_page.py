@@ -277,6 +277,12 @@ def test_both_texts_are_seen_where_two_changed_one_place(browser, show):
         theirs = SHOW.replace("Two weaves", "Theirs")
         show.write_text(theirs, encoding="utf-8")
         planner.page.wait_for_selector("dialog.outside")
+        row = planner.page.locator("dialog .places tbody tr").inner_text()
+        assert all(words in row for words in ("title", "Mine", "Theirs"))
+        for pane, words in (("The text here", "title: Mine"), ("The text in the file", "title: Theirs")):  # fmt: skip
+            marks = planner.page.get_by_label(pane).locator("mark")
+            assert [each.strip() for each in marks.all_inner_texts()] == [words]
+            assert marks.is_visible()
         for name in ("Keep this one", "Take this one"):
             box = planner.page.get_by_role("button", name=name).bounding_box()
             assert 0 <= box["x"] <= WIDE["width"] - box["width"]
