@@ -258,7 +258,7 @@ def test_the_file_changed_in_an_editor_meanwhile(silent):
         assert "title: There" in state["outside"]["text"]
         (place,) = state["outside"]["conflicts"]
         assert place["place"] == "title"
-        (lines,) = state["outside"]["lines"]
+        lines = state["outside"]["lines"][0]
         assert lines["in"] == ["title: There"]
         assert lines["out"] == [state["text"].splitlines()[lines["line"] - 1]]
         status, said = page.post("save")

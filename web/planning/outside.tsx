@@ -53,13 +53,14 @@ function Both({ here, there, lines, first, settle }: { here: string; there: stri
     const pane = each.closest("pre")!;
     pane.scrollTop = each.offsetTop - pane.clientHeight / 3; // the pane is what it is placed in
   }), [k, here, there]);
+  const go = (by: number) => setAt((k + by + lines.length) % lines.length); // round and round: a button that went dead would lose the keyboard
   const words = (own: string[], line: number) => (own.length ? `line ${line}: ${own.map((each) => each.trim()).join(" / ")}` : "nothing");
   return (
     <>
       {lines.length > 0 && (
         <p class="row" role="group" aria-label="From difference to difference">
-          <button type="button" class="small" disabled={k === 0} onClick={() => setAt(k - 1)}>Previous difference</button>
-          <button type="button" class="small" disabled={k === lines.length - 1} onClick={() => setAt(k + 1)}>Next difference</button>
+          <button type="button" class="small" disabled={lines.length < 2} onClick={() => go(-1)}>Previous difference</button>
+          <button type="button" class="small" disabled={lines.length < 2} onClick={() => go(1)}>Next difference</button>
           <span role="status">{k + 1} of {lines.length}<span class="unseen">. Here {words(lines[k].out, lines[k].line)}. In the file {words(lines[k].in, theirs[k])}.</span></span>
         </p>
       )}
