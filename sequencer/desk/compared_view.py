@@ -1,6 +1,8 @@
 """Two texts of an open show compared, as a page reads it."""
 
+import re
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from sequencer.desk.kept_versions import finding_from_values
@@ -17,13 +19,20 @@ def comparison_view(
     Parameters
     ----------
     old, new : mapping
-        `name`, `text`, and `report`: None, or the findings and what was not looked at of a check of that text.
+        `name`, `text`, and `report`: None, or the findings and what was not looked at of a check of that text; `unchecked`, if
+        given, says why there is none.
     stage : callable, optional
         Stages a text; if not given, entries are compared as they are written.
     file : str
         The show file's name.
     """
-    return comparison_values(compared(_side(old), _side(new), stage, file=file))
+    values = comparison_values(compared(_side(old), _side(new), stage, file=file))
+    return {**values, "faults": [_plain(each, file) for each in values["faults"]]}
+
+
+def _plain(fault: str, file: str) -> str:
+    """A sentence with an error in it without that error's code and place in the show file."""
+    return re.sub(rf"{re.escape(file)}(:\d+)*: | \[[a-z-]+\]", "", fault)
 
 
 def _side(given: Mapping[str, Any]) -> ComparedText:
@@ -32,4 +41,5 @@ def _side(given: Mapping[str, Any]) -> ComparedText:
     if report is not None:
         found = tuple(finding_from_values(each) for each in report["findings"])
         findings = CheckedFindings(found, tuple(report["unseen"]))
-    return ComparedText(given["name"], given["text"], findings=findings)
+    whole = ComparedText(given["name"], given["text"], findings=findings)
+    return replace(whole, unchecked=given["unchecked"]) if "unchecked" in given else whole

@@ -1,7 +1,8 @@
 """Versions of a show that a person kept by a name: whole show files beside the show, `mine (the name).yaml`.
 
 A copy that somebody made by hand and named so is a version as well; each can be opened, checked and printed by itself. What
-the checks said of one when it was kept lies beside it (`.mine (the name).yaml.checked`), and counts only for the very same text.
+the checks said of one when it was kept lies beside it (`.mine (the name).yaml.checked`), and counts only for the very same text;
+whether it still holds depends on the program and on the files that the show names (`report_ground`).
 """
 
 import datetime as dt
@@ -16,6 +17,7 @@ from typing import Any
 
 from sequencer.desk.file_names import refused_letter
 from sequencer.desk.file_on_disk import DiskText, disk_text, write_disk_text
+from sequencer.desk.report_ground import report_ground
 from sequencer.desk.step_journal import text_sum
 from sequencer.errors import InputError, Place
 from sequencer.files import replacing, telling, write_text
@@ -41,6 +43,7 @@ class KeptFindings:
     findings: tuple[Finding, ...]
     unseen: tuple[str, ...]
     time: str  # when it was kept
+    holds: bool  # whether the same checks would say the same now; False where that cannot be known
 
 
 class KeptVersions:
@@ -88,7 +91,11 @@ class KeptVersions:
             said = json.loads(path.read_text(encoding="utf-8"))
             if said["checked"] == _FORMAT and said["sum"] == text_sum(text):
                 found = tuple(finding_from_values(each) for each in said["findings"])
-                return KeptFindings(found, tuple(map(str, said["unseen"])), str(said["time"]))
+                ground = report_ground(self._show, text)
+                holds = ground is not None and said.get("ground") == ground
+                return KeptFindings(
+                    found, tuple(map(str, said["unseen"])), str(said["time"]), holds
+                )
         return None
 
     def keep(
@@ -124,9 +131,10 @@ class KeptVersions:
             with telling(path):
                 _checked_place(path).unlink(missing_ok=True)
             if known is not None:
+                _no_more_open_than(self._show, path)
                 write_disk_text(path, said)
             else:
-                _write_new(path, said, name)
+                _write_new(path, said, name, self._show)
         except InputError as error:
             if error.code != "cannot-write":
                 raise
@@ -135,7 +143,13 @@ class KeptVersions:
             ) from error  # fmt: skip
         if report is not None:
             with suppress(InputError):  # the version is whole without it
-                write_text(_checked_place(path), json.dumps(_report_values(said.text, report)))
+                values = _report_values(said.text, report)
+                values["ground"] = report_ground(self._show, said.text)
+                checked = _checked_place(path)
+                with telling(checked):
+                    checked.touch(mode=0o600)
+                    checked.chmod(path.stat().st_mode & 0o777)
+                write_text(checked, json.dumps(values))
         return next(each for each in self.all() if each.path == path)
 
     def delete(self, name: str) -> None:
@@ -210,10 +224,20 @@ def _report_values(text: str, report: Mapping[str, Any]) -> dict[str, Any]:
     }
 
 
-def _write_new(path: Path, said: DiskText, name: str) -> None:
+def _no_more_open_than(show: Path, path: Path) -> None:
+    """Let nobody read or write a file who may not do so with the show file; a show that is not saved yet says nothing."""
+    with telling(path), suppress(FileNotFoundError):
+        path.chmod(path.stat().st_mode & show.stat().st_mode & 0o777)
+
+
+def _write_new(path: Path, said: DiskText, name: str, show: Path) -> None:
     """Write a file where there is none yet; if one has come meanwhile, it stays as it is."""
     scratch = path.with_name(f".{path.name}.new-{os.getpid()}")
     try:
+        with telling(path), suppress(FileNotFoundError):
+            mode = show.stat().st_mode & 0o777
+            scratch.touch(mode=0o600)  # before a word is in it
+            scratch.chmod(mode)
         write_disk_text(scratch, said)
         with telling(path):
             try:
@@ -224,7 +248,8 @@ def _write_new(path: Path, said: DiskText, name: str) -> None:
                 OSError
             ):  # a file system without links: the name is taken first, and the text put there whole
                 try:
-                    path.touch(exist_ok=False)
+                    path.touch(mode=scratch.stat().st_mode & 0o777, exist_ok=False)
+                    path.chmod(scratch.stat().st_mode & 0o777)
                 except FileExistsError:
                     raise _there(name) from None
                 with replacing(path) as place:

@@ -147,7 +147,7 @@ class OpenedFile:
             raise self._conflict("what this touches has been changed meanwhile", both.why)
         if (fault := read_text(merged, self.path.name).fault) is not None and self.read.is_show:
             raise self._conflict(
-                "together with what was changed meanwhile this is no show", str(fault)
+                "together with what was changed meanwhile this is no show", fault.what
             )
         return merged
 

@@ -30,15 +30,33 @@ def error_values(error: InputError, path: str = "") -> dict[str, Any]:
     message = str(error)
     if path:
         message = message.replace(str(path), Path(path).name)
+    several = error.errors if isinstance(error, InputErrors) else (error,)
     return {
         "code": first.code,
         "message": message,
+        "said": "\n".join(plain_words(each, path) for each in several),
         "what": first.what,
         "why": first.why,
         "mend": first.mend,
         "line": first.place.line,
         "column": first.place.column,
     }
+
+
+def plain_words(error: InputError, path: str = "") -> str:
+    """An error as a page says it: without its code, and without a place in the show file, which the page does not show.
+
+    Parameters
+    ----------
+    error : InputError
+    path : str
+        The show file; another file is named.
+    """
+    file, line, _ = error.place
+    other = Path(file).suffix and Path(file).name != Path(path).name
+    head = f"{Path(file).name}{f', line {line}' if line else ''}: " if other else ""
+    text = f"{error.what} ({error.why})" if error.why else error.what
+    return f"{head}{text}{' ' if text.endswith('?') else '; '}{error.mend}"
 
 
 def all_errors(error: InputError, path: str = "") -> list[dict[str, Any]]:

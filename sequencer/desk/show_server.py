@@ -3,6 +3,7 @@
 import asyncio
 from collections.abc import AsyncGenerator, Callable, Mapping
 from dataclasses import asdict
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -15,6 +16,7 @@ from sequencer.desk.page_events import PageEvents
 from sequencer.desk.page_values import all_errors, error_values
 from sequencer.desk.worker_link import AnswerError, WorkerLink
 from sequencer.errors import InputError, Place
+from sequencer.show.operations.merging import conflict_place
 
 PRINT = "print"  # the errand that makes files
 _LOOK = 60.0  # [s] for which a page waits for a staging
@@ -76,8 +78,10 @@ class ShowServer:
                 "text": outside.text,
                 "message": "the file was changed outside, where it was changed here too",
                 "conflicts": [
-                    {**asdict(one), "path": list(one.path)} for one in opened.conflicts
+                    {**asdict(one), "path": list(one.path), "place": conflict_place(one)}
+                    for one in opened.conflicts
                 ],
+                "lines": _lines_between(opened.text, outside.text),
             },
             "recovered": opened.recovered,
             "new": self.is_new,
@@ -332,6 +336,11 @@ class ShowServer:
         else:
             self.link.unreadable(self.opened.revision)
         self.events.tell("checks", self.link.checks_values())
+
+
+@lru_cache(maxsize=2)  # told with every event while nobody has said which of both holds
+def _lines_between(here: str, there: str) -> list[dict[str, Any]]:
+    return changed_lines(here, there)
 
 
 _TOO_LONG = {

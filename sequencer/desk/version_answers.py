@@ -13,6 +13,7 @@ from sequencer.errors import InputError, Place
 from sequencer.findings import SEVERITIES
 
 _FILE, _NOW = "file", "now"
+_STALE = "was checked when it was kept, but the program, the song or another file that it reads may have changed since"
 
 
 class VersionAnswers:
@@ -51,6 +52,7 @@ class VersionAnswers:
                 "line": f"it cannot be read: {error.what}",
                 "same": False,
                 "checked": None,
+                "holds": False,
             }
         found = self._kept.findings(version.name, text)
         severities = None if found is None else [one.severity for one in found.findings]
@@ -61,6 +63,7 @@ class VersionAnswers:
             "checked": None
             if severities is None
             else {each: severities.count(each) for each in SEVERITIES},
+            "holds": found is not None and found.holds,
         }
 
     async def keep(self, name: str, *, replace: bool) -> dict[str, Any]:
@@ -104,12 +107,13 @@ class VersionAnswers:
             text = self._kept.said(rest).text
             found = self._kept.findings(rest, text)
             report = None
-            if found is not None:
+            if found is not None and found.holds:
                 report = {
                     "findings": [asdict(one) for one in found.findings],
                     "unseen": found.unseen,
                 }
-            return {"name": f"the version “{rest}”", "text": text, "report": report}
+            out = {"name": f"the version “{rest}”", "text": text, "report": report}
+            return out if found is None or found.holds else {**out, "unchecked": _STALE}
         if kind == "step" and rest.isdigit() and int(rest) <= len(opened.edits.all_steps):
             words = "the show as it was opened"
             if int(rest):

@@ -257,6 +257,8 @@ def test_text_that_is_being_typed_is_kept_and_a_faulty_one_can_be_taken(browser,
         planner.tab("Text")
         assert planner.page.locator("textarea").input_value() == typed
         planner.page.get_by_role("button", name="Take this text").click()
+        refused = planner.page.locator(".fault", has=planner.page.get_by_role("button", name="Do it all the same")).inner_text()  # fmt: skip
+        assert not re.search(r"\[[a-z-]+\]|two\.yaml", refused)
         planner.page.get_by_role("button", name="Do it all the same").click()
         eventually(lambda: served.page.get("show")[1]["text"] == typed)
 
@@ -284,11 +286,24 @@ def test_who_followed_a_move_that_is_deleted_stays_where_they_are(browser, show)
 
 
 def test_both_texts_are_seen_where_two_changed_one_place(browser, show):
+    long = (
+        "".join(f"# note {k}\n" for k in range(200)) + SHOW
+    )  # the place is far below the first line
+    show.write_text(long, encoding="utf-8")
     with desk(show) as served, Planner(browser, served.address) as planner:
         served.page.do(1, do="change-titles", values={"title": "Mine"})
-        theirs = SHOW.replace("Two weaves", "Theirs")
+        theirs = long.replace("Two weaves", "Theirs").replace("# note 3\n", "# note three\n")
         show.write_text(theirs, encoding="utf-8")
         planner.page.wait_for_selector("dialog.outside")
+        row = planner.page.locator("dialog .places tbody tr").inner_text()
+        assert all(words in row for words in ("title", "Mine", "Theirs"))
+        for pane, words in (("The text here", "title: Mine"), ("The text in the file", "title: Theirs")):  # fmt: skip
+            marks = planner.page.get_by_label(pane).locator("mark")
+            assert marks.last.inner_text().startswith(words)
+            assert marks.last.evaluate("(line) => { const pane = line.closest('pre').getBoundingClientRect(), own = line.getBoundingClientRect(); return own.top >= pane.top && own.bottom <= pane.bottom }")  # fmt: skip
+        planner.page.get_by_role("button", name="Previous difference").click()
+        status = planner.page.get_by_role("status").filter(has_text="1 of 2")
+        assert "line 4: # note three" in status.inner_text()
         for name in ("Keep this one", "Take this one"):
             box = planner.page.get_by_role("button", name=name).bounding_box()
             assert 0 <= box["x"] <= WIDE["width"] - box["width"]

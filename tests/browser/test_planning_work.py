@@ -258,7 +258,9 @@ def test_chosen_sheets_and_exports_of_a_show_that_stops(browser, show):
         page.keyboard.press("Space")
         assert page.get_by_role("button", name="Make the sheets").is_disabled()
         page.get_by_label("performer, for a performer").check()
-        page.get_by_role("group", name="For (nobody: for all)").get_by_label("Ash").check()
+        page.get_by_role("group", name="For whom (none chosen: everybody)").get_by_label(
+            "Ash"
+        ).check()
         page.get_by_role("button", name="Make the sheets").focus()
         page.keyboard.press("Enter")
         comes_to(page, "Printing the sheets")

@@ -256,6 +256,11 @@ def test_the_file_changed_in_an_editor_meanwhile(silent):
         state = eventually(lambda: (s := page.get("show")[1])["outside"] and s)
         assert "title: Here" in state["text"]
         assert "title: There" in state["outside"]["text"]
+        (place,) = state["outside"]["conflicts"]
+        assert place["place"] == "title"
+        lines = state["outside"]["lines"][0]
+        assert lines["in"] == ["title: There"]
+        assert lines["out"] == [state["text"].splitlines()[lines["line"] - 1]]
         status, said = page.post("save")
         assert (status, said["error"]["code"]) == (409, "outside")
         assert "title: There" in silent.read_text(encoding="utf-8")

@@ -8,6 +8,8 @@ import pytest
 from click.testing import CliRunner
 
 from sequencer.cli import main
+from sequencer.desk.file_on_disk import DiskText
+from sequencer.desk.kept_versions import KeptVersions
 from tests.cli.test_open import MADE_UP
 from tests.desk_client import desk
 
@@ -45,6 +47,7 @@ def test_a_version_is_kept_compared_and_taken_back_as_one_step(show):
         assert version["file"] == "show (before the rehearsal).yaml"
         assert (version["line"], version["same"]) == ("the same, letter by letter", True)
         assert set(version["checked"]) == {"stop", "warn", "note"}
+        assert version["holds"]
         assert (show.parent / version["file"]).read_text(encoding="utf-8") == text
 
         page.do(1, do="stretch-block", at=["timeline", 0], beats=24)
@@ -119,7 +122,8 @@ def test_two_files_are_compared_by_the_command(show):
     assert result.exit_code == 0
     lines = result.output.splitlines()
     assert lines[0] == (
-        "show (long).yaml, compared with show.yaml: 1 change in what is danced, 1 change in the cast"
+        "show (long).yaml, compared with show.yaml: 1 change in what is danced, 1 change in the cast, "
+        "1 change in comments and spelling"
     )
     assert "  bar 3   ≠ 3.1 Ash: two-beat-weave: 24 beats instead of 16" in lines
     assert "          ≠ Ash: stature 1.75 instead of 1.7" in lines
@@ -133,7 +137,9 @@ def test_two_files_are_compared_by_the_command(show):
     result = run("compare", "--json", str(show), str(other))
     values = json.loads(result.output)
     assert values["findings"]["unknown"] == []
-    assert values["line"] == "1 change in what is danced, 1 change in the cast"
+    assert values["line"] == (
+        "1 change in what is danced, 1 change in the cast, 1 change in comments and spelling"
+    )
 
 
 def test_a_file_with_a_byte_order_mark_is_spelled_otherwise(show):
@@ -154,3 +160,56 @@ def test_bad_input_of_the_command_is_one_line(show):
     assert "file not found" in result.stderr
     result = run("compare", str(show), str(show))
     assert result.output.strip() == "show.yaml, compared with show.yaml: the same, letter by letter"
+
+
+FINDING = {"code": "too-close", "severity": "warn", "who": ["Ash"], "start": 1.0, "end": 2.0, "position": "1.3", "message": "near"}  # fmt: skip
+
+
+@pytest.fixture
+def kept(show):
+    """The small show with a version of it that was kept with a report."""
+    said = DiskText(show.read_text(encoding="utf-8"))
+    KeptVersions(show).keep("duo", said, {"findings": [FINDING], "unseen": []})
+    return show
+
+
+def holds(path):
+    found = KeptVersions(path).findings("duo", path.read_text(encoding="utf-8"))
+    assert [each.code for each in found.findings] == ["too-close"]  # what was said then is known
+    return found.holds
+
+
+def test_a_report_holds_for_the_program_and_the_files_that_it_was_made_with(kept, monkeypatch):
+    assert holds(kept)
+    with monkeypatch.context() as other:
+        other.setattr("sequencer.kept.whole_code", lambda: b"another program")
+        assert not holds(kept)
+    with monkeypatch.context() as other:
+        other.setattr("sequencer.plugins.any_installed", lambda: True)
+        assert not holds(kept)
+    assert holds(kept)
+    with (kept.parent / "song.wav").open("ab") as song:
+        song.write(b"\0\0")
+    assert not holds(kept)
+    (kept.parent / "song.wav").unlink()
+    assert not holds(kept)
+
+
+def test_findings_are_not_compared_with_a_report_that_may_not_hold(kept):
+    place = kept.with_name(".show (duo).yaml.checked")
+    said = json.loads(place.read_text(encoding="utf-8"))
+    del said["ground"]  # as an earlier program kept it
+    place.write_text(json.dumps(said), encoding="utf-8")
+    assert not holds(kept)
+    with desk(kept) as own:
+        page = own.page
+        page.until_checked()
+        _, listed = page.get("versions")
+        assert (listed["versions"][0]["checked"]["warn"], listed["versions"][0]["holds"]) == (1, False)  # fmt: skip
+        page.do(1, do="stretch-block", at=["timeline", 0], beats=24)
+        page.until_checked()
+        found = compared(page, "version:duo")["findings"]
+        assert (found["changes"], found["same"]) == ([], 0)
+        assert found["unknown"] == [
+            "the version “duo” was checked when it was kept, but the program, the song or another file that it reads may have changed since"
+        ]

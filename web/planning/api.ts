@@ -6,7 +6,8 @@ export type Operation = { do: string; [field: string]: unknown };
 
 export interface Trouble {
   code: string;
-  message: string;
+  message: string; // as a terminal has it
+  said?: string; // as the page says it: without code and file
   what: string;
   why: string;
   mend: string;
@@ -27,11 +28,14 @@ export interface State {
   undo: string | null;
   redo: string | null;
   kept: { where: string; message: string | null };
-  outside: { text: string; message: string } | null;
+  outside: { text: string; message: string; conflicts: Conflict[]; lines: Lines[] } | null;
   recovered: string | null;
   track_there: boolean;
   new: boolean; // nothing was ever here: a show can be begun
 }
+
+/** A place that the file and the page both changed; a side that took it out has no text for it. */
+export interface Conflict { path: Path; place: string; why: string; ours: string | null; theirs: string | null }
 
 export interface HandSaid { pattern: string; parameters: Record<string, unknown>; fitted: Record<string, unknown> }
 
@@ -157,6 +161,9 @@ export class Refused extends Error {
   }
 }
 
+/** What is wrong and how to mend it, for a person. */
+export const saidOf = (trouble: Trouble) => trouble.said ?? trouble.message;
+
 const KEPT = "secret";
 
 const headers: Record<string, string> = { "X-Sequencer-Secret": "" };
@@ -187,7 +194,7 @@ async function answered(response: Response): Promise<any> {
   }
   if (response.ok) return body;
   const trouble = (body?.error ?? null) as Trouble | null;
-  const words = trouble?.message ?? `The server answered with ${response.status}.`;
+  const words = trouble ? saidOf(trouble) : `The server answered with ${response.status}.`;
   throw new Refused(response.status, trouble, words, Boolean(body?.error?.anyway));
 }
 

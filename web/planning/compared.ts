@@ -4,7 +4,7 @@ import { Refused, get, post, type Path, type State } from "./api";
 import { doing } from "./doing";
 import { fault, names, notice, pick, seek, tempo, told } from "./store";
 
-export interface Version { name: string; file: string; time: string; line: string; same: boolean; checked: Record<"stop" | "warn" | "note", number> | null }
+export interface Version { name: string; file: string; time: string; line: string; same: boolean; checked: Record<"stop" | "warn" | "note", number> | null; holds: boolean }
 export interface Move { who: string; before: [number, number]; after: [number, number] }
 export type ChangeKind = "new" | "gone" | "moved" | "changed";
 

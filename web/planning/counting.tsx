@@ -1,6 +1,6 @@
 // The count of the song put right by ear: taps, the one, half or double, and the sections; heard with clicks before it is written.
 import { effect, signal } from "@preact/signals";
-import { Refused, post } from "./api";
+import { Refused, post, saidOf } from "./api";
 import { ask, bordersNow, clockText, correction, countNow, counted, forget, momentOf, numbered, operationOf, said, think, thinkSections, thinking, thought, type Border, type Corrections, type Counted } from "./count_store";
 import { operate } from "./doing";
 import { clicking, clock, player } from "./playing";
@@ -256,7 +256,7 @@ function Outcome() {
           {found.blocks.told.reduce((sum, each) => sum + each.who.length, 0) < found.blocks.moved && <li>… and others</li>}
         </ul>
       )}
-      {found?.trouble && <p class="fault">On this count the show cannot be danced as it is written: {found.trouble.message}</p>}
+      {found?.trouble && <p class="fault">On this count the show cannot be danced as it is written: {saidOf(found.trouble)}</p>}
       <p class="row">
         <button type="button" class="main" disabled={!found} onClick={() => void write()}>Set it so</button>
         <button type="button" onClick={() => { forget(); told.value = "As it was."; }}>Leave it as it was</button>

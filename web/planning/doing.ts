@@ -1,5 +1,5 @@
 // What a person does to the show: each goes to the server as an operation, and comes back as a new state.
-import { Refused, get, post, type Block, type Entry, type Finding, type Findings, type Operation, type Path, type Song, type State, type View } from "./api";
+import { Refused, get, post, saidOf, type Block, type Entry, type Finding, type Findings, type Operation, type Path, type Song, type State, type View } from "./api";
 import { moment } from "./rows";
 import { busy, checking, copied, fault, findings, names, notice, picked, shared, song, stageFault, state, tempo, told, view } from "./store";
 
@@ -99,7 +99,7 @@ export function heard(event: string, data: any): void {
     if (!state.value || data.revision > state.value.revision) void askState();
     else state.value = { ...state.value, ...data, text: state.value.text, values: state.value.values };
   } else if (event === "staged") {
-    if (data.error) stageFault.value = data.error.message;
+    if (data.error) stageFault.value = saidOf(data.error);
     else {
       void look();
       if (!song.value) void askSong();

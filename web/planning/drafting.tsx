@@ -2,7 +2,7 @@
 import { signal } from "@preact/signals";
 import type { RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
-import { post, type State } from "./api";
+import { post, saidOf, type State } from "./api";
 import { doing, operate } from "./doing";
 import { draft, errand, since, type Draft, type Errand } from "./errands";
 import { CLOSE, moment } from "./rows";
@@ -48,7 +48,7 @@ function Asking({ now }: { now: Draft | null }) {
     <>
       <h3 tabIndex={-1}>A routine for this song</h3>
       <p>Fills what is empty with moves that everybody can dance at this tempo, and checks the whole. What you wrote yourself is left as it is. You see it first, then you decide.</p>
-      {now?.state === "failed" && <p class="fault" role="alert">{now.error?.message}</p>}
+      {now?.state === "failed" && <p class="fault" role="alert">{now.error && saidOf(now.error)}</p>}
       {now?.state === "stopped" && <p class="fault">{sentence(now.words)}</p>}
       <p class="row">
         <button type="button" class="main" onClick={() => ask({})}>{drafted ? "Draft anew what was drafted" : "Draft what is empty"}</button>
@@ -217,6 +217,7 @@ function Offered({ now }: { now: Draft }) {
         <button type="button" onClick={again}>Another one</button>
         <button type="button" onClick={() => void errand("draft/stop")}>Leave it</button>
       </p>
+      <p class="quiet">A draft is not kept until you put it into the show: if the program ends before, it has to be drafted again.</p>
       <div class="offered">
         {[...groups].map(([section, rows]) => (
           <section key={section} aria-label={section}>

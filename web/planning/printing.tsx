@@ -1,6 +1,6 @@
 // What is printed and exported, from the show as it stands on the page: sheets, rehearsal page, count tracks, cues.
 import { useEffect, useRef, useState } from "preact/hooks";
-import { get } from "./api";
+import { get, saidOf } from "./api";
 import { Progressing, sentence, useHeading } from "./drafting";
 import { errand, printing, type MadeFile, type Printing as Made } from "./errands";
 import { side, state } from "./store";
@@ -25,7 +25,7 @@ export function Printing() {
   return (
     <div ref={box} class="printing">
       {working && <Working now={now} />}
-      {now?.state === "failed" && <p class="fault" role="alert">{now.error?.message}</p>}
+      {now?.state === "failed" && <p class="fault" role="alert">{now.error && saidOf(now.error)}</p>}
       {now?.state === "done" && now.made && <Files now={now} />}
       <div class="printing" hidden={working}>
         <Sheets />
@@ -54,7 +54,7 @@ function Files({ now }: { now: Made }) {
       <h3 tabIndex={-1}>Ready</h3>
       {ok === false && <p class="fault">Do not dance this yet: <button type="button" class="small" onClick={() => (side.value = "findings")}>Findings</button> says why, and so does every sheet.</p>}
       {ok === null && <p class="caution">Nothing was checked for these: Findings says whether the show can be danced.</p>}
-      {older && <p class="caution">The show has been changed since: what was made is of before.</p>}
+      {older && <p class="caution">The show has changed since: these files show it as it was before.</p>}
       {now.unsaved && <p class="quiet">Made from the show as it stood on this page; it was not saved then.</p>}
       <ul>
         {files.map((file) => (
@@ -100,7 +100,7 @@ function Sheets() {
               <label key={each.name}><input type="checkbox" checked={only.includes(each.name)} onChange={(event) => setOnly(toggled(only, each.name, event.currentTarget.checked))} /> <span><b>{each.name.replaceAll("-", " ")}</b>, for {each.reader}<small>{each.holds}</small></span></label>
             ))}
           </fieldset>
-          <People legend="For (nobody: for all)" chosen={people} choose={setPeople} crew />
+          <People legend="For whom (none chosen: everybody)" chosen={people} choose={setPeople} crew />
         </>
       )}
       <p class="row">
@@ -144,7 +144,7 @@ function Rehearsal() {
             <label><input type="checkbox" checked={calls} onChange={(event) => setCalls(event.currentTarget.checked)} /> three notes before each section</label>
             <label><input type="checkbox" checked={split} onChange={(event) => setSplit(event.currentTarget.checked)} /> song left, counts right</label>
           </fieldset>
-          <People legend="Changes of (nobody: of all)" chosen={people} choose={setPeople} />
+          <People legend="Whose changes are counted (none chosen: everybody's)" chosen={people} choose={setPeople} />
         </details>
       )}
       <p class="row"><button type="submit" class="main" disabled={!ready}>Make these</button></p>

@@ -1,7 +1,7 @@
 // The file as text: to read, and to mend where it cannot be read as a show.
-import { useEffect, useRef } from "preact/hooks";
-import { doing, operate } from "./doing";
-import { post, type State } from "./api";
+import { useRef } from "preact/hooks";
+import { operate } from "./doing";
+import { saidOf } from "./api";
 import { state, written } from "./store";
 
 export function FileText() {
@@ -22,7 +22,7 @@ export function FileText() {
     <div class="text">
       {now.faults.map((each) => (
         <p key={each.message} class="fault">
-          {each.message} {each.line !== null && <button type="button" class="small" onClick={() => go(each.line!, each.column ?? 1)}>Go to line {each.line}</button>}
+          {saidOf(each)} {each.line !== null && <button type="button" class="small" onClick={() => go(each.line!, each.column ?? 1)}>Go to line {each.line}</button>}
         </p>
       ))}
       <textarea ref={field} spellcheck={false} aria-label={`The text of ${now.file}`} value={text} onInput={(event) => type(event.currentTarget.value)} />
@@ -32,25 +32,5 @@ export function FileText() {
         <button type="button" disabled={!edited} onClick={() => (written.value = null)}>Back to the show's</button>
       </p>
     </div>
-  );
-}
-
-/** The file was changed by another program where it was changed here too: both texts side by side. */
-export function Outside() {
-  const now = state.value;
-  const box = useRef<HTMLDialogElement>(null);
-  useEffect(() => box.current?.showModal(), [now?.outside !== null]);
-  if (!now?.outside) return null;
-  const settle = (take: "mine" | "theirs") => void doing(() => post<State>("outside", { take }), take === "mine" ? "Yours is kept." : "The other one is taken.");
-  return (
-    <dialog ref={box} class="outside" aria-label="The file was changed elsewhere" onCancel={(event) => event.preventDefault()}>
-      <h2>The file was changed elsewhere</h2>
-      <p>{now.outside.message}</p>
-      <div class="both">
-        <div><h3>Here</h3><pre tabIndex={0}>{now.text}</pre><button type="button" class="main" onClick={() => settle("mine")}>Keep this one</button></div>
-        <div><h3>In the file</h3><pre tabIndex={0}>{now.outside.text}</pre><button type="button" onClick={() => settle("theirs")}>Take this one</button></div>
-      </div>
-      <p class="quiet">Neither is lost: what is not kept can be had back with Undo.</p>
-    </dialog>
   );
 }

@@ -1,5 +1,6 @@
 // The head of the page: what is open, what stands against it, undo, save.
 import { redo, save, undo } from "./doing";
+import { saidOf } from "./api";
 import { away, busy, checking, ended, fault, findings, notices, readOnly, stageFault, state, told, view } from "./store";
 import { callTour } from "./tour";
 
@@ -36,7 +37,7 @@ export function Verdict() {
   if (!now.readable) return <p class="verdict stop">{readOnly.value ? "There is no show to look at now: wait until whoever shares it has mended it" : "The file cannot be read: see Text"}</p>;
   if (stageFault.value) return <p class="verdict stop" title={stageFault.value}>Cannot be danced as it is written</p>;
   const current = looked !== null && looked.revision === now.revision && !busy.value;
-  if (current && looked.error) return <p class="verdict stop" title={looked.error.message}>A check broke off: {looked.error.message}</p>;
+  if (current && looked.error) return <p class="verdict stop" title={looked.error.message}>A check broke off: {saidOf(looked.error)}</p>;
   const counts = looked?.counts ?? { stop: 0, warn: 0, note: 0 };
   const left = current ? (looked.open?.length ?? null) : null; // null: which checks there are is not known yet
   const said = [counts.stop ? `${counts.stop} stop` : "", counts.warn ? `${counts.warn} warn` : ""].filter(Boolean).join(", ");

@@ -7,7 +7,7 @@ import { checking, fresh, side, state } from "./store";
 const AGAIN = 700; // [ms] after a change, before the two are compared again
 
 export function Versions() {
-  useEffect(() => void askVersions(), [state.value?.revision]);
+  useEffect(() => void askVersions(), [state.value?.revision, checking.value?.complete]); // a file beside it may be another one
   const two = sides.value;
   return (
     <div class="versions">
@@ -63,7 +63,8 @@ function named(file: string, name: string): string {
 function Kept({ version }: { version: Version }) {
   const [asked, setAsked] = useState(false);
   const { stop = 0, warn = 0 } = version.checked ?? {};
-  const against = version.checked ? [stop ? `${stop} stop` : "", warn ? `${warn} warn` : ""].filter(Boolean).join(", ") || "nothing against it" : "not checked when it was kept";
+  const counts = [stop ? `${stop} stop` : "", warn ? `${warn} warn` : ""].filter(Boolean).join(", ") || "nothing against it";
+  const against = !version.checked ? "not checked when it was kept" : version.holds ? counts : `${counts} when it was kept; the program or a file it reads may have changed since`;
   return (
     <li>
       <h3>{version.name}</h3>

@@ -9,11 +9,12 @@ from typing import Any, Literal
 
 from sequencer.errors import InputError
 from sequencer.outputs.compared.dance_changes import dance_changes
-from sequencer.outputs.compared.finding_changes import CheckedFindings, findings_compared
+from sequencer.outputs.compared.finding_changes import UNCHECKED, CheckedFindings, findings_compared
 from sequencer.outputs.compared.floor_changes import floor_changes
 from sequencer.outputs.compared.said_values import (
     SaidFile,
     ValueDifference,
+    is_mark_of_change,
     said_file,
     spelled_otherwise,
     value_change,
@@ -22,6 +23,7 @@ from sequencer.outputs.compared.said_values import (
 from sequencer.outputs.compared.show_changes import Eight, ShowChange, ShowComparison
 from sequencer.outputs.compared.text_changes import line_changes, mark_changes, writing_changes
 from sequencer.outputs.compared.value_words import subject_of
+from sequencer.show.drafted import KEY as DRAFTED
 from sequencer.show.operations.floor_operations import RenameFormation
 from sequencer.show.operations.operation import Operation, applied, read_again, shown_text
 from sequencer.show.operations.people_operations import RenamePerson
@@ -45,6 +47,7 @@ class ComparedText:
     findings: CheckedFindings | None = None  # of a check of this very text
     file: str = ""  # for messages, if it is not that of both
     marked: bool = False  # its file begins with a byte order mark, which is no part of `text`
+    unchecked: str = UNCHECKED  # why there are none, behind its name
 
 
 Stage = Callable[[str], Staged]  # the show of a text on its song; raises InputError if it cannot be
@@ -63,7 +66,8 @@ def compared(
     file : str
         The show file's name, for messages.
     """
-    findings = findings_compared(old.findings, new.findings, (old.name, new.name))
+    names = f"{old.name} {old.unchecked}", f"{new.name} {new.unchecked}"
+    findings = findings_compared(old.findings, new.findings, names)
     marks = tuple(mark_changes(old.marked, new.marked))
     alike = old.text == new.text
     whole = ShowComparison(
@@ -82,10 +86,11 @@ def compared(
     differences = value_differences(files[0].read, files[1].read)
     staged, faults = _both_staged(was, now, stage)
     changes = [*renamed]
+    shown = [each for each in differences if not is_mark_of_change(each, *files)]
     if staged is None:
-        changes += [value_change(each, *files) for each in differences]
+        changes += [value_change(each, *files) for each in shown]
     else:
-        changes += _as_staged(differences, files, staged)
+        changes += _as_staged(shown, files, staged)
     changes += spelled_otherwise(*files, differences)
     changes += writing_changes(old.text, new.text, others=bool(changes))
     return replace(
@@ -199,6 +204,8 @@ def _as_staged(
                 continue
             if top in ("timeline", "phrases") and not told.about(each):
                 change = replace(change, subject="entries", words=f"{change.words} (danced alike)")
+            elif top in ("timeline", "phrases") and each.key == DRAFTED:
+                change = replace(change, subject="entries")
         rest.append(_placed(change, each, when))
     if staged[0].song.sha256 != staged[1].song.sha256:
         rest.append(ShowChange(subject="song", kind="changed", words="the track is another recording, or another cut"))  # fmt: skip

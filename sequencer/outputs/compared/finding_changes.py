@@ -11,6 +11,7 @@ from sequencer.outputs.compared.show_changes import (
     FindingsCompared,
 )
 
+UNCHECKED = "has not been checked as it stands"
 _KINDS: tuple[ChangeKind, ...] = ("new", "changed", "gone", "moved")
 
 
@@ -23,7 +24,7 @@ class CheckedFindings:
 
 
 def findings_compared(
-    old: CheckedFindings | None, new: CheckedFindings | None, names: tuple[str, str]
+    old: CheckedFindings | None, new: CheckedFindings | None, unchecked: tuple[str, str]
 ) -> FindingsCompared:
     """How the findings differ.
 
@@ -31,8 +32,8 @@ def findings_compared(
     ----------
     old, new : CheckedFindings, optional
         None if a text was not checked as it stands.
-    names : tuple of str
-        What the two are called.
+    unchecked : tuple of str
+        The sentence about each, should it not have been.
 
     Notes
     -----
@@ -40,10 +41,8 @@ def findings_compared(
     at the same moment.
     """
     if old is None or new is None:
-        both = zip((old, new), names, strict=True)
-        return FindingsCompared(
-            unknown=tuple(f"{name} has not been checked as it stands" for found, name in both if found is None)
-        )  # fmt: skip
+        both = zip((old, new), unchecked, strict=True)
+        return FindingsCompared(unknown=tuple(why for found, why in both if found is None))
     left = Counter(map(_said, old.findings))
     same, after = 0, []
     for finding in new.findings:

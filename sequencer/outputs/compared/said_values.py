@@ -15,6 +15,8 @@ from sequencer.outputs.compared.value_words import (
     worded,
 )
 from sequencer.show.differences import hunks, of_records, words_of
+from sequencer.show.drafted import KEY as DRAFTED
+from sequencer.show.drafted import is_drafted
 from sequencer.show.model import Show
 from sequencer.show.plain_values import ValuePath
 from sequencer.units import counted
@@ -212,6 +214,8 @@ def _sentence(
             said = {key: own for key, own in said.items() if key != "name"}
         return f"{place_label(path, values)} is {each.kind}: {value_text(said)}"
     label = place_label(path[:-1], values)
+    if path[-1] == DRAFTED:
+        return f"{label}: {_marked(each)}"
     if path[-1] == "canon":
         return f"{label}: {_canon(each.now)} instead of {_canon(each.was)}"
     head = f"{label}: {worded(path[-1])}" if label else worded(path[-1])
@@ -223,6 +227,29 @@ def _sentence(
     far = _distance(each)
     away = f", {far:.2f} m away" if far is not None else ""
     return f"{head} {now} instead of {was}{away}"
+
+
+def _marked(each: ValueDifference) -> str:
+    if each.now and each.was:
+        return "the mark of what is drafted is another one"
+    return "marked as drafted now" if each.now else "no longer marked as drafted"
+
+
+def is_mark_of_change(each: ValueDifference, old: SaidFile, new: SaidFile) -> bool:
+    """Whether a difference is only the mark of a drafted entry, which is made from all else that it says, and follows that.
+
+    Parameters
+    ----------
+    each : ValueDifference
+        Of what both files read.
+    old, new : SaidFile
+    """
+    if each.key != DRAFTED or each.old is None or each.new is None:
+        return False
+    plain = value_at(old.plain, each.old[:-1]), value_at(new.plain, each.new[:-1])
+    read = [value_at(file.read, path[:-1]) for file, path in ((old, each.old), (new, each.new))]
+    said = [{key: own for key, own in row.items() if key != DRAFTED} for row in read]
+    return said[0] != said[1] and all(map(is_drafted, plain))
 
 
 def _canon(beats: Any) -> str:

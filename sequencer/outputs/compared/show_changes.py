@@ -36,6 +36,7 @@ SUBJECT_WORDS: dict[ChangeSubject, str] = {
     "other": "title and other headings",
     "writing": "how it is written",
 }
+_COMMENTS = "comments and spelling"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -147,9 +148,9 @@ class ShowComparison:
 
 def changes_line(changes: Iterable[ShowChange]) -> str:
     """How many changes there are of each subject."""
-    found = Counter[ChangeSubject](each.subject for each in changes if each.subject != "writing")
+    found = Counter[ChangeSubject](each.subject for each in changes)
     told = [
-        f"{counted(found[subject], 'change')} in {words}"
+        f"{counted(found[subject], 'change')} in {_COMMENTS if subject == 'writing' else words}"
         for subject, words in SUBJECT_WORDS.items()
         if found[subject]
     ]

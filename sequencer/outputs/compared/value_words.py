@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from sequencer.outputs.compared.show_changes import ChangeSubject
+from sequencer.show.drafted import KEY as DRAFTED
 from sequencer.show.plain_values import ValuePath
 
 _SUBJECTS: dict[str, ChangeSubject] = {
@@ -48,11 +49,16 @@ def _text(value: Any) -> str:
     if value is None or value in ([], {}, ""):
         return "nothing"
     if isinstance(value, Mapping):
-        return ", ".join(f"{worded(key)} {_inner(own)}" for key, own in value.items())
+        return ", ".join(_pair(key, own) for key, own in value.items())
     if isinstance(value, list | tuple):
         told = ", ".join(map(_inner, value))
         return f"[{told}]" if is_point(value) else told
     return _scalar_text(value)
+
+
+def _pair(key: str, own: Any) -> str:
+    """A key with its value; the word by which a draft is known again says nothing to a person."""
+    return worded(key) if key == DRAFTED else f"{worded(key)} {_inner(own)}"
 
 
 def _scalar_text(value: Any) -> str:

@@ -238,10 +238,15 @@ def _words(text: ShowText, path: ValuePath) -> str | None:
     return text.text[place.start : place.end]
 
 
+def conflict_place(conflict: MergeConflict) -> str:
+    """Where a conflict is, for a person: rows of lists are counted from 1."""
+    where = " / ".join(str(key + 1) if isinstance(key, int) else key for key in conflict.path)
+    return where or "the show file"
+
+
 def conflict_words(conflict: MergeConflict) -> Iterator[str]:
     """A conflict in lines for a person: where, why, and what each side has."""
-    where = " / ".join(str(key + 1) if isinstance(key, int) else key for key in conflict.path)
-    yield f"{where or 'the show file'}: {conflict.why}"
+    yield f"{conflict_place(conflict)}: {conflict.why}"
     if conflict.path:
         yield f"here: {conflict.ours or 'taken out'}"
         yield f"there: {conflict.theirs or 'taken out'}"

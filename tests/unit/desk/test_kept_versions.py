@@ -112,3 +112,18 @@ def test_a_full_disk_leaves_what_was_kept_and_says_what_helps(show):
                 kept.keep(name, DiskText("b: 2\n"), replace=replace)
     assert kept.said("duo").text == "a: 1\n"
     assert sorted(each.name for each in show.parent.iterdir()) == ["mine (duo).yaml", "mine.yaml"]
+
+
+@pytest.mark.skipif(os.name == "nt", reason="modes of another system")
+@pytest.mark.parametrize("links", [True, False])
+def test_no_version_is_more_open_than_the_show(show, links):
+    show.chmod(0o640)
+    path = show.with_name("mine (duo).yaml")
+    refuse = mock.patch.object(os, "link", side_effect=PermissionError)
+    with refuse if not links else mock.patch.object(os, "link", os.link):
+        KeptVersions(show).keep("duo", DiskText("a: 1\n"), {"findings": [], "unseen": []})
+    for each in (path, show.with_name(".mine (duo).yaml.checked")):
+        assert each.stat().st_mode & 0o777 == 0o640
+    path.chmod(0o644)
+    KeptVersions(show).keep("duo", DiskText("b: 2\n"), replace=True)
+    assert path.stat().st_mode & 0o777 == 0o640

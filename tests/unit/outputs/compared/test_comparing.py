@@ -6,6 +6,7 @@ import pytest
 
 from sequencer.outputs.compared.comparing import ComparedText, compared, sheet_rows
 from sequencer.show.document import parse_document
+from sequencer.show.drafted import mark_of
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
 from tests.property.test_edits import SHOW, SONG
@@ -239,3 +240,40 @@ def test_a_byte_order_mark_is_a_matter_of_spelling(marks, words):
         assert found.says_the_same == (not others)
     both = (ComparedText(name, SHOW, marked=True) for name in ("then", "now"))
     assert compared(*both).line == "the same, letter by letter"
+
+
+def drafted(beats, mark):
+    row = f"  - {{who: Ash, from: 12.1, pattern: extension, cycle: 2, beats: {beats}{mark}}}\n"
+    return SHOW.replace("fire:\n", f"{row}fire:\n")
+
+
+def marked(beats):
+    row = {"who": "Ash", "from": "12.1", "pattern": "extension", "cycle": "2", "beats": str(beats)}
+    return f", drafted: {mark_of(row)}"
+
+
+@pytest.mark.parametrize("stage", [lambda text: stage(text, even_song(beats=80)), None])
+def test_the_mark_of_a_draft_is_never_printed_and_never_unsaid(stage):
+    was = drafted(4, marked(4))
+    found = compared(ComparedText("then", was), ComparedText("now", drafted(6, marked(6))), stage)
+    assert len(found.changes) == 1  # the mark follows what the entry says
+    assert "drafted" not in found.changes[0].words
+    for new, words in [
+        (drafted(4, ""), "no longer marked as drafted"),
+        (drafted(4, ", drafted: true"), "the mark of what is drafted is another one"),
+    ]:
+        found = compared(ComparedText("then", was), ComparedText("now", new), stage)
+        assert len(found.changes) == 1
+        assert words in found.changes[0].words
+        assert stage is None or found.changes[0].subject == "entries"
+    found = compared(ComparedText("then", was), ComparedText("now", drafted(6, ", drafted: bcdfg")), stage)  # fmt: skip
+    assert any("the mark of what is drafted" in each.words for each in found.changes)
+    assert not any("bcdfg" in each.words for each in found.changes)
+    gone = compared(ComparedText("then", SHOW), ComparedText("now", was), None).changes[0].words
+    assert gone.endswith(", drafted")
+
+
+def test_the_line_counts_every_change_comments_too():
+    found = between(("cycle: 1, beats: 8}", "cycle: 2, beats: 6}  # slower"))
+    assert found.line == "1 change in what is danced, 1 change in comments and spelling"
+    assert len(found.changes) == 2
