@@ -149,6 +149,8 @@ def test_a_begun_show_that_is_undone_is_brought_back_and_never_begun_over(
         page.get_by_role("button", name="Redo").click()
         page.wait_for_selector(".eight")
         assert path.read_text(encoding="utf-8") == saved
+        page.get_by_text("Nothing to look at yet").wait_for()
+        page.wait_for_timeout(500)  # nothing is asked any more when the server goes
         served.process.kill()
         page.locator(".verdict", has_text="Not connected").wait_for()
 
