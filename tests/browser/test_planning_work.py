@@ -219,7 +219,9 @@ def test_the_stretch_at_a_count_is_drafted_while_something_else_is_changed(brows
         page.locator(".count[aria-label^='Bar 9, count 1, ']").click()
         page.get_by_role("button", name="Draft 7.1 to 11.1").click()
         page.wait_for_selector(".offered")
-        assert page.locator(".offered b").all_inner_texts() == ["7.1", "9.1"]
+        begun = page.locator(".offered b").all_inner_texts()
+        assert begun[0] == "7.1"
+        assert all(7.1 <= float(each) < 11.1 for each in begun)  # in nothing but the stretch
         served.page.do(1, do="change-titles", values={"title": "Meanwhile"})
         page.get_by_text("The show has been changed since this was begun").wait_for()
         page.get_by_role("button", name="Put it into the show").click()
