@@ -1,8 +1,10 @@
 """Borders of sections that keep their moment of the song while the count is put right."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from sequencer.desk.show_operations import done_on
+from sequencer.show.operations.operation import shown_text
 from sequencer.show.reading import ReadShow
 from sequencer.staging.counted_song import as_counted
 from sequencer.timing.position import Clock, Moment, Position, clock_text
@@ -60,10 +62,26 @@ def held_borders(
     return out
 
 
+def held_text(text: str, file: str, moments: Mapping[int, str]) -> tuple[str, list[list[str]]]:
+    """A show file with moments of sections written anew, and all its sections as `set-sections` takes them.
+
+    Parameters
+    ----------
+    text, file : str
+        The show file, and its name for messages.
+    moments : mapping of int to str
+        As `held_borders` gives them.
+    """
+    rows = shown_text(text, file).value("track", "corrections", "sections")
+    sections = [[moments.get(k, str(row["from"])), str(row["name"])] for k, row in enumerate(rows)]
+    after, _ = done_on(text, file, {"do": "set-sections", "sections": sections})
+    return after, sections
+
+
 def moment_text(tempo: TempoMap, seconds: float) -> str:
     """A moment of the track as a show file says it: bar.beat where that is a beat, else m:ss.sss."""
     beat = round(float(tempo.beats_from_seconds(seconds)))
-    if abs(float(tempo.seconds_from_beats(beat)) - seconds) <= _ON_BEAT:
+    if beat >= 0 and abs(float(tempo.seconds_from_beats(beat)) - seconds) <= _ON_BEAT:
         return tempo.position_text(beat)
     return clock_text(seconds, decimals=3)
 

@@ -1,7 +1,7 @@
 // The count of the song put right by ear: taps, the one, half or double, and the sections; heard with clicks before it is written.
 import { effect, signal } from "@preact/signals";
 import { Refused, post } from "./api";
-import { ask, bordersNow, clockText, correction, countNow, counted, forget, momentOf, numbered, operationOf, said, think, thinkSections, thinking, thought, type Border, type Corrections, type Counted } from "./count_store";
+import { ask, bordersNow, clockText, correction, countNow, counted, forget, isAnswered, momentOf, numbered, operationOf, said, think, thinkSections, thinking, thought, type Border, type Corrections, type Counted } from "./count_store";
 import { operate } from "./doing";
 import { clicking, clock, player } from "./playing";
 import type { Row } from "./rows";
@@ -258,7 +258,7 @@ function Outcome() {
       )}
       {found?.trouble && <p class="fault">On this count the show cannot be danced as it is written: {found.trouble.message}</p>}
       <p class="row">
-        <button type="button" class="main" disabled={!found} onClick={() => void write()}>Set it so</button>
+        <button type="button" class="main" disabled={!isAnswered.value} onClick={() => void write()}>Set it so</button>
         <button type="button" onClick={() => { forget(); told.value = "As it was."; }}>Leave it as it was</button>
       </p>
     </section>
@@ -283,6 +283,7 @@ function lines(found: Counted): string[] {
     else if (each.after_s === null) out.push(`There is no ${each.name} any more.`);
     else out.push(`${each.name} begins at ${fine(each.after_s)} instead of ${fine(each.before_s)}.`);
   }
+  if (found.held) out.push(`The sections begin where they did in the song, and are counted anew: ${found.held.map(([from, name]) => `${name} from ${from}`).join(", ")}.`);
   if (blocks?.moved) out.push(`What is written in bars and counts keeps them, and so sounds elsewhere: ${many(blocks.moved, "move")}, by up to ${blocks.most_s.toFixed(1)} s. ${blocks.same ? `${blocks.same} stay.` : ""}`);
   else if (blocks) out.push("Nothing that is danced moves.");
   return out;
