@@ -98,7 +98,15 @@ def test_no_error_says_to_those_who_watch_where_a_file_lies(show, tmp_path):
         phone = Phone(said["address"] + "/#")
         phone.join(said["code"])
         for revision, wrong in ((1, lost), (2, beats)):
-            assert own.page.post("operations", revision=revision, anyway=True, operation={"do": "replace-text", "text": wrong})[0] == 200
+            assert (
+                own.page.post(
+                    "operations",
+                    revision=revision,
+                    anyway=True,
+                    operation={"do": "replace-text", "text": wrong},
+                )[0]
+                == 200
+            )
             eventually(lambda wrong=wrong: own.page.get("show")[1]["text"] == wrong)
             status, seen = own.page.get("view")
             assert status != 200
