@@ -46,12 +46,12 @@ def test_what_follows_moves_along_up_to_the_next_gap(browser, show):
     with desk(show) as served, Planner(browser, served.address) as planner:
         opened(planner, 5, 1)
         box = planner.page.get_by_label("What follows moves along")
-        assert "moves along: 2 entries, up to 11.4" in planner.page.locator(".along").inner_text()
+        assert "moves along: 2 entries, up to 11.3" in planner.page.locator(".along").inner_text()
         box.check()
         planner.page.get_by_role("button", name="1 beat longer").click()
         planner.waits_for("Lasts 17 beats")
         said = planner.page.locator("[role=status]").first.inner_text()
-        assert said == "two-beat-weave: 17 beats, and 2 that follow, up to 11.4."
+        assert said == "two-beat-weave: 17 beats, and 2 that follow, up to 11.3."
         went, came = saved(planner, show, before)
         assert [line.split("#")[0].strip() for line in came] == [
             "- {who: Ash, from: 3.1, pattern: two-beat-weave, beats: 17}",
