@@ -115,10 +115,12 @@ def write(
         covers=partial(_covers, asked, f"{show}-"),
         show=_digest(staged),
     )
-    for path in changes.removed if removed is not None else ():
-        removed(path, _why_removed(staged, path.name.removeprefix(f"{show}-"), sheets))
-    for path in changes.outdated if outdated is not None else ():
-        outdated(path)
+    if removed is not None:
+        for path in changes.removed:
+            removed(path, _why_removed(staged, path.name.removeprefix(f"{show}-"), sheets))
+    if outdated is not None:
+        for path in changes.outdated:
+            outdated(path)
     return [path for path, _ in made]
 
 
