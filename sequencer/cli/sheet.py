@@ -64,7 +64,7 @@ def sheet(
 
     if everything and (for_whom or only):
         raise click.UsageError("--all prints every sheet: leave out --for and --only, or --all")
-    gone: list[Path] = []
+    gone: list[tuple[Path, str]] = []
     old: list[Path] = []
     with ProgressLine() as progress:
         report, written = tasks.print_sheets(
@@ -77,16 +77,13 @@ def sheet(
             for_whom=for_whom,
             flown=not drawn,
             progress=progress,
-            removed=gone.append,
+            removed=lambda path, why: gone.append((path, why)),
             outdated=old.append,
         )
     for path in written:
         click.echo(str(path))
-    for path in gone:
-        click.echo(
-            f"removed {path}: left over from an earlier print, for somebody no longer in this show",
-            err=True,
-        )
+    for path, why in gone:
+        click.echo(f"removed {path}: {why}", err=True)
     if old:
         names = ", ".join(path.name for path in old[:_MOST_NAMED])
         more = f" and {len(old) - _MOST_NAMED} more" if len(old) > _MOST_NAMED else ""

@@ -155,7 +155,12 @@ async def _preview(server: ShowServer, given: Mapping[str, Any]) -> Any:
 
 
 async def _count(server: ShowServer, given: Mapping[str, Any]) -> Any:
-    return await server.count(_operation(given), _number(given, "revision"))
+    hold = given.get("hold")
+    if hold is not None and not (
+        isinstance(hold, list) and len(hold) <= MOST_TAPS and all(map(_is_second, hold))
+    ):
+        raise _bad("'hold' is a list of seconds of the track, or null")
+    return await server.count(_operation(given), _number(given, "revision"), hold)
 
 
 async def _taps(server: ShowServer, given: Mapping[str, Any]) -> Any:

@@ -34,7 +34,7 @@ def printed_sheets(given: Mapping[str, Any], progress: Progress) -> dict[str, An
     from sequencer.tasks import print_sheets
 
     path = Path(given["path"])
-    gone: list[Path] = []
+    gone: list[str] = []
     old: list[Path] = []
     since = given["since"]
     with _mended_here():
@@ -49,13 +49,10 @@ def printed_sheets(given: Mapping[str, Any], progress: Progress) -> dict[str, An
             flown=given["flown"],
             text=given["text"],
             progress=progress,
-            removed=gone.append,
+            removed=lambda path, why: gone.append(f"removed {path.name}: {why}"),
             outdated=old.append,
         )
-    said = [
-        f"removed {each.name}: left over from an earlier print, for somebody no longer in this show"
-        for each in gone
-    ]
+    said = gone
     if old:
         names = ", ".join(each.name for each in old)
         said.append(f"not printed anew, and of an earlier version of the show: {names}")

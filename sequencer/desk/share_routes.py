@@ -23,6 +23,13 @@ from sequencer.errors import InputError, Place
 
 _ASSETS = files("sequencer.desk") / "assets" / "watch"
 _MOST = 1_000  # bytes of a code with all around it
+# What those who watch are told in place of a message, which may say where a file lies or what the show file says.
+_NOT_NOW = "the show cannot be shown just now; whoever plans it sees why"
+_PLAINLY = {
+    "no-track": "the song is not there just now; whoever plans the show sees why",
+    "superseded": "the show has changed meanwhile; it is shown again in a moment",
+    "staging": "the show is still being put on its song; it is shown in a moment",
+}
 
 
 def share_app(server: ShowServer, shared: SharedShow) -> Starlette:
@@ -84,7 +91,8 @@ def _once(
         try:
             return Response(as_bytes(await shared.once(name, work)), media_type=media)
         except AnswerError as error:
-            said = {key: error.error[key] for key in ("code", "message") if key in error.error}
+            code = error.error["code"]
+            said = {"code": code, "message": _PLAINLY.get(code, _NOT_NOW)}
             return Response(json_bytes({"error": said}), 409, media_type="application/json")
 
     return answer

@@ -1,7 +1,7 @@
 """An open show between its file, its checks and its pages: one change at a time, told to all."""
 
 import asyncio
-from collections.abc import AsyncGenerator, Callable, Mapping
+from collections.abc import AsyncGenerator, Callable, Mapping, Sequence
 from dataclasses import asdict
 from functools import lru_cache
 from pathlib import Path
@@ -204,10 +204,15 @@ class ShowServer:
             "lines": changed_lines(self.opened.text, text),
         }  # fmt: skip
 
-    async def count(self, operation: Mapping[str, Any], revision: int) -> Any:
-        """The count of the song that an operation would come to, and what it would move; nothing is done."""
+    async def count(
+        self, operation: Mapping[str, Any], revision: int, hold: Sequence[float] | None = None
+    ) -> Any:
+        """The count of the song that an operation would come to, and what it would move; nothing is done.
+
+        With `hold` the sections of the file begin at these seconds of the song, whatever the count.
+        """
         text, _ = await asyncio.to_thread(self.opened.planned, operation, revision)
-        return await self.link.ask("count", text=text)
+        return await self.link.ask("count", text=text, hold=hold)
 
     async def turn(self, way: str, revision: int | None) -> dict[str, Any]:
         """Undo or redo, if the page has seen the show as it is."""

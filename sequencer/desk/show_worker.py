@@ -341,16 +341,34 @@ class ShowWorker:
             now: Staged | None = self._staged(wanted.text)
         except InputError:
             now = None
+        text, held = self._held(given, now)
         try:
-            after = self._staged(given["text"])
+            after = self._staged(text)
             song, tempo, trouble = after.song, after.tempo, None
         except InputError as error:
             after, trouble = None, error_values(error, self._path)
-            shown = shown_text(given["text"], self._path)
+            shown = shown_text(text, self._path)
             read = read_again(shown, shown)
             song, tempo = as_counted(read, self._heard(read, None))
         values = count_view(song, tempo, now, after)
-        return json_bytes({"revision": wanted.revision, "trouble": trouble, **values})
+        return json_bytes({"revision": wanted.revision, "trouble": trouble, "held": held, **values})
+
+    def _held(
+        self, given: Mapping[str, Any], now: "Staged | None"
+    ) -> tuple[str, list[list[str]] | None]:
+        """A text on whose count sections begin when they did, and how they are written; None if they stay as they are."""
+        from sequencer.desk.held_borders import held_borders, held_text
+        from sequencer.show.operations.operation import read_again, shown_text
+
+        text = given["text"]
+        if not given["hold"]:
+            return text, None
+        shown = shown_text(text, self._path)
+        read = read_again(shown, shown)
+        before = 0.0 if now is None else now.show.track.corrections.shift
+        shift = read.show.track.corrections.shift - before
+        moments = held_borders(read, self._heard(read, None), given["hold"], shift)
+        return held_text(text, Path(self._path).name, moments) if moments else (text, None)
 
     def _taps(self, given: Mapping[str, Any]) -> bytes:
         """What taps say about the count."""

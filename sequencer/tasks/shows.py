@@ -344,7 +344,7 @@ def print_sheets(
     flown: bool = True,
     text: str | None = None,
     progress: Progress | None = None,
-    removed: Callable[[Path], None] | None = None,
+    removed: Callable[[Path, str], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
 ) -> tuple[Report, list[Path]]:
     """Check a show and print its run sheets into its own folder in `out`; every sheet, or those asked for.
@@ -367,7 +367,7 @@ def print_sheets(
         What the show file is taken to say, where that is not written yet.
     progress : callable, optional
     removed : callable, optional
-        Called with each sheet of an earlier print that is removed because nobody of that name is left.
+        Called with each sheet of an earlier print that is removed, and why: nobody of that name is there.
     outdated : callable, optional
         Called with each sheet of an earlier print that is left, and is of another show than the one printed now.
 

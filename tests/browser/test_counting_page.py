@@ -228,3 +228,40 @@ def test_clicks_follow_the_count_that_is_thought_of(browser, show):
         clicked = page.evaluate("window.clicked")
         gaps = [b[0] - a[0] for a, b in pairwise(clicked[2:])]
         assert all(gap == pytest.approx(0.5, abs=0.03) for gap in gaps)
+
+
+def test_sections_of_the_file_begin_where_they_did_on_another_count(browser, show):
+    """Ten sections by bars, as a show that was begun on the page has them: all are told, and none is outside the song."""
+    rows = ", ".join(f"{{from: {2 * k + 1}.1, name: part {k}}}" for k in range(9))
+    text = SHOW.replace("one: 0:00.5}", f"one: 0:00.5, sections: [{rows}]}}")
+    show.write_text(text, encoding="utf-8")
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        before = [each["start"] for each in served.page.get("view")[1]["sections"]]
+        planner.tab("Count")
+        for name, last in (
+            ("Half as fast", "part 8 from 9.1"),
+            ("Twice as fast", "part 8 from 33.1"),
+        ):
+            planner.page.get_by_role("button", name=name).click()
+            said = counted(planner)
+            assert "begin where they did in the song" in said
+            assert last in said
+            planner.page.get_by_role("button", name="Set it so").click()
+            planner.page.wait_for_selector(".thought", state="detached")
+            view = eventually(lambda: (got := served.page.get("view"))[0] == 200 and got[1])
+            assert [each["start"] for each in view["sections"]] == pytest.approx(before, abs=0.03)
+            planner.page.get_by_role("button", name="Undo").click()
+            eventually(lambda: text_of(served) == text)
+        assert planner.faults == []
+
+
+def test_a_count_tells_of_every_section_that_begins_elsewhere(browser, show):
+    """Nine new names: none is hidden behind the first eight."""
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.tab("Count")
+        for k in range(10):
+            planner.page.locator(".transport input[type=range]").fill(str(1 + 3.5 * k))
+            planner.page.locator(".counting button", has_text="Split at").click()
+        said = counted(planner)
+        assert said.count(" begins at ") >= 10
+        assert planner.faults == []

@@ -45,9 +45,13 @@ def test_what_follows_moves_along_up_to_the_next_gap(browser, show):
     before = show.read_bytes()
     with desk(show) as served, Planner(browser, served.address) as planner:
         opened(planner, 5, 1)
-        planner.page.get_by_label("What follows moves along").check()
+        box = planner.page.get_by_label("What follows moves along")
+        assert "moves along: 2 entries, up to 11.3" in planner.page.locator(".along").inner_text()
+        box.check()
         planner.page.get_by_role("button", name="1 beat longer").click()
         planner.waits_for("Lasts 17 beats")
+        said = planner.page.locator("[role=status]").first.inner_text()
+        assert said == "two-beat-weave: 17 beats, and 2 that follow, up to 11.3."
         went, came = saved(planner, show, before)
         assert [line.split("#")[0].strip() for line in came] == [
             "- {who: Ash, from: 3.1, pattern: two-beat-weave, beats: 17}",
@@ -66,6 +70,34 @@ def test_what_follows_moves_along_up_to_the_next_gap(browser, show):
             "- {who: [Ash, Birch], from: 7.1, pattern: two-beat-weave, beats: 7}",
             "- {who: Birch, from: 9.2, pattern: two-beat-weave, until: 11.2}",
         ]
+        assert planner.faults == []
+
+
+def test_what_begins_with_a_section_keeps_its_count_and_the_box_is_empty_at_another_place(
+    browser, show
+):
+    rows = "[{from: 1.1, name: first}, {from: 9.3, name: second}, {from: 14.1, name: third}]"
+    show.write_text(
+        FULL.replace("one: 0:00.5}", f"one: 0:00.5, sections: {rows}}}"), encoding="utf-8"
+    )
+    before = show.read_bytes()
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        opened(planner, 5, 1)
+        box = planner.page.get_by_label("What follows moves along")
+        assert "1 entry, up to 9.1" in planner.page.locator(".along").inner_text()
+        box.check()
+        planner.page.get_by_role("button", name="1 beat longer").click()
+        planner.waits_for("Lasts 17 beats")
+        _, came = saved(planner, show, before)
+        assert [line.split("#")[0].strip() for line in came] == [
+            "- {who: Ash, from: 3.1, pattern: two-beat-weave, beats: 17}",
+            "- {who: [Ash, Birch], from: 7.3, pattern: two-beat-weave, beats: 7}",
+        ]  # Birch's move at 9.3 begins the second section
+        assert box.is_checked()
+        opened(planner, 7, 5)
+        assert not box.is_checked()
+        opened(planner, 5, 1)
+        assert not box.is_checked()
         assert planner.faults == []
 
 

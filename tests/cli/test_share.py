@@ -97,6 +97,40 @@ def test_what_is_exposed_is_neither_the_text_nor_a_way_to_change_it(shared, tmp_
         assert hidden.encode() not in all_of_it, hidden
 
 
+def test_no_error_says_to_those_who_watch_where_a_file_lies(show, tmp_path):
+    """A track that is missing, by its whole path, and a beat file: each error has a path, which whoever plans sees."""
+    gone = tmp_path / "secret" / "gone.wav"
+    text = show.read_text(encoding="utf-8")
+    lost = text.replace("song.wav", str(gone))
+    assert lost != text
+    beats = text.replace("{metre: 4,", f"{{beats: {gone}, metre: 4,")
+    with desk(show, "--share-address", HERE) as own:
+        said = eventually(lambda: own.page.get("share")[1])
+        phone = Phone(said["address"] + "/#")
+        phone.join(said["code"])
+        for revision, wrong in ((1, lost), (2, beats)):
+            assert (
+                own.page.post(
+                    "operations",
+                    revision=revision,
+                    anyway=True,
+                    operation={"do": "replace-text", "text": wrong},
+                )[0]
+                == 200
+            )
+            eventually(lambda wrong=wrong: own.page.get("show")[1]["text"] == wrong)
+            status, seen = own.page.get("view")
+            assert status != 200
+            assert "gone.wav" in json.dumps(seen)  # so that there is something to hide
+            for path in ("show", "view", "song", "dance", "findings", "track.mp3"):
+                status, _, content = phone.raw("GET", f"/api/{path}")
+                for hidden in (str(tmp_path), "secret", "gone.wav", "line", "two.yaml:"):
+                    assert hidden.encode() not in content, (path, hidden, content)
+                if path in {"view", "dance"}:
+                    assert status == 409
+                    assert json.loads(content)["error"]["message"].endswith("sees why")
+
+
 WRITING = ("operations", "preview", "undo", "redo", "save", "autosave", "outside", "copied", "count", "taps", "unshare")  # fmt: skip
 
 

@@ -26,7 +26,7 @@ def test_what_is_asked_for_is_printed_and_what_is_left_is_told(
 
     def print_sheets(show, out, *, removed, outdated, progress, **given):
         got.update(given)
-        removed(tmp_path / "small-gone.pdf")
+        removed(tmp_path / "small-gone.pdf", "Gone is away tonight")
         for path in old:
             outdated(path)
         return Report(show=str(show)), [tmp_path / "all-sheets.pdf"]
@@ -37,7 +37,7 @@ def test_what_is_asked_for_is_printed_and_what_is_left_is_told(
     assert result.exit_code == 0
     assert {name: got[name] for name in asked} == asked
     assert result.stdout == f"{tmp_path / 'all-sheets.pdf'}\n"
-    assert "small-gone.pdf: left over" in result.stderr
+    assert "small-gone.pdf: Gone is away tonight" in result.stderr
     assert "small-0.pdf, small-1.pdf, small-2.pdf and 2 more" in result.stderr
     assert "--all prints every sheet" in result.stderr
 

@@ -25,6 +25,7 @@ type Told = { who: string[]; title: string; before: string; after: string; befor
 export interface Counted {
   revision: number;
   trouble: Trouble | null;
+  held: [string, string][] | null; // sections as they are written to begin when they did; null where they can stay as written
   bpm: number;
   tempo: { times: number[]; first: number; bars: number[]; metre: number };
   sections: { name: string; label: string; start: number; end: number; position: string }[];
@@ -36,6 +37,7 @@ export interface Counted {
 
 export const thought = signal<Thought | null>(null);
 export const counted = signal<Counted | null>(null);
+let answered: Thought | null = null; // the thought that `counted` is about
 export const thinking = signal(false); // the server is being asked
 
 /** The count that is thought of. */
@@ -86,8 +88,9 @@ export async function ask(): Promise<void> {
   if (!own || !state.value) return;
   thinking.value = true;
   try {
-    const found = await post<Counted>("count", { revision: state.value.revision, operation: operationOf(own) });
+    const found = await post<Counted>("count", { revision: state.value.revision, operation: thoughtOf(own), hold: holdOf(own) });
     if (turn !== asked || thought.value !== own) return;
+    answered = own;
     counted.value = found;
     fault.value = null;
   } catch (error) {
@@ -100,12 +103,26 @@ export async function ask(): Promise<void> {
   }
 }
 
-/** All that is thought of, as one operation. */
+/** Whether the server has answered what is thought of now, so that it can be written. */
+export const isAnswered = computed(() => counted.value !== null && !thinking.value && answered === thought.value);
+
+/** All that is thought of, as one operation; sections begin when they did. */
 export function operationOf(own: Thought): Operation {
+  return thoughtOf(own, answered === own ? counted.value?.held : null);
+}
+
+function thoughtOf(own: Thought, held: [string, string][] | null = null): Operation {
   const count: Operation = { do: "correct-count", values: own.values };
-  if (!own.sections) return count;
-  const sections = sectionsOf(own.sections);
+  const borders = own.sections ?? (held ? bordersNow() : null);
+  if (!borders) return count;
+  const sections = { ...sectionsOf(borders), ...(held ? { sections: held } : {}) };
   return Object.keys(own.values).length ? { do: "do-together", operations: [count, sections], said: "set the count and the sections" } : sections;
+}
+
+/** Seconds at which the sections of the file are to begin on another count; null where it gives none, or the count stays. */
+function holdOf(own: Thought): number[] | null {
+  if (!Object.keys(own.values).length) return null;
+  return own.sections || areGiven() ? (own.sections ?? view.value?.sections ?? []).map((each) => ("seconds" in each ? each.seconds : each.start)) : null;
 }
 
 function sectionsOf(borders: Border[]): Operation {
@@ -114,6 +131,14 @@ function sectionsOf(borders: Border[]): Operation {
   const kept = new Set(borders.map((each) => each.was));
   const gone = (view.value?.sections ?? []).map((each) => each.name).filter((name) => !kept.has(name));
   return { do: "set-sections", sections: borders.map((each) => [each.start, each.name]), renamed, gone };
+}
+
+const rowsGiven = () => ((said.value as Record<string, unknown>).sections ?? []) as { from: string; name: string }[];
+
+/** Whether the file gives the sections, each where it has a row. */
+function areGiven(): boolean {
+  const sections = view.value?.sections ?? [], rows = rowsGiven();
+  return rows.length > 0 && rows.length === sections.length && rows.every((row, k) => row.name === sections[k].label);
 }
 
 /** Names of sections as moments say them: numbered where several are called the same. */
@@ -134,8 +159,7 @@ export function bordersNow(): Border[] {
     return now?.length === own.length ? own.map((each, k) => ({ ...each, seconds: now[k].start })) : own;
   }
   const sections = view.value?.sections ?? [];
-  const rows = ((said.value as Record<string, unknown>).sections ?? []) as { from: string; name: string }[];
-  const given = rows.length === sections.length && rows.every((row, k) => row.name === sections[k].label);
+  const rows = rowsGiven(), given = areGiven();
   return sections.map((each, k) => ({ start: given ? String(rows[k].from) : momentOf(each.start), name: each.label, was: each.name, seconds: each.start }));
 }
 

@@ -1,7 +1,7 @@
 // The count of the song put right by ear: taps, the one, half or double, and the sections; heard with clicks before it is written.
 import { effect, signal } from "@preact/signals";
 import { Refused, post, saidOf } from "./api";
-import { ask, bordersNow, clockText, correction, countNow, counted, forget, momentOf, numbered, operationOf, said, think, thinkSections, thinking, thought, type Border, type Corrections, type Counted } from "./count_store";
+import { ask, bordersNow, clockText, correction, countNow, counted, forget, isAnswered, momentOf, numbered, operationOf, said, think, thinkSections, thinking, thought, type Border, type Corrections, type Counted } from "./count_store";
 import { operate } from "./doing";
 import { clicking, clock, player } from "./playing";
 import type { Row } from "./rows";
@@ -144,7 +144,7 @@ function Count() {
   return (
     <section aria-labelledby="count-is">
       <h3 id="count-is">The count</h3>
-      <p class="tells"><b>{bpm.toFixed(1)}</b> beats a minute, <b>{counts.metre}</b> to the bar, bar 1 at {clockText(Math.max(0, first))}. {changed.length ? "" : "As it was heard."}</p>
+      <p class="tells"><b>{bpm.toFixed(1)}</b> beats a minute, <b>{counts.metre}</b> to the bar, bar 1 at {clockText(Math.max(0, first))}. {changed.length ? "" : "Nothing of it is corrected."}</p>
       <p class="row">
         <button type="button" aria-keyshortcuts="1" onPointerDown={(event) => event.button === 0 && pressing(event.timeStamp)} onClick={(event) => (event.detail === 0 ? thisIsOne(event.timeStamp) : thisIsOne(lastPress))}>This is one <kbd>1</kbd></button>
         <button type="button" onClick={() => moveOne(-1)}>One a beat earlier</button>
@@ -160,7 +160,7 @@ function Count() {
       </p>
       <p class="row">
         <label><input type="checkbox" checked={clicking.value} onChange={(event) => player.setClicks(event.currentTarget.checked)} /> Click on every count, higher on the one</label>
-        {changed.length > 0 && <button type="button" class="small" onClick={() => think(Object.fromEntries(changed.map((key) => [key, null])), "As it was heard.")}>Back to what was heard</button>}
+        {changed.length > 0 && <button type="button" class="small" onClick={() => think(Object.fromEntries(changed.map((key) => [key, null])), "The count is as it was detected again.")}>Back to what was heard</button>}
       </p>
     </section>
   );
@@ -258,7 +258,7 @@ function Outcome() {
       )}
       {found?.trouble && <p class="fault">On this count the show cannot be danced as it is written: {saidOf(found.trouble)}</p>}
       <p class="row">
-        <button type="button" class="main" disabled={!found} onClick={() => void write()}>Set it so</button>
+        <button type="button" class="main" disabled={!isAnswered.value} onClick={() => void write()}>Set it so</button>
         <button type="button" onClick={() => { forget(); told.value = "As it was."; }}>Leave it as it was</button>
       </p>
     </section>
@@ -273,15 +273,17 @@ function lines(found: Counted): string[] {
   const out: string[] = [];
   const { beats, ones, blocks } = found;
   if (beats && (beats.moved || beats.gone || beats.come)) {
-    const parts = [beats.same ? `${beats.same} stay` : "", beats.moved ? `${beats.moved} move a little` : "", beats.gone ? `${beats.gone} go` : "", beats.come ? `${beats.come} come` : ""].filter(Boolean);
-    out.push(`Of the beats ${parts.join(", ")}.`);
+    const all: [number, string, string][] = [[beats.same, "stays where it is", "stay where they are"], [beats.moved, "moves a little", "move a little"], [beats.gone, "is left out", "are left out"], [beats.come, "is new", "are new"]];
+    const parts = all.filter(([n]) => n).map(([n, one, several], k) => `${k ? n : many(n, "beat")} ${n === 1 ? one : several}`);
+    out.push(`${[parts.slice(0, -1).join(", "), parts[parts.length - 1]].filter(Boolean).join(" and ")}.`);
   } else if (ones && (ones.moved || ones.gone || ones.come)) out.push(`The beats stay; ${many(ones.moved + ones.gone, "one")} ${ones.moved + ones.gone === 1 ? "is" : "are"} elsewhere.`);
   else if (beats) out.push("All beats and ones stay.");
-  for (const each of found.borders.slice(0, 8)) {
+  for (const each of found.borders) {
     if (each.before_s === null) out.push(`${each.name} begins at ${fine(each.after_s!)}.`);
     else if (each.after_s === null) out.push(`There is no ${each.name} any more.`);
     else out.push(`${each.name} begins at ${fine(each.after_s)} instead of ${fine(each.before_s)}.`);
   }
+  if (found.held) out.push(`The sections begin where they did in the song, and are counted anew: ${found.held.map(([from, name]) => `${name} from ${from}`).join(", ")}.`);
   if (blocks?.moved) out.push(`What is written in bars and counts keeps them, and so sounds elsewhere: ${many(blocks.moved, "move")}, by up to ${blocks.most_s.toFixed(1)} s. ${blocks.same ? `${blocks.same} stay.` : ""}`);
   else if (blocks) out.push("Nothing that is danced moves.");
   return out;

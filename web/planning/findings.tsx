@@ -3,7 +3,8 @@ import { useState } from "preact/hooks";
 import type { Finding, Mend } from "./api";
 import { subjects } from "./check_words";
 import { operate } from "./doing";
-import { findings, pick, pointed, seek, state, tempo, view } from "./store";
+import { together } from "./rows";
+import { findings, names, pick, pointed, seek, state, tempo, view } from "./store";
 
 const SAID = { stop: "Stop", warn: "Warn", note: "Note" };
 
@@ -23,7 +24,7 @@ export function FindingsList() {
           return (
             <li key={`${k} ${entry.message}`} id={`entry-${k}`} class={`entry ${entry.severity} ${pointed.value === k ? "pointed" : ""}`}>
               <button type="button" class="told" onClick={() => show(own, entry.start, k)}>
-                <b>{SAID[entry.severity]}</b> {entry.position && <span class="when">{entry.position}</span>} {entry.message}
+                <b>{SAID[entry.severity]}</b> {entry.position && <span class="when">{entry.position}</span>} <Whose found={own} /> {entry.message}
               </button>
               <Mends found={own} remedies={entry.remedies} old={old} />
             </li>
@@ -36,6 +37,15 @@ export function FindingsList() {
       {found.cautions.length > 0 && <details><summary>Cautions</summary><ul>{found.cautions.map((line) => <li key={line}>{line}</li>)}</ul></details>}
     </div>
   );
+}
+
+/** Whose an entry is: everybody of all findings that have its cause; nothing where it is about nobody. */
+function Whose({ found }: { found: Finding[] }) {
+  const who = [...new Set(found.flatMap((each) => each.who))];
+  const order = (name: string) => (names.value.includes(name) ? names.value.indexOf(name) : names.value.length); // crew last
+  who.sort((a, b) => order(a) - order(b));
+  if (!who.length) return null;
+  return <span class="whose">{who.every((name) => names.value.includes(name)) ? together(who, names.value) : together(who, [])}:</span>;
 }
 
 function show(own: Finding[], start: number | null, k: number): void {

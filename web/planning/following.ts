@@ -7,6 +7,8 @@ export type Ends = Map<string, number>; // by performer, where the changed entry
 
 const KEPT_GAP = 4; // [beats] of a gap that is a link, or the ways of a rest: it stays as long as it is
 
+const ON_BORDER = 0.05; // [beats]
+
 interface Span { entry: number; start: number; end: number; newEnd: number; gap: number } // gap: the most that is kept behind it
 
 const NEW = -1; // an entry that is not written yet
@@ -28,9 +30,10 @@ function linesOf(blocks: Block[]): Map<string, Span[]> {
 /** By how many beats other entries start later (or earlier, below 0) once an entry ends at other beats.
  *
  * `from` is the entry, or the beat from which a new one is danced. A gap of up to four beats stays as it is, a longer one
- * takes up what it can. Nothing moves earlier than what somebody who dances in it still does.
+ * takes up what it can. Nothing moves earlier than what somebody who dances in it still does. What begins with a section
+ * (`borders`, in beats) keeps its count: if there is no room before it, the change is refused as an overlap.
  */
-export function shiftsAfter(blocks: Block[], from: { entry: number } | { beat: number }, ends: Ends): Map<number, number> {
+export function shiftsAfter(blocks: Block[], from: { entry: number } | { beat: number }, ends: Ends, borders: number[]): Map<number, number> {
   const lines = linesOf(blocks);
   for (const [who, end] of ends) {
     const own = lines.get(who) ?? lines.set(who, []).get(who)!;
@@ -44,7 +47,8 @@ export function shiftsAfter(blocks: Block[], from: { entry: number } | { beat: n
   const first = starts.get(changed) ?? Infinity;
   const shifts = new Map<number, number>();
   for (const entry of [...starts.keys()].sort((a, b) => starts.get(a)! - starts.get(b)!)) {
-    if (entry === changed || starts.get(entry)! < first - CLOSE) continue;
+    const start = starts.get(entry)!;
+    if (entry === changed || start < first - CLOSE || borders.some((border) => Math.abs(border - start) < ON_BORDER)) continue;
     let by = -Infinity, pushed = false, drawn = false;
     for (const own of lines.values()) {
       const k = own.findIndex((span) => span.entry === entry);
@@ -74,4 +78,15 @@ export function movedAlong(timeline: Row[], shifts: Map<number, number>, startOf
     }
     return Object.keys(values).length ? [{ do: "change-block", at: ["timeline", entry], values }] : [];
   });
+}
+
+/** How far shifts reach, in words: how many entries, and up to where. */
+export function reachOf(blocks: Block[], shifts: Map<number, number>, momentOf: (beat: number) => string): { count: number; until: string } {
+  let until = -Infinity, last = -Infinity;
+  for (const each of blocks) {
+    if (each.entry?.[0] !== "timeline") continue;
+    last = Math.max(last, each.end);
+    if (shifts.has(Number(each.entry[1]))) until = Math.max(until, each.end);
+  }
+  return { count: shifts.size, until: until > last - CLOSE ? "the end" : momentOf(until) };
 }

@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
 import { copy, cut, operate, paste } from "./doing";
-import { movedAlong, shiftsAfter, type Ends } from "./following";
+import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
 import { beatOf, moment, together } from "./rows";
 import { DraftHere } from "./drafting";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
@@ -53,12 +53,14 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
   const [beats, setBeats] = useState(free(beat, who));
   const [chosen, setChosen] = useState(who);
   const [near, setNear] = useState<Pattern[]>([]);
+  const key = `new ${beat}`;
+  const ends: Ends = new Map(chosen.map((each) => [each, beat + beats]));
   const put = () => {
     const block: Record<string, unknown> = { who: whoSaid(chosen), from: moment(counts, beat), pattern: name, beats };
     const shift = near.find((each) => each.name === name)?.shift;
     if (shift) block.shift = shift; // it joins what stands before it if it starts that far in
-    const follow = following({ beat }, new Map(chosen.map((each) => [each, beat + beats])));
-    void operate([...follow, { do: "put-block", into: ["timeline"], block, before: placeFor(beat) }], `Put: ${name}.`);
+    const follow = following(key, { beat }, ends);
+    void operate([...follow.operations, { do: "put-block", into: ["timeline"], block, before: placeFor(beat) }], `Put: ${name}${follow.words}.`);
   };
   return (
     <form onSubmit={(event) => { event.preventDefault(); if (name) put(); }}>
@@ -71,7 +73,7 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
           ))}
         </fieldset>
       )}
-      <Along />
+      <Along of={key} shifts={[shiftsOf({ beat }, ends)]} />
       <p class="row">
         <button type="submit" class="main" disabled={!name || !chosen.length}>Put it here</button>
         <button type="button" disabled={!chosen.length} onClick={() => void operate({ do: "put-block", into: ["timeline"], before: placeFor(beat), block: { who: whoSaid(chosen), from: moment(counts, beat), rest: beats } }, "Put: a rest.")}>Rest here</button>
@@ -102,6 +104,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const row = rowAt(block.path!) ?? {};
   const length = block.end - block.start;
   const times = Number(row.repeat ?? 1) || 1;
+  const key = `${block.path!.join("/")} ${block.who}`;
   const change = (operation: Operation, said: string, follow: Operation[] = []) => {
     const own = inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation;
     void operate(follow.length ? [...follow, own] : own, said);
@@ -110,14 +113,15 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const stretch = (beats: number) => {
     // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
     const by = beats - length, lasting = inPhrase && here && roundOf(block, same) === null ? by : inPhrase ? by * entryTimes(entry, block) : by;
-    change({ do: "stretch-block", at, beats: beats / times }, `${block.title}: ${beats} beats.`, following({ entry: Number(entry[1]) }, endsOf(entry, lasting)));
+    const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, lasting));
+    change({ do: "stretch-block", at, beats: beats / times }, `${block.title}: ${beatsSaid(beats)}${follow.words}.`, follow.operations);
   };
   const start = async (by: number) => {
     const to = moment(counts, startOf(entry, block) + by);
     const place = picked.value!;
-    const follow = following({ entry: Number(entry[1]) }, endsOf(entry, by));
+    const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, by));
     const move = { do: "move-block", at: entry, start: to };
-    if (await operate(follow.length ? [...follow, move] : move, `Moved to ${to}.`)) picked.value = { ...place, beat: place.beat + by };
+    if (await operate(follow.operations.length ? [...follow.operations, move] : move, `Moved to ${to}${follow.words}.`)) picked.value = { ...place, beat: place.beat + by };
   };
   const shift = Number(block.shift ?? 0);
   return (
@@ -141,7 +145,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
           <button type="button" disabled={length <= 1} onClick={() => stretch(length - 1)}>1 beat shorter</button>
           <button type="button" onClick={() => stretch(length + 1)}>1 beat longer</button>
         </p>
-        <Along />
+        <Along of={key} shifts={[1, -1].map((by) => shiftsOf({ entry: Number(entry[1]) }, endsOf(entry, by)))} />
         {"pattern" in row && (
           <p>Begins {shift ? `${beatsSaid(shift)} in` : "at its start"}
             <button type="button" onClick={() => change({ do: "change-block", at, values: { shift: shift - 0.5 || null } }, "Shifted.")}>½ beat back</button>
@@ -167,24 +171,46 @@ function rowAt(path: Path): Record<string, any> | null {
   return value && typeof value === "object" ? value : null;
 }
 
-/** Whether what follows a change moves along with it. */
-function Along() {
+/** Whether what follows a change moves along with it, and how far that would reach; for one place, until another is chosen. */
+function Along({ of, shifts }: { of: string; shifts: Map<number, number>[] }) {
+  useEffect(() => {
+    if (along.peek() !== of) along.value = null; // also if this place is chosen again later
+  }, [of]);
+  const far = shifts.map(reached).sort((a, b) => b.count - a.count)[0];
+  const words = far.count ? `${entriesSaid(far.count)}, up to ${far.until}` : "here nothing has to";
   return (
-    <label class="along"><input type="checkbox" checked={along.value} onChange={(event) => (along.value = event.currentTarget.checked)} /> What follows moves along, up to the next gap</label>
+    <label class="along"><input type="checkbox" checked={along.value === of} onChange={(event) => (along.value = event.currentTarget.checked ? of : null)} /> What follows moves along: {words}</label>
   );
 }
 
-/** Operations that move along what follows once an entry, or a new one, ends elsewhere; none if it is to stay. */
-function following(from: { entry: number } | { beat: number }, ends: Ends): Operation[] {
+const entriesSaid = (count: number) => (count === 1 ? "1 entry" : `${count} entries`);
+
+function reached(shifts: Map<number, number>): { count: number; until: string } {
+  const counts = tempo.value!;
+  return reachOf(view.value?.blocks ?? [], shifts, (beat) => moment(counts, beat));
+}
+
+/** By how much what follows moves once an entry, or a new one, ends elsewhere. */
+function shiftsOf(from: { entry: number } | { beat: number }, ends: Ends): Map<number, number> {
+  const counts = tempo.value, now = view.value;
+  if (!counts || !now) return new Map();
+  return shiftsAfter(now.blocks, from, ends, now.sections.map((each) => counts.beatAt(each.start)));
+}
+
+/** Operations that move along what follows, and how far that reaches in words; none if it is to stay. */
+function following(of: string, from: { entry: number } | { beat: number }, ends: Ends): { operations: Operation[]; words: string } {
   const counts = tempo.value, blocks = view.value?.blocks;
-  if (!along.value || !counts || !blocks) return [];
+  const shifts = along.value === of ? shiftsOf(from, ends) : new Map<number, number>();
+  if (!shifts.size || !counts || !blocks) return { operations: [], words: "" };
   const starts = new Map<number, number>();
   for (const each of blocks) {
     if (each.entry?.[0] !== "timeline") continue;
     const entry = Number(each.entry[1]);
     starts.set(entry, Math.min(starts.get(entry) ?? Infinity, each.start));
   }
-  return movedAlong(state.value?.values?.timeline ?? [], shiftsAfter(blocks, from, ends), (entry) => starts.get(entry)!, (beat) => moment(counts, beat), (words) => beatOf(counts, words));
+  const operations = movedAlong(state.value?.values?.timeline ?? [], shifts, (entry) => starts.get(entry)!, (beat) => moment(counts, beat), (words) => beatOf(counts, words));
+  const { count, until } = reached(shifts);
+  return { operations, words: `, and ${count} that ${count === 1 ? "follows" : "follow"}, up to ${until}` };
 }
 
 /** Where each performer ends an entry, some beats later. */

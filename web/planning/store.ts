@@ -22,7 +22,7 @@ export const away = signal(false); // what the server tells broke off; it is ask
 
 export const picked = signal<Place | null>(null);
 export const opened = signal(false); // the form about the place
-export const along = signal(false); // what follows a change moves along with it
+export const along = signal<string | null>(null); // the place at which what follows a change moves along with it
 export const walking = signal(false); // the keyboard is in the sheet
 export const copied = signal<{ blocks: string[]; starts: number[]; words: string } | null>(null);
 export const told = signal(""); // for everybody, and for screen readers

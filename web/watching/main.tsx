@@ -156,7 +156,7 @@ function Inside() {
         {shown.value === "stage" && <StagePlan />}
         {shown.value === "dance" && <Dance />}
         {shown.value === "findings" && <FindingsList />}
-        <p class="quiet">Only to look: nothing can be changed here. Not encrypted.</p>
+        <p class="quiet">You are watching: nothing can be changed from here. The connection is not encrypted.</p>
       </div></main>
       <Transport />
     </>

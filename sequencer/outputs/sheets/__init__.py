@@ -20,7 +20,7 @@ def write_sheets(
     for_whom: Sequence[str] = (),
     flown: bool = False,
     progress: Callable[[str, float], None] | None = None,
-    removed: Callable[[Path], None] | None = None,
+    removed: Callable[[Path, str], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
 ) -> list[Path]:
     """Write the sheets of a show, and all of them as one file for one print job; every sheet, or those asked for.
@@ -49,8 +49,8 @@ def write_sheets(
     progress : callable, optional
         Called with what is going on, and the share done.
     removed : callable, optional
-        Called with each sheet of an earlier print that is removed: this print has all sheets of its kind, and none of
-        that name.
+        Called with each sheet of an earlier print that is removed, and why: this print has all sheets of its kind, and
+        none of that name.
     outdated : callable, optional
         Called with each sheet that is left from an earlier print, since this one leaves its kind out, and is of
         another show than the one printed now.

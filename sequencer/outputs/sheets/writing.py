@@ -42,6 +42,7 @@ from sequencer.plugins import plugins
 from sequencer.show.model import Show
 from sequencer.staging.staged import Staged
 
+_POST_NAME = 32  # letters of a name in the name of a post's sheet
 _LAID_OUT = 0.8  # of the work, when all sheets are in their common file
 
 
@@ -69,7 +70,7 @@ def write(
     choice: SheetChoice | None = None,
     flown: bool = False,
     progress: Callable[[str, float], None] | None = None,
-    removed: Callable[[Path], None] | None = None,
+    removed: Callable[[Path, str], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
 ) -> list[Path]:
     """See `sequencer.outputs.sheets.write_sheets`."""
@@ -114,11 +115,30 @@ def write(
         covers=partial(_covers, asked, f"{show}-"),
         show=_digest(staged),
     )
-    for say_of, paths in ((removed, changes.removed), (outdated, changes.outdated)):
-        for path in paths:
-            if say_of is not None:
-                say_of(path)
+    if removed is not None:
+        for path in changes.removed:
+            removed(path, _why_removed(staged, path.name.removeprefix(f"{show}-"), sheets))
+    if outdated is not None:
+        for path in changes.outdated:
+            outdated(path)
     return [path for path, _ in made]
+
+
+def _why_removed(staged: Staged, name: str, sheets: Sequence[Sheet]) -> str:
+    """Why a sheet of an earlier print is taken away, in words that follow its name.
+
+    The sheet of somebody who is away goes too: it must not be handed by mistake to whoever is there.
+    """
+    name = name.removesuffix(".pdf")
+    post = re.sub(r"^post-\d+-", "post-", name)
+    if post in {_reader(sheet) for sheet in sheets}:
+        return "the post has another number now, and its sheet is printed anew"
+    stem = re.sub(r"^(post|performer|card)-", "", post)
+    tonight = None if staged.read is None else staged.read.written.tonight
+    for who in () if tonight is None else tonight.away:
+        if stem in {slug(who), slug(who, longest=_POST_NAME)}:
+            return f"{who} is away tonight; print again when they are back"
+    return "left over from an earlier print, for somebody or something no longer in this show"
 
 
 def _digest(staged: Staged) -> str:

@@ -109,7 +109,7 @@ def test_a_print_of_some_leaves_the_rest_and_tells_what_is_old(rounds, tmp_path,
     write_sheets(show, report, out)
     every = {path.name for path in out.glob("*.pdf")}
     old, gone = [], []
-    told = {"outdated": old.append, "removed": gone.append}
+    told = {"outdated": old.append, "removed": lambda path, why: gone.append((path.name, why))}
     paths = write_sheets(show, report, out, for_whom=["Ewa"], **told)
 
     assert [p.name for p in paths[1:]] == ["lantern-round-crew-reading.pdf", "lantern-round-post-1-ewa.pdf"]  # fmt: skip
@@ -118,11 +118,37 @@ def test_a_print_of_some_leaves_the_rest_and_tells_what_is_old(rounds, tmp_path,
 
     other = rounds.show(tmp_path, rounds.ROUND.replace("name: Ewa", "name: Eve"))
     write_sheets(other, report, out, pack=True, **told)
-    assert [path.name for path in gone] == ["lantern-round-post-1-ewa.pdf"]
+    assert gone == [
+        (
+            "lantern-round-post-1-ewa.pdf",
+            "left over from an earlier print, for somebody or something no longer in this show",
+        )
+    ]
     assert {p.name.split("-")[2] for p in old} == {"formation", "performer", "build", "plan"}
     gone.clear()
     write_sheets(other, report, out, only=["performer"], **told)
     assert gone == []
+
+
+def test_the_sheets_of_who_is_away_are_taken_away_and_it_is_said_whose(
+    rounds, tmp_path, monkeypatch
+):
+    """Cast and crew; nobody is said to have left the show."""
+    monkeypatch.setattr(writing, "document_bytes", lambda sheets, *_: sheets[0].name.encode())
+    out, gone = tmp_path / "out", {}
+    write_sheets(rounds.show(tmp_path), rounds.report(), out)
+    away = rounds.show(tmp_path, f"{rounds.ROUND}tonight: {{away: [Søren, Ewa]}}\n")
+    write_sheets(
+        away, rounds.report(), out, removed=lambda path, why: gone.update({path.name: why})
+    )
+
+    assert {name: why for name, why in gone.items() if why.startswith("Søren")} == dict.fromkeys(
+        ("lantern-round-card-soren.pdf", "lantern-round-performer-soren.pdf"),
+        "Søren is away tonight; print again when they are back",
+    )
+    assert gone["lantern-round-post-1-ewa.pdf"].startswith("Ewa is away tonight")
+    assert gone["lantern-round-post-3-mira.pdf"].startswith("the post has another number now")
+    assert not [name for name in gone if (out / name).exists()]
 
 
 def test_what_is_asked_for_and_is_not_there_is_an_error_of_one_line():
