@@ -260,7 +260,7 @@ def test_a_count_tells_of_every_section_that_begins_elsewhere(browser, show):
     with desk(show) as served, Planner(browser, served.address) as planner:
         planner.tab("Count")
         for k in range(10):
-            planner.page.locator(".transport input[type=range]").fill(str(1 + 3.5 * k))
+            planner.page.get_by_label("Where the song is").fill(str(1 + 3.5 * k))
             planner.page.locator(".counting button", has_text="Split at").click()
         said = counted(planner)
         assert said.count(" begins at ") >= 10
