@@ -259,8 +259,8 @@ def test_a_count_tells_of_every_section_that_begins_elsewhere(browser, show):
     """Nine new names: none is hidden behind the first eight."""
     with desk(show) as served, Planner(browser, served.address) as planner:
         planner.tab("Count")
-        for k in range(10):
-            planner.page.locator(".transport input[type=range]").fill(str(1 + 3.5 * k))
+        for k in range(18):
+            planner.page.get_by_role("slider", name="Where the song is").fill(str(1 + 2 * k))
             planner.page.locator(".counting button", has_text="Split at").click()
         said = counted(planner)
         assert said.count(" begins at ") >= 10

@@ -115,13 +115,16 @@ def write(
         covers=partial(_covers, asked, f"{show}-"),
         show=_digest(staged),
     )
-    if removed is not None:
-        for path in changes.removed:
-            removed(path, _why_removed(staged, path.name.removeprefix(f"{show}-"), sheets))
-    if outdated is not None:
-        for path in changes.outdated:
-            outdated(path)
+    tell_removed, tell_outdated = removed or _nothing, outdated or _nothing
+    for path in changes.removed:
+        tell_removed(path, _why_removed(staged, path.name.removeprefix(f"{show}-"), sheets))
+    for path in changes.outdated:
+        tell_outdated(path)
     return [path for path, _ in made]
+
+
+def _nothing(*_told: object) -> None:
+    """Nobody listens."""
 
 
 def _why_removed(staged: Staged, name: str, sheets: Sequence[Sheet]) -> str:
