@@ -76,13 +76,8 @@ def write(
     """See `sequencer.outputs.sheets.write_sheets`."""
     if paper not in PAPER_SIZES:
         raise ValueError(f"paper must be one of {', '.join(PAPER_SIZES)}, got {paper!r}")
-    before = None
-    if since is not None:
-        before = Edition(staged=since, report=since_report or Report(show=since.file), flown=flown)
-    user_type = None
-    if staged.show.type_file is not None:
-        user_type = read_type(Path(staged.file).parent / staged.show.type_file)
-    edition = Edition(staged=staged, report=report, before=before, own_type=user_type, flown=flown)
+    edition = _edition(staged, report, since, since_report, flown=flown)
+    user_type = edition.own_type
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
     asked = choice or SheetChoice()
@@ -121,6 +116,23 @@ def write(
     for path in changes.outdated:
         tell_outdated(path)
     return [path for path, _ in made]
+
+
+def _edition(
+    staged: Staged,
+    report: Report,
+    since: Staged | None,
+    since_report: Report | None,
+    *,
+    flown: bool,
+) -> Edition:
+    before = None
+    if since is not None:
+        before = Edition(staged=since, report=since_report or Report(show=since.file), flown=flown)
+    user_type = None
+    if staged.show.type_file is not None:
+        user_type = read_type(Path(staged.file).parent / staged.show.type_file)
+    return Edition(staged=staged, report=report, before=before, own_type=user_type, flown=flown)
 
 
 def _nothing(*_told: object) -> None:
