@@ -2,6 +2,7 @@
 
 import difflib
 import re
+from functools import partial
 
 import pytest
 import soundfile as sf
@@ -10,6 +11,10 @@ from tests.browser.machine import PATIENCE
 from tests.cli.conftest import RATE, click_track
 from tests.desk_client import desk, eventually
 
+IN_SIGHT = """(line) => {
+    const pane = line.closest("pre").getBoundingClientRect(), own = line.getBoundingClientRect();
+    return own.top >= pane.top && own.bottom <= pane.bottom;
+}"""
 WIDE = {"width": 1400, "height": 900}
 
 
@@ -188,7 +193,9 @@ def test_a_file_that_cannot_be_read_is_mended_as_text(browser, show):
         page.goto(served.address)
         page.wait_for_selector(".verdict.stop")
         page.get_by_role("tab", name="Text").click()
-        line = int(re.search(r":(\d+):\d+:", page.locator(".text .fault").first.inner_text())[1])
+        line = int(
+            re.search(r"Go to line (\d+)", page.locator(".text .fault").first.inner_text())[1]
+        )
         assert abs(line - good.splitlines().index("cast:") - 1) < 15
         page.locator("textarea").fill(good)
         page.get_by_role("button", name="Take this text").click()
@@ -300,7 +307,7 @@ def test_both_texts_are_seen_where_two_changed_one_place(browser, show):
         for pane, words in (("The text here", "title: Mine"), ("The text in the file", "title: Theirs")):  # fmt: skip
             marks = planner.page.get_by_label(pane).locator("mark")
             assert marks.last.inner_text().startswith(words)
-            assert marks.last.evaluate("(line) => { const pane = line.closest('pre').getBoundingClientRect(), own = line.getBoundingClientRect(); return own.top >= pane.top && own.bottom <= pane.bottom }")  # fmt: skip
+            eventually(partial(marks.last.evaluate, IN_SIGHT))  # once it is scrolled there
         planner.page.get_by_role("button", name="Previous difference").click()
         status = planner.page.get_by_role("status").filter(has_text="1 of 2")
         assert "line 4: # note three" in status.inner_text()
