@@ -205,7 +205,7 @@ def test_the_tour_by_keyboard_put_away_and_called_again(browser, show):
             page.keyboard.press("Enter")
             comes_to(page, "The sheet")
             page.get_by_role("button", name="No tour").click()
-            assert page.locator(".toured").count() == 0
+            page.wait_for_function("() => !document.querySelector('.toured')")
         with visitor(browser, served.address) as page:
             page.wait_for_timeout(500)
             assert page.locator(".tour").count() == 0
