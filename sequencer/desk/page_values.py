@@ -55,6 +55,8 @@ def plain_words(error: InputError, path: str = "") -> str:
     file, line, _ = error.place
     other = Path(file).suffix and Path(file).name != Path(path).name
     head = f"{Path(file).name}{f', line {line}' if line else ''}: " if other else ""
+    if not (line or Path(file).suffix or file.startswith("operation")) and " " in file:
+        head = f"{file}: "  # a field of a form, by its name
     text = f"{error.what} ({error.why})" if error.why else error.what
     return f"{head}{text}{' ' if text.endswith('?') else '; '}{error.mend}"
 

@@ -25,7 +25,9 @@ _ASSETS = files("sequencer.desk") / "assets" / "watch"
 _MOST = 1_000  # bytes of a code with all around it
 # What those who watch are told in place of a message, which may say where a file lies or what the show file says.
 _NOT_NOW = "the show cannot be shown just now; whoever plans it sees why"
+_NO_SHOW = "there is no show here yet; wait until whoever shares it has begun one"
 _PLAINLY = {
+    "no-show": _NO_SHOW,
     "no-track": "the song is not there just now; whoever plans the show sees why",
     "superseded": "the show has changed meanwhile; it is shown again in a moment",
     "staging": "the show is still being put on its song; it is shown in a moment",
@@ -69,8 +71,7 @@ def share_app(server: ShowServer, shared: SharedShow) -> Starlette:
 async def _staged(server: ShowServer) -> None:
     """Wait until there is something to look at; who watches cannot begin a show."""
     if not server.opened.text.strip():
-        words = "there is no show here yet; wait until whoever shares it has begun one"
-        raise AnswerError({"code": "no-show", "message": words})
+        raise AnswerError({"code": "no-show", "message": _NO_SHOW})
     await server.staged()
 
 

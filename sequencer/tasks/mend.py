@@ -13,7 +13,7 @@ from sequencer.files import AnyPath, not_interrupted, write_text
 from sequencer.planning.mending import Mended, mended_dance, mended_spacing
 from sequencer.progress import Progress, within
 from sequencer.show.document import parse_document
-from sequencer.show.reading import read_show, show_from_document
+from sequencer.show.reading import show_from_document
 from sequencer.tasks import shows
 
 
@@ -53,18 +53,18 @@ def mend_show(
 
 
 def _mended_show(path: Path, *, one: bool, flown: bool, progress: Progress | None) -> Mended:
-    read = read_show(path)
-    if read.show is not read.written:
-        raise read.fault(
-            "not-everybody", ("tonight",), "a mend changes the show for everybody, and not everybody is there tonight",
-            "take `tonight` out of the file while you mend",
-        )  # fmt: skip
     shows.stage_show(
         path, progress=within(progress, 0.0, 0.2)
     )  # rejects an unusable show, another cut included
     before = path.read_bytes()
     text = before.decode("utf-8-sig")
-    track = path.parent / show_from_document(parse_document(text, str(path))).show.track.file
+    read = show_from_document(parse_document(text, str(path)))
+    if read.show is not read.written:
+        raise read.fault(
+            "not-everybody", ("tonight",), "a mend changes the show for everybody, and not everybody is there tonight",
+            "take `tonight` out of the file while you mend",
+        )  # fmt: skip
+    track = path.parent / read.show.track.file
     song = shows.hear_song(track)
     latest: Callable[[], Mended] = partial(Mended, text=text, done=(), left=())
     danced: tuple[str, ...] = ()

@@ -131,9 +131,9 @@ def test_formations_are_made_renamed_and_given_up(planner):
     planner.tab("Stage")
     page.get_by_label("Its name").first.fill("gate")
     page.get_by_label("They walk for").fill("4")
-    page.locator(".transport input").fill("12")  # seconds
+    page.locator(".transport input[type=range]").first.fill("12")  # seconds
     planner.page.get_by_role("button", name="Take it from 6.4").wait_for()
-    page.locator(".transport input").fill("16.5")
+    page.locator(".transport input[type=range]").first.fill("16.5")
     page.get_by_role("button", name="Take it from 9.1").click()
     eventually(lambda: "gate:" in text(planner))
     went, came = changed_lines(SHOW, text(planner))

@@ -1,12 +1,19 @@
 """Long work in a process of its own: what is told of it, and its end."""
 
 import asyncio
+from pathlib import Path
 
 import pytest
 
 from sequencer.desk.errand import Errand
 from tests import errand_works
 from tests.in_a_thread import run_apart
+
+
+@pytest.fixture(autouse=True)
+def found_by_other_processes(monkeypatch):
+    """Another process finds the tests' work where this one does, however pytest was started."""
+    monkeypatch.syspath_prepend(Path(__file__).parents[3])
 
 
 def done(work, given, *, during=lambda _errand: None):

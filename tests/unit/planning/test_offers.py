@@ -35,7 +35,7 @@ CLOSE = Conflict(
 )  # fmt: skip
 
 
-SHOW = SimpleNamespace(read="a file", heard="a song", part=None)
+SHOW = SimpleNamespace(read="a file", heard="a song", part=None, tonight="")
 SHOWN = SimpleNamespace(tempo=TempoMap.steady(120.0))
 
 
@@ -57,7 +57,7 @@ def test_every_finding_keeps_its_own_words(monkeypatch):
     found = offers.with_mends(SHOW, still).findings
     assert [one.remedies for one in found] == [("before",), ("a",)]
     assert asked == [SHOW], "no conflict: nothing is tried"
-    unread = SimpleNamespace(read=None, heard=None, part=None)
+    unread = SimpleNamespace(read=None, heard=None, part=None, tonight="")
     assert offers.with_mends(unread, still).findings == still.findings, "it cannot be changed"
 
 

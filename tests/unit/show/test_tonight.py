@@ -1,6 +1,5 @@
 """A show as it is danced tonight: parts that fall out or are taken, while everybody else keeps counts and places."""
 
-import numpy as np
 import pytest
 import soundfile as sf
 
@@ -14,6 +13,7 @@ from sequencer.show.reading import show_from_document
 from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.timeline import staged
 from sequencer.tasks.mend import mend_show
+from tests.cli.conftest import RATE, click_track
 from tests.songs import even_song
 
 SHOW = """\
@@ -215,8 +215,9 @@ def test_nothing_is_drafted_while_somebody_is_away():
 
 def test_no_mend_is_written_or_sought_while_somebody_is_away(tmp_path):
     path = tmp_path / "s.yaml"
-    path.write_text(SHOW + "tonight: {away: [Birch]}\n", encoding="utf-8")
-    sf.write(tmp_path / "a.ogg", np.zeros((40 * 22050, 1)), 22050)
+    text = SHOW.replace("a.ogg", "a.wav") + "tonight: {away: [Birch]}\n"
+    path.write_text(text, encoding="utf-8")
+    sf.write(tmp_path / "a.wav", click_track(), RATE)
     with pytest.raises(InputError, match="a mend changes the show for everybody"):
         mend_show(path)
     show = staged(read("tonight: {away: [Birch]}\n"), even_song(80))

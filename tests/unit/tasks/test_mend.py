@@ -17,7 +17,8 @@ def file(tmp_path, monkeypatch):
     """A show file whose mends are those said here."""
     path = tmp_path / "show.yaml"
     path.write_text("title: before\n", encoding="utf-8")
-    read = type("Read", (), {"show": type("S", (), {"track": type("T", (), {"file": "a.ogg"})})})
+    show = type("S", (), {"track": type("T", (), {"file": "a.ogg"})})
+    read = type("Read", (), {"show": show, "written": show})
     monkeypatch.setattr(mend.shows, "stage_show", lambda *_, **__: None)
     monkeypatch.setattr(mend.shows, "hear_song", lambda _track: "song")
     monkeypatch.setattr(mend, "show_from_document", lambda _document: read)
