@@ -36,13 +36,14 @@ def work_on(work: ErrandWork, given: Mapping[str, Any], pipe: Connection) -> Non
         signal.SIGINT, signal.SIG_IGN
     )  # Ctrl-C is for the server, which ends this process
     signal.signal(signal.SIGTERM, _interrupted)
-    threading.Thread(target=_listen, args=(pipe,), daemon=True).start()
     pipe.send(_outcome(work, given, pipe))
     os._exit(0)
 
 
 def _outcome(work: ErrandWork, given: Mapping[str, Any], pipe: Connection) -> tuple[str, Any]:
     try:
+        # Listened to from here on: a stop that came any sooner would end the process without a word.
+        threading.Thread(target=_listen, args=(pipe,), daemon=True).start()
         return "done", work(given, _Telling(pipe))
     except InputError as error:
         return "failed", error_values(error, str(given.get("path", "")))
@@ -50,6 +51,10 @@ def _outcome(work: ErrandWork, given: Mapping[str, Any], pipe: Connection) -> tu
         return "stopped", None
     except Exception as error:  # noqa: BLE001 (told to the page)
         return "failed", fault_values(error)
+    finally:
+        signal.signal(
+            signal.SIGTERM, signal.SIG_IGN
+        )  # what came of it is said, whoever stops it now
 
 
 class _Telling:

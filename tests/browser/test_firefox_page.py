@@ -28,6 +28,7 @@ def test_a_move_is_put_stretched_and_taken_back_by_keyboard(firefox, show):
         firefox.type(ENTER)
         firefox.until("return document.activeElement.getAttribute('role') === 'combobox'")
         firefox.type("static-spin" + ENTER)
+        assert "pattern: static-spin" in eventually(lambda: (now := served.page.get("show")[1]["text"]) != SHOW and now)  # fmt: skip
         put = "return [...document.querySelectorAll('.block.written')].some(each => each.innerText.includes('static-spin'))"
         firefox.until(put)
         firefox.type(ESCAPE)

@@ -93,6 +93,7 @@ class BranchSearch:
         self._improver = Improver(whole)
         self._base = whole  # costs the same, in another form
         self._first(known, effort)
+        self._tell(effort)  # where that is good enough, there is nothing more to tell
         while self._tree and self.work < effort and self.cost > self._enough:
             stop_if_unwanted()
             self._tell(effort)
