@@ -319,3 +319,51 @@ def test_both_texts_are_seen_where_two_changed_one_place(browser, show):
         )
         planner.page.get_by_role("button", name="Take this one").click()
         eventually(lambda: served.page.get("show")[1]["text"] == theirs)
+
+
+def test_undo_takes_back_what_the_server_has_not_answered_about_yet(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        held = []
+        planner.page.route("**/api/operations", lambda route: held.append(route))  # noqa: PLW0108
+        planner.count(1, 5).click()
+        planner.page.get_by_role("combobox").fill("wind")
+        planner.page.get_by_role("option", name="windmill").first.click()
+        with planner.page.expect_request("**/api/operations"):
+            planner.page.get_by_role("button", name="Put it here").click()
+        planner.page.keyboard.press("Control+z")
+        planner.page.keyboard.press("Control+s")
+        held.pop().continue_()
+        eventually(lambda: served.page.get("show")[1]["redo"])
+        assert served.page.get("show")[1]["text"] == SHOW
+        planner.page.get_by_role("button", name="Redo").click()
+        planner.page.wait_for_selector(".block.written:has-text('windmill')")
+
+
+def test_an_older_answer_never_replaces_a_newer_one(browser, show):
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        planner.looked()
+        held = []
+
+        def late(route):
+            if held:
+                route.continue_()
+            else:
+                held.append((route, route.fetch()))
+
+        planner.page.route("**/api/findings", late)
+        planner.count(1, 5).click()
+        planner.page.get_by_role("combobox").fill("wind")
+        planner.page.get_by_role("option", name="windmill").first.click()
+        planner.page.get_by_role("button", name="Put it here").click()
+        planner.page.wait_for_selector(".block.written:has-text('windmill')")
+        planner.looked()
+        planner.tab("Findings")
+        known = planner.page.locator(".findings")
+        planner.page.wait_for_function(
+            "() => !document.querySelector('.findings').innerText.includes('Not looked at yet')"
+        )
+        route, answer = held[0]
+        route.fulfill(response=answer, json={**answer.json(), "complete": False, "open": ["links"]})
+        planner.page.wait_for_timeout(500)
+        assert "Not looked at yet" not in known.inner_text()
+        assert "before the last change" not in known.inner_text()

@@ -3,8 +3,16 @@ import { Refused, get, post, saidOf, type Block, type Entry, type Finding, type 
 import { moment } from "./rows";
 import { busy, checking, copied, fault, findings, names, notice, picked, shared, song, stageFault, state, tempo, told, view } from "./store";
 
+let underWay: Promise<unknown> = Promise.resolve();
+
 /** Does something to the show; where it is refused, the page says why, and offers `again` if it can be done all the same. */
-export async function doing(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
+export function doing(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
+  const done = toServer(work, said, again);
+  underWay = done;
+  return done;
+}
+
+async function toServer(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
   busy.value = true;
   fault.value = null;
   try {
@@ -38,9 +46,14 @@ export function operate(operation: Operation | Operation[], said?: string, revis
   );
 }
 
-export const undo = () => state.value?.undo && doing(() => post<State>("undo", {}), `Undone: ${state.value?.undo}.`);
-export const redo = () => state.value?.redo && doing(() => post<State>("redo", {}), `Done again: ${state.value?.redo}.`);
-export const save = () => doing(() => post<State>("save", {}), "Saved.");
+/** Once the server has answered about all that was done before: what was done last is what Undo takes back and Save writes. */
+function inTurn(work: () => Promise<unknown>): Promise<unknown> {
+  return (underWay = underWay.then(work));
+}
+
+export const undo = () => inTurn(async () => state.value?.undo && toServer(() => post<State>("undo", {}), `Undone: ${state.value.undo}.`));
+export const redo = () => inTurn(async () => state.value?.redo && toServer(() => post<State>("redo", {}), `Done again: ${state.value.redo}.`));
+export const save = () => inTurn(() => toServer(() => post<State>("save", {}), "Saved."));
 
 let viewing = 0;
 
@@ -57,8 +70,13 @@ export async function look(): Promise<void> {
   }
 }
 
+let finding = 0;
+
+/** What stands against the show; an older answer never replaces a newer one. */
 export async function askFindings(): Promise<void> {
+  const turn = ++finding;
   const found = await get<Findings>("findings");
+  if (turn !== finding) return;
   // While the checks are at work some lists are not known yet, and findings of one cause are not put together.
   const own = found.findings ?? [];
   findings.value = { ...found, open: found.open ?? [], drawn: found.drawn ?? [], findings: own, entries: found.complete && found.entries ? found.entries : singly(own), unseen: found.unseen ?? [], cautions: found.cautions ?? [] };
