@@ -7,6 +7,12 @@ import click
 from sequencer.cli.progress_line import ProgressLine
 
 _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
+_RATES = (
+    "24",
+    "25",
+    "29.97df",
+    "30",
+)  # as in `sequencer.timing.timecode`, which is not needed for --help
 
 
 @click.command(
@@ -15,8 +21,8 @@ _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 @click.argument("show", type=click.Path(path_type=Path))
 @click.option("--out", type=click.Path(path_type=Path), default=Path("exports"), show_default=True,
               help="Output folder; each show gets its own subfolder.")  # fmt: skip
-@click.option("--only", "parts", multiple=True, type=click.Choice(_EXPORTS),
-              help="Write only this part; can be repeated (default: everything).")  # fmt: skip
+@click.option("--only", "parts", multiple=True, type=click.Choice((*_EXPORTS, "timecode")),
+              help="Write only this part; can be repeated (default: everything but time code).")  # fmt: skip
 @click.option("--audio", type=click.Choice(["embed", "link", "none"]), default="embed",
               show_default=True, help="Embed the song in the page, link to it, or leave it out.")  # fmt: skip
 @click.option("--speed", "speeds", multiple=True, type=click.FloatRange(25, 200), default=(100.0,),
@@ -37,6 +43,10 @@ _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 @click.option("--until", metavar="MOMENT", help="Only what is danced before this moment.")
 @click.option("--for", "who", multiple=True, metavar="NAME",
               help="Count only this performer's changes; can be repeated.")  # fmt: skip
+@click.option("--timecode", "timecodes", multiple=True, type=click.Choice(_RATES),
+              help="Write time code at this frame rate as well (part timecode; there 25 unless you say); can be repeated.")  # fmt: skip
+@click.option("--code-from", metavar="CODE", default="00:00:00:00", show_default=True,
+              help="Time code at which the track begins, such as 01:00:00:00.")  # fmt: skip
 @click.pass_context
 def rehearse(
     ctx: click.Context,
@@ -54,10 +64,13 @@ def rehearse(
     drawn: bool,
     start: str | None,
     until: str | None,
+    timecodes: tuple[str, ...],
+    code_from: str,
 ) -> None:
     """Write the rehearsal page of SHOW (one HTML file that dances it) and its count track (WAV).
 
-    Also written: cues for lighting and sound (MIDI), captions (WebVTT) and the timetable (CSV, JSON).
+    Also written: cues for lighting and sound (MIDI), captions (WebVTT) and the timetable (CSV, JSON); with --timecode,
+    linear time code as a sound (WAV) and MIDI time code, for desks that follow the track.
     The page needs a check: a show with findings is written too, with the findings on the page, and the
     command exits with status 1 if something must be mended before the show is danced. Without the page
     nothing is checked. Poi and rope darts are danced as they can be flown, as drawn on demand. With --from or --until
@@ -73,7 +86,12 @@ def rehearse(
         report, written = tasks.write_rehearsal(
             show,
             out,
-            parts=parts or _EXPORTS,
+            parts=(
+                *(parts or _EXPORTS),
+                *(["timecode"] if timecodes and "timecode" not in parts else []),
+            ),
+            timecodes=timecodes or ("25",),
+            code_from=code_from,
             audio=audio,
             speeds=tuple(speed / 100 for speed in speeds),
             song=None if click_only else song,

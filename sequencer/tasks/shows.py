@@ -449,6 +449,8 @@ def write_rehearsal(
     who: Sequence[str] = (),
     flown: bool = True,
     part: "PartOfShow | None" = None,
+    timecodes: Sequence[str] = ("25",),
+    code_from: str = "00:00:00:00",
     text: str | None = None,
     progress: Progress | None = None,
 ) -> tuple[Report | None, list[Path]]:
@@ -457,7 +459,7 @@ def write_rehearsal(
     Parameters
     ----------
     path, out : path
-    parts : sequence of {"page", "counts", "midi", "captions", "timetable"}
+    parts : sequence of {"page", "counts", "midi", "captions", "timetable", "timecode"}
     audio : {"embed", "link", "none"}
         How the page carries the song.
     speeds : sequence of float
@@ -474,6 +476,10 @@ def write_rehearsal(
         drawing can be asked for on it.
     part : PartOfShow, optional
         Only this part.
+    timecodes : sequence of {"24", "25", "29.97df", "30"}
+        Frame rates of time code, each of which is written.
+    code_from : str
+        The time code at which the track begins.
     text : str, optional
         What the show file is taken to say, where that is not written yet.
     progress : callable, optional
@@ -510,8 +516,9 @@ def write_rehearsal(
         show = stage_show(read, without_track=True, part=part, progress=hearing)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = ExportOptions(
-        parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown
-    )
+        parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown,
+        timecodes=tuple(timecodes), code_from=code_from,
+    )  # fmt: skip
     if flown and "page" in parts:
         from sequencer.staging.flown_show import flown_show
 

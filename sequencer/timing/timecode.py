@@ -7,9 +7,11 @@ Time code wraps at 24 hours.
 Source: SMPTE ST 12-1 (rule read second-hand).
 """
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
+from typing import NamedTuple
 
 _MINUTE = 60 * 30 - 2  # frames of a minute that skips two numbers
 _TEN_MINUTES = 10 * _MINUTE + 2
@@ -59,8 +61,17 @@ def frame_at(seconds: float | Fraction, rate: Rate) -> int:
     return floor(exact * rate.exact)
 
 
-def timecode_of(frame: int, rate: Rate) -> str:
-    """Label of a frame, hh:mm:ss:ff, or hh:mm:ss;ff where numbers are dropped.
+class TimeDigits(NamedTuple):
+    """The numbers of a label."""
+
+    hours: int
+    minutes: int
+    seconds: int
+    frames: int
+
+
+def digits_of(frame: int, rate: Rate) -> TimeDigits:
+    """Numbers of a frame's label.
 
     Raises
     ------
@@ -76,5 +87,49 @@ def timecode_of(frame: int, rate: Rate) -> str:
     whole, frames = divmod(number, rate.nominal)
     minutes, seconds = divmod(whole, 60)
     hours, minutes = divmod(minutes, 60)
+    return TimeDigits(hours, minutes, seconds, frames)
+
+
+def timecode_of(frame: int, rate: Rate) -> str:
+    """Label of a frame, hh:mm:ss:ff, or hh:mm:ss;ff where numbers are dropped.
+
+    Raises
+    ------
+    ValueError
+        If the frame is negative.
+    """
+    hours, minutes, seconds, frames = digits_of(frame, rate)
     mark = ";" if rate.drop else ":"
     return f"{hours:02d}:{minutes:02d}:{seconds:02d}{mark}{frames:02d}"
+
+
+def frame_labelled(label: str, rate: Rate) -> int:
+    """The frame of a day that has a label.
+
+    Parameters
+    ----------
+    label : str
+        hh:mm:ss:ff, with ";" before the frames or not.
+    rate : Rate
+
+    Raises
+    ------
+    ValueError
+        If it is no label, or no frame of this rate has it.
+    """
+    found = re.fullmatch(r"(\d\d):(\d\d):(\d\d)[:;](\d\d)", label, re.ASCII)
+    if found is None:
+        raise ValueError(f"{label!r} is no time code; write hours:minutes:seconds:frames, such as 01:00:00:00")  # fmt: skip
+    hours, minutes, seconds, frames = map(int, found.groups())
+    if hours > 23 or minutes > 59 or seconds > 59 or frames >= rate.nominal:
+        raise ValueError(
+            f"{label!r} is no time code at {rate.name} frames a second: hours go to 23, minutes and seconds to 59, "
+            f"frames to {rate.nominal - 1}"
+        )
+    number = rate.nominal * (3600 * hours + 60 * minutes + seconds) + frames
+    if not rate.drop:
+        return number
+    if frames < 2 and seconds == 0 and minutes % 10:
+        raise ValueError(f"drop-frame time code has no {label!r}: a minute that is no tenth begins with frame 02")  # fmt: skip
+    whole = 60 * hours + minutes
+    return number - 2 * (whole - whole // 10)

@@ -123,3 +123,48 @@ def test_a_pause_that_no_tempo_can_say_is_refused(rounds, tmp_path):
     staged = on_beats(rounds, tmp_path, heard)
     with pytest.raises(ValueError, match=r"at most 16\.7 s"):
         midi_file(staged)
+
+
+def test_what_is_danced_is_there_as_notes_from_beginning_to_end(staged, path):
+    """pretty_midi pairs the notes and gives their seconds: a lit span, a block, each performer on a channel."""
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        import pretty_midi
+
+        read = pretty_midi.PrettyMIDI(str(path))
+    told = {}
+    for track in mido.MidiFile(path, charset="utf-8").tracks[1:]:
+        (text,) = (each.text for each in track if each.type == "text" and "notes:" in each.text)
+        for one in text.removeprefix("notes: ").split(", "):
+            number, _, title = one.partition(" ")
+            assert told.setdefault(title, int(number)) == int(number)
+    expected = [
+        (told[each.title], each.who, staged.seconds(each.start), staged.seconds(each.end))
+        for each in (*staged.blocks, *staged.stops)
+    ]
+    expected += [
+        (told["lit"], each.who, staged.seconds(each.start), staged.seconds(each.end))
+        for each in staged.lit
+    ]
+    names = [each.name.encode("latin-1").decode() for each in read.instruments]
+    assert set(names) == set(staged.show.names)
+    found = [
+        (note.pitch, name, note.start, note.end)
+        for name, own in zip(names, read.instruments, strict=True)
+        for note in own.notes
+    ]
+    assert len(found) == len(expected) > 20
+    for (pitch, who, start, end), wanted in zip(
+        sorted(found, key=lambda n: (n[1], n[0], n[2])),
+        sorted(expected, key=lambda n: (n[1], n[0], n[2])),
+        strict=True,
+    ):
+        assert (pitch, who) == wanted[:2]
+        assert (start, end) == pytest.approx(wanted[2:], abs=1e-3)
+    channels = [
+        {each.channel for each in track if not each.is_meta}
+        for track in mido.MidiFile(path).tracks[1:]
+    ]
+    assert all(len(own) == 1 for own in channels)
+    assert len(set.union(*channels)) == len(channels)
+    assert 9 not in set.union(*channels)

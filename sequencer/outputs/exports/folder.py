@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
+from fractions import Fraction
 from pathlib import Path
 
 from sequencer.arrays import Floats
@@ -9,16 +10,20 @@ from sequencer.errors import InputError, Place
 from sequencer.findings import Report
 from sequencer.outputs.exports.captions import write_captions
 from sequencer.outputs.exports.midi import write_midi
+from sequencer.outputs.exports.midi_timecode import write_midi_timecode
 from sequencer.outputs.exports.timetable import write_timetable
 from sequencer.outputs.rehearsal import write_page
 from sequencer.outputs.rehearsal.song_audio import Sound, embedded_track, linked, silent
-from sequencer.outputs.sound.counts import Mix, write_count_track
+from sequencer.outputs.sound.counts import COUNTED, Mix, write_count_track
+from sequencer.outputs.sound.linear_timecode import write_timecode_sound
 from sequencer.outputs.sound.recording import read_recording
 from sequencer.progress import Progress
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import Staged
+from sequencer.timing.timecode import RATES, frame_labelled
 
 _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
+_ON_DEMAND = ("timecode",)
 CARRIED = ("embed", "link", "none")
 DEFAULT_RATE = 44_100  # [Hz] sample rate of a count track without a song
 
@@ -32,10 +37,15 @@ class ExportOptions:
     speeds: tuple[float, ...] = (1.0,)  # one count track each
     mix: Mix = field(default_factory=Mix)
     flown: bool = False  # whether the page dances the show as it can be flown
+    timecodes: tuple[str, ...] = ("25",)  # of RATES, for the part `timecode`
+    code_from: str = "00:00:00:00"  # the label of the frame that begins with the track
 
     def __post_init__(self) -> None:
-        if not set(self.parts) <= set(_EXPORTS):
-            raise ValueError(f"parts must be among {', '.join(_EXPORTS)}, got {self.parts!r}")
+        known = _EXPORTS + _ON_DEMAND
+        if not set(self.parts) <= set(known):
+            raise ValueError(f"parts must be among {', '.join(known)}, got {self.parts!r}")
+        if not set(self.timecodes) <= set(RATES):
+            raise ValueError(f"time code must be among {', '.join(RATES)}, got {self.timecodes!r}")
         if self.audio not in CARRIED:
             raise ValueError(f"audio must be one of {', '.join(CARRIED)}, got {self.audio!r}")
 
@@ -60,7 +70,7 @@ def write_exports(
         The song; with None or a missing file the page is silent and the count tracks hold clicks only.
     folder : Path
         Created if missing.
-    wanted : ExportOptions
+    options : ExportOptions
     progress : callable, optional
 
     Returns
@@ -70,8 +80,8 @@ def write_exports(
     Raises
     ------
     InputError
-        If the song cannot be read, a name in `wanted.mix.who` is not in the cast, or the folder
-        cannot be written.
+        If the song cannot be read, a name in `options.mix.who` is not in the cast, there is no such time code, or
+        the folder cannot be written.
     ValueError
         If a page is wanted without a report.
     """
@@ -83,6 +93,7 @@ def write_exports(
             f"there is no {unknown[0]!r} in the cast",
             f"write one of {', '.join(staged.show.names)}",
         )
+    starts = _starts_of_code(options)
     say = progress or (lambda _subject, _share: None)
     there = track if track is not None and track.is_file() else None
     written: list[Path] = []
@@ -104,7 +115,35 @@ def write_exports(
         path = folder / ("counts.wav" if speed == 1.0 else f"counts-{100 * speed:g}.wav")
         write_count_track(path, staged, samples, rate, replace(options.mix, speed=speed))
         written.append(path)
+    for name, first in starts.items():
+        say(f"writing time code at {name} frames a second", 0.95)
+        written += _write_timecode(staged, folder, name, first)
     return written + _write_tables(staged, folder, options.parts)
+
+
+def _starts_of_code(options: ExportOptions) -> dict[str, int]:
+    """The frame that begins with the track, for each rate of time code that is written."""
+    found = {}
+    for name in options.timecodes if "timecode" in options.parts else ():
+        try:
+            found[name] = frame_labelled(options.code_from, RATES[name])
+        except ValueError as error:
+            raise InputError(
+                "timecode", Place("--code-from"), str(error), "write another one, such as 01:00:00:00"
+            ) from error  # fmt: skip
+    return found
+
+
+def _write_timecode(staged: Staged, folder: Path, name: str, first: int) -> list[Path]:
+    """Time code of the track, or of a part from where its count track begins."""
+    start, end = 0.0, staged.song.duration
+    if staged.part is not None:
+        start = max(0.0, staged.seconds(staged.part.start - COUNTED))
+        end = staged.seconds(staged.part.end)
+    sound, midi = folder / f"timecode-{name}.wav", folder / f"timecode-{name}.mid"
+    write_timecode_sound(sound, first, Fraction(start), Fraction(end), RATES[name])
+    write_midi_timecode(midi, first, Fraction(start), Fraction(end), RATES[name])
+    return [sound, midi]
 
 
 class _SongFile:

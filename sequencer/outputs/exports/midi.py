@@ -2,20 +2,26 @@
 
 Format 1. A quarter note is a beat of the show; time 0 of the file is time 0 of the track. Anything
 before the first beat is counted in bars of one quarter. Track 1 holds tempo, metre, and markers for bars
-and sections; then comes one track per performer with a cue point at every block, stop and accent, and lit and out as text.
+and sections; then comes one track per performer with a cue point at every block, stop and accent, lit and out as text, and
+the same as notes, which programs show that hide texts: one note for each thing that is danced, named in a text at the
+beginning. Performers take the channels in turn, but for the tenth, which is drums' in General MIDI.
 Source: Standard MIDI Files 1.0, MIDI Manufacturers Association (RP-001); text is written as UTF-8,
 which the standard neither names nor forbids.
 """
 
 import math
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple, TypeAlias
 
 from sequencer.files import replacing
 from sequencer.outputs.words.block_words import block_words
 from sequencer.staging.staged import Staged
 
 TICKS = 960  # per quarter
+_CHANNELS = (*range(9), *range(10, 16))
+_LIT, _ACCENT, _FIRST = 36, 38, 60  # notes: C2, D2, and from middle C on what is danced
+_VELOCITY = 96
 _SLOWEST = 2**24 - 1  # [µs] per quarter, the most that a tempo event can hold
 
 
@@ -73,27 +79,81 @@ def midi_file(staged: Staged) -> Any:
         count.append(meta("marker", tick(staged.tempo.bar_start(bar)), text=f"bar {bar}"))
         bar += 1
     file.tracks.append(_track(mido, count, end))
-    dancers = {dancer.name: dancer for dancer in staged.dancers}
-    for name in staged.show.names:
-        events = [meta("track_name", 0, name=name)]
-        for block in (*staged.blocks_of(name), *staged.stops_of(name)):
-            title, *lines = block_words(block, dancers.get(name))
-            text = f"{title}: {'; '.join(lines)}" if lines else title
-            events.append(meta("cue_marker", tick(block.start), text=text))
-        for accent in staged.accents_of(name):
-            words = f"accent: {accent.note}" if accent.note else "accent"
-            events.append(meta("cue_marker", tick(accent.beat), text=words))
-        for span in staged.lit_of(name):
-            events.append(meta("text", tick(span.start), text="lit"))
-            events.append(meta("text", tick(span.end), text="out"))
+    numbers = _numbers(staged)
+    for k, name in enumerate(staged.show.names):
+        events = [meta("track_name", 0, name=name), *_texts(mido, staged, name, tick)]
+        spans = _spans(staged, name, numbers)
+        used = {span.note for span in spans}
+        said = ", ".join(f"{note} {title}" for title, note in numbers.items() if note in used)
+        events += [meta("text", 0, text=f"notes: {said}")] if said else []
+        events += _notes(mido, spans, tick, _CHANNELS[k % len(_CHANNELS)])
         file.tracks.append(_track(mido, events, end))
     return file
+
+
+_Event: TypeAlias = tuple[int, Any]  # tick and message
+
+
+def _texts(mido: Any, staged: Staged, name: str, tick: Callable[[float], int]) -> list[_Event]:
+    """What a performer dances, as cue points and texts."""
+    dancers = {dancer.name: dancer for dancer in staged.dancers}
+    events = []
+    for block in (*staged.blocks_of(name), *staged.stops_of(name)):
+        title, *lines = block_words(block, dancers.get(name))
+        text = f"{title}: {'; '.join(lines)}" if lines else title
+        events.append((tick(block.start), mido.MetaMessage("cue_marker", text=text)))
+    for accent in staged.accents_of(name):
+        words = f"accent: {accent.note}" if accent.note else "accent"
+        events.append((tick(accent.beat), mido.MetaMessage("cue_marker", text=words)))
+    for span in staged.lit_of(name):
+        events.append((tick(span.start), mido.MetaMessage("text", text="lit")))
+        events.append((tick(span.end), mido.MetaMessage("text", text="out")))
+    return events
+
+
+def _numbers(staged: Staged) -> dict[str, int]:
+    """A note for each thing that happens; what is danced in the order in which it first is, the same for everybody."""
+    found = {"lit": _LIT, "accent": _ACCENT}
+    for block in sorted((*staged.blocks, *staged.stops), key=lambda each: each.start):
+        found.setdefault(block.title or "block", min(_FIRST + len(found) - 2, 127))
+    return found
+
+
+class _Span(NamedTuple):
+    """A note and the beats between which it sounds."""
+
+    note: int
+    start: float
+    end: float
+
+
+def _spans(staged: Staged, name: str, numbers: Mapping[str, int]) -> list[_Span]:
+    """What a performer does, as notes."""
+    spans = [_Span(_LIT, span.start, span.end) for span in staged.lit_of(name)]
+    spans += [_Span(_ACCENT, each.beat, each.beat + 0.25) for each in staged.accents_of(name)]
+    danced = (*staged.blocks_of(name), *staged.stops_of(name))
+    return spans + [_Span(numbers[each.title or "block"], each.start, each.end) for each in danced]
+
+
+def _notes(
+    mido: Any, spans: Sequence[_Span], tick: Callable[[float], int], channel: int
+) -> list[_Event]:
+    events: list[_Event] = []
+    for note, start, end in spans:
+        first = tick(start)
+        last = max(tick(end), first + 1)
+        on = mido.Message("note_on", channel=channel, note=note, velocity=_VELOCITY)
+        events += [(first, on), (last, mido.Message("note_off", channel=channel, note=note))]
+    return events
+
+
+_ORDER = {"note_off": 0, "note_on": 2}  # at one moment, texts between them
 
 
 def _track(mido: Any, events: list[tuple[int, Any]], end: int) -> Any:
     track = mido.MidiTrack()
     now = 0
-    for at, message in sorted(events, key=lambda event: event[0]):
+    for at, message in sorted(events, key=lambda event: (event[0], _ORDER.get(event[1].type, 1))):
         track.append(message.copy(time=at - now))
         now = at
     track.append(mido.MetaMessage("end_of_track", time=max(0, end - now)))
