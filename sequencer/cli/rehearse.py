@@ -31,7 +31,7 @@ _RATES = (
               help="Level of the song in the count track, in dB.")  # fmt: skip
 @click.option("--click-only", is_flag=True, help="Leave the song out of the count track.")
 @click.option("--counts", type=click.Choice(["pitched", "spoken", "none"]), default="pitched",
-              show_default=True, help="How the last four beats before a change are counted.")  # fmt: skip
+              show_default=True, help="How the four beats before a change are counted; spoken: five, six, seven, eight.")  # fmt: skip
 @click.option("--no-calls", is_flag=True, help="Leave out the three-note calls before sections.")
 @click.option(
     "--split", is_flag=True, help="Put the song on the left channel and the counts on the right."
@@ -43,6 +43,13 @@ _RATES = (
 @click.option("--until", metavar="MOMENT", help="Only what is danced before this moment.")
 @click.option("--for", "who", multiple=True, metavar="NAME",
               help="Count only this performer's changes; can be repeated.")  # fmt: skip
+@click.option(
+    "--small",
+    is_flag=True,
+    help="Write count tracks as MP3, small enough for phones, instead of WAV.",
+)
+@click.option("--each", is_flag=True,
+              help="Write a count track for every performer, of their changes (with --for: for each of those).")  # fmt: skip
 @click.option("--timecode", "timecodes", multiple=True, type=click.Choice(_RATES),
               help="Write time code at this frame rate as well (part timecode; there 25 unless you say); can be repeated.")  # fmt: skip
 @click.option("--code-from", metavar="CODE", default="00:00:00:00", show_default=True,
@@ -64,6 +71,8 @@ def rehearse(
     drawn: bool,
     start: str | None,
     until: str | None,
+    small: bool,
+    each: bool,
     timecodes: tuple[str, ...],
     code_from: str,
 ) -> None:
@@ -90,6 +99,8 @@ def rehearse(
                 *(parts or _EXPORTS),
                 *(["timecode"] if timecodes and "timecode" not in parts else []),
             ),
+            small=small,
+            each=each,
             timecodes=timecodes or ("25",),
             code_from=code_from,
             audio=audio,

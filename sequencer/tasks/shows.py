@@ -449,6 +449,8 @@ def write_rehearsal(
     who: Sequence[str] = (),
     flown: bool = True,
     part: "PartOfShow | None" = None,
+    small: bool = False,
+    each: bool = False,
     timecodes: Sequence[str] = ("25",),
     code_from: str = "00:00:00:00",
     text: str | None = None,
@@ -476,6 +478,8 @@ def write_rehearsal(
         drawing can be asked for on it.
     part : PartOfShow, optional
         Only this part.
+    small, each : bool
+        Whether count tracks are MP3, small enough for phones; whether everybody (of `who`, if given) gets one of their changes.
     timecodes : sequence of {"24", "25", "29.97df", "30"}
         Frame rates of time code, each of which is written.
     code_from : str
@@ -517,7 +521,7 @@ def write_rehearsal(
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = ExportOptions(
         parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown,
-        timecodes=tuple(timecodes), code_from=code_from,
+        small=small, each=each, timecodes=tuple(timecodes), code_from=code_from,
     )  # fmt: skip
     if flown and "page" in parts:
         from sequencer.staging.flown_show import flown_show

@@ -14,9 +14,10 @@ from sequencer.outputs.exports.midi_timecode import write_midi_timecode
 from sequencer.outputs.exports.timetable import write_timetable
 from sequencer.outputs.rehearsal import write_page
 from sequencer.outputs.rehearsal.song_audio import Sound, embedded_track, linked, silent
-from sequencer.outputs.sound.counts import COUNTED, Mix, write_count_track
+from sequencer.outputs.sheets.page.wording import slug
+from sequencer.outputs.sound.counts import COUNTED, Mix, mixed, played
 from sequencer.outputs.sound.linear_timecode import write_timecode_sound
-from sequencer.outputs.sound.recording import read_recording
+from sequencer.outputs.sound.recording import read_recording, write_recording
 from sequencer.progress import Progress
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import Staged
@@ -36,6 +37,8 @@ class ExportOptions:
     audio: str = "embed"  # one of CARRIED: how the page carries the song
     speeds: tuple[float, ...] = (1.0,)  # one count track each
     mix: Mix = field(default_factory=Mix)
+    small: bool = False  # whether count tracks are MP3, for phones, instead of WAV
+    each: bool = False  # whether everybody gets count tracks of their changes
     flown: bool = False  # whether the page dances the show as it can be flown
     timecodes: tuple[str, ...] = ("25",)  # of RATES, for the part `timecode`
     code_from: str = "00:00:00:00"  # the label of the frame that begins with the track
@@ -109,12 +112,8 @@ def write_exports(
         else:
             write_page(path, staged, report, sound)
         written.append(path)
-    for k, speed in enumerate(options.speeds if "counts" in options.parts else ()):
-        samples, rate = (None, DEFAULT_RATE) if song is None else song.read()
-        say(f"mixing the count track at {speed:.0%}", 0.5 + 0.5 * k / len(options.speeds))
-        path = folder / ("counts.wav" if speed == 1.0 else f"counts-{100 * speed:g}.wav")
-        write_count_track(path, staged, samples, rate, replace(options.mix, speed=speed))
-        written.append(path)
+    if "counts" in options.parts:
+        written += _write_counts(staged, song, folder, options, say)
     for name, first in starts.items():
         say(f"writing time code at {name} frames a second", 0.95)
         written += _write_timecode(staged, folder, name, first)
@@ -144,6 +143,38 @@ def _write_timecode(staged: Staged, folder: Path, name: str, first: int) -> list
     write_timecode_sound(sound, first, Fraction(start), Fraction(end), RATES[name])
     write_midi_timecode(midi, first, Fraction(start), Fraction(end), RATES[name])
     return [sound, midi]
+
+
+def _write_counts(
+    staged: Staged, song: "_SongFile | None", folder: Path, options: ExportOptions, say: Progress
+) -> list[Path]:
+    """Count tracks: one of each speed, or one of each speed for everybody whose changes are counted."""
+    samples, rate = (None, DEFAULT_RATE) if song is None else song.read()
+    chosen = options.mix.who or staged.show.names
+    whose = [(name,) for name in chosen] if options.each else [options.mix.who]
+    written: list[Path] = []
+    for k, speed in enumerate(options.speeds):
+        heard = None
+        for n, who in enumerate(whose):
+            share = (k + n / len(whose)) / len(options.speeds)
+            say(f"mixing the count track at {speed:.0%}", 0.5 + 0.4 * share)
+            mix = replace(options.mix, speed=speed, who=who)
+            heard = played(samples, mix) if heard is None else heard
+            name = "-".join(["counts", *(slug(each) for each in who if options.each), *([] if speed == 1.0 else [f"{100 * speed:g}"])])  # fmt: skip
+            path = folder / f"{name}.{'mp3' if options.small else 'wav'}"
+            write_recording(
+                path, mixed(staged, heard, rate, mix), rate, tags=_tags(staged, who, speed)
+            )
+            written.append(path)
+    return written
+
+
+def _tags(staged: Staged, who: tuple[str, ...], speed: float) -> dict[str, str]:
+    """What a phone shows of a count track."""
+    title = " ".join(
+        ["Counts", *(["for", ", ".join(who)] if who else []), *([] if speed == 1.0 else [f"at {speed:.0%}"])]
+    )  # fmt: skip
+    return {"title": title, "album": staged.show.title, "comment": f"version {staged.show.version}"}
 
 
 class _SongFile:

@@ -1,21 +1,25 @@
 """The count track: clicks on the beats, counts before each change and section calls, mixed with the song.
 
-Seconds are those of the track, divided by the speed; a click starts on the sample nearest its beat.
+Seconds are those of the track, divided by the speed; a click starts on the sample nearest its beat. Four counts lead into
+each change, five, six, seven, eight where they are spoken, as dancers count; a link is the way into what follows it, and
+not counted itself. Under a spoken count the song is turned down.
 """
 
 from dataclasses import dataclass
-from pathlib import Path
 
 import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.outputs.sound.clicks import CHANGE_STEP, COUNT_STEPS, call_steps, click, spoken, tone
-from sequencer.outputs.sound.recording import write_recording
+from sequencer.outputs.sound.slowed import slowed
 from sequencer.staging.staged import Staged
 
 VOICES = ("pitched", "spoken", "none")
 _CEILING = 10 ** (-1.2 / 20)  # [1] largest sample of a mix: 1.2 dB below full scale
 COUNTED = 4  # beats before a change
+_EIGHT = 8  # the count that leads to the one
+_UNDER = 10 ** (-9 / 20)  # of the song under a spoken count
+_FADE = 0.04  # [s] in which the song goes down and comes up
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,44 +62,43 @@ def count_track(staged: Staged, samples: Floats | None, rate: int, mix: Mix) -> 
 
     Notes
     -----
-    Source: beats as detected or corrected; slow versions by librosa's phase vocoder (D. Ellis, A
-    phase vocoder in Matlab, 2002). A click lies within half a sample of its beat.
+    Source: beats as detected or corrected; slow versions by `slowed`. A click lies within half a sample of its beat.
     """
+    return mixed(staged, played(samples, mix), rate, mix)
+
+
+def played(samples: Floats | None, mix: Mix) -> Floats | None:
+    """The song as a mix plays it: in two channels, at its speed; None where it is left out."""
+    if samples is None or mix.song is None:
+        return None
+    return slowed(_stereo(samples), mix.speed)
+
+
+def mixed(staged: Staged, song: Floats | None, rate: int, mix: Mix) -> Floats:
+    """As `count_track`, with the song as `played` has it."""
     length = int(np.ceil(staged.song.duration * rate / mix.speed)) + rate // 2
     counts = counted(staged, length, rate, mix)
-    song: Floats = np.zeros((length, 2))
-    if samples is not None and mix.song is not None:
-        played = stretched(_stereo(samples), mix.speed)
-        n = min(len(played), length)
-        np.multiply(played[:n], 10 ** (mix.song / 20), out=song[:n])
+    track: Floats = np.zeros((length, 2))
+    if song is not None and mix.song is not None:
+        n = min(len(song), length)
+        np.multiply(song[:n], 10 ** (mix.song / 20), out=track[:n])
     if mix.split:
-        song[:, 0] = song.mean(axis=1)
-        song[:, 1] = counts
+        track[:, 0] = track.mean(axis=1)
+        track[:, 1] = counts
     else:
-        song += counts[:, None]
-    largest = max(float(song.max(initial=0.0)), -float(song.min(initial=0.0)))
+        if mix.counts == "spoken":
+            track *= _turned_down(staged, length, rate, mix)[:, None]
+        track += counts[:, None]
+    largest = max(float(track.max(initial=0.0)), -float(track.min(initial=0.0)))
     if largest > _CEILING:
-        song *= _CEILING / largest
+        track *= _CEILING / largest
     if staged.part is not None:
         first, last = (
             max(0, round(staged.seconds(beat) / mix.speed * rate))
             for beat in (staged.part.start - COUNTED, staged.part.end)
         )
-        return song[first:last]
-    return song
-
-
-def write_count_track(
-    path: Path, staged: Staged, samples: Floats | None, rate: int, mix: Mix
-) -> None:
-    """Write a count track as 16-bit WAV.
-
-    Raises
-    ------
-    InputError
-        If the folder cannot be written.
-    """
-    write_recording(path, count_track(staged, samples, rate, mix), rate)
+        return track[first:last]
+    return track
 
 
 def counted(staged: Staged, length: int, rate: int, mix: Mix) -> Floats:
@@ -135,10 +138,14 @@ def counted(staged: Staged, length: int, rate: int, mix: Mix) -> Floats:
 
 
 def changes(staged: Staged, who: tuple[str, ...] = ()) -> tuple[float, ...]:
-    """Beats at which someone changes: starts of blocks and stops, ends that nothing follows directly, and accents."""
-    chosen = [block for block in (*staged.blocks, *staged.stops) if not who or block.who in who]
-    starts = {round(block.start, 6) for block in chosen}
-    ends = {round(block.end, 6) for block in chosen}
+    """Beats at which somebody begins something: a pattern, a stop or an accent, or ends what nothing follows directly.
+
+    A link is no change of its own: with what follows it, it is one.
+    """
+    own = [block for block in (*staged.blocks, *staged.stops) if not who or block.who in who]
+    begun = {(block.who, round(block.start, 6)) for block in own}
+    starts = {round(block.start, 6) for block in own if not block.link}
+    ends = {round(each.end, 6) for each in own if (each.who, round(each.end, 6)) not in begun}
     hits = {round(each.beat, 6) for each in staged.accents if not who or each.who in who}
     return tuple(sorted(starts | ends | hits))
 
@@ -173,35 +180,6 @@ def section_calls(staged: Staged) -> list[tuple[float, int]]:
     return out
 
 
-def stretched(samples: Floats, speed: float) -> Floats:
-    """The song slower or faster at the same pitch.
-
-    Parameters
-    ----------
-    samples : ndarray, shape (n, c) [1]
-    speed : float
-        1 leaves it unchanged.
-
-    Returns
-    -------
-    samples : ndarray, shape (n / speed, c) [1]
-
-    Notes
-    -----
-    Source: phase vocoder of librosa. Sharp attacks are smeared by up to half a window (23 ms at
-    44.1 kHz); clicks are added afterwards and stay sharp.
-    """
-    if speed == 1.0:
-        return samples
-    from librosa.effects import time_stretch
-
-    channels = [
-        time_stretch(np.ascontiguousarray(samples[:, c], dtype=np.float32), rate=speed)
-        for c in range(samples.shape[1])
-    ]
-    return np.stack(channels, axis=1).astype(np.float64)
-
-
 def _clicks(staged: Staged, rate: int) -> list[tuple[float, Floats]]:
     tempo, downs = staged.tempo, set(staged.tempo.bars)
     plain, first = click(rate, first=False), click(rate, first=True)
@@ -215,7 +193,24 @@ def _clicks(staged: Staged, rate: int) -> list[tuple[float, Floats]]:
 def _count(left: int, rate: int, *, words: bool) -> Floats:
     if left == 0:
         return tone(rate, CHANGE_STEP, 0.4, loud=0.4)
-    return spoken(left, rate) if words else tone(rate, COUNT_STEPS[left], 0.16)
+    return spoken(_EIGHT + 1 - left, rate) if words else tone(rate, COUNT_STEPS[left], 0.16)
+
+
+def _turned_down(staged: Staged, length: int, rate: int, mix: Mix) -> Floats:
+    """What the song is multiplied by, sample by sample: less under the words."""
+    out = np.ones(length)
+    fade = max(1, round(_FADE * rate))
+    down = np.linspace(1.0, _UNDER, fade)
+    for beat, left in counts_before(changes(staged, mix.who)):
+        if not left:
+            continue
+        word = len(_count(left, rate, words=True))
+        dip = np.concatenate([down, np.full(word, _UNDER), down[::-1]])
+        at = round(float(staged.tempo.seconds_from_beats(beat)) / mix.speed * rate) - fade
+        first, last = max(at, 0), min(at + len(dip), length)
+        if first < last:
+            np.minimum(out[first:last], dip[first - at : last - at], out=out[first:last])
+    return out
 
 
 def _starts_bar(staged: Staged, beat: int, downs: set[int]) -> bool:

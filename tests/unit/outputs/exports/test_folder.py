@@ -7,6 +7,7 @@ import soundfile as sf
 from sequencer.errors import InputError
 from sequencer.outputs.exports.folder import ExportOptions, write_exports
 from sequencer.outputs.sound.counts import Mix
+from sequencer.outputs.sound.recording import write_recording
 
 
 @pytest.fixture(scope="module")
@@ -72,3 +73,59 @@ def test_a_track_that_is_no_sound_is_refused(staged, rounds, tmp_path):
     track.write_text("no sound", encoding="utf-8")
     with pytest.raises(InputError, match="cannot read the track"):
         write_exports(staged, rounds.report(), track, tmp_path, ExportOptions(parts=("counts",)))
+
+
+def test_small_tracks_of_everybody_keep_the_beat_and_say_whose_they_are(staged, rounds, tmp_path):
+    """MP3 (ISO/IEC 11172-3) by way of libsndfile; the clicks come back within 2 ms, the tags as they were."""
+    options = ExportOptions(
+        parts=("counts",), speeds=(1.0, 0.7), small=True, each=True,
+        mix=Mix(song=None, counts="none", calls=False, who=staged.show.names[:2]),
+    )  # fmt: skip
+    written = write_exports(staged, rounds.report(), None, tmp_path, options)
+
+    assert len(written) == 4
+    assert len({path.name for path in written}) == 4
+    assert all(path.name.startswith("counts-") and path.suffix == ".mp3" for path in written)
+    assert all(path.stat().st_size < 6_000_000 for path in written)
+    for path, speed, name in zip(
+        written, (1.0, 1.0, 0.7, 0.7), staged.show.names[:2] * 2, strict=True
+    ):
+        with sf.SoundFile(path) as file:
+            assert file.title == f"Counts for {name}" + ("" if speed == 1.0 else " at 70%")
+            assert file.album == staged.show.title
+            sound, rate = file.read()[:, 0], file.samplerate
+        for beat in staged.song.beats[4:40]:
+            at = round(beat / speed * rate)
+            near = np.abs(sound[at - rate // 50 : at + rate // 50])
+            assert np.argmax(near > 0.5 * near.max()) == pytest.approx(rate // 50, abs=0.002 * rate)
+    again = write_exports(staged, rounds.report(), None, tmp_path / "again", options)
+    assert [path.read_bytes() for path in again] == [path.read_bytes() for path in written]
+
+
+def test_a_recording_of_a_rate_that_mp3_does_not_know_is_brought_to_one(tmp_path):
+    t = np.arange(96_000) / 96_000
+    write_recording(tmp_path / "high.mp3", 0.5 * np.sin(2 * np.pi * 440 * t), 96_000)
+    sound, rate = sf.read(tmp_path / "high.mp3")
+    assert rate == 44_100
+    spectrum = np.abs(np.fft.rfft(sound[10_000:32_050]))
+    assert np.argmax(spectrum) * rate / 22_050 == pytest.approx(440, abs=2)
+
+
+def test_time_code_is_written_on_demand_and_a_label_that_is_none_is_refused(
+    staged, rounds, tmp_path
+):
+    options = ExportOptions(
+        parts=("timecode",), timecodes=("25", "29.97df"), code_from="01:00:00:00"
+    )
+    written = write_exports(staged, rounds.report(), None, tmp_path, options)
+    assert [path.name for path in written] == [
+        "timecode-25.wav", "timecode-25.mid", "timecode-29.97df.wav", "timecode-29.97df.mid",
+    ]  # fmt: skip
+    assert sf.info(written[0]).duration == pytest.approx(staged.song.duration, abs=1e-4)
+    for wrong in ("1:00", "00:00:00:25"):
+        with pytest.raises(InputError, match="--code-from"):
+            write_exports(
+                staged, rounds.report(), None, tmp_path / "x",
+                ExportOptions(parts=("timecode",), code_from=wrong),
+            )  # fmt: skip
+    assert not (tmp_path / "x").exists()
