@@ -43,14 +43,21 @@ class Mix:
             raise ValueError(f"the song's level must be -80 to 0 dB, got {self.song!r}")
 
 
-def count_track(staged: Staged, samples: Floats | None, rate: int, mix: Mix) -> Floats:
-    """Mix of song and counts.
+def played(samples: Floats | None, mix: Mix) -> Floats | None:
+    """The song as a mix plays it: in two channels, at its speed; None where it is left out."""
+    if samples is None or mix.song is None:
+        return None
+    return slowed(_stereo(samples), mix.speed)
+
+
+def mixed(staged: Staged, song: Floats | None, rate: int, mix: Mix) -> Floats:
+    """The count track: mix of song and counts.
 
     Parameters
     ----------
     staged : Staged
-    samples : ndarray, shape (n, c) [1], or None
-        The song; None for counts only.
+    song : ndarray, shape (n, 2) [1], or None
+        As `played` has it; None for counts only.
     rate : int
         Sample rate [Hz].
     mix : Mix
@@ -62,20 +69,8 @@ def count_track(staged: Staged, samples: Floats | None, rate: int, mix: Mix) -> 
 
     Notes
     -----
-    Source: beats as detected or corrected; slow versions by `slowed`. A click lies within half a sample of its beat.
+    Source: beats as detected or corrected. A click lies within half a sample of its beat.
     """
-    return mixed(staged, played(samples, mix), rate, mix)
-
-
-def played(samples: Floats | None, mix: Mix) -> Floats | None:
-    """The song as a mix plays it: in two channels, at its speed; None where it is left out."""
-    if samples is None or mix.song is None:
-        return None
-    return slowed(_stereo(samples), mix.speed)
-
-
-def mixed(staged: Staged, song: Floats | None, rate: int, mix: Mix) -> Floats:
-    """As `count_track`, with the song as `played` has it."""
     length = int(np.ceil(staged.song.duration * rate / mix.speed)) + rate // 2
     counts = counted(staged, length, rate, mix)
     track: Floats = np.zeros((length, 2))

@@ -11,9 +11,10 @@ from sequencer.outputs.sound.clicks import call_steps, click, spoken, tone
 from sequencer.outputs.sound.counts import (
     Mix,
     changes,
-    count_track,
     counted,
     counts_before,
+    mixed,
+    played,
     section_calls,
 )
 from sequencer.outputs.sound.recording import write_recording
@@ -25,6 +26,10 @@ CLICKS_ONLY = Mix(song=None, counts="none", calls=False)
 @pytest.fixture(scope="module")
 def staged(rounds, tmp_path_factory):
     return rounds.show(tmp_path_factory.mktemp("counts"))
+
+
+def count_track(staged, samples, rate, mix):
+    return mixed(staged, played(samples, mix), rate, mix)
 
 
 def onsets(track):
