@@ -9,6 +9,7 @@ from typing import Annotated, Any, Literal, Self
 from pydantic import BeforeValidator, Field, model_validator
 
 from sequencer.show.drift_records import Drift
+from sequencer.show.entrance_record import Entrance
 from sequencer.show.evening import Emergency, Permit, StopCall, Weather
 from sequencer.show.field_kinds import (
     Beats,
@@ -460,6 +461,9 @@ class Show(Record):
         default_factory=dict, description="positions of the cast; you choose the names"
     )
     staging: tuple[Staging, ...] = Field((), description="when each formation is taken")
+    entrances: tuple[Entrance, ...] = Field(
+        (), description="who comes on from the wings or goes off, and when; default: all are on"
+    )
     patterns: dict[Name, dict[str, Any]] = Field(
         default_factory=dict,
         description="your own patterns: a law with fixed parameters, or a list of stations",

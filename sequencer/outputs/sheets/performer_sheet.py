@@ -230,9 +230,9 @@ def _next_words(entries: Sequence[CueLine], index: int) -> str:
 
 def _title(cue: Cue) -> str:
     if cue.kind == "wait":
-        return "rest"
+        return "wait in the wings" if cue.in_wings else "rest"
     if cue.kind == "walk":
-        return "walk"
+        return "walk" if cue.coming is None else "COME ON" if cue.coming.on else "GO OFF"
     if cue.kind == "accent":
         return "HIT"
     if cue.kind == "stop":
