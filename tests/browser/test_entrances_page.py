@@ -35,7 +35,9 @@ def test_somebody_comes_on_and_goes_off_and_is_seen_to(plan):
     assert waiting.locator(".handle").get_attribute("aria-label").startswith("Birch, in the wings")
 
     page.get_by_role("tab", name="Who").click()
-    page.get_by_role("region", name="Birch").get_by_text("comes on from stage left at 3.1").wait_for()
+    page.get_by_role("region", name="Birch").get_by_text(
+        "comes on from stage left at 3.1"
+    ).wait_for()
     cues = page.locator(".cues tbody tr")
     cues.filter(has_text="Birch comes on from stage left, 8 beats").wait_for()
     assert cues.first.inner_text().split("\t")[2] == "track starts"

@@ -25,6 +25,7 @@ from sequencer.units import length_words
 
 _TOGETHER = 32.0  # [beats] approaches no farther apart than this share one finding
 
+_LIT_IN_WINGS = "let the burn begin once they are on stage, and end before they go off: nobody is lit in the wings"
 LEAST_PROP = 0.20  # [m] from hand to wick: a shorter prop cannot be spun, so none is suggested
 ON_STAGE = 0.05  # [m] that a line must lie inside the stage to count: one along the edge does not
 
@@ -342,6 +343,9 @@ def _finding(
     moving = rule.measure in {"parts", "flames"}
     work = deviation_words(float(found.at[k]), dancer) if moving else ""
     thing, remedies = rule.in_words, rule.mends(worst, rule.of(dancer))
+    at = float(found.at[k])
+    if rule.measure == "place" and any(low < at < high for low, high in dancer.floor.off):
+        remedies = (_LIT_IN_WINGS,)
     if rule.measure == "wicks":
         low = _lowest(dancer, float(found.at[k]), int(found.part[k]), worst)
         work, remedies = low.words, low.mends(rule.required)
