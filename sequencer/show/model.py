@@ -137,7 +137,11 @@ class Staging(Record):
     beats: Beats | None = Field(
         None, description="duration of the walk in beats; not given for the first entry"
     )
-    path: Literal["straight", "curved"] | None = Field(None, description="path of the walk")
+    path: Literal["straight", "curved"] | None = Field(
+        None,
+        description="decides nothing: a way through points (`via`) is a curve, any other is straight. Still read; a note says "
+        "where it says otherwise",
+    )
     via: dict[Name, tuple[FilePoint, ...]] = Field(
         default_factory=dict, description="points through which a performer walks"
     )

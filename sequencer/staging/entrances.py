@@ -16,8 +16,8 @@ from sequencer.staging.staged import Coming, Standing
 from sequencer.staging.venues import venue_of
 from sequencer.timing.position import TOUCH
 
-OFF_STAGE = 1.0  # [m] off the edge of the stage, where a side is named
-BESIDE = 1.5  # [m] between people who would wait in one place
+_OFF_STAGE = 1.0  # [m] off the edge of the stage, where a side is named
+_BESIDE = 1.5  # [m] between people who would wait in one place
 _LEAST_BEHIND = 2.0  # [beats] least time in which somebody gets round behind the stage; whether it is enough, the checks say
 
 Box = tuple[float, float, float, float]  # left, downstage, right, upstage [m]
@@ -201,15 +201,15 @@ def _placed(said: _Said, stood: Sequence[Standing], box: Box, others: Sequence[C
         x, y, _ = _held(stood, said.end if said.on else said.start).spots[said.who]
         left, _, right, up = box
         place = {
-            "stage left": (right + OFF_STAGE, y),
-            "stage right": (left - OFF_STAGE, y),
-            "upstage": (x, up + OFF_STAGE),
+            "stage left": (right + _OFF_STAGE, y),
+            "stage right": (left - _OFF_STAGE, y),
+            "upstage": (x, up + _OFF_STAGE),
         }[side]
         out = {"stage left": (1.0, 0.0), "stage right": (-1.0, 0.0), "upstage": (0.0, 1.0)}[side]
         while any(
-            other.who != said.who and dist(other.place, place) < BESIDE - TOUCH for other in others
+            other.who != said.who and dist(other.place, place) < _BESIDE - TOUCH for other in others
         ):
-            place = (place[0] + BESIDE * out[0], place[1] + BESIDE * out[1])
+            place = (place[0] + _BESIDE * out[0], place[1] + _BESIDE * out[1])
     return Coming(
         who=said.who, on=said.on, start=said.start, end=said.end, place=place, side=side,
         path=("entrances", said.number),
@@ -290,7 +290,7 @@ def _round_behind(before: Coming, after: Coming, box: Box) -> Iterator[Move]:
     (x1, y1), (x2, y2) = before.place, after.place
     corners = [after.place]
     if not ((x1 < left and x2 < left) or (x1 > right and x2 > right) or (y1 > up and y2 > up)):
-        behind = max(up + OFF_STAGE, y1, y2)
+        behind = max(up + _OFF_STAGE, y1, y2)
         corners = [(x1, behind), (x2, behind), after.place]
     way = [before.place, *corners]
     lengths = [dist(a, b) for a, b in pairwise(way)]

@@ -223,7 +223,9 @@ def test_a_byte_order_mark_is_told_as_in_a_terminal(show):
         (version,) = own.page.get("versions")[1]["versions"]
         assert not version["same"]
         values = compared(own.page, "version:from elsewhere")
-        assert words(values) == ["the invisible mark at the start of the file (a byte order mark) is gone"]
+        assert words(values) == [
+            "the invisible mark at the start of the file (a byte order mark) is gone"
+        ]
         assert version["line"] == values["line"]
         assert not values["identical"]
         assert values["says_the_same"]

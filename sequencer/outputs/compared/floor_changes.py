@@ -163,7 +163,7 @@ def _of_ways(was: Staging | None, now: Staging | None, told: ShowChange) -> Iter
     if was is None or now is None:
         return
     if was.path != now.path:
-        yield replace(told, words=f"to formation {now.formation}: {_curve(now)} ways instead of {_curve(was)} ones", keys=frozenset({"path"}))  # fmt: skip
+        yield replace(told, words=f"to formation {now.formation}: path says {_curve(now)} instead of {_curve(was)}; the ways stay as they are", keys=frozenset({"path"}))  # fmt: skip
     for who in dict.fromkeys((*was.via, *now.via)):
         before, after = was.via.get(who, ()), now.via.get(who, ())
         if before == after:
@@ -175,7 +175,7 @@ def _of_ways(was: Staging | None, now: Staging | None, told: ShowChange) -> Iter
 
 
 def _curve(row: Staging) -> str:
-    return row.path or "the usual"
+    return row.path or "nothing"
 
 
 def _way(points: tuple[tuple[float, float], ...]) -> str:
