@@ -130,13 +130,13 @@ def _about_the_offset(match: TapMatch) -> str:
     by = abs(1000 * match.offset)
     way = "early" if match.offset < 0 else "late"
     if by < 0.5:
-        return "They are on the beats in the median."
+        return "They are on the beats."
     usual = (
         " Fingers are early by that much without noticing."
         if -USUAL_LEAD <= match.offset < -_WORTH
         else ""
     )
-    return f"Against those beats they are {by:.0f} ms {way} in the median, and sway by {1000 * match.sway:.0f} ms.{usual}"
+    return f"Against those beats they are mostly {by:.0f} ms {way}, and sway by {1000 * match.sway:.0f} ms.{usual}"
 
 
 def _of_the_match(match: TapMatch, song: Song, given: CorrectionRecord) -> list[dict[str, Any]]:

@@ -216,6 +216,11 @@ class Staged:
         names = self.show.names if self.read is None else self.read.written.names
         return names.index(who) + 1
 
+    def post_number(self, name: str) -> int:
+        """A post's number, from 1 in the order of the whole crew: it stays when somebody is away; 0 for nobody of the crew."""
+        crew = self.show.crew if self.read is None else self.read.written.crew
+        return next((k for k, post in enumerate(crew, start=1) if post.name == name), 0)
+
     def taken_by(self, part: str) -> str:
         """Who has a part tonight: another name only if somebody stands in."""
         stands_in = self.show.tonight.stand_in(part) if self.show.tonight else None

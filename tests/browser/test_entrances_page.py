@@ -66,3 +66,26 @@ def test_what_cannot_be_is_said_and_changes_nothing(plan):
     put(plan, "Birch", "comes on", "9.1", "upstage")
     plan.page.get_by_text("Birch comes on twice without going off between").first.wait_for()
     assert text(plan) == before
+
+
+def test_a_finding_says_first_whose_it_is_and_who_takes_that_part_tonight(plan):
+    put(plan, "Birch", "comes on", "5.1", "stage left")
+    eventually(lambda: "comes_on: 5.1" in text(plan))
+    plan.looked()
+    plan.tab("Findings")
+    told = plan.page.locator(".entry.warn", has_text="in the wings, where nobody sees it").locator(
+        ".told"
+    )
+    told.wait_for()
+    words = told.inner_text().split()
+    assert words[:2] == ["Warn", "3.1"]
+    assert told.locator(".whose").inner_text() == "Birch:"
+    assert " ".join(words).index("Birch:") < " ".join(words).index("dances two-beat-weave")
+
+    plan.served.page.do(
+        plan.served.page.get("show")[1]["revision"],
+        do="set-stand-in",
+        part="Birch",
+        person={"name": "Fern", "stature": "1.62 m"},
+    )
+    plan.page.locator(".whose", has_text="Birch’s part, tonight Fern:").first.wait_for()

@@ -22,7 +22,7 @@ export function RunCues() {
       <thead><tr><th scope="col">time</th><th scope="col">count</th><th scope="col">cue</th><th scope="col">for</th></tr></thead>
       <tbody>
         {cues.map((each, k) => (
-          <tr key={k} class={k === next - 1 ? "now" : each.kind}>
+          <tr key={k} class={k === next - 1 ? "cue-now" : `cue-${each.kind}`}>
             <td><button type="button" class="small" onClick={() => seek(each.seconds)}>{clock(each.seconds)}<span class="unseen">, {each.what}</span></button></td>
             <td>{each.position}</td><td>{each.what}</td><td>{{ both: "sound and light" }[each.who] ?? each.who}</td>
           </tr>

@@ -11,7 +11,7 @@ const listed = (value: unknown): string[] => (value === undefined || value === n
 
 export function WhoIsThere() {
   const values = state.value?.values, now = view.value;
-  if (!values || !now) return <p class="quiet">{values === null ? "The file cannot be read: mend it under Text." : "The show is being staged …"}</p>;
+  if (!values || !now) return <p class="quiet">{values === null ? "The file cannot be read: mend it under Text." : "The show is being put on its song …"}</p>;
   const away = listed(values.tonight?.away), standIns: Row[] = values.tonight?.stand_ins ?? [];
   const cast: Row[] = values.cast ?? [], crew: Row[] = values.crew ?? [];
   const whereIs = (name: string): Where => (away.includes(name) ? "away" : standIns.some((each) => each.for === name) ? "other" : "here");

@@ -451,7 +451,7 @@ def _where(entry: CueLine, stood: Stood | None) -> Prose:
     cue = entry.cue
     walk = cue if cue.kind == "walk" else entry.walk
     if walk is not None:
-        lead = "" if walk is cue else "walk  "
+        lead = "" if walk is cue else f"{_title(walk).lower()}  "
         spans = [TextSpan(lead, "Bold", DARK), TextSpan(walk_words(walk), "Regular", DARK)]
         return Prose(spans if lead else spans[1:], leading=1.16, role="TD")
     x, y, facing = cue.spot

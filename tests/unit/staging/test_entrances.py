@@ -34,7 +34,7 @@ OFF = "  - {who: Bo, goes_off: 13.1, beats: 4, side: stage right}\n"
 FIRE = "fire: {fuel: lamp oil, lit: [{who: Bo, from: 3.1, until: 6.1}]}\n"
 
 
-def _made(text: str) -> Staged:
+def made(text: str) -> Staged:
     return staged(show_from_document(parse_document(text, "show.yaml")), even_song(beats=96))
 
 
@@ -45,7 +45,7 @@ def _place(show: Staged, who: str, beat: float) -> tuple[float, float]:
 
 
 def test_who_comes_on_waits_in_the_wings_and_walks_to_their_spot() -> None:
-    show = _made(SHOW + ON)
+    show = made(SHOW + ON)
     assert (
         _place(show, "Bo", 0.0) == _place(show, "Bo", 16.0) == (6.0, 4.0)
     )  # 1 m off a stage of 10
@@ -59,7 +59,7 @@ def test_who_comes_on_waits_in_the_wings_and_walks_to_their_spot() -> None:
 
 
 def test_who_goes_off_walks_from_their_spot_and_stays_off_when_others_walk() -> None:
-    show = _made(SHOW + "entrances:\n" + OFF.replace("13.1", "5.1"))
+    show = made(SHOW + "entrances:\n" + OFF.replace("13.1", "5.1"))
     assert _place(show, "Bo", 16.0) == (2.0, 4.0)
     assert _place(show, "Bo", 20.0) == _place(show, "Bo", 60.0) == (-6.0, 4.0)
     assert _place(show, "Ada", 60.0) == (-2.0, 6.0)
@@ -67,7 +67,7 @@ def test_who_goes_off_walks_from_their_spot_and_stays_off_when_others_walk() -> 
 
 
 def test_who_comes_on_during_a_walk_of_the_others_goes_straight_to_the_new_spot() -> None:
-    show = _made(SHOW + ON.replace("5.1", "9.3"))
+    show = made(SHOW + ON.replace("5.1", "9.3"))
     assert _place(show, "Bo", 34.0) == (6.0, 6.0)
     assert _place(show, "Bo", 42.0) == (2.0, 6.0)  # in their own eight beats, from 34 to 42
     assert len(show.standings) == 2
@@ -80,8 +80,8 @@ def test_those_on_one_side_wait_beside_each_other() -> None:
         "pattern: extension", "rest: 1, note: x"
     )
     both = both.replace("rest: 1, note: x, beats: 32", "rest: 8")
-    show = _made(both + "entrances:\n  - {who: all, comes_on: 5.1, beats: 8, side: upstage}\n")
-    near = _made(
+    show = made(both + "entrances:\n  - {who: all, comes_on: 5.1, beats: 8, side: upstage}\n")
+    near = made(
         both.replace("[-2, 4]", "[1.5, 4]")
         + "entrances:\n  - {who: all, comes_on: 5.1, beats: 8, side: upstage}\n"
     )
@@ -90,7 +90,7 @@ def test_those_on_one_side_wait_beside_each_other() -> None:
 
 
 def test_the_way_to_another_side_leads_behind_the_stage() -> None:
-    show = _made(SHOW + ON + OFF + "  - {who: Bo, comes_on: 20.1, beats: 4, side: stage left}\n")
+    show = made(SHOW + ON + OFF + "  - {who: Bo, comes_on: 20.1, beats: 4, side: stage left}\n")
     assert _place(show, "Bo", 52.0) == (-6.0, 6.0)
     assert _place(show, "Bo", 76.0) == (6.0, 6.0)
     between = [_place(show, "Bo", beat)[1] for beat in (60.0, 64.0, 68.0)]
@@ -101,7 +101,7 @@ def test_the_edge_of_the_stage_is_no_limit_for_entrances_but_for_whoever_is_lit_
     def off_stage(text: str) -> list[tuple[str, str]]:
         return [
             (each.who[0], each.code)
-            for each in boundaries_of(_made(text)).findings
+            for each in boundaries_of(made(text)).findings
             if each.code == "off-stage"
         ]
 
@@ -121,17 +121,17 @@ def test_nobody_dances_in_the_wings_unnoticed() -> None:
     danced = SHOW.replace(
         "  - {who: Ada", "  - {who: Bo, from: 1.1, pattern: extension, beats: 32}\n  - {who: Ada"
     )
-    (finding,) = CHECK.run(_made(danced + ON)).findings
+    (finding,) = CHECK.run(made(danced + ON)).findings
     assert (finding.code, finding.severity, finding.who, finding.position) == (
         "dances-in-wings",
         "warn",
         ("Bo",),
         "1.1",
     )
-    assert finding.end == pytest.approx(_made(danced).seconds(16.0))
+    assert finding.end == pytest.approx(made(danced).seconds(16.0))
     later = danced.replace("who: Bo, from: 1.1", "who: Bo, from: 5.1")
-    assert CHECK.run(_made(later + ON)).findings == ()  # a move while they walk on is seen
-    assert CHECK.run(_made(danced)).not_checked == ()
+    assert CHECK.run(made(later + ON)).findings == ()  # a move while they walk on is seen
+    assert CHECK.run(made(danced)).not_checked == ()
 
 
 @pytest.mark.parametrize(
@@ -150,12 +150,12 @@ def test_nobody_dances_in_the_wings_unnoticed() -> None:
 )  # fmt: skip
 def test_what_cannot_be_is_refused_with_its_line(said: str, code: str, line: int) -> None:
     with pytest.raises(InputError) as caught:
-        _made(SHOW + said)
+        made(SHOW + said)
     assert (caught.value.code, caught.value.place.line) == (code, line)
     assert caught.value.mend
 
 
 def test_whoever_is_away_tonight_has_no_entrance() -> None:
-    show = _made(SHOW + ON + "tonight: {away: [Bo]}\n")
+    show = made(SHOW + ON + "tonight: {away: [Bo]}\n")
     assert show.comings == ()
     assert [each.name for each in show.dancers] == ["Ada"]

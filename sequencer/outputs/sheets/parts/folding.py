@@ -63,7 +63,8 @@ def walk_words(cue: Cue) -> str:
     x, y, facing = cue.spot
     if cue.coming is not None and not cue.coming.on:
         side = f", {cue.coming.side}" if cue.coming.side else ""
-        return f"{plural(cue.beats, 'beat')} off into the wings{side}; end {place_words(x, y)}"
+        return f"{plural(cue.beats, 'beat')} into the wings{side}; end {place_words(x, y)}"
     passing = [f"pass the point {place_words(*point)}" for point in cue.via]
     goal = f"end {place_words(x, y)}, face {facing_words(facing)}"
-    return "; ".join([f"{plural(cue.beats, 'beat')} to {cue.formation}", *passing, goal])
+    wings = "" if cue.coming is None else " from the wings"
+    return "; ".join([f"{plural(cue.beats, 'beat')}{wings} to {cue.formation}", *passing, goal])
