@@ -60,6 +60,10 @@ staging:
       Ash: [[-3.5, 3.5]]
       Cedar: [[3.5, 3.5]]
 
+entrances:
+  - {who: [Ash, Cedar], comes_on: 2.1, beats: 4, side: stage left}
+  - {who: Ash, goes_off: 19.1, beats: 4, at: [-6, 3]}   # round the back
+
 # What is danced more than once
 phrases:
   both:
@@ -292,13 +296,21 @@ def _item(draw, into):
         "exits": {"name": draw.of("gate", "road"), "at": [9, 9], "width": "3 m"},
         "extinguishers": {"at": [5, 5], "rating": "2-A:10-B:C"},
         "lit": {"from": "4.1", "until": draw.of(*_MOMENTS)},
+        "entrances": {
+            "who": draw.of("Ash", "Birch"),
+            draw.of("comes_on", "goes_off"): draw.of(*_MOMENTS),
+            "beats": 8,
+            "side": "stage right",
+        },
     }[into]
 
 
-_LISTS = ("audience", "ceilings", "scenery", "exits", "extinguishers", "lit")
+_LISTS = ("audience", "ceilings", "scenery", "exits", "extinguishers", "lit", "entrances")
 
 
 def _rows_of(values, into):
+    if into == "entrances":
+        return values.get(into) or ()
     holder = (values.get("fire") or {}) if into == "lit" else values["venue"]
     return holder.get(into) or ()
 

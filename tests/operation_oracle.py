@@ -289,6 +289,7 @@ def _each_mention(now, op):
         for formation in now.get("formations", {}).values():
             yield from ((formation, key) for key in ("spots", "order"))
         yield from ((row, "via") for row in now.get("staging", []))
+        yield from ((row, "who") for row in now.get("entrances", []))
         yield from ((row, "who") for row in now.get("fire", {}).get("lit", []))
         yield from ((row, "watches") for row in now.get("crew", []))
         yield now.get("wishes", {}), "lead"
@@ -338,7 +339,8 @@ def _remove_person(now, op):
         else:
             del holder[key]
     stand_ins = now.get("tonight", {}).get("stand_ins", [])
-    for rows in (now.get("timeline", []), now.get("fire", {}).get("lit", []), stand_ins):
+    lit, entrances = now.get("fire", {}).get("lit", []), now.get("entrances", [])
+    for rows in (now.get("timeline", []), lit, entrances, stand_ins):
         rows[:] = [row for row in rows if "gone" not in row]
     return now
 
@@ -388,6 +390,8 @@ def _delete_heading(now, op):
 
 
 def _items(now, into):
+    if into == "entrances":
+        return (into,)
     return ("fire", "lit") if into == "lit" else ("venue", into)
 
 
@@ -437,14 +441,14 @@ def _set_sections(now, op):
     own[:] = rows
     new = dict(op.renamed)
     lit = (now.get("fire") or {}).get("lit")
-    for rows in (now.get("timeline"), now.get("staging"), lit):
+    for rows in (now.get("timeline"), now.get("staging"), now.get("entrances"), lit):
         for row in rows or ():
             assert not any(
                 str(row.get(key)).endswith(name)
-                for key in ("from", "until", "accent")
+                for key in ("from", "until", "accent", "comes_on", "goes_off")
                 for name in op.gone
             )  # what names it is refused
-            for key in {"from", "until", "accent"} & set(row):
+            for key in {"from", "until", "accent", "comes_on", "goes_off"} & set(row):
                 row[key] = _called(str(row[key]), new, row[key])
     wishes = now.get("wishes") or {}
     if "character" in wishes:

@@ -13,6 +13,7 @@ from sequencer.checks.dance import (
     accents_hit,
     as_flown,
     feasible,
+    in_the_wings,
     joins,
     listen_again,
     travel,
@@ -49,6 +50,7 @@ from sequencer.staging.staged import Staged
 CHECK_PLUGINS = "sequencer.checks"
 BUILT_IN: tuple[Check, ...] = (
     who_is_there.CHECK,
+    in_the_wings.CHECK,
     joins.CHECK,
     accents_hit.CHECK,
     wishes_kept.CHECK,

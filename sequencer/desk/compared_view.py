@@ -19,7 +19,7 @@ def comparison_view(
     Parameters
     ----------
     old, new : mapping
-        `name`, `text`, and `report`: None, or the findings and what was not looked at of a check of that text; `unchecked`, if
+        `name`, `text`, `marked` (whether its file begins with a byte order mark), and `report`: None, or the findings and what was not looked at of a check of that text; `unchecked`, if
         given, says why there is none.
     stage : callable, optional
         Stages a text; if not given, entries are compared as they are written.
@@ -41,5 +41,6 @@ def _side(given: Mapping[str, Any]) -> ComparedText:
     if report is not None:
         found = tuple(finding_from_values(each) for each in report["findings"])
         findings = CheckedFindings(found, tuple(report["unseen"]))
-    whole = ComparedText(given["name"], given["text"], findings=findings)
+    marked = bool(given.get("marked"))
+    whole = ComparedText(given["name"], given["text"], findings=findings, marked=marked)
     return replace(whole, unchecked=given["unchecked"]) if "unchecked" in given else whole

@@ -116,6 +116,32 @@ class Errand:
         self._told(self)
 
 
+class DoneErrand(Errand):
+    """An errand that was done when the show was last open: what came of it, without a process.
+
+    Parameters
+    ----------
+    given : mapping
+    result : object
+        Of the work.
+    """
+
+    def __init__(self, given: Mapping[str, Any], result: object) -> None:
+        self.number = next(_NUMBERS)
+        self.given, self.result = given, result
+        self.state: ErrandState = "done"
+        self.words, self.share = "", 1.0
+        self.error: dict[str, Any] | None = None
+        self.stopping = False
+        self._since = time.monotonic()
+
+    def stop(self) -> None:
+        """It has ended already."""
+
+    def end(self) -> None:
+        """It has ended already."""
+
+
 _GONE = {
     "code": "gone", "message": "this ended unexpectedly; try it again", "why": "",
     "what": "this ended unexpectedly", "mend": "try it again", "line": None, "column": None,

@@ -303,6 +303,16 @@ class OpenedFile:
 
     # --- the journal ---
 
+    def place_of(self, kind: str) -> Path:
+        """Where something that belongs to the show lies while it is open: beside it, or in the user's cache.
+
+        Parameters
+        ----------
+        kind : str
+            The end of its name.
+        """
+        return self._place(kind, beside=can_write_beside(self.path))
+
     def _place(self, kind: str, *, beside: bool) -> Path:
         if beside:
             return self.path.with_name(f".{self.path.name}.{kind}")

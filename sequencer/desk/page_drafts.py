@@ -6,11 +6,10 @@ from typing import Any
 from sequencer.desk.draft_errand import draft_offer
 from sequencer.desk.errand import Errand
 from sequencer.desk.page_values import all_errors
-from sequencer.desk.show_server import ShowServer
+from sequencer.desk.show_server import DRAFT, ShowServer
 from sequencer.desk.worker_link import AnswerError
 from sequencer.errors import InputError, Place
 
-DRAFT = "draft"  # the errand's kind
 _LARGEST_SEED = 2**31
 
 

@@ -61,7 +61,7 @@ def page_app(server: ShowServer) -> Starlette:
         "tour": tour_seen,
     }  # fmt: skip
     gets: dict[str, _Asked] = {
-        "show": _show, "history": _history, "findings": _findings, "checks": _checks, "view": _view,
+        "show": _show, "history": _history, "findings": _findings, "checks": _checks, "view": _view, "cues": _cues,
         "song": _song, "dance": _dance, "patterns": _patterns, "schema": _schema,
         "operations": _operations, "draft": draft_values, "print": print_values, "printable": printable,
         "begin": begin_values, "tour": tour_values, "share": _share,
@@ -112,6 +112,11 @@ async def _checks(server: ShowServer, _given: Mapping[str, Any]) -> Any:
 async def _view(server: ShowServer, _given: Mapping[str, Any]) -> Any:
     await server.staged()
     return await server.link.ask("view")
+
+
+async def _cues(server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    await server.staged()
+    return await server.link.ask("cues")
 
 
 async def _song(server: ShowServer, _given: Mapping[str, Any]) -> Any:

@@ -7,17 +7,20 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from sequencer.desk.errand import Errand
+from sequencer.desk.errand import DoneErrand, Errand
 from sequencer.desk.errand_process import ErrandWork
+from sequencer.desk.kept_draft import KeptDraft
 from sequencer.desk.line_merge import changed_lines
 from sequencer.desk.made_files import MadeFiles
 from sequencer.desk.opened_file import OpenedFile
 from sequencer.desk.page_events import PageEvents
 from sequencer.desk.page_values import all_errors, error_values
+from sequencer.desk.step_journal import text_sum
 from sequencer.desk.worker_link import AnswerError, WorkerLink
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.merging import conflict_place
 
+DRAFT = "draft"  # the errand that proposes a routine
 PRINT = "print"  # the errand that makes files
 _LOOK = 60.0  # [s] for which a page waits for a staging
 
@@ -42,6 +45,8 @@ class ShowServer:
         self._tried: str | None = None  # the newest text that a trial has put on its song
         self.link = WorkerLink(opened.path, self.events.tell)
         self.errands: dict[str, Errand] = {}  # the newest of each kind
+        self._kept_draft = KeptDraft(opened.place_of(DRAFT))
+        self._bring_back_draft()
         self.made = MadeFiles()
         self._hand_over()
 
@@ -128,9 +133,23 @@ class ShowServer:
 
     # --- errands ---
 
+    def _bring_back_draft(self) -> None:
+        """Offer the draft again that was offered when the show was last open."""
+        edits = self.opened.edits
+        said = [edits.after(k) for k in range(len(edits.all_steps) + 1)]
+        found = self._kept_draft.offered({text_sum(text): text for text in (*said, edits.text)})
+        if found is None:
+            return
+        self.errands[DRAFT] = DoneErrand(found.given, found.result)
+        words = "a draft that was not put in yet is offered again under Draft"
+        before = self.opened.recovered
+        self.opened.recovered = words if before is None else f"{before}; {words}"
+
     def begin_errand(self, kind: str, work: ErrandWork, given: Mapping[str, Any]) -> None:
         """Begin long work in a process of its own; an older one of its kind is given up."""
         self._end_errand(kind)
+        if kind == DRAFT:
+            self._kept_draft.forget()
         self.errands[kind] = Errand(work, given, lambda errand: self._told(kind, errand))
         self._told(kind, self.errands[kind])
 
@@ -143,6 +162,8 @@ class ShowServer:
     def drop_errand(self, kind: str) -> None:
         """Give up an errand, and forget what came of it."""
         self._end_errand(kind)
+        if kind == DRAFT:
+            self._kept_draft.forget()
         self.events.tell("errand", {"kind": kind, "state": "none"})
 
     def _end_errand(self, kind: str) -> None:
@@ -150,6 +171,8 @@ class ShowServer:
             errand.end()
 
     def _told(self, kind: str, errand: Errand) -> None:
+        if kind == DRAFT and errand.state == "done":
+            self._kept_draft.keep(errand.given, errand.result)  # on disk before it is told
         self.events.tell("errand", {"kind": kind, **errand.values()})
 
     # --- what is done ---

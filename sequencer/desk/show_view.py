@@ -13,8 +13,9 @@ from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.rehearsal.page_data import place_document, tempo_document
 from sequencer.outputs.words.block_words import block_words
+from sequencer.outputs.words.entrance_words import only_entrances
 from sequencer.staging.danced_entries import entry_of_blocks
-from sequencer.staging.staged import Block, Staged
+from sequencer.staging.staged import Block, Coming, Staged
 from sequencer.timing.song import Song
 
 _STEPS = 16  # straight pieces by which a walk is drawn
@@ -82,6 +83,7 @@ def show_view(staged: Staged) -> dict[str, Any]:
         ],
         "standings": list(_standings(staged)),
         "walks": list(_walks(staged)),
+        "entrances": [_coming(staged, each) for each in staged.comings],
         "formations": _formations(staged),
         "place": place_document(staged),
         "crew": [
@@ -183,17 +185,19 @@ def _standings(staged: Staged) -> Iterator[dict[str, Any]]:
             "end_s": _second(staged, one.end),
             "position": staged.position(one.walk),
             "path": list(one.path),
+            "waiting": list(one.waiting),
             "spots": {who: _spot(spot) for who, spot in one.spots.items()},
         }
 
 
 def _walks(staged: Staged) -> Iterator[dict[str, Any]]:
-    to = {one.start: one for one in staged.standings}
+    to = {one.start: one.path for one in staged.standings}
     for dancer in staged.dancers:
+        own = {each.end: each.path for each in staged.comings if each.who == dancer.name}
         for move in dancer.floor.moves:
             beats = np.linspace(move.start, move.end, _STEPS + 1)
             places = dancer.floor.at(beats).place
-            standing = to.get(move.end)
+            path = own.get(move.end, to.get(move.end))
             yield {
                 "who": dancer.name,
                 "start": _rounded(move.start),
@@ -203,14 +207,27 @@ def _walks(staged: Staged) -> Iterator[dict[str, Any]]:
                 "points": [[round(x, 3), round(y, 3)] for x, y in places.tolist()],
                 "via": [list(point) for point in move.through],
                 "length": round(float(np.hypot(*np.diff(places, axis=0).T).sum()), 3),
-                "path": None if standing is None else list(standing.path),
+                "path": None if path is None else list(path),
             }
+
+
+def _coming(staged: Staged, each: Coming) -> dict[str, Any]:
+    return {
+        "who": each.who, "on": each.on, "words": each.words, "side": each.side,
+        "place": list(each.place), "start": _rounded(each.start), "end": _rounded(each.end),
+        "start_s": _second(staged, each.start), "position": staged.position(each.start),
+        "end_position": staged.position(each.end), "path": list(each.path),
+    }  # fmt: skip
 
 
 def _formations(staged: Staged) -> dict[str, Any]:
     out: dict[str, Any] = {}
     for name, record in staged.show.formations.items():
-        used = [k for k, one in enumerate(staged.standings) if one.formation == name]
+        used = [
+            k
+            for k, one in enumerate(staged.standings)
+            if one.formation == name and not only_entrances(one)
+        ]
         spots: dict[str, list[float]] | None = None
         if record.spots is not None:
             spots = {who: _spot((*own.at, own.facing)) for who, own in record.spots.items()}

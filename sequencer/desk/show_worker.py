@@ -164,7 +164,7 @@ class ShowWorker:
     def answer_questions(self) -> None:
         """Answer one question after the other."""
         answers: dict[str, Callable[[Mapping[str, Any]], Any]] = {
-            "trial": self._trial, "view": self._view, "dance": self._dance,
+            "trial": self._trial, "view": self._view, "cues": self._cues, "dance": self._dance,
             "song": self._song_view, "sound": self._sound, "patterns": self._patterns,
             "count": self._count, "taps": self._taps,
             "compare": self._compare,
@@ -311,6 +311,15 @@ class ShowWorker:
 
         wanted, show = self._newest()
         return json_bytes({"revision": wanted.revision, **show_view(show)})
+
+    def _cues(self, _given: Mapping[str, Any]) -> bytes:
+        """The run cues, as the operators' sheet prints them."""
+        from sequencer.outputs.sheets.parts.run_cues import run_cues
+
+        wanted, show = self._newest()
+        return json_bytes(
+            {"revision": wanted.revision, "cues": [asdict(each) for each in run_cues(show)]}
+        )
 
     def _song_view(self, _given: Mapping[str, Any]) -> bytes:
         """What was heard in the track, also of a show that cannot be staged."""

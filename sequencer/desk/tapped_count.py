@@ -10,6 +10,7 @@ from sequencer.timing.tapping import (
     USUAL_LEAD,
     TapFit,
     TapMatch,
+    beats_of_pairs,
     fit_taps,
     lead_of_strokes,
     match_taps,
@@ -48,10 +49,14 @@ def tapped_count(
         If there are too few taps, or too many.
     """
     inside = [time for time in taps if 0.0 <= time <= song.duration]
+    pairs = beats_of_pairs(inside)
+    if pairs is not None:
+        inside = pairs[0].tolist()
     fit = fit_taps(inside)
     match = match_taps(inside, _from_a_one(song))
     steady = fit.sway <= _SURE * fit.period
-    words = [_about_the_taps(fit)]
+    words = [] if pairs is None else [_about_the_pairs(pairs[1])]
+    words += [_about_the_taps(fit)]
     if match is not None:
         words.append(_RELATIONS[match.relation])
         words.append(_about_the_offset(match))
@@ -84,11 +89,24 @@ def _from_a_one(song: Song) -> list[float]:
     return beats[beats.index(song.downbeats[0]) % 2 :]
 
 
+_LOST_COUNT = (
+    " You paused for so long that nobody can tell how many beats that was: this is the tempo of the taps before and after, and the "
+    "count begins with your first tap. To be surer, tap through."
+)
+
+
 def _about_the_taps(fit: TapFit) -> str:
     slips = f" {_many(fit.slips, 'slip')} left out." if fit.slips else ""
     return (
         f"{fit.used} taps: {fit.tempo:.2f} beats a minute, give or take {max(fit.tempo_error, 0.01):.2f}; "
-        f"they sway by {1000 * fit.sway:.0f} ms.{slips}"
+        f"they sway by {1000 * fit.sway:.0f} ms.{slips}{_LOST_COUNT if fit.lost else ''}"
+    )
+
+
+def _about_the_pairs(apart: float) -> str:
+    return (
+        f"Your taps come in pairs, {1000 * apart:.0f} ms apart: the second of each pair is taken for the beat. "
+        "Tap once on each beat if that is not what you mean."
     )
 
 
@@ -112,13 +130,13 @@ def _about_the_offset(match: TapMatch) -> str:
     by = abs(1000 * match.offset)
     way = "early" if match.offset < 0 else "late"
     if by < 0.5:
-        return "They are on the beats in the median."
+        return "They are on the beats."
     usual = (
         " Fingers are early by that much without noticing."
         if -USUAL_LEAD <= match.offset < -_WORTH
         else ""
     )
-    return f"Against those beats they are {by:.0f} ms {way} in the median, and sway by {1000 * match.sway:.0f} ms.{usual}"
+    return f"Against those beats they are mostly {by:.0f} ms {way}, and sway by {1000 * match.sway:.0f} ms.{usual}"
 
 
 def _of_the_match(match: TapMatch, song: Song, given: CorrectionRecord) -> list[dict[str, Any]]:

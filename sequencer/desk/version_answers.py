@@ -33,7 +33,7 @@ class VersionAnswers:
 
     async def list_values(self) -> dict[str, Any]:
         """All versions, the newest first, each with what differs from the show as it is now."""
-        now = self._server.opened.text
+        now = DiskText(self._server.opened.text, self._server.opened.marked)
         file = self._server.opened.path.name
         return {
             "revision": self._server.opened.revision,
@@ -42,10 +42,10 @@ class VersionAnswers:
             ),
         }
 
-    def _values(self, version: KeptVersion, now: str, file: str) -> dict[str, Any]:
+    def _values(self, version: KeptVersion, now: DiskText, file: str) -> dict[str, Any]:
         out = {"name": version.name, "file": version.path.name, "time": version.time}
         try:
-            text = self._kept.said(version.name).text
+            said = self._kept.said(version.name)
         except InputError as error:
             return {
                 **out,
@@ -54,12 +54,12 @@ class VersionAnswers:
                 "checked": None,
                 "holds": False,
             }
-        found = self._kept.findings(version.name, text)
+        found = self._kept.findings(version.name, said.text)
         severities = None if found is None else [one.severity for one in found.findings]
         return {
             **out,
-            "line": _line(text, now, file),
-            "same": text == now,
+            "line": _line(said, now, file),
+            "same": said == now,
             "checked": None
             if severities is None
             else {each: severities.count(each) for each in SEVERITIES},
@@ -100,19 +100,36 @@ class VersionAnswers:
         opened = self._server.opened
         kind, _, rest = which.partition(":")
         if which == _NOW:
-            return {"name": "the show now", "text": opened.text, "report": self._report_now()}
+            report_now = self._report_now()
+            return {
+                "name": "the show now",
+                "text": opened.text,
+                "marked": opened.marked,
+                "report": report_now,
+            }
         if which == _FILE:
-            return {"name": "the file as it was saved", "text": disk_text(opened.path).text, "report": None}  # fmt: skip
+            there = disk_text(opened.path)
+            return {
+                "name": "the file as it was saved",
+                "text": there.text,
+                "marked": there.marked,
+                "report": None,
+            }
         if kind == "version":
-            text = self._kept.said(rest).text
-            found = self._kept.findings(rest, text)
+            said = self._kept.said(rest)
+            found = self._kept.findings(rest, said.text)
             report = None
             if found is not None and found.holds:
                 report = {
                     "findings": [asdict(one) for one in found.findings],
                     "unseen": found.unseen,
                 }
-            out = {"name": f"the version “{rest}”", "text": text, "report": report}
+            out = {
+                "name": f"the version “{rest}”",
+                "text": said.text,
+                "marked": said.marked,
+                "report": report,
+            }
             return out if found is None or found.holds else {**out, "unchecked": _STALE}
         if kind == "step" and rest.isdigit() and int(rest) <= len(opened.edits.all_steps):
             words = "the show as it was opened"
@@ -120,7 +137,8 @@ class VersionAnswers:
                 words = (
                     f"the show after step {rest} ({opened.edits.all_steps[int(rest) - 1].words})"
                 )
-            return {"name": words, "text": opened.edits.after(int(rest)), "report": None}
+            text = opened.edits.after(int(rest))
+            return {"name": words, "text": text, "marked": opened.marked, "report": None}
         raise InputError(
             "bad-request", Place("request"), f"there is no text {which!r}",
             "compare 'now', 'file', 'version:NAME' or 'step:NUMBER'",
@@ -135,9 +153,9 @@ class VersionAnswers:
 
 
 @lru_cache(maxsize=64)
-def _line(text: str, now: str, file: str) -> str:
+def _line(said: DiskText, now: DiskText, file: str) -> str:
     """What differs from one text to another, in one line; as it is written, since nothing is staged for a list."""
     from sequencer.desk.compared_view import comparison_view
 
-    values = comparison_view({"name": "", "text": text}, {"name": "", "text": now}, None, file)
-    return str(values["line"])
+    old, new = ({"name": "", "text": each.text, "marked": each.marked} for each in (said, now))
+    return str(comparison_view(old, new, None, file)["line"])

@@ -146,6 +146,8 @@ def ways(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
     for before, one in pairwise(show.standings):
         if not (one.walk < conflict.end - TOUCH and one.start > conflict.start + TOUCH):
             continue
+        if one.path[0] != "staging":
+            continue  # an entrance or exit
         raw = file_values(show)["staging"][int(one.path[1])]
         via = dict(raw.get("via") or {})
         walking = [

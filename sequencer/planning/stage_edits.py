@@ -52,7 +52,7 @@ def _walk_of(show: Staged, fault: Finding) -> tuple[Standing, Standing, Standing
         return None
     start = float(show.tempo.beats_from_seconds(fault.start))
     for k, (before, one) in enumerate(pairwise(show.standings)):
-        if abs(one.walk - start) < _NEAR:
+        if one.path[0] == "staging" and abs(one.walk - start) < _NEAR:
             after = show.standings[k + 2] if k + 2 < len(show.standings) else None
             return before, one, after
     return None

@@ -344,8 +344,8 @@ def _people(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
         return ()
     record = show.show
     found = [
-        f"S{k} {show.taken_by(post.name)}, {_DUTY_WORDS.get(post.duty, post.duty)}: on post"
-        for k, post in enumerate(record.crew, start=1)
+        f"S{show.post_number(post.name)} {show.taken_by(post.name)}, {_DUTY_WORDS.get(post.duty, post.duty)}: on post"
+        for post in record.crew
     ]
     for kind, duty in _PEOPLE:
         needed = plan.book.needed(kind, plan.lit_at_once)

@@ -170,7 +170,7 @@ def _from_lighting(show: Staged, burn: PlannedBurn, floor: WalkPath) -> WalkPath
         return floor
     facing = float(stand.facing)
     way = Move(start=start, end=burn.start, place=place, facing=facing)
-    return WalkPath(burn.lit_at, facing, (way, *onward))
+    return WalkPath(burn.lit_at, facing, (way, *onward), floor.off)
 
 
 def _beat(show: Staged, seconds: float) -> float:

@@ -9,6 +9,7 @@ from typing import Annotated, Any, Literal, Self
 from pydantic import BeforeValidator, Field, model_validator
 
 from sequencer.show.drift_records import Drift
+from sequencer.show.entrance_record import Entrance
 from sequencer.show.evening import Emergency, Permit, StopCall, Weather
 from sequencer.show.field_kinds import (
     Beats,
@@ -136,7 +137,11 @@ class Staging(Record):
     beats: Beats | None = Field(
         None, description="duration of the walk in beats; not given for the first entry"
     )
-    path: Literal["straight", "curved"] | None = Field(None, description="path of the walk")
+    path: Literal["straight", "curved"] | None = Field(
+        None,
+        description="decides nothing: a way through points (`via`) is a curve, any other is straight. Still read; a note says "
+        "where it says otherwise",
+    )
     via: dict[Name, tuple[FilePoint, ...]] = Field(
         default_factory=dict, description="points through which a performer walks"
     )
@@ -460,6 +465,9 @@ class Show(Record):
         default_factory=dict, description="positions of the cast; you choose the names"
     )
     staging: tuple[Staging, ...] = Field((), description="when each formation is taken")
+    entrances: tuple[Entrance, ...] = Field(
+        (), description="who comes on from the wings or goes off, and when; default: all are on"
+    )
     patterns: dict[Name, dict[str, Any]] = Field(
         default_factory=dict,
         description="your own patterns: a law with fixed parameters, or a list of stations",

@@ -51,6 +51,9 @@ def as_tonight(show: Show, parts: tuple[Performer, ...]) -> Show:
             "crew": tuple(_watching(post, away) for post in show.crew if post.name not in away),
             "formations": {name: _standing(each, away) for name, each in show.formations.items()},
             "staging": tuple(_walking(each, away) for each in show.staging),
+            "entrances": tuple(
+                _changed(each, who=_without(each.who, away)) for each in show.entrances
+            ),
             "timeline": tuple(_dancing(each, away) for each in show.timeline),
             "fire": None if show.fire is None else _lit(show.fire, away),
             "stop_call": _changed(

@@ -25,6 +25,7 @@ HEADINGS: Mapping[str, Part] = MappingProxyType(
         "phrases": "trajectories",
         "formations": "places",
         "staging": "places",
+        "entrances": "places",
         "venue": "venue",
         "crew": "crew",
         "fire": "fire",

@@ -73,6 +73,26 @@ class Block:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Coming:
+    """One performer who comes on from the wings, or goes off into them."""
+
+    who: str
+    on: bool  # comes on; else goes off
+    start: float  # [beats]
+    end: float  # [beats]
+    place: tuple[float, float]  # [m, stage frame] where they wait in the wings
+    side: str  # stage left, stage right or upstage; empty for a place of its own
+    path: Path
+
+    @property
+    def words(self) -> str:
+        """What happens: "comes on from stage left"."""
+        if self.on:
+            return f"comes on from {self.side}" if self.side else "comes on"
+        return f"goes off to {self.side}" if self.side else "goes off"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Standing:
     """A formation held from `start` to `end`, after a walk that began at `walk`."""
 
@@ -82,6 +102,17 @@ class Standing:
     end: float  # [beats]
     spots: Spots
     path: Path
+    comings: tuple[Coming, ...] = ()  # who comes on or goes off meanwhile, each in their own time
+    waiting: tuple[str, ...] = ()  # who is in the wings once it is taken
+
+    def coming_of(self, who: str) -> Coming | None:
+        """How somebody comes on or goes off meanwhile; None if they do not."""
+        return next((each for each in self.comings if each.who == who), None)
+
+    def walk_of(self, who: str) -> tuple[float, float]:
+        """From when to when somebody walks to it [beats]: whoever comes on or goes off has their own time."""
+        own = self.coming_of(who)
+        return (self.walk, self.start) if own is None else (own.start, own.end)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -185,6 +216,11 @@ class Staged:
         names = self.show.names if self.read is None else self.read.written.names
         return names.index(who) + 1
 
+    def post_number(self, name: str) -> int:
+        """A post's number, from 1 in the order of the whole crew: it stays when somebody is away; 0 for nobody of the crew."""
+        crew = self.show.crew if self.read is None else self.read.written.crew
+        return next((k for k, post in enumerate(crew, start=1) if post.name == name), 0)
+
     def taken_by(self, part: str) -> str:
         """Who has a part tonight: another name only if somebody stands in."""
         stands_in = self.show.tonight.stand_in(part) if self.show.tonight else None
@@ -194,6 +230,12 @@ class Staged:
         """The part that somebody has tonight, by which findings and sheets know them; their name if they have none."""
         stand_ins = self.show.tonight.stand_ins if self.show.tonight else ()
         return next((each.part for each in stand_ins if each.name == person), person)
+
+    @property
+    def comings(self) -> tuple[Coming, ...]:
+        """All entrances and exits, by start."""
+        every = (each for standing in self.standings for each in standing.comings)
+        return tuple(sorted(every, key=lambda each: each.start))
 
     @property
     def tonight(self) -> str:

@@ -2,10 +2,12 @@
 
 import math
 from collections.abc import Mapping
+from dataclasses import replace
 
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.show.model import Formation
 from sequencer.show.reading import ReadShow
+from sequencer.staging.entrances import spans_off, stage_box, ways_behind, with_entrances
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Path, Spots, Standing
 from sequencer.timing.position import TOUCH
@@ -28,7 +30,7 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
     """
     show = read.show
     if not show.staging:
-        return (_default(read, last),)
+        return with_entrances(read, moments, (_default(read, last),))
     found: list[Standing] = []
     for i, staging in enumerate(show.staging):
         path: Path = ("staging", i)
@@ -68,7 +70,7 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
             )
         )
     ends = [later.walk for later in found[1:]] + [max(last, found[-1].start)]
-    return tuple(
+    stood = tuple(
         Standing(
             formation=one.formation,
             walk=one.walk,
@@ -79,28 +81,51 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
         )
         for one, end in zip(found, ends, strict=True)
     )
+    return with_entrances(read, moments, stood)
 
 
 def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> WalkPath:
     """One performer's path through the formations, turning the short way round."""
     x, y, degrees = stood[0].spots[name]
     facing = math.radians(degrees)
-    moves = []
+    moves: list[Move] = []
     here = (x, y, facing)
-    for one in stood[1:]:
+    behind = _ways_behind(read, name, stood)
+    for k, one in enumerate(stood):
+        own = [each for each in one.comings if each.who == name]
+        for move in behind.get(k, ()):
+            moves.append(replace(move, facing=here[2]))
+            here = (*move.place, here[2])
+        for each in own[:-1]:
+            moves.append(Move(start=each.start, end=each.end, place=each.place, facing=here[2]))
+            here = (*each.place, here[2])
         x, y, degrees = one.spots[name]
         turn = math.remainder(math.radians(degrees) - here[2], math.tau)
         goal = (x, y, here[2] + turn)
         if math.dist(goal, here) > 1e-9:
-            via = read.show.staging[int(one.path[1])].via.get(name, ())
-            moves.append(
-                Move(
-                    start=one.walk, end=one.start, place=(x, y), facing=goal[2], through=tuple(via)
-                )
-            )
+            start, end = (own[-1].start, own[-1].end) if own else (one.walk, one.start)
+            via = () if own else _via(read, name, one)
+            moves.append(Move(start=start, end=end, place=(x, y), facing=goal[2], through=via))
         here = goal
     x, y, degrees = stood[0].spots[name]
-    return WalkPath(place=(x, y), facing=math.radians(degrees), moves=tuple(moves))
+    return WalkPath(
+        place=(x, y), facing=math.radians(degrees), moves=tuple(moves), off=spans_off(name, stood)
+    )
+
+
+def _ways_behind(
+    read: ReadShow, name: str, stood: tuple[Standing, ...]
+) -> Mapping[int, tuple[Move, ...]]:
+    if not any(each.who == name for one in stood for each in one.comings):
+        return {}
+    return ways_behind(name, stood, stage_box(read))
+
+
+def _via(read: ReadShow, name: str, standing: Standing) -> tuple[tuple[float, float], ...]:
+    """Points through which somebody walks to a formation."""
+    if standing.path[0] != "staging":
+        return ()
+    return tuple(read.show.staging[int(standing.path[1])].via.get(name, ()))
 
 
 def _default(read: ReadShow, last: float) -> Standing:

@@ -12,7 +12,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import ArrayLike
 
-from sequencer.arrays import Bools, Floats, as_floats
+from sequencer.arrays import Bools, Floats, Ints, as_floats
 
 FEWEST_TAPS = 8
 MOST_TAPS = 2_000  # more than one a beat of any song
@@ -30,6 +30,11 @@ _STEPS_ALIKE = 0.7  # share of steps that must go from one beat to the next
 _NEAR = 0.25  # [beats] taps further from every beat tell nothing about them
 _LOOSE = 0.2  # [beats] taps that sway more about a row of beats do not go with it
 _DRIFT = 0.15  # [beats] by which the second half of them may lie elsewhere than the first
+_PAUSE = 4.0  # [beats] without a tap that part two runs
+_LOST = 0.15  # [beats] by which the count may be off after a pause, at one standard error, before nobody knows how many beats it had
+_UNEVEN = 0.75  # a short step is at most this share of a long one, where taps come in pairs
+_ALTERNATE = 0.7  # share of steps that must be short after a long one, or long after a short one
+_FEWEST_PAIRS = 4
 _STROKE = 0.012  # [s] how sharply strokes are told apart
 _STROKE_REACH = 0.08  # [s]
 
@@ -46,6 +51,7 @@ class TapFit:
     period_error: float  # [s] standard error of `period`
     used: int  # taps
     slips: int  # taps that were left out: bounces, and what lies far from all others
+    lost: bool = False  # in a pause so long that nobody knows how many beats it had: the tempo is that of the runs
 
     @property
     def tempo(self) -> float:
@@ -90,7 +96,8 @@ def fit_taps(taps: ArrayLike) -> TapFit:
     The tempo at which the taps gather most in one phase (the vector strength of J. M. Goldberg and P. B. Brown, 1969) gives each
     tap the number of its beat; the slope is the median of those of all pairs (H. Theil 1950; P. K. Sen, Estimates of the
     regression coefficient based on Kendall's tau, 1968), which stays right with up to 29 % of slips. Those are left out then, and
-    least squares through the others are the answer. Of the taps of a bouncing finger the one nearest to its beat counts.
+    least squares through the others are the answer, through each run of them where a pause between is too long to count through.
+    Of the taps of a bouncing finger the one nearest to its beat counts.
     """
     every = np.unique(as_floats("taps", taps))
     given = int(np.size(np.asarray(taps)))
@@ -115,17 +122,77 @@ def fit_taps(taps: ArrayLike) -> TapFit:
     off = times - start - period * number
     middle = float(np.median(off))
     kept = np.abs(off - middle) <= max(_FAR * _deviation(off), _SLIP)
-    period, start, error = _least_squares(number[kept], times[kept])
-    off = times[kept] - start - period * number[kept]
+    period, error, own = _by_runs(number[kept], times[kept])
+    off = times[kept] - own - period * number[kept]
     first = float(number[kept][0])
     return TapFit(
         period=period,
-        start=start + first * period,
+        start=float(own[0]) + first * period,
         sway=_deviation(off),
         period_error=error,
         used=int(kept.sum()),
         slips=given - int(kept.sum()),
+        lost=bool(np.ptp(own) > 0),
     )
+
+
+def _by_runs(number: Floats, times: Floats) -> tuple[float, float, Floats]:
+    """Slope, its standard error, and the value at 0 for each tap: one for all, but where a pause is too long to count through.
+
+    Through a pause of n beats a tempo with standard error e carries the count within n·e. Where half a beat is not well beyond that, a
+    beat more or less in the pause fits as well, and least squares through both sides would be far too sure of one of them; so it would where
+    the sides do not meet. Then each has a value of its own, and only the slope is common (analysis of covariance; textbook).
+    """
+    run = np.concatenate([[0], np.cumsum(np.diff(number) > _PAUSE)])
+    slope, error, own = _common_slope(run, number, times)
+    if run[-1] == 0:
+        return slope, error, own
+    joined = run.copy()
+    for k in np.flatnonzero(np.diff(run)).tolist():
+        off, drift = abs(own[k + 1] - own[k]), error * (number[k + 1] - number[k])
+        if drift <= _LOST * slope and off <= _FAR * drift + _SLIP:
+            joined[joined == joined[k + 1]] = joined[k]
+    return _common_slope(np.unique(joined, return_inverse=True)[1], number, times)
+
+
+def _common_slope(run: Ints, x: Floats, y: Floats) -> tuple[float, float, Floats]:
+    """One slope of several runs by least squares, its standard error, and the value at 0 of each point's run."""
+    size = np.bincount(run)
+    mean_x, mean_y = np.bincount(run, x) / size, np.bincount(run, y) / size
+    dx, dy = x - mean_x[run], y - mean_y[run]
+    square = float(np.sum(dx**2))
+    slope = float(np.sum(dx * dy) / square)
+    left = dy - slope * dx
+    free = max(len(x) - len(size) - 1, 1)
+    return slope, float(np.sqrt(np.sum(left**2) / free / square)), (mean_y - slope * mean_x)[run]
+
+
+def beats_of_pairs(taps: ArrayLike) -> tuple[Floats, float] | None:
+    """The beats of taps that come in pairs, as a gallop does, and how far apart a pair is [s]; None for even taps.
+
+    Parameters
+    ----------
+    taps : array_like, shape (n,) [s]
+        Of the track, in any order.
+
+    Notes
+    -----
+    The second of a pair is the beat: of two tones close together, the one before the longer gap is heard as accented. Source:
+    D.-J. Povel and H. Okkerman, Accents in equitone sequences, Perception & Psychophysics 30, 1981 (from memory). Shares are ours.
+    """
+    times = np.unique(as_floats("taps", taps))
+    times = times[np.concatenate([[True], np.diff(times) >= BOUNCE])[: len(times)]]
+    steps = np.diff(times)
+    if len(steps) < 2 * _FEWEST_PAIRS - 1:
+        return None
+    low, high = (float(each) for each in np.quantile(steps, [0.25, 0.75]))
+    if low > _UNEVEN * high:
+        return None
+    short = steps < (low + high) / 2
+    if np.mean(short[1:] != short[:-1]) < _ALTERNATE:
+        return None
+    beats = times[1:][short]
+    return (beats, float(np.median(steps[short]))) if len(beats) >= _FEWEST_PAIRS else None
 
 
 def _nearest_of_bounces(every: Floats, first_of: Bools, beats: Floats) -> Floats:
@@ -246,13 +313,3 @@ def _slope(number: Floats, times: Floats) -> float:
 
 def _deviation(values: Floats) -> float:
     return float(_NORMAL * np.median(np.abs(values - np.median(values))))
-
-
-def _least_squares(x: Floats, y: Floats) -> tuple[float, float, float]:
-    """Slope, value at 0, and standard error of the slope."""
-    middle = x.mean()
-    square = float(np.sum((x - middle) ** 2))
-    slope = float(np.sum((x - middle) * (y - y.mean())) / square)
-    start = float(y.mean() - slope * middle)
-    left = y - start - slope * x
-    return slope, start, float(np.sqrt(np.sum(left**2) / max(len(x) - 2, 1) / square))

@@ -360,10 +360,10 @@ def test_an_older_answer_never_replaces_a_newer_one(browser, show):
         planner.tab("Findings")
         known = planner.page.locator(".findings")
         planner.page.wait_for_function(
-            "() => !document.querySelector('.findings').innerText.includes('Not looked at yet')"
+            "() => !document.querySelector('.findings').innerText.includes('Still being looked at')"
         )
         route, answer = held[0]
         route.fulfill(response=answer, json={**answer.json(), "complete": False, "open": ["links"]})
         planner.page.wait_for_timeout(500)
-        assert "Not looked at yet" not in known.inner_text()
+        assert "Still being looked at" not in known.inner_text()
         assert "before the last change" not in known.inner_text()

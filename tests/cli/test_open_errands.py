@@ -305,3 +305,26 @@ def test_the_browser_gets_a_ticket_and_nothing_that_lasts(show, tmp_path):
         process.wait()
         process.stdout.close()
     assert Path(show).exists()
+
+
+def test_a_draft_that_was_not_put_in_is_offered_again_after_a_kill(show):
+    with desk(show) as own:
+        offered = drafted(own.page)
+        own.page.post("operations", revision=own.page.get("show")[1]["revision"], operation={"do": "change-titles", "values": {"title": "Larger"}})  # fmt: skip
+        own.process.kill()
+        own.process.wait()
+    with desk(show) as own:
+        page = own.page
+        state = page.get("show")[1]
+        assert "title: Larger" in state["text"]
+        assert "a draft that was not put in yet is offered again under Draft" in state["recovered"]
+        again = page.get("draft")[1]
+        assert (again["state"], again["older"]) == ("done", True)
+        assert again["offer"] == offered["offer"]
+        status, laid = page.post("draft/lay", number=again["number"])
+        assert status == 200
+        assert "title: Larger" in laid["text"]
+        assert laid["text"].count("drafted") > 0
+        assert not show.with_name(".show.yaml.draft").exists()
+    with desk(show) as own:
+        assert own.page.get("draft")[1]["state"] == "none"

@@ -213,3 +213,20 @@ def test_findings_are_not_compared_with_a_report_that_may_not_hold(kept):
         assert found["unknown"] == [
             "the version “duo” was checked when it was kept, but the program, the song or another file that it reads may have changed since"
         ]
+
+
+def test_a_byte_order_mark_is_told_as_in_a_terminal(show):
+    """Some editors put it at the start of a file; nobody sees it."""
+    copy = show.with_name("show (from elsewhere).yaml")
+    copy.write_bytes(b"\xef\xbb\xbf" + show.read_bytes())
+    with desk(show) as own:
+        (version,) = own.page.get("versions")[1]["versions"]
+        assert not version["same"]
+        values = compared(own.page, "version:from elsewhere")
+        assert words(values) == [
+            "the invisible mark at the start of the file (a byte order mark) is gone"
+        ]
+        assert version["line"] == values["line"]
+        assert not values["identical"]
+        assert values["says_the_same"]
+        assert compared(own.page, "file")["identical"]

@@ -65,7 +65,10 @@ export interface Block {
 export interface Section { name: string; label: string; start: number; end: number; energy: number; start_beat: number; end_beat: number }
 export type Spot = [number, number, number]; // [m] across and upstage, facing [degrees]
 
-export interface Standing { formation: string; walk: number; start: number; end: number; position: string; path: Path; spots: Record<string, Spot> }
+export interface Standing { formation: string; walk: number; start: number; end: number; position: string; path: Path; waiting: string[]; spots: Record<string, Spot> }
+
+/** Somebody who comes on from the wings, or goes off into them. */
+export interface Coming { who: string; on: boolean; words: string; side: string; place: [number, number]; start: number; end: number; start_s: number; position: string; end_position: string; path: Path }
 
 export interface Walk {
   who: string;
@@ -91,6 +94,7 @@ export interface View {
   accents: { who: string; beat: number; position: string; path: Path }[];
   standings: Standing[];
   walks: Walk[];
+  entrances: Coming[];
   formations: Record<string, { spots: Record<string, Spot> | null; shape: string | null; path: Path; used: number[] }>;
   place: Ground;
   crew: { name: string; duty: string; at: [number, number]; watches: string[]; path: Path }[];

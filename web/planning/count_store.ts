@@ -111,6 +111,19 @@ export function operationOf(own: Thought): Operation {
   return thoughtOf(own, answered === own ? counted.value?.held : null);
 }
 
+/** Corrections from a form, as one operation: sections that the file gives begin when they did, whatever the count. */
+export async function heldCorrection(values: Corrections): Promise<Operation> {
+  const count: Operation = { do: "correct-count", values };
+  if (!areGiven() || !state.value) return count;
+  try {
+    const found = await post<Counted>("count", { revision: state.value.revision, operation: count, hold: view.value!.sections.map((each) => each.start) });
+    return found.held ? { do: "do-together", operations: [count, { do: "set-sections", sections: found.held }], said: "correct the count" } : count;
+  } catch (error) {
+    if (error instanceof Refused) return count; // refused by what does it, in the same words
+    throw error;
+  }
+}
+
 function thoughtOf(own: Thought, held: [string, string][] | null = null): Operation {
   const count: Operation = { do: "correct-count", values: own.values };
   const borders = own.sections ?? (held ? bordersNow() : null);

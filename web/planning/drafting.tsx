@@ -217,7 +217,7 @@ function Offered({ now }: { now: Draft }) {
         <button type="button" onClick={again}>Another one</button>
         <button type="button" onClick={() => void errand("draft/stop")}>Leave it</button>
       </p>
-      <p class="quiet">A draft is not kept until you put it into the show: if the program ends before, it has to be drafted again.</p>
+      <p class="quiet">It is kept as an offer until you put it into the show or leave it, even if the program ends before.</p>
       <div class="offered">
         {[...groups].map(([section, rows]) => (
           <section key={section} aria-label={section}>

@@ -15,8 +15,8 @@ export function FindingsList() {
   return (
     <div class={old ? "findings older" : "findings"}>
       {old && <p class="quiet">These are about the show before the last change; it is being looked at again.</p>}
-      {found.open.length > 0 && <p class="quiet">Not looked at yet: {subjects(found.open)}.</p>}
-      {found.drawn.length > 0 && <p class="quiet">So far as drawn, not as flown: {subjects(found.drawn)}.</p>}
+      {found.open.length > 0 && <p class="quiet">Still being looked at: {subjects(found.open)}.</p>}
+      {found.drawn.length > 0 && <p class="quiet">Looked at as the moves are drawn; how the props really fly comes next: {subjects(found.drawn)}.</p>}
       {found.complete && !found.entries.length && <p>{view.value?.blocks.length ? "Nothing stands against it." : "Nothing is danced yet, so there is nothing to look at."}</p>}
       <ol>
         {found.entries.map((entry, k) => {
@@ -32,7 +32,7 @@ export function FindingsList() {
         })}
       </ol>
       {found.complete && found.unseen.length > 0 && (
-        <details><summary>What was not looked at</summary><ul>{found.unseen.map((line) => <li key={line}>{line}</li>)}</ul></details>
+        <details><summary>What no check looks at</summary><ul>{found.unseen.map((line) => <li key={line}>{line}</li>)}</ul></details>
       )}
       {found.cautions.length > 0 && <details><summary>Cautions</summary><ul>{found.cautions.map((line) => <li key={line}>{line}</li>)}</ul></details>}
     </div>
@@ -45,7 +45,16 @@ function Whose({ found }: { found: Finding[] }) {
   const order = (name: string) => (names.value.includes(name) ? names.value.indexOf(name) : names.value.length); // crew last
   who.sort((a, b) => order(a) - order(b));
   if (!who.length) return null;
-  return <span class="whose">{who.every((name) => names.value.includes(name)) ? together(who, names.value) : together(who, [])}:</span>;
+  const said = who.map(tonight);
+  const cast = who.every((name) => names.value.includes(name)) && said.every((name, k) => name === who[k]);
+  return <span class="whose">{cast ? together(who, names.value) : together(said, [])}:</span>;
+}
+
+/** A part, with who takes it tonight: where two have swapped, a name alone would mean either. */
+function tonight(part: string): string {
+  const standIns = (state.value?.values?.tonight?.stand_ins ?? []) as Record<string, string>[];
+  const taken = standIns.find((each) => each.for === part);
+  return taken ? `${part}’s part, tonight ${taken.name}` : part;
 }
 
 function show(own: Finding[], start: number | null, k: number): void {

@@ -2,6 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { get, type Operation } from "./api";
 import { SongFile } from "./beginning";
+import { heldCorrection } from "./count_store";
 import { operate } from "./doing";
 import { Fields, NewRecord, plain, schemaNow, setSchema, worded, type Json } from "./fields";
 import { names, state, view } from "./store";
@@ -98,7 +99,7 @@ function Song({ values }: { values: Json }) {
     <>
       <SongFile />
       <p class="quiet">{values.track?.file}: put right here what was heard wrongly.</p>
-      <Saved of={own} values={values.track?.corrections ?? {}} without={["sections"]} change={(given) => ({ do: "correct-count", values: given })} path="count" />
+      <Fields of={own} values={values.track?.corrections ?? {}} without={["sections"]} path="count" put={putCount} />
       {sections.map((each, k) => (
         <p key={`${each.from}${each.name}`} class="row">
           <span>From {each.from}: {each.name}</span>
@@ -112,6 +113,10 @@ function Song({ values }: { values: Json }) {
       </form>
     </>
   );
+}
+
+async function putCount(key: string, value: Json): Promise<boolean> {
+  return operate(await heldCorrection({ [key]: value }), `${worded(key)} ${value === null ? "left out" : "changed"}; sections begin when they did.`);
 }
 
 function placeOf(sections: Json[], start: string): number | null {

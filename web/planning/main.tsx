@@ -41,7 +41,7 @@ function App() {
           {stageFault.value && now.readable && <p class="fault">{stageFault.value}</p>}
           <MissingSong />
           <FirstMoves />
-          {view.value ? <Sheet /> : <p class="quiet">{!now.readable ? "The file cannot be read as a show: mend it under Text." : stageFault.value ? "" : "The show is being staged …"}</p>}
+          {view.value ? <Sheet /> : <p class="quiet">{!now.readable ? "The file cannot be read as a show: mend it under Text." : stageFault.value ? "" : "The show is being put on its song …"}</p>}
         </section>
         <aside id="side" class="side">
           <PlaceForm />

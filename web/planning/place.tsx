@@ -6,7 +6,7 @@ import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
 import { beatOf, moment, together } from "./rows";
 import { DraftHere } from "./drafting";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
-import { along, copied, names, opened, patterns, picked, state, tempo, view, walking } from "./store";
+import { along, copied, names, notice, opened, patterns, picked, state, tempo, view, walking } from "./store";
 
 export function PlaceForm() {
   const at = picked.value, counts = tempo.value;
@@ -60,7 +60,8 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
     const shift = near.find((each) => each.name === name)?.shift;
     if (shift) block.shift = shift; // it joins what stands before it if it starts that far in
     const follow = following(key, { beat }, ends);
-    void operate([...follow.operations, { do: "put-block", into: ["timeline"], block, before: placeFor(beat) }], `Put: ${name}${follow.words}.`);
+    const said = `Put: ${name}${follow.words}.`;
+    void seen(operate([...follow.operations, { do: "put-block", into: ["timeline"], block, before: placeFor(beat) }], said), follow, said);
   };
   return (
     <form onSubmit={(event) => { event.preventDefault(); if (name) put(); }}>
@@ -107,21 +108,23 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const key = `${block.path!.join("/")} ${block.who}`;
   const change = (operation: Operation, said: string, follow: Operation[] = []) => {
     const own = inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation;
-    void operate(follow.length ? [...follow, own] : own, said);
+    return operate(follow.length ? [...follow, own] : own, said);
   };
   const at = block.path!;
   const stretch = (beats: number) => {
     // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
     const by = beats - length, lasting = inPhrase && here && roundOf(block, same) === null ? by : inPhrase ? by * entryTimes(entry, block) : by;
     const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, lasting));
-    change({ do: "stretch-block", at, beats: beats / times }, `${block.title}: ${beatsSaid(beats)}${follow.words}.`, follow.operations);
+    const said = `${block.title}: ${beatsSaid(beats)}${follow.words}.`;
+    void seen(change({ do: "stretch-block", at, beats: beats / times }, said, follow.operations), follow, said);
   };
   const start = async (by: number) => {
     const to = moment(counts, startOf(entry, block) + by);
     const place = picked.value!;
     const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, by));
     const move = { do: "move-block", at: entry, start: to };
-    if (await operate(follow.operations.length ? [...follow.operations, move] : move, `Moved to ${to}${follow.words}.`)) picked.value = { ...place, beat: place.beat + by };
+    const said = `Moved to ${to}${follow.words}.`;
+    if (await seen(operate(follow.operations.length ? [...follow.operations, move] : move, said), follow, said)) picked.value = { ...place, beat: place.beat + by };
   };
   const shift = Number(block.shift ?? 0);
   return (
@@ -211,6 +214,13 @@ function following(of: string, from: { entry: number } | { beat: number }, ends:
   const operations = movedAlong(state.value?.values?.timeline ?? [], shifts, (entry) => starts.get(entry)!, (beat) => moment(counts, beat), (words) => beatOf(counts, words));
   const { count, until } = reached(shifts);
   return { operations, words: `, and ${count} that ${count === 1 ? "follows" : "follow"}, up to ${until}` };
+}
+
+/** What moved along is said for everybody to see, not only to a screen reader: it is more than was clicked. */
+async function seen(done: Promise<boolean>, follow: { operations: Operation[] }, said: string): Promise<boolean> {
+  const well = await done;
+  if (well && follow.operations.length) notice(said);
+  return well;
 }
 
 /** Where each performer ends an entry, some beats later. */

@@ -11,6 +11,7 @@ export function boxOf(now: View): Box {
   now.place.audience.forEach((edge) => edge.line.forEach(add));
   now.crew.forEach((each) => add(each.at));
   now.place.extinguishers.forEach(add);
+  now.entrances.forEach((each) => add(each.place));
   if (now.place.fuel) add(now.place.fuel);
   for (const each of Object.values(now.formations)) Object.values(each.spots ?? {}).forEach(add);
   if (!xs.length) return { x0: -5, x1: 5, y0: -5, y1: 8 };

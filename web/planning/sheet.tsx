@@ -7,6 +7,7 @@ import { copy, cut, entriesOf, operate, paste, takenOut } from "./doing";
 import { RowMarks } from "./marks";
 import { Near } from "./near";
 import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
+import { comingsIn, showStage } from "./entrances";
 import { showWalk } from "./ways";
 import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, readOnly, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
 
@@ -165,14 +166,16 @@ function Bar({ block, line, row }: { block: Block; line: Line; row: Row }) {
 function Walks({ row }: { row: Row }) {
   const spans = new Map<string, { start: number; end: number; who: string[]; number: number | null }>();
   for (const walk of view.value?.walks ?? []) {
-    if (walk.end <= row.start || walk.start >= row.start + row.beats || walk.length < 0.05) continue;
+    if (walk.end <= row.start || walk.start >= row.start + row.beats || walk.length < 0.05 || walk.path?.[0] === "entrances") continue;
     const key = `${walk.start} ${walk.end}`, known = spans.get(key);
     if (known) known.who.push(walk.who);
     else spans.set(key, { start: walk.start, end: walk.end, who: [walk.who], number: walk.path?.[0] === "staging" ? Number(walk.path[1]) : null });
   }
-  if (!spans.size) return null;
+  const comings = comingsIn(row);
+  if (!spans.size && !comings.length) return null;
   return (
     <div class="walks">
+      {comings.map((each) => <button key={each.words} type="button" class="coming" style={across(row, each.start, each.end)} title="See it on the stage" onClick={() => showStage(each.start)}>{each.words}</button>)}
       {[...spans.values()].map((each) => {
         const several = each.who.length > 1 || (each.who.length === names.value.length && names.value.length > 1);
         return (

@@ -2,6 +2,7 @@
 import { useRef } from "preact/hooks";
 import type { Spot, Standing } from "./api";
 import { onPlan } from "./compared";
+import { EntranceForm, waitElsewhere } from "./entrances";
 import { FormationForm } from "./formations";
 import { Handle, dragTo, dragged, drop, putAt, round, whereNow, type Plan, type Point } from "./handle";
 import { boxOf, nearest, pairs, standingAt } from "./plan";
@@ -34,7 +35,7 @@ export function StagePlan() {
     <>
       <figure class="plan">
         <figcaption>
-          <b>{standing.formation}</b>, from {standing.position}
+          <b>{standing.formation}</b>, from {standing.position}{standing.waiting.length > 0 && `; in the wings: ${standing.waiting.join(", ")}`}
           {uses > 1 && ` (used ${uses} times: a change here changes it each time)`}
         </figcaption>
         <svg
@@ -54,6 +55,7 @@ export function StagePlan() {
         <p class="quiet">{held ? `${held.words}: ${held.at[0].toFixed(2)} m across, ${held.at[1].toFixed(2)} m upstage. Distances are as drawn; the checks look at every moment when you let go.` : "Thin circles: how far body, prop and flame reach. The audience is below. Open squares: crew by their first letter; full ones: E an extinguisher, F the fuel."}</p>
       </figure>
       {!readOnly.value && <WayForm />}
+      {!readOnly.value && <EntranceForm />}
       {!readOnly.value && <FormationForm standing={standing} />}
     </>
   );
@@ -63,12 +65,15 @@ const spotKey = (standing: Standing, who: string) => `spot ${standing.formation}
 
 function OneSpot({ name, spot: [x, y, facing], standing, plan }: { name: string; spot: Spot; standing: Standing; plan: Plan }) {
   const [px, py] = plan.at(x, y), turn = (facing * Math.PI) / 180;
-  const put = (at: Point) => putAt(spotKey(standing, name), at, () => ({ do: "move-spot", formation: standing.formation, who: name, at }), `${name} stands at ${at[0]}, ${at[1]} in ${standing.formation}.`);
+  const waits = standing.waiting.includes(name);
+  const put = (at: Point) => waits
+    ? putAt(spotKey(standing, name), at, () => waitElsewhere(name, standing, at), `${name} waits in the wings at ${at[0]}, ${at[1]}.`)
+    : putAt(spotKey(standing, name), at, () => ({ do: "move-spot", formation: standing.formation, who: name, at }), `${name} stands at ${at[0]}, ${at[1]} in ${standing.formation}.`);
   return (
-    <g class="spot">
+    <g class={waits ? "spot waits" : "spot"}>
       <circle class="reach" cx={px} cy={py} r={view.value!.reach[name] ?? 1} />
       <line class="facing" x1={px} y1={py} x2={px + 0.55 * Math.sin(turn)} y2={py + 0.55 * Math.cos(turn)} />
-      <Handle id={spotKey(standing, name)} plan={plan} at={[x, y]} words={name} put={put} shape="circle" size={0.34} class="body" />
+      <Handle id={spotKey(standing, name)} plan={plan} at={[x, y]} words={waits ? `${name}, in the wings` : name} put={put} shape="circle" size={0.34} class="body" />
       <text x={px} y={py + 0.95}>{name}</text>
     </g>
   );

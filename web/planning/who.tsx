@@ -1,5 +1,6 @@
 // Who is there tonight: somebody away, somebody in their place; and when each comes in, who leads a canon.
 import { useEffect, useState } from "preact/hooks";
+import { RunCues } from "./cues";
 import { operate } from "./doing";
 import { blocksBy, state, view } from "./store";
 
@@ -10,7 +11,7 @@ const listed = (value: unknown): string[] => (value === undefined || value === n
 
 export function WhoIsThere() {
   const values = state.value?.values, now = view.value;
-  if (!values || !now) return <p class="quiet">{values === null ? "The file cannot be read: mend it under Text." : "The show is being staged …"}</p>;
+  if (!values || !now) return <p class="quiet">{values === null ? "The file cannot be read: mend it under Text." : "The show is being put on its song …"}</p>;
   const away = listed(values.tonight?.away), standIns: Row[] = values.tonight?.stand_ins ?? [];
   const cast: Row[] = values.cast ?? [], crew: Row[] = values.crew ?? [];
   const whereIs = (name: string): Where => (away.includes(name) ? "away" : standIns.some((each) => each.for === name) ? "other" : "here");
@@ -27,6 +28,9 @@ export function WhoIsThere() {
       {cast.map((row) => person(row, "cast"))}
       {crew.length > 0 && <h3>Crew</h3>}
       {crew.map((row) => person(row, "crew"))}
+      <h3>Run cues</h3>
+      <p class="quiet">What sound and light do, and when: as their sheet prints it. A time leads there in the song. Who comes on and goes off is put in under Stage.</p>
+      <RunCues />
     </div>
   );
 }
@@ -82,10 +86,13 @@ function Part({ name, timeline, everybody }: { name: string; timeline: Row[]; ev
   const missed = view.value!.missing.filter((each) => each.who === name);
   const lit = view.value!.cast.find((each) => each.name === name)?.lit ?? [];
   const leads = timeline.filter((row) => row.canon && (listed(row.who).length === 0 || listed(row.who).includes("all") ? everybody : listed(row.who))[0] === name);
+  const comings = view.value!.entrances.filter((each) => each.who === name);
   if (missed.length) return <li>falls out: {missed.length} blocks, from {missed[0].position} to {missed[missed.length - 1].end_position}</li>;
-  if (!own.length) return <li>dances nothing yet</li>;
+  const walks = comings.map((each) => <li key={each.start}>{each.words} at {each.position}</li>);
+  if (!own.length) return <>{walks}<li>dances nothing yet</li></>;
   return (
     <>
+      {walks}
       <li>comes in at {own[0].position} ({own[0].title}), ends at {own[own.length - 1].end_position}</li>
       {leads.length > 0 && <li>begins {leads.length === 1 ? "a canon" : `${leads.length} canons`}: {leads.map((row) => row.phrase ?? row.pattern ?? (row.link ? "a link" : "a rest")).join(", ")}</li>}
       {lit.length > 0 && <li>lit {lit.length === 1 ? "once" : `${lit.length} times`}</li>}

@@ -151,7 +151,7 @@ function Inside() {
       </div>
       <div id="shown" role="tabpanel" tabIndex={0} aria-labelledby={`tab-${shown.value}`}>
         <Now />
-        {!view.value && <p class="quiet">The show is being staged …</p>}
+        {!view.value && <p class="quiet">The show is being put on its song …</p>}
         {view.value && shown.value === "sheet" && <Sheet only={whose.value} />}
         {shown.value === "stage" && <StagePlan />}
         {shown.value === "dance" && <Dance />}

@@ -493,8 +493,8 @@ def _drawn(case: DancerCase, side: Side) -> list[Finding]:
         flown = case.flown(span, side)
         if flown is None or not flown.flies:
             said = (
-                f"to keep the {prop.kind} flying, the hand moves up to {100 * work.largest:.0f} cm "
-                f"({100 * work.rms:.0f} cm RMS) off the drawn circle; distances to others allow for it"
+                f"to keep the {prop.kind} flying, the hand moves up to {100 * work.largest:.0f} cm, "
+                f"typically {100 * work.rms:.0f} cm, off the drawn circle; distances to others allow for it"
             )
             ways = ("where others are near, choose a pattern that needs less", TELLS_MORE)
         elif flown.soft:
@@ -510,9 +510,9 @@ def _drawn(case: DancerCase, side: Side) -> list[Finding]:
 
 
 def soft_words(most: float, rms: float) -> str:
-    """That a pattern reads soft, and by how much its head is off the drawing [m]."""
+    """That a pattern reads soft, and by how much its head is off the drawing [m]: at most, and as root mean square."""
     return (
-        f"reads soft: as flown the head is up to {100 * most:.0f} cm ({100 * rms:.0f} cm RMS) "
+        f"reads soft: as flown the head is up to {100 * most:.0f} cm, typically {100 * rms:.0f} cm, "
         "off the drawn path"
     )
 

@@ -7,7 +7,7 @@ Source: EN ISO 13855:2010, approach speed of 1.6 m/s (catalogue abstract); the t
 """
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -44,8 +44,36 @@ class TravelLimits:
 
 
 def walks(show: Staged) -> Outcome:
-    """Every walk of a show against the limits."""
-    return travel(show.dancers, show.tempo)
+    """Every walk of a show against the limits, and those that are written as another kind of way than they are."""
+    return travel(show.dancers, show.tempo) + Outcome(findings=tuple(_other_ways(show)))
+
+
+def _other_ways(show: Staged) -> Iterator[Finding]:
+    """Walks whose `path` says otherwise than their points: these alone decide the way."""
+    for standing in show.standings:
+        if standing.path[0] != "staging":
+            continue
+        row = show.show.staging[int(standing.path[1])]
+        bent = [who for who, points in row.via.items() if points]
+        if row.path is None or (row.path == "curved") == bool(bent):
+            continue
+        if bent:
+            what = f"is written as straight, but {' and '.join(bent)} walk{'s' if len(bent) == 1 else ''} through points, which is a curve"
+            mends = ("take `path` out", "take the points out (`via`): then the way is straight")
+        else:
+            what = "is written as curved, but leads through no points: everybody walks straight"
+            mends = ("take `path` out", "give points to walk through (`via`)")
+        yield Finding(
+            code="path-says-nothing",
+            severity="note",
+            who=tuple(bent),
+            start=show.seconds(standing.walk),
+            end=show.seconds(standing.start),
+            position=show.position(standing.walk),
+            message=f"the walk to {standing.formation} {show.at_aloud(standing.walk)} {what}",
+            remedies=mends,
+            source="a way is given by its points",
+        )
 
 
 def travel(
@@ -190,6 +218,7 @@ CHECK = Check(
     name="walks",
     run=walks,
     codes={
+        "path-says-nothing": ("note",),
         "turns-too-fast": ("warn",),
         "walks-too-fast": ("warn",),
         "wheels-without-hands": ("note",),

@@ -15,15 +15,17 @@ from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.prisms import Prism, plane
 from sequencer.geometry.regions import Venue
 from sequencer.motion.clearance.fixtures import Encounters, Measure, encounters, lowest_wick
-from sequencer.motion.clearance.grid import cells
+from sequencer.motion.clearance.grid import Cells, cells
 from sequencer.motion.performers.body_parts import FIRST_POINT, PARTS
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.props.prop import Prop
+from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import length_words
 
 _TOGETHER = 32.0  # [beats] approaches no farther apart than this share one finding
 
+_LIT_IN_WINGS = "let the burn begin once they are on stage, and end before they go off: nobody is lit in the wings"
 LEAST_PROP = 0.20  # [m] from hand to wick: a shorter prop cannot be spun, so none is suggested
 ON_STAGE = 0.05  # [m] that a line must lie inside the stage to count: one along the edge does not
 
@@ -77,17 +79,56 @@ def boundaries(
     """Distances and conflicts between every performer and what stands still, between two beats."""
     grid = cells(dancers, start, end)
     total = Outcome(findings=_audience_on_stage(venue), not_checked=_not_checked(venue))
+    staying = [dancer for dancer in dancers if not dancer.floor.off]
     for rule in _clearance_rules(dancers, venue, requirements):
-        found = encounters(
-            dancers,
-            grid,
-            rule.prisms,
-            measure=rule.measure,
-            required=np.array([rule.of(dancer) for dancer in dancers]),
-            only_lit=rule.only_lit,
-        )
-        total += _judged(dancers, tempo, requirements, rule, found)
+        if rule.measure != "place" or len(staying) == len(dancers):
+            total += _searched(dancers, grid, tempo, requirements, rule)
+            continue
+        # The edge of the stage holds for whoever is on it: entrances and exits lead over it.
+        if staying:
+            total += _searched(staying, cells(staying, start, end), tempo, requirements, rule)
+        for dancer in dancers:
+            for span in _on_stage(dancer, start, end) if dancer.floor.off else ():
+                total += _searched((dancer,), cells((dancer,), *span), tempo, requirements, rule)
     return total + _ceilings(dancers, tempo, venue, requirements)
+
+
+def _searched(
+    dancers: Sequence[Dancer],
+    grid: Cells,
+    tempo: TempoMap,
+    requirements: Requirements,
+    rule: _ClearanceRule,
+) -> Outcome:
+    """One rule, for some dancers on their grid."""
+    found = encounters(
+        dancers,
+        grid,
+        rule.prisms,
+        measure=rule.measure,
+        required=np.array([rule.of(dancer) for dancer in dancers]),
+        only_lit=rule.only_lit,
+    )
+    return _judged(dancers, tempo, requirements, rule, found)
+
+
+def _on_stage(dancer: Dancer, start: float, end: float) -> list[tuple[float, float]]:
+    """Spans in which the edge of the stage is a limit: on stage, and wherever the dancer is lit [beats]."""
+    on = [(begin, stop) for begin, stop in dancer.lit]
+    at = start
+    for begin, stop in dancer.floor.off:
+        on.append((at, begin))
+        at = stop
+    on.append((at, end))
+    spans: list[tuple[float, float]] = []
+    for begin, stop in sorted((max(a, start), min(b, end)) for a, b in on):
+        if stop - begin <= TOUCH:
+            continue
+        if spans and begin <= spans[-1][1]:
+            spans[-1] = (spans[-1][0], max(spans[-1][1], stop))
+        else:
+            spans.append((begin, stop))
+    return spans
 
 
 def _audience_on_stage(venue: Venue) -> tuple[Finding, ...]:
@@ -302,6 +343,9 @@ def _finding(
     moving = rule.measure in {"parts", "flames"}
     work = deviation_words(float(found.at[k]), dancer) if moving else ""
     thing, remedies = rule.in_words, rule.mends(worst, rule.of(dancer))
+    at = float(found.at[k])
+    if rule.measure == "place" and any(low < at < high for low, high in dancer.floor.off):
+        remedies = (_LIT_IN_WINGS,)
     if rule.measure == "wicks":
         low = _lowest(dancer, float(found.at[k]), int(found.part[k]), worst)
         work, remedies = low.words, low.mends(rule.required)

@@ -185,4 +185,5 @@ def _walked(floor: WalkPath, places: Floats, facings: Floats, late: float) -> Wa
         )
         for k, move in enumerate(floor.moves, start=1)
     )
-    return WalkPath(put(floor.place, places[0]), floor.facing + float(facings[0]), moves)
+    off = tuple((start + late, end + late) for start, end in floor.off)
+    return WalkPath(put(floor.place, places[0]), floor.facing + float(facings[0]), moves, off)

@@ -84,11 +84,14 @@ class WalkPath:
         Initial facing [rad].
     moves : sequence of Move
         In order, not overlapping.
+    off : sequence of (start, end)
+        Spans of beats in which the performer is off the stage, or walks on or off: the edge of the stage is no limit then.
     """
 
     place: Point
     facing: float = 0.0
     moves: tuple[Move, ...] = ()
+    off: tuple[tuple[float, float], ...] = ()
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "moves", tuple(self.moves))
@@ -197,7 +200,8 @@ class WalkPath:
             )
             for i, move in enumerate(self.moves)
         )
-        return WalkPath(shift(self.place, held[0]), self.facing + (turn if held[0] else 0.0), moves)
+        facing = self.facing + (turn if held[0] else 0.0)
+        return WalkPath(shift(self.place, held[0]), facing, moves, self.off)
 
     def shifted(self, beats: float) -> "WalkPath":
         """The same path with every move delayed by some beats."""
@@ -211,7 +215,8 @@ class WalkPath:
             )
             for move in self.moves
         )
-        return WalkPath(self.place, self.facing, moves)
+        off = tuple((start + beats, end + beats) for start, end in self.off)
+        return WalkPath(self.place, self.facing, moves, off)
 
     @cached_property
     def content(self) -> bytes:

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from sequencer.outputs.compared.alignment import TimedPiece, aligned
 from sequencer.outputs.compared.show_changes import ShowChange, SpotMove
+from sequencer.outputs.words.entrance_words import only_entrances
 from sequencer.show.model import Staging
 from sequencer.staging.staged import Staged, Standing
 from sequencer.units import counted
@@ -34,23 +35,25 @@ def moved_words(x: float, y: float) -> str:
 
 def floor_changes(old: Staged, new: Staged) -> list[ShowChange]:
     """What differs in where everybody stands, and how they get there, in order of time."""
-    was = [TimedPiece(each.formation, each.walk, each.end) for each in old.standings]
-    now = [TimedPiece(each.formation, each.walk, each.end) for each in new.standings]
+    # Entrances and exits are told as what the file says of them.
+    olds, news = ([one for one in each.standings if not only_entrances(one)] for each in (old, new))
+    was = [TimedPiece(each.formation, each.walk, each.end) for each in olds]
+    now = [TimedPiece(each.formation, each.walk, each.end) for each in news]
     found: list[ShowChange] = []
     spots: dict[tuple[str, str], ShowChange] = {}
     for i, j in aligned(was, now):
         if i is None and j is not None:
-            found.append(_alone(new, new.standings[j], gone=False))
+            found.append(_alone(new, news[j], gone=False))
         elif i is not None and j is None:
-            found.append(_alone(old, old.standings[i], gone=True))
+            found.append(_alone(old, olds[i], gone=True))
         elif i is not None and j is not None:
-            found += _of_pair(old, new, old.standings[i], new.standings[j], spots)
+            found += _of_pair(old, new, olds[i], news[j], spots)
     found += spots.values()
     return sorted(found, key=lambda each: (each.beat if each.beat is not None else 0.0, each.who, each.words))  # fmt: skip
 
 
 def _row(staged: Staged, standing: Standing) -> Staging | None:
-    number = standing.path[1] if len(standing.path) > 1 else None
+    number = standing.path[1] if len(standing.path) > 1 and standing.path[0] == "staging" else None
     rows = staged.show.staging
     return rows[number] if isinstance(number, int) and number < len(rows) else None
 
@@ -89,6 +92,8 @@ def _of_pair(
 def _spot_moves(was: Standing, now: Standing) -> Iterator[SpotMove]:
     for who, (x, y, _) in now.spots.items():
         before = was.spots.get(who)
+        if who in (*was.waiting, *now.waiting):
+            continue  # in the wings
         if before is not None and math.dist(before[:2], (x, y)) >= _STILL:
             yield SpotMove(who=who, before=(before[0], before[1]), after=(x, y))
 
@@ -109,6 +114,8 @@ def _note_spots(
         before, after = was.spots.get(who), now.spots.get(who)
         if before is None or after is None:
             continue  # somebody else is in the cast: that is told there
+        if who in (*was.waiting, *now.waiting):
+            continue  # in the wings
         turned = abs((after[2] - before[2] + 180.0) % 360.0 - 180.0)
         words = []
         if who in moved:
@@ -156,7 +163,7 @@ def _of_ways(was: Staging | None, now: Staging | None, told: ShowChange) -> Iter
     if was is None or now is None:
         return
     if was.path != now.path:
-        yield replace(told, words=f"to formation {now.formation}: {_curve(now)} ways instead of {_curve(was)} ones", keys=frozenset({"path"}))  # fmt: skip
+        yield replace(told, words=f"to formation {now.formation}: path says {_curve(now)} instead of {_curve(was)}; the ways stay as they are", keys=frozenset({"path"}))  # fmt: skip
     for who in dict.fromkeys((*was.via, *now.via)):
         before, after = was.via.get(who, ()), now.via.get(who, ())
         if before == after:
@@ -168,7 +175,7 @@ def _of_ways(was: Staging | None, now: Staging | None, told: ShowChange) -> Iter
 
 
 def _curve(row: Staging) -> str:
-    return row.path or "the usual"
+    return row.path or "nothing"
 
 
 def _way(points: tuple[tuple[float, float], ...]) -> str:

@@ -12,15 +12,18 @@ _SUBJECTS: dict[str, ChangeSubject] = {
     "weather": "rules", "limits": "rules", "rules": "rules", "stop_call": "rules",
     "emergency": "rules", "drift": "rules", "timeline": "dance", "phrases": "dance",
     "patterns": "dance", "pattern_files": "dance", "formations": "floor", "staging": "floor",
+    "entrances": "floor",
 }  # fmt: skip
 _HEADS = {
     "track": "song", "venue": "place", "cast": "", "crew": "", "timeline": "",
     "formations": "formation", "phrases": "phrase", "patterns": "own pattern", "staging": "",
+    "entrances": "",
     "stop_call": "stop call", "drift": "errors to expect", "wishes": "wishes for drafts",
 }  # fmt: skip
 _ITEMS = {
     "exits": "exit", "extinguishers": "extinguisher", "audience": "audience edge",
     "ceilings": "ceiling", "scenery": "scenery", "lit": "burn", "sections": "section",
+    "entrances": "entrance",
 }  # fmt: skip
 _INNER = {"spots", "corrections"}  # keys that say nothing by themselves
 
@@ -115,15 +118,23 @@ def place_label(path: ValuePath, values: Any) -> str:
         step = value_at(values, path[:3])
         named = f"phrase {path[1]}, step {int(path[2]) + 1} ({step_label(step)})"
         return _joined([named, *_rest(path[3:], values, path[:3])])
-    if head == "staging" and len(path) > 1:
-        row = value_at(values, path[:2]) or {}
-        named = f"walk to {row.get('formation')} from {row.get('from')}"
+    if head in ("staging", "entrances") and len(path) > 1:
+        named = _on_the_floor(head, value_at(values, path[:2]) or {})
         return _joined([named, *_rest(path[2:], values, path[:2])])
     first = _HEADS.get(head, worded(head))
     parts = _rest(path[1:], values, path[:1])
     if head in ("formations", "phrases", "patterns") and parts:
         return _joined([f"{first} {parts[0]}", *parts[1:]])
     return _joined([first, *parts])
+
+
+def _on_the_floor(head: str, row: Mapping[str, Any]) -> str:
+    """A walk to a formation, or somebody's entrance or exit."""
+    if head == "staging":
+        return f"walk to {row.get('formation')} from {row.get('from')}"
+    who = row.get("who")
+    names = " and ".join(map(str, who)) if isinstance(who, list) else who
+    return f"{'entrance' if 'comes_on' in row else 'exit'} of {names}"
 
 
 def _rest(path: ValuePath, values: Any, above: ValuePath) -> list[str]:

@@ -8,6 +8,7 @@ from typing import Any
 
 from sequencer.files import write_text
 from sequencer.outputs.words.block_words import block_words
+from sequencer.outputs.words.entrance_words import only_entrances
 from sequencer.staging.staged import Staged
 
 TIMETABLE_COLUMNS = ("start", "end", "from", "until", "kind", "who", "what", "how", "section")
@@ -43,8 +44,10 @@ def timetable(staged: Staged) -> list[dict[str, Any]]:
         add(float(beats(section.start)), float(beats(section.end)), "section", "", name, "")
     for standing in staged.standings:
         walk = standing.start - standing.walk
-        how = f"walk of {walk:g} beats" if walk > 0 else ""
+        how = f"walk of {walk:g} beats" if walk > 0 and not only_entrances(standing) else ""
         add(standing.walk, standing.end, "formation", "all", standing.formation, how)
+    for each in staged.comings:
+        add(each.start, each.end, "entrance" if each.on else "exit", each.who, each.words, "")
     dancers = {dancer.name: dancer for dancer in staged.dancers}
     for block in (*staged.blocks, *staged.stops):
         title, *lines = block_words(block, dancers.get(block.who))

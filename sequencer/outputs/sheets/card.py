@@ -150,7 +150,8 @@ def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowab
     cues = [
         cue
         for cue in cues_of(edition.staged, who)
-        if cue.kind not in {"walk", "link"} and not (cue.kind == "wait" and cue.beats < _SHORT)
+        if (cue.kind not in {"walk", "link"} or cue.coming is not None)
+        and not (cue.kind == "wait" and cue.beats < _SHORT)
     ]
     blocks, before = [], ""
     for cue in cues:
@@ -166,7 +167,8 @@ def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowab
 def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> Flowable:
     staged = edition.staged
     titles = {
-        "wait": "rest",
+        "wait": "wait in the wings" if cue.in_wings else "rest",
+        "walk": "come on" if cue.coming is not None and cue.coming.on else "go off",
         "accent": "HIT",
         "light": "FLAMES ON",
         "out": "FLAMES OUT",

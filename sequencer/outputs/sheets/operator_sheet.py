@@ -4,7 +4,6 @@ Time code counts from 00:00:00:00 at the start of the track.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import partial
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
@@ -16,9 +15,7 @@ from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
     clock_fine,
-    listed,
     number,
-    plural,
 )
 from sequencer.outputs.sheets.parts.cues import late_clock
 from sequencer.outputs.sheets.parts.edition import Edition
@@ -30,101 +27,18 @@ from sequencer.outputs.sheets.parts.notices import (
     findings_block,
     opening,
 )
+from sequencer.outputs.sheets.parts.run_cues import RunCue, run_cues
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
-from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.handling import seconds_words
 from sequencer.timing.timecode import RATES, frame_at, timecode_of
 
 _RATES = {"24": "24", "25": "25", "29.97df": "29.97 drop", "30": "30"}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class OperatorCue:
-    """One moment at which sound or light does, or expects, something."""
-
-    seconds: float
-    position: str  # bar.beat; empty if there is no beat
-    what: str
-    who: str
-    kind: str  # start, song, stage, lit, out, end
-
-
 def operator_sheet(edition: Edition) -> Sheet:
     """The operators' pages, landscape."""
     return Sheet(
         name="operator", title="Sound and light", story=partial(_story, edition), wide=True
-    )
-
-
-def operator_cues(edition: Edition) -> tuple[OperatorCue, ...]:
-    """Track, sections, formations and flames in the order of the track."""
-    staged = edition.staged
-    cues = [OperatorCue(seconds=0.0, position="", what="track starts", who="sound", kind="start")]
-    for section, name in zip(staged.song.sections, staged.song.section_names(), strict=True):
-        beat = float(staged.tempo.beats_from_seconds(section.start))
-        position = staged.position(beat) if section.start > 0 else ""
-        cues.append(
-            OperatorCue(
-                seconds=section.start,
-                position=position,
-                what=f"section: {name}",
-                who="light",
-                kind="song",
-            )
-        )
-    for standing in staged.standings:
-        if standing.start > standing.walk:
-            what = f"walk to {standing.formation}, {plural(standing.start - standing.walk, 'beat')}"
-            cues.append(_at(edition, standing.walk, what, "light", "stage"))
-    cues += _flames(edition)
-    cues.append(
-        OperatorCue(
-            seconds=staged.song.duration, position="", what="track ends", who="sound", kind="end"
-        )
-    )
-    order = {"start": -1, "song": 0, "out": 1, "lit": 2, "stage": 3, "end": 4}
-    return tuple(sorted(cues, key=lambda cue: (round(cue.seconds, 4), order[cue.kind], cue.what)))
-
-
-def _flames(edition: Edition) -> list[OperatorCue]:
-    """Lighting, all alight, putting out and all out, each once for everybody to whom it happens at that moment."""
-    moments: dict[tuple[str, float], list[PlannedBurn]] = {}
-    for burn in edition.plan.burns:
-        for what, seconds in (
-            ("FLAMES ON", burn.alight_s),
-            ("burn begins", burn.start_s),
-            ("putting out starts", burn.end_s),
-            ("FLAMES OUT", burn.out_s),
-        ):
-            if seconds >= 0.0:  # what is before the track stands in the standing orders
-                moments.setdefault((what, round(seconds, 3)), []).append(burn)
-    names = edition.staged.show.names
-    found = []
-    for (what, seconds), burns in moments.items():
-        who = sorted({burn.who for burn in burns}, key=names.index)
-        numbers = ", ".join(str(edition.number_of(name)) for name in who)
-        listing = listed(who, most=3) if len(who) < len(names) else "all"
-        beat = {"burn begins": burns[0].start, "putting out starts": burns[0].end}.get(what)
-        found.append(
-            OperatorCue(
-                seconds=seconds,
-                position="" if beat is None else edition.staged.position(beat),
-                what=f"{what}: {listing} ({numbers})",
-                who="both",
-                kind="lit" if what in {"FLAMES ON", "burn begins"} else "out",
-            )
-        )
-    return found
-
-
-def _at(edition: Edition, beat: float, what: str, who: str, kind: str) -> OperatorCue:
-    staged = edition.staged
-    return OperatorCue(
-        seconds=max(staged.seconds(beat), 0.0),
-        position=staged.position(beat),
-        what=what,
-        who=who,
-        kind=kind,
     )
 
 
@@ -147,14 +61,14 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     )
     story += findings_block(edition, edition.stops, room, title="What stops the show")
     story += [Spacer(1, 8), TimelineStrip(edition)]
-    story += [CondPageBreak(140), heading("Cues"), _table(operator_cues(edition), room)]
+    story += [CondPageBreak(140), heading("Cues"), _table(run_cues(edition.staged), room)]
     story += _standing_orders(edition)
     story += emergency_block(edition, room, short=True)
     story += cautions_block(edition, "operator", room)
     return story
 
 
-def _table(cues: Sequence[OperatorCue], room: float) -> Flowable:
+def _table(cues: Sequence[RunCue], room: float) -> Flowable:
     widths = [30.0, 74.0, 56.0]
     widths += [88.0] * len(_RATES)
     widths.append(52.0)

@@ -230,9 +230,9 @@ def _next_words(entries: Sequence[CueLine], index: int) -> str:
 
 def _title(cue: Cue) -> str:
     if cue.kind == "wait":
-        return "rest"
+        return "wait in the wings" if cue.in_wings else "rest"
     if cue.kind == "walk":
-        return "walk"
+        return "walk" if cue.coming is None else "COME ON" if cue.coming.on else "GO OFF"
     if cue.kind == "accent":
         return "HIT"
     if cue.kind == "stop":
@@ -451,7 +451,7 @@ def _where(entry: CueLine, stood: Stood | None) -> Prose:
     cue = entry.cue
     walk = cue if cue.kind == "walk" else entry.walk
     if walk is not None:
-        lead = "" if walk is cue else "walk  "
+        lead = "" if walk is cue else f"{_title(walk).lower()}  "
         spans = [TextSpan(lead, "Bold", DARK), TextSpan(walk_words(walk), "Regular", DARK)]
         return Prose(spans if lead else spans[1:], leading=1.16, role="TD")
     x, y, facing = cue.spot

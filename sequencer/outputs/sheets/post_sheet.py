@@ -76,8 +76,9 @@ _MOST_BAND = 72.0  # height, from which smaller type is tried
 
 
 def post_sheet(edition: Edition, number: int) -> Sheet:
-    """The page of the post with a number, from 1 in the order of the crew."""
-    post = edition.staged.show.crew[number - 1]
+    """The page of the post with a number, from 1 in the order of the whole crew, whoever is away."""
+    staged = edition.staged
+    post = next(each for each in staged.show.crew if staged.post_number(each.name) == number)
     return Sheet(
         name=f"post-{number}-{slug(post.name, longest=32)}",
         title=f"Post S{number}: {edition.person(post.name)}",
@@ -383,8 +384,9 @@ def _scene(
             PlanMark(kind="performer", at=side.view(x, y), words=number, name=name, way=way)
         )
     marks.append(PlanMark(kind="you", at=side.view(*post.post), words="YOU"))
-    for k, other in enumerate(show.crew, start=1):
+    for other in show.crew:
         if other.name in act.crew:
+            k = edition.staged.post_number(other.name)
             words = f"S{k}{NB}{brief(other.name, most=24).upper()}"
             fits = clipped(words, "Poster", DARK_SIZE, 0.45 * wide) == words
             words = words if fits else f"S{k}"

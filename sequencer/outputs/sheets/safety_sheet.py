@@ -224,7 +224,8 @@ def posts_block(edition: Edition, room: float) -> list[Flowable]:
     rows: list[list[Cell]] = [
         [head_cell(w) for w in ("post", "who", "stands", "watches", "at hand")]
     ]
-    for number, post in enumerate(crew, start=1):
+    for post in crew:
+        number = edition.staged.post_number(post.name)
         watched = listed(post.watches, most=8) or ("all" if post.duty == "spotter" else "–")
         rows.append(
             [

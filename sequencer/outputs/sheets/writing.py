@@ -242,7 +242,8 @@ def _kind_of(name: str) -> str:
 
 
 def _posts(edition: Edition) -> list[Sheet]:
-    return [post_sheet(edition, number + 1) for number in range(len(edition.staged.show.crew))]
+    staged = edition.staged
+    return [post_sheet(edition, staged.post_number(post.name)) for post in staged.show.crew]
 
 
 def _fuel(edition: Edition) -> list[Sheet]:

@@ -433,7 +433,8 @@ class _Drafting:
             bound=min(chosen.bound, chosen.cost),
             terms=(self._setting or setting).terms(chosen.picks),  # as searched, without more sizes
             rows=tuple(
-                (each.slot.section, ground.base.position(each.slot.start), each.words)
+                # where the move begins: a link before it is the way there
+                (each.slot.section, ground.base.position(each.slot.start + each.lead), each.words)
                 for each in danced
             ),
             links=sum(bool(each.link) + bool(each.lead) for each in danced),

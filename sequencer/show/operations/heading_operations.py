@@ -6,7 +6,7 @@ from typing import ClassVar, Literal
 from pydantic import JsonValue
 
 from sequencer.show.operations.operation import Operation, RowValues, refusal
-from sequencer.show.operations.rows import keys_set, row_at, rows_put, spoken
+from sequencer.show.operations.rows import keys_set, names_in, row_at, rows_put, spoken
 from sequencer.show.plain_edits import TakenOut
 from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
@@ -14,7 +14,7 @@ from sequencer.show.show_text import ShowText
 Heading = Literal[
     "venue", "fire", "stop_call", "emergency", "weather", "limits", "rules", "wishes", "drift"
 ]
-ItemList = Literal["audience", "ceilings", "scenery", "exits", "extinguishers", "lit"]
+ItemList = Literal["audience", "ceilings", "scenery", "exits", "extinguishers", "lit", "entrances"]
 
 _TITLES = ("title", "version", "date", "night", "begins", "type_file")
 _CORRECTIONS: ValuePath = ("track", "corrections")
@@ -76,7 +76,7 @@ class DeleteHeading(Operation):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PutItem(Operation):
-    """A thing of the venue, or a time in which somebody is lit."""
+    """A thing of the venue, a time in which somebody is lit, or an entrance or exit."""
 
     KIND: ClassVar[str] = "put-item"
     into: ItemList
@@ -86,7 +86,12 @@ class PutItem(Operation):
     @property
     def words(self) -> str:
         """What it does."""
-        return f"add to {self.into}"
+        if self.into != "entrances":
+            return f"add to {self.into}"
+        who = " and ".join(names_in(self.item.get("who")))
+        if "comes_on" in self.item:
+            return f"{who} on at {self.item['comes_on']}"
+        return f"{who} off at {self.item.get('goes_off')}"
 
     def on(self, text: ShowText) -> ShowText:
         """The text with it."""
@@ -138,6 +143,8 @@ class DeleteItem(Operation):
 
 
 def _list_of(into: ItemList) -> ValuePath:
+    if into == "entrances":
+        return ("entrances",)
     return ("fire", "lit") if into == "lit" else ("venue", into)
 
 

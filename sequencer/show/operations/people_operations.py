@@ -210,6 +210,8 @@ def _of_the_cast(text: ShowText) -> Iterator[ValuePath]:
         yield from ((("formations", key, own)) for own in ("spots", "order"))
     for k in range(len(text.value("staging") or ())):
         yield ("staging", k, "via")
+    for k in range(len(text.value("entrances") or ())):
+        yield ("entrances", k, "who")
     for k in range(len(text.value("fire", "lit") or ())):
         yield ("fire", "lit", k, "who")
     for k in range(len(text.value("crew") or ())):

@@ -89,6 +89,7 @@ def _moments(text: ShowText) -> Iterator[ValuePath]:
     lists: dict[ValuePath, tuple[str, ...]] = {
         ("timeline",): ("from", "until", "accent"),
         ("staging",): ("from",),
+        ("entrances",): ("comes_on", "goes_off"),
         ("fire", "lit"): ("from", "until"),
     }
     for path, keys in lists.items():

@@ -90,7 +90,9 @@ def test_checks_of_packages_follow_the_built_in_ones_by_entry_point(installed):
     assert registry.checks()[:-2] == registry.BUILT_IN
     assert [each.name for each in registry.checks()[-2:]] == ["wax", "ash"]
     assert registry.check_named("ash").codes == early.codes
-    with pytest.raises(ValueError, match="no check 'soot'; there are who-is-there, joins, "):
+    with pytest.raises(
+        ValueError, match="no check 'soot'; there are who-is-there, in-the-wings, joins, "
+    ):
         registry.check_named("soot")
 
 

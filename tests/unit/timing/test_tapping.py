@@ -3,7 +3,13 @@
 import numpy as np
 import pytest
 
-from sequencer.timing.tapping import FEWEST_TAPS, fit_taps, lead_of_strokes, match_taps
+from sequencer.timing.tapping import (
+    FEWEST_TAPS,
+    beats_of_pairs,
+    fit_taps,
+    lead_of_strokes,
+    match_taps,
+)
 
 PERIOD = 0.5017  # [s]
 BEATS = 3.21 + PERIOD * np.arange(240)
@@ -56,6 +62,41 @@ def test_a_long_pause_loses_no_count():
     """Eight beats, a pause of a minute, eight beats: the tempo is as good as the minute is long."""
     taps = tapped(np.concatenate([BEATS[:8], BEATS[128:136]]), 3, sway=0.004)
     assert fit_taps(taps).period == pytest.approx(PERIOD, abs=1e-4)
+
+
+@pytest.mark.parametrize("seed", range(5))
+def test_two_runs_that_nobody_can_count_between_are_not_surer_than_each_of_them(seed):
+    """A beat more or less in the pause fits as well: the tempo that was tapped lies within three of the errors that are told."""
+    beats = np.concatenate([BEATS[:8], BEATS[:8] + 240.4 * PERIOD])
+    fit = fit_taps(tapped(beats, seed, sway=0.02))
+    assert fit.lost
+    assert fit.period == pytest.approx(PERIOD, abs=3 * fit.period_error)
+    alone = fit_taps(tapped(beats, seed, sway=0.02)[:8]).period_error
+    assert fit.period_error > 0.3 * alone
+
+
+def test_two_runs_that_do_not_meet_are_told_apart_however_exact_each_is():
+    fit = fit_taps(np.concatenate([BEATS[:10], BEATS[:10] + 60.4 * PERIOD]))
+    assert (fit.lost, fit.used) == (True, 20)
+    assert fit.period == pytest.approx(PERIOD)
+    assert fit.start == pytest.approx(BEATS[0])
+
+
+@pytest.mark.parametrize("apart", [0.13, 0.17])
+def test_a_gallop_counts_by_the_second_of_each_pair(apart):
+    taps = np.sort(np.concatenate([BEATS[:16], BEATS[:16] - apart]))
+    beats, gap = beats_of_pairs(taps)
+    assert beats == pytest.approx(BEATS[:16])
+    assert gap == pytest.approx(apart)
+    assert beats_of_pairs(np.delete(taps, 9))[0] == pytest.approx(BEATS[[*range(4), *range(5, 16)]])
+    assert fit_taps(beats).period == pytest.approx(PERIOD)
+
+
+@pytest.mark.parametrize("seed", range(5))
+def test_even_taps_are_no_pairs(seed):
+    assert beats_of_pairs(tapped(BEATS[:24], seed, sway=0.03)) is None
+    assert beats_of_pairs(np.delete(tapped(BEATS[:24], seed), [5, 11, 12])) is None
+    assert beats_of_pairs(BEATS[:6]) is None
 
 
 def test_taps_without_any_error_are_met_exactly():

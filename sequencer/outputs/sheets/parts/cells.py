@@ -34,9 +34,7 @@ def who_cell(edition: Edition, who: str) -> Prose:
 
 def post_label(edition: Edition, name: str) -> str:
     """Number and name of a post, as on the plan."""
-    crew = edition.staged.show.crew
-    number = next((k for k, post in enumerate(crew, start=1) if post.name == name), 0)
-    return f"S{number}{NB}{brief(edition.staged.taken_by(name))}"
+    return f"S{edition.staged.post_number(name)}{NB}{brief(edition.staged.taken_by(name))}"
 
 
 def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:

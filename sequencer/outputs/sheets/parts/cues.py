@@ -9,8 +9,9 @@ from typing import Literal
 from sequencer.outputs.sheets.page.wording import clock
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.safety_plan import safety_plan
+from sequencer.staging.entrances import spans_in_wings
 from sequencer.staging.results import result_of
-from sequencer.staging.staged import Block, Staged, Standing
+from sequencer.staging.staged import Block, Coming, Staged, Standing
 
 CueKind = Literal["wait", "stop", "move", "link", "walk", "accent", "light", "out", "end"]
 Waiting = Literal["first", "last", "only"]
@@ -50,6 +51,8 @@ class Cue:
     via: tuple[tuple[float, float], ...] = ()  # points that a walk passes [m, stage frame]
     burn: PlannedBurn | None = None  # of light, out, and a rest or stop while lit
     note: str = ""  # of an accent
+    coming: Coming | None = None  # of a walk on from the wings, or off into them
+    in_wings: bool = False  # at the start
     waiting: Waiting | None = (
         None  # of a rest or stop while lit: before the first or after the last move of the burn
     )
@@ -119,7 +122,7 @@ def _cues(staged: Staged, who: str) -> tuple[Cue, ...]:
         burns |= {("light", alight): burn, ("out", burn.end): burn}
     hits = staged.accents_of(who)
     rows += [("accent", hit.beat, hit.beat, None) for hit in hits]
-    rows += [("walk", walk.walk, walk.start, None) for walk in walks_of(staged, who)]
+    rows += [("walk", *walk.walk_of(who), None) for walk in walks_of(staged, who)]
     rows.append(("end", max(end, done), max(end, done), None))
     rows.sort(key=lambda row: (round(row[1], 6), _ORDER[row[0]]))
     notes = {hit.beat: hit.note for hit in hits}
@@ -142,13 +145,14 @@ def _beat(staged: Staged, seconds: float) -> float:
 
 
 def _waits(staged: Staged, who: str, start: float, end: float) -> list[tuple[float, float]]:
-    """A rest or stop, split where lighting or putting out its performer starts."""
+    """A rest or stop, split where lighting or putting out its performer starts, and where they leave the wings or reach them."""
     if end - start <= _LEAST:
         return []
-    burns = [
+    edges = [
         edge for burn in burns_of(staged, who) for edge in (_beat(staged, burn.alight_s), burn.end)
     ]
-    inner = sorted(edge for edge in burns if start + _LEAST < edge < end - _LEAST)
+    edges += [edge for span in spans_in_wings(who, staged.standings) for edge in span]
+    inner = sorted(edge for edge in edges if start + _LEAST < edge < end - _LEAST)
     return list(pairwise([start, *inner, end]))
 
 
@@ -226,12 +230,15 @@ def _cue(
     found = standing_at(staged, start)
     formation, walking = "", False
     via: tuple[tuple[float, float], ...] = ()
+    coming: Coming | None = None
     if found is not None and who in found[0].spots:
         formation, walking = found[0].formation, found[1]
     if kind == "walk":
-        goal = next(s for s in walks_of(staged, who) if s.walk == start and s.start == end)
+        goal = next(s for s in walks_of(staged, who) if s.walk_of(who) == (start, end))
         spot = goal.spots[who]
-        via = tuple((x, y) for x, y in staged.show.staging[int(goal.path[1])].via.get(who, ()))
+        coming = goal.coming_of(who)
+        if goal.path[0] == "staging" and coming is None:
+            via = tuple((x, y) for x, y in staged.show.staging[int(goal.path[1])].via.get(who, ()))
         walking = False
     else:
         spot = place_at(staged, who, start)
@@ -248,6 +255,10 @@ def _cue(
         walking=walking,
         block=block,
         via=via,
+        coming=coming,
+        in_wings=any(
+            a - _LEAST <= start < b - _LEAST for a, b in spans_in_wings(who, staged.standings)
+        ),
         burn=burn,
         note=note,
         waiting=_waiting(staged, burn, start, end) if kind in {"wait", "stop"} and burn else None,

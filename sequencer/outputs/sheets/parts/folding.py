@@ -61,6 +61,10 @@ def _is_short(cue: Cue, entries: Sequence[CueLine], cues: Sequence[Cue]) -> bool
 def walk_words(cue: Cue) -> str:
     """A walk in words: how long, past which points, where to, and which way to face there."""
     x, y, facing = cue.spot
+    if cue.coming is not None and not cue.coming.on:
+        side = f", {cue.coming.side}" if cue.coming.side else ""
+        return f"{plural(cue.beats, 'beat')} into the wings{side}; end {place_words(x, y)}"
     passing = [f"pass the point {place_words(*point)}" for point in cue.via]
     goal = f"end {place_words(x, y)}, face {facing_words(facing)}"
-    return "; ".join([f"{plural(cue.beats, 'beat')} to {cue.formation}", *passing, goal])
+    wings = "" if cue.coming is None else " from the wings"
+    return "; ".join([f"{plural(cue.beats, 'beat')}{wings} to {cue.formation}", *passing, goal])

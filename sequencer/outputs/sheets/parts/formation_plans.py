@@ -22,6 +22,7 @@ from sequencer.outputs.sheets.parts.cues import is_lit
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.outputs.sheets.parts.scene import Scene, Way
+from sequencer.outputs.words.entrance_words import comings_words, only_entrances
 from sequencer.staging.staged import Staged, Standing
 
 PLAN_SHARE = 0.8  # greatest height of a plan over the width of its column
@@ -176,8 +177,9 @@ def _words(edition: Edition, index: int, focus: str | None, *, named: bool) -> l
         ),
     ]
     if focus is None and standing.start - standing.walk > 1e-6:
+        does = comings_words(standing.comings) if only_entrances(standing) else "walk"
         walk = (
-            f"walk from {clock(staged.seconds(standing.walk))}, bar {staged.position(standing.walk)}, "
+            f"{does} from {clock(staged.seconds(standing.walk))}, bar {staged.position(standing.walk)}, "
             f"{plural(standing.start - standing.walk, 'beat')}"
         )
         lines.append(Prose(TextSpan(walk, "Regular", SMALL)))

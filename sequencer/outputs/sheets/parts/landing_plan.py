@@ -38,7 +38,7 @@ def landing_block(edition: Edition, room: float, *, drawn: bool) -> list[Flowabl
     slower = f" in {move}, which could be danced slower" if move else ""
     far = (
         f"{at_most(best.flight)}, {brief(who)} at {when}{slower}; "
-        f"heads at most {at_most(best.fastest)}/s fast"
+        f"no head moves faster than {at_most(best.fastest)}/s"
     )
     lines = [("Farthest", far)]
     for place, name in _NAMED.items():

@@ -54,6 +54,7 @@ class StagePlan(SiteDrawing):
         if scene.crew:
             self.draw_ways_out(canvas)
             self.draw_rings(canvas, venue)
+        self._name_landing(canvas)  # over all lines
         self._people(canvas)
         for box, _, draw, _ in marks:
             draw(canvas, (box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
@@ -74,6 +75,8 @@ class StagePlan(SiteDrawing):
         for ring in self.scene.landing:
             canvas.drawPath(self.path(canvas, ring, close=True), stroke=1, fill=0)
         canvas.restoreState()
+
+    def _name_landing(self, canvas: Any) -> None:
         for ring in self.scene.landing:
             x, y = self.at(*max(ring, key=lambda point: point[1]))
             places = [(x, y + 3), (x, y - 11), (x - 60, y - 11), (x + 60, y - 11)]
@@ -338,7 +341,8 @@ class StagePlan(SiteDrawing):
     def _safety_marks(self, venue: VenueRecord, discs: Sequence[ShownArea]) -> list[_Mark]:
         """Position, words and drawing of everything that the crew looks for; nothing overlaps."""
         marks_to_place: list[tuple[tuple[float, float], str, Draw, float]] = []
-        for number, post in enumerate(self.scene.staged.show.crew, start=1):
+        for post in self.scene.staged.show.crew:
+            number = self.scene.staged.post_number(post.name)
             marks_to_place.append(
                 (
                     post.post,

@@ -4,6 +4,7 @@ Bars and beats are left to performers. Times are beats of the show.
 """
 
 from sequencer.outputs.sheets.page.wording import brief
+from sequencer.outputs.words.entrance_words import comings_words, only_entrances
 from sequencer.staging.staged import Block, Staged
 
 _SAME = 1e-6  # [beats]
@@ -54,6 +55,10 @@ def section_words(staged: Staged, beat: float) -> str:
 def _walk_words(staged: Staged, beat: float) -> str:
     for standing in staged.standings:
         if standing.start - standing.walk < _SAME:
+            continue
+        if only_entrances(standing):
+            if standing.walk - _SAME < beat < standing.start - _SAME:
+                return comings_words(standing.comings)
             continue
         name = f"“{brief(standing.formation, most=28)}”"
         if abs(standing.walk - beat) < _SAME:

@@ -98,8 +98,8 @@ def test_a_pattern_that_reads_soft_is_told_by_what_was_flown(monkeypatch):
     assert rms > 0.15
     assert (told.code, told.severity, told.position) == ("reads-soft", "note", "3.1")
     assert told.message == (
-        f"anti-bend-4, both hands: reads soft: as flown the head is up to {100 * most:.0f} cm "
-        f"({100 * rms:.0f} cm RMS) off the drawn path"
+        f"anti-bend-4, both hands: reads soft: as flown the head is up to {100 * most:.0f} cm, "
+        f"typically {100 * rms:.0f} cm, off the drawn path"
     )
 
 

@@ -177,10 +177,10 @@ FLOWN = FlownFigures(
 @pytest.mark.parametrize(
     ("flown", "words"),
     [
-        (FLOWN, "both hands: reads soft: as flown the head is up to 31 cm (20 cm RMS) off the drawn path"),
+        (FLOWN, "both hands: reads soft: as flown the head is up to 31 cm, typically 20 cm, off the drawn path"),
         (replace(FLOWN, head_rms=0.14), None),
-        (replace(FLOWN, broken=("pull",)), "cm RMS) off the drawn circle; distances to others allow for it"),
-        (None, "cm RMS) off the drawn circle; distances to others allow for it"),
+        (replace(FLOWN, broken=("pull",)), "cm, off the drawn circle; distances to others allow for it"),
+        (None, "cm, off the drawn circle; distances to others allow for it"),
     ],
 )  # fmt: skip
 def test_what_needs_much_hand_work_is_told_once_a_pattern_as_it_flies(monkeypatch, flown, words):

@@ -5,12 +5,30 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.checks.dance.travel import TravelLimits, peaks, travel
+from sequencer.checks.dance.travel import CHECK, TravelLimits, peaks, travel
 from sequencer.geometry.bodies import Body
 from sequencer.motion.performers.walks import Move
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
 from sequencer.timing.tempo import TempoMap
+from tests.songs import even_song
 
 TEMPO = TempoMap.steady(120, beats=64)
+WALKED = """\
+title: Walked
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 10 m, depth: 8 m}
+  audience: [{line: [[-12, -9], [12, -9]]}]
+cast: [{name: Ada, stature: 1.70 m, prop: poi}]
+formations:
+  left: {spots: {Ada: {at: [-2, 4]}}}
+  right: {spots: {Ada: {at: [2, 4]}}}
+staging:
+  - {formation: left, from: 1.1}
+  - {formation: right, from: 5.1, beats: 16}
+"""
 
 
 def walker(dance, length, *, beats=8, facing=0.0, through=()):
@@ -97,3 +115,26 @@ def test_who_sits_rolls(dance):
     ada, _ = walker(dance, 6.0)
 
     assert "Ada rolls at up to" in travel([seated(ada)], TEMPO).findings[0].message
+
+
+@pytest.mark.parametrize(
+    ("said", "notes"),
+    [
+        ("", []),
+        (", path: straight", []),
+        (", via: {Ada: [[0, 5]]}", []),
+        (", path: curved, via: {Ada: [[0, 5]]}", []),
+        (", path: curved", ["is written as curved, but leads through no points"]),
+        (", path: straight, via: {Ada: [[0, 5]]}", ["is written as straight, but Ada walks through points"]),
+    ],
+)  # fmt: skip
+def test_a_way_that_is_written_otherwise_than_its_points_is_noted_and_danced_by_them(said, notes):
+    def show(said):
+        text = WALKED.replace("beats: 16", f"beats: 16{said}")
+        return staged(show_from_document(parse_document(text, "s.yaml")), even_song(beats=64))
+
+    found = [each for each in CHECK.run(show(said)).findings if each.code == "path-says-nothing"]
+    assert [each.severity for each in found] == ["note"] * len(notes)
+    assert all(words in each.message for words, each in zip(notes, found, strict=True))
+    without = said.replace(", path: straight", "").replace(", path: curved", "")
+    assert show(said).dancers[0].floor == show(without).dancers[0].floor

@@ -147,7 +147,11 @@ def test_the_sheets_of_who_is_away_are_taken_away_and_it_is_said_whose(
         "Søren is away tonight; print again when they are back",
     )
     assert gone["lantern-round-post-1-ewa.pdf"].startswith("Ewa is away tonight")
-    assert gone["lantern-round-post-3-mira.pdf"].startswith("the post has another number now")
+    # A post keeps its number, as performers do: nobody else's sheet changes its name.
+    assert "lantern-round-post-3-mira.pdf" not in gone
+    assert (out / "lantern-round-post-3-mira.pdf").read_bytes().startswith(b"post-3-mira")
+    assert [away.post_number(name) for name in ("Ewa", "Jonas", "Mira", "nobody")] == [1, 2, 3, 0]
+    assert away.show.crew[1].name == "Mira"
     assert not [name for name in gone if (out / name).exists()]
 
 

@@ -1,16 +1,17 @@
 """The operators read flames as FLAMES, never as lamps."""
 
-from sequencer.outputs.sheets.operator_sheet import operator_cues, operator_sheet
+from sequencer.outputs.sheets.operator_sheet import operator_sheet
 from sequencer.outputs.sheets.page.marking import lines_of
 from sequencer.outputs.sheets.page.paper import Page
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.run_cues import run_cues
 from tests.handled_show import handled
 
 FLAMES = ("FLAMES ON", "burn begins", "putting out starts", "FLAMES OUT")
 
 
 def flames(*edits):
-    cues = operator_cues(Edition(staged=handled(*edits), report=None))
+    cues = run_cues(handled(*edits))
     return [(cue.seconds, cue.position, cue.what) for cue in cues if cue.what.startswith(FLAMES)]
 
 

@@ -1,0 +1,161 @@
+"""Entrances and exits: where everybody is, by which way, and what is refused."""
+
+import pytest
+
+from sequencer.checks.dance.in_the_wings import CHECK
+from sequencer.checks.distances.keeping_clear import boundaries_of
+from sequencer.errors import InputError
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.staged import Staged
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SHOW = """\
+title: Two
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 10 m, depth: 8 m}
+  audience: [{line: [[-12, -9], [12, -9]]}]
+cast:
+  - {name: Ada, stature: 1.70 m, prop: poi}
+  - {name: Bo, stature: 1.80 m, prop: poi}
+formations:
+  line: {spots: {Ada: {at: [-2, 4]}, Bo: {at: [2, 4]}}}
+  deep: {spots: {Ada: {at: [-2, 6]}, Bo: {at: [2, 6]}}}
+staging:
+  - {formation: line, from: 1.1}
+  - {formation: deep, from: 9.1, beats: 8}
+timeline:
+  - {who: Ada, from: 1.1, pattern: extension, beats: 32}
+"""
+ON = "entrances:\n  - {who: Bo, comes_on: 5.1, beats: 8, side: stage left}\n"
+OFF = "  - {who: Bo, goes_off: 13.1, beats: 4, side: stage right}\n"
+FIRE = "fire: {fuel: lamp oil, lit: [{who: Bo, from: 3.1, until: 6.1}]}\n"
+
+
+def made(text: str) -> Staged:
+    return staged(show_from_document(parse_document(text, "show.yaml")), even_song(beats=96))
+
+
+def _place(show: Staged, who: str, beat: float) -> tuple[float, float]:
+    dancer = next(each for each in show.dancers if each.name == who)
+    x, y = dancer.floor.place_at(beat)
+    return round(x, 3), round(y, 3)
+
+
+def test_who_comes_on_waits_in_the_wings_and_walks_to_their_spot() -> None:
+    show = made(SHOW + ON)
+    assert (
+        _place(show, "Bo", 0.0) == _place(show, "Bo", 16.0) == (6.0, 4.0)
+    )  # 1 m off a stage of 10
+    assert _place(show, "Bo", 20.0) == (4.0, 4.0)  # half-way at half time, by the law of a walk
+    assert _place(show, "Bo", 24.0) == (2.0, 4.0)
+    assert _place(show, "Ada", 20.0) == (-2.0, 4.0)
+    assert [(each.formation, each.walk, each.start, each.end) for each in show.standings] == [
+        ("line", 0.0, 0.0, 16.0), ("line", 16.0, 24.0, 32.0), ("deep", 32.0, 40.0, 96.0),
+    ]  # fmt: skip
+    assert show.standings[1].path == ("entrances", 0)
+
+
+def test_who_goes_off_walks_from_their_spot_and_stays_off_when_others_walk() -> None:
+    show = made(SHOW + "entrances:\n" + OFF.replace("13.1", "5.1"))
+    assert _place(show, "Bo", 16.0) == (2.0, 4.0)
+    assert _place(show, "Bo", 20.0) == _place(show, "Bo", 60.0) == (-6.0, 4.0)
+    assert _place(show, "Ada", 60.0) == (-2.0, 6.0)
+    assert show.dancers[1].floor.off == ((16.0, float("inf")),)
+
+
+def test_who_comes_on_during_a_walk_of_the_others_goes_straight_to_the_new_spot() -> None:
+    show = made(SHOW + ON.replace("5.1", "9.3"))
+    assert _place(show, "Bo", 34.0) == (6.0, 6.0)
+    assert _place(show, "Bo", 42.0) == (2.0, 6.0)  # in their own eight beats, from 34 to 42
+    assert len(show.standings) == 2
+    assert show.standings[1].walk_of("Bo") == (34.0, 42.0)
+    assert show.standings[1].walk_of("Ada") == (32.0, 40.0)
+
+
+def test_those_on_one_side_wait_beside_each_other() -> None:
+    both = SHOW.replace("Bo: {at: [2, 4]}", "Bo: {at: [2, 4.5]}").replace(
+        "pattern: extension", "rest: 1, note: x"
+    )
+    both = both.replace("rest: 1, note: x, beats: 32", "rest: 8")
+    show = made(both + "entrances:\n  - {who: all, comes_on: 5.1, beats: 8, side: upstage}\n")
+    near = made(
+        both.replace("[-2, 4]", "[1.5, 4]")
+        + "entrances:\n  - {who: all, comes_on: 5.1, beats: 8, side: upstage}\n"
+    )
+    assert [_place(show, who, 0.0) for who in ("Ada", "Bo")] == [(-2.0, 9.0), (2.0, 9.0)]
+    assert [_place(near, who, 0.0) for who in ("Ada", "Bo")] == [(1.5, 9.0), (2.0, 10.5)]
+
+
+def test_the_way_to_another_side_leads_behind_the_stage() -> None:
+    show = made(SHOW + ON + OFF + "  - {who: Bo, comes_on: 20.1, beats: 4, side: stage left}\n")
+    assert _place(show, "Bo", 52.0) == (-6.0, 6.0)
+    assert _place(show, "Bo", 76.0) == (6.0, 6.0)
+    between = [_place(show, "Bo", beat)[1] for beat in (60.0, 64.0, 68.0)]
+    assert min(between) >= 8.0  # never over the stage, which is 8 m deep
+
+
+def test_the_edge_of_the_stage_is_no_limit_for_entrances_but_for_whoever_is_lit_there() -> None:
+    def off_stage(text: str) -> list[tuple[str, str]]:
+        return [
+            (each.who[0], each.code)
+            for each in boundaries_of(made(text)).findings
+            if each.code == "off-stage"
+        ]
+
+    assert off_stage(SHOW + ON + OFF) == []
+    assert off_stage(SHOW + ON + OFF + FIRE) == [("Bo", "off-stage")]
+    assert off_stage(
+        SHOW.replace(
+            "deep: {spots: {Ada: {at: [-2, 6]}, Bo: {at: [2, 6]}",
+            "deep: {spots: {Ada: {at: [-2, 6]}, Bo: {at: [7, 6]}",
+        )
+        + ON
+    ) == [("Bo", "off-stage")]
+    assert off_stage(SHOW.replace("Bo: {at: [2, 4]}", "Bo: {at: [7, 4]}")) == [("Bo", "off-stage")]
+
+
+def test_nobody_dances_in_the_wings_unnoticed() -> None:
+    danced = SHOW.replace(
+        "  - {who: Ada", "  - {who: Bo, from: 1.1, pattern: extension, beats: 32}\n  - {who: Ada"
+    )
+    (finding,) = CHECK.run(made(danced + ON)).findings
+    assert (finding.code, finding.severity, finding.who, finding.position) == (
+        "dances-in-wings",
+        "warn",
+        ("Bo",),
+        "1.1",
+    )
+    assert finding.end == pytest.approx(made(danced).seconds(16.0))
+    later = danced.replace("who: Bo, from: 1.1", "who: Bo, from: 5.1")
+    assert CHECK.run(made(later + ON)).findings == ()  # a move while they walk on is seen
+    assert CHECK.run(made(danced)).not_checked == ()
+
+
+@pytest.mark.parametrize(
+    ("said", "code", "line"),
+    [
+        (ON + "  - {who: Bo, comes_on: 13.1, beats: 4, side: upstage}\n", "entrance-twice", 19),
+        (ON + OFF.replace("13.1", "6.1"), "entrance-too-soon", 19),
+        (ON.replace("5.1", "8.3"), "entrance-in-a-walk", 18),
+        ("entrances:\n" + OFF.replace("13.1", "9.3"), "entrance-in-a-walk", 18),
+        (ON.replace("5.1", "24.1"), "walk-past-the-end", 18),
+        (ON + OFF + "  - {who: Bo, comes_on: 14.1, beats: 4, side: stage left}\n", "entrance-too-soon", 20),
+        (ON.replace("Bo", "Cy"), "unknown-performer", 18),
+        (ON.replace(", side: stage left", ""), "bad-value", 18),
+        (ON.replace("comes_on: 5.1, ", ""), "bad-value", 18),
+    ],
+)  # fmt: skip
+def test_what_cannot_be_is_refused_with_its_line(said: str, code: str, line: int) -> None:
+    with pytest.raises(InputError) as caught:
+        made(SHOW + said)
+    assert (caught.value.code, caught.value.place.line) == (code, line)
+    assert caught.value.mend
+
+
+def test_whoever_is_away_tonight_has_no_entrance() -> None:
+    show = made(SHOW + ON + "tonight: {away: [Bo]}\n")
+    assert show.comings == ()
+    assert [each.name for each in show.dancers] == ["Ada"]
