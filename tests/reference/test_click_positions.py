@@ -8,7 +8,7 @@ detector's own hop is 5.8 ms, hence 15 ms; the sample itself is checked in the u
 import numpy as np
 import pytest
 
-from sequencer.outputs.sound.counts import Mix, count_track
+from sequencer.outputs.sound.counts import Mix, mixed
 
 RATE = 22_050
 
@@ -20,7 +20,7 @@ def test_onsets_are_found_on_the_beats(rounds, tmp_path, speed):
 
     staged = rounds.show(tmp_path)
     mix = Mix(song=None, counts="none", calls=False, speed=speed)
-    track = count_track(staged, None, RATE, mix)[: 60 * RATE, 0]
+    track = mixed(staged, None, RATE, mix)[: 60 * RATE, 0]
     found = librosa.onset.onset_detect(
         y=track.astype(np.float32), sr=RATE, hop_length=128, units="time", backtrack=False
     )
