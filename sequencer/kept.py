@@ -275,6 +275,7 @@ def recent_each(
                 found[k] = cast("T", own[key])
     missing = [k for k in range(len(keys)) if k not in found]
     if missing:
+        stop_if_unwanted()
         shelf = _SHELF.get()
         if shelf is None or record is None or restore is None:
             new = work(missing)
@@ -307,6 +308,12 @@ def recent(
         kind, [key], lambda _: [work()], most=most, record=record, restore=restore
     )
     return found
+
+
+def is_recent(kind: str, key: Hashable) -> bool:
+    """Whether a result of a kind (`recent`) is kept in this process."""
+    with _LOCK:
+        return key in _RECENT.get(kind, ())
 
 
 @contextmanager

@@ -1,6 +1,6 @@
 """Runs all checks of a show in turn and makes one report: worst finding first, then by time."""
 
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 from functools import partial
 
@@ -34,6 +34,7 @@ _REST = (
     "crew, posts, exits and rules. `sequencer check` without --from and --until looks at everything, and seeks mends."
 )
 AS_FLOWN = ("feasible", "distances", "let-go")  # checks of the motion itself
+_AT_ONCE = ("joins", "distances")  # what whoever lets go of a block waits for
 _INSTANT = 1e-6  # [s]
 _BEFORE = 0.2  # of the progress: song analysis and staging
 _FLIGHT, _CHECKS = (
@@ -173,13 +174,18 @@ def part_words(show: Staged) -> str:
 
 
 def by_urgency(show: Staged) -> tuple[Check, ...]:
-    """All checks but those on request: those that are known first, then those that can stop the show, quick ones first.
+    """All checks but those on request: those that are known first, then joins and distances, then those that can stop the show.
 
-    A check that uses the findings of others comes after them.
+    Of these the quick ones come first. A check that uses the findings of others comes after them.
     """
     waiting = sorted(
         (check for check in checks() if not check.on_request),
-        key=lambda check: (check not in show.results, _gravest(check), check.share),
+        key=lambda check: (
+            check not in show.results,
+            _at_once(check),
+            _gravest(check),
+            check.share,
+        ),
     )
     ready: list[Check] = []
     while waiting:
@@ -188,6 +194,16 @@ def by_urgency(show: Staged) -> tuple[Check, ...]:
             waiting.pop(next(k for k, one in enumerate(waiting) if names.isdisjoint(one.after)))
         )
     return tuple(ready)
+
+
+def by_motion(order: Sequence[Check]) -> tuple[Check, ...]:
+    """Those that look at the motion itself once it is flown, distances first."""
+    own = (check for check in order if check.name in AS_FLOWN)
+    return tuple(sorted(own, key=_at_once))
+
+
+def _at_once(check: Check) -> int:
+    return _AT_ONCE.index(check.name) if check.name in _AT_ONCE else len(_AT_ONCE)
 
 
 def _gravest(check: Check) -> int:

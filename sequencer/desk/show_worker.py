@@ -19,7 +19,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from sequencer import kept
+from sequencer.desk.made_ready import make_ready
 from sequencer.desk.page_values import error_values, fault_values, json_bytes
+from sequencer.desk.shared_flight import SharedFlight
 from sequencer.errors import InputError, Place
 from sequencer.progress import Progress, Stopped, stop_if_unwanted, stoppable
 
@@ -32,6 +34,10 @@ if TYPE_CHECKING:
     from sequencer.timing.song import Song
 
 _MOST_STAGED = 4  # texts whose stagings are kept
+_AT_REST = (
+    2.0  # [s] without anything to do, after which the process is made ready for the next edit
+)
+_VIEW = 0.5  # [s] that checks wait for a view at most
 _OFTEN = 0.2  # [s] between two words of progress
 _URGENCY = {
     "trial": 0,
@@ -43,7 +49,7 @@ _URGENCY = {
 SUPERSEDED = "superseded"
 
 
-def work_for(path: str, pipe: Connection) -> None:
+def work_for(path: str, pipe: Connection, second: Connection | None = None) -> None:
     """Work for a server until its pipe ends.
 
     Parameters
@@ -51,9 +57,11 @@ def work_for(path: str, pipe: Connection) -> None:
     path : str
         The show file.
     pipe : Connection
+    second : Connection, optional
+        To a process that helps to fly (`shared_flight`).
     """
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the server ends this process
-    worker = ShowWorker(path, pipe)
+    worker = ShowWorker(path, pipe, second)
     for work in (worker.check, worker.answer_questions):
         threading.Thread(target=work, daemon=True).start()
     worker.listen()
@@ -74,9 +82,11 @@ class ShowWorker:
     ----------
     path : str
     pipe : Connection
+    second : Connection, optional
+        To a process that helps to fly.
     """
 
-    def __init__(self, path: str, pipe: Connection) -> None:
+    def __init__(self, path: str, pipe: Connection, second: Connection | None = None) -> None:
         self._path, self._pipe = path, pipe
         self._sending = threading.Lock()
         self._staging = threading.Lock()
@@ -84,6 +94,8 @@ class ShowWorker:
         self._wanted: _Wanted | None = None
         self._turn = 0  # raised by all that ends the checks under way
         self._trials = 0  # under way or waiting
+        self._viewing = False  # a page is being told what it draws
+        self._flight = SharedFlight(second)
         self._questions: queue.PriorityQueue[tuple[int, int, str, dict[str, Any]]] = (
             queue.PriorityQueue()
         )
@@ -116,12 +128,14 @@ class ShowWorker:
                     self._wanted = _Wanted(*rest)
                     self._turn += 1
                     self._news.notify_all()
+                self._flight.stop()
             elif kind == "ask":
                 number, what, given = rest
                 if what == "trial":
                     with self._news:
                         self._trials += 1
                         self._turn += 1
+                    self._flight.stop()
                 elif what == "patterns":
                     self._listed = number
                 self._questions.put((_URGENCY.get(what, 1), number, what, given))
@@ -130,21 +144,30 @@ class ShowWorker:
         """Stage and check each newest text."""
         turn = 0
         while True:
-            with self._news:
-                while self._wanted is None or self._turn == turn or self._trials:
-                    self._news.wait()
-                wanted, turn = self._wanted, self._turn
+            wanted, turn = self._next(turn)
             if wanted.run == self._complete:
                 continue  # a trial is over, and nothing has come of it
             try:
                 with stoppable(partial(self._past, turn)):
                     self._check(wanted)
             except Stopped:
-                pass
+                self._flight.stop()
             except InputError as error:
                 self._tell("failed", wanted.run, error=error_values(error, self._path))
             except Exception as error:  # noqa: BLE001 (a check that breaks must not end the page)
                 self._tell("failed", wanted.run, error=fault_values(error))
+
+    def _next(self, turn: int) -> tuple[_Wanted, int]:
+        """Wait for what is to be looked at after a turn; where nothing comes for a while, the process is made ready for it."""
+        rested = not self._complete  # at first everything is loaded as it is needed
+        while True:
+            with self._news:
+                if self._wanted is not None and self._turn != turn and not self._trials:
+                    return self._wanted, self._turn
+                if self._news.wait(None if rested else _AT_REST):
+                    continue
+            make_ready()
+            rested = True
 
     def _past(self, turn: int) -> bool:
         return self._turn != turn
@@ -162,7 +185,7 @@ class ShowWorker:
         return nullcontext()
 
     def answer_questions(self) -> None:
-        """Answer one question after the other."""
+        """Answer one question after the other; what a page draws is told before the checks go on."""
         answers: dict[str, Callable[[Mapping[str, Any]], Any]] = {
             "trial": self._trial, "view": self._view, "cues": self._cues, "dance": self._dance,
             "song": self._song_view, "sound": self._sound, "patterns": self._patterns,
@@ -171,6 +194,7 @@ class ShowWorker:
         }  # fmt: skip
         while True:
             _, number, what, given = self._questions.get()
+            self._viewing = what == "view"
             try:
                 with self._giving_way(what, number):
                     stop_if_unwanted()
@@ -182,11 +206,12 @@ class ShowWorker:
             except Exception as fault:  # noqa: BLE001 (told to the page)
                 result, error = None, fault_values(fault)
             finally:
-                if what == "trial":
-                    with self._news:
+                with self._news:
+                    if what == "trial":
                         self._trials -= 1
                         self._turn += 1
-                        self._news.notify_all()
+                    self._viewing = False
+                    self._news.notify_all()
             self._send(("reply", number, result, error))
 
     # --- checks ---
@@ -205,16 +230,26 @@ class ShowWorker:
         from sequencer.planning.open_show import OpenShow
 
         if self._open is None:
-            self._open = OpenShow(show)
+            self._open = OpenShow(show, fly=self._flight.fly)
         elif self._open.show is not show:
             self._open.take(show)
 
         def told(subject: str, share: float) -> None:
             self._progress(wanted.run, subject, share)
 
+        self._give_way()
         for answer in self._open.answers(progress=told):
             stop_if_unwanted()
             self._tell_answer(wanted, show, answer)
+            if answer.check in answer.left:  # as drawn: by now joins and distances are told
+                self._flight.begin(show)
+            self._give_way()
+
+    def _give_way(self) -> None:
+        """Wait while a page is told what it draws: one interpreter does one thing at a time, and this takes but a moment."""
+        with self._news:
+            turn = self._turn
+            self._news.wait_for(lambda: not self._viewing or self._past(turn), _VIEW)
 
     def _tell_answer(self, wanted: _Wanted, show: "Staged", answer: "Answer") -> None:
         from sequencer.desk.findings_view import finding_values, report_view

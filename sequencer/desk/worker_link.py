@@ -5,6 +5,7 @@ All of it runs in the server's event loop, but for the thread that listens to th
 
 import asyncio
 import multiprocessing
+import os
 import threading
 import time
 from collections.abc import Callable, Sequence
@@ -14,6 +15,7 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.desk.page_values import with_ids
+from sequencer.desk.shared_flight import fly_for
 from sequencer.desk.show_worker import SUPERSEDED, work_for
 from sequencer.findings import SEVERITIES
 
@@ -22,6 +24,7 @@ _MOST_DEATHS, _WITHIN = (
     3,
     60.0,
 )  # of the process, in so many seconds, before it is not started again
+_TWO_CORES = (os.cpu_count() or 1) > 1
 _ANSWER = 30.0  # [s] after which a trial is taken for granted
 
 
@@ -167,14 +170,21 @@ class WorkerLink:
     def _begin(self) -> None:
         context = multiprocessing.get_context("spawn")
         self._pipe, other = context.Pipe()
+        shared, second = context.Pipe() if _TWO_CORES else (None, None)
         self._process = context.Process(
             target=work_for,
-            args=(str(self._path), other),
+            args=(str(self._path), other, shared),
             name="checks of an open show",
             daemon=True,
         )
         self._process.start()
         other.close()
+        if shared is not None and second is not None:  # it ends with the process that checks
+            context.Process(
+                target=fly_for, args=(second,), name="flights of an open show", daemon=True
+            ).start()
+            shared.close()
+            second.close()
         self._listening = threading.Thread(target=self._listen, args=(self._pipe,), daemon=True)
         self._listening.start()
 

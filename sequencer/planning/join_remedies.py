@@ -123,7 +123,9 @@ def _fits(boundary: Boundary, parameters: Mapping[str, Any], cycle: float, beats
         law = boundary.before.build(parameters, cycle)
     except ValueError:  # such a bend has no so few lobes
         return False
-    if boundary.earlier is not None and not boundary.joins(boundary.earlier, law.at(np.zeros(()))):
+    if boundary.earlier is not None and not boundary.joins(
+        boundary.earlier(), law.at(np.zeros(()))
+    ):
         return False
     return boundary.joins(law.at(np.array(beats)), boundary.after.start())
 

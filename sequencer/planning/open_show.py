@@ -5,14 +5,14 @@ way. Several threads may use one open show.
 """
 
 import threading
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 
 from sequencer.checks.dance.as_flown import CHECK as FLIGHTS
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import (
-    AS_FLOWN,
+    by_motion,
     by_urgency,
     examined,
     flights_outcome,
@@ -27,6 +27,7 @@ from sequencer.show.editing import Change, Insertion
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import Staged
 
+Fly = Callable[[Staged, Progress], object]
 MENDS = "mends"  # the name of the last step
 _FLIGHT, _FLOWN = 0.5, 0.8  # of the progress: the show is flown, and all checks of that are done
 
@@ -52,11 +53,14 @@ class OpenShow:
     ----------
     show : Staged
         Staged from a file.
+    fly : callable, optional
+        Flies a show, given its progress, so that `flown_show` finds everybody flown; that does it itself if left out.
     """
 
-    def __init__(self, show: Staged) -> None:
+    def __init__(self, show: Staged, *, fly: Fly = flown_show) -> None:
         self._lock = threading.Lock()
         self._show = show
+        self._fly = fly
         self._revision = 0
 
     def __repr__(self) -> str:
@@ -117,8 +121,9 @@ class OpenShow:
     ) -> Iterator[Answer]:
         """What the checks say about the show as it is now, as it becomes known.
 
-        First comes what is known already, then what can stop a show, quick checks before slow ones. Then the show is flown,
-        and what is about the motion itself answers once more; last come the mends that were tried and work.
+        First comes what is known already, then joins and distances, then what can stop a show, quick checks before slow ones.
+        Then the show is flown, and what is about the motion itself answers once more, distances first; last come the mends that
+        were tried and work.
 
         Parameters
         ----------
@@ -144,7 +149,7 @@ class OpenShow:
         with self._lock:
             show, revision = self._show, self._revision
         order = by_urgency(show)
-        again = tuple(check for check in order if check.name in AS_FLOWN) if flown else ()
+        again = by_motion(order) if flown else ()
         flights = (*(check.name for check in again), FLIGHTS.name) if flown else ()
         last = (*flights, MENDS) if mends else flights
         for k, check in enumerate(order):
@@ -154,7 +159,7 @@ class OpenShow:
             yield Answer(check=check.name, outcome=outcome, left=first + last)
         if flown:
             with self._while_at(revision):
-                flown_show(show, _stopping(within(progress, 0.0, _FLIGHT)))
+                self._fly(show, _stopping(within(progress, 0.0, _FLIGHT)))
         for k, check in enumerate(again):
             with self._while_at(revision):
                 outcome = outcome_as_flown(check, show)

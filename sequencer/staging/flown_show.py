@@ -14,7 +14,14 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.kept import content_key, kept_on_disk, recent, whole_code
+from sequencer.kept import (
+    content_key,
+    is_recent,
+    kept_on_disk,
+    known_on_disk,
+    recent,
+    whole_code,
+)
 from sequencer.motion.clearance.slices import floor_keys
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
@@ -40,6 +47,7 @@ from sequencer.staging.staged import Staged
 
 Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
 _ALONE = 0.8  # of the progress, for each hand alone; the rest is for both together
+_PERFORMERS = "performers as flown"
 _MOST_PERFORMERS = 64  # held in memory, some 5 megabytes each
 _MOST_DANCES = 2_000  # whose content is remembered
 _STANDING = 1.0  # [beats] before the first move and after the last
@@ -143,7 +151,7 @@ def flown_show(show: Staged, progress: Progress | None = None) -> FlownShow:
 def _flown_show(show: Staged, progress: Progress | None) -> FlownShow:
     count = len(show.dancers)
     dancers = tuple(
-        _flown_dancer(show, dancer, within(progress, k / count, (k + 1) / count))
+        flown_performer(show, dancer, within(progress, k / count, (k + 1) / count))
         for k, dancer in enumerate(show.dancers)
     )
     return FlownShow(staged=replace(show, dancers=dancers), drawn=show)
@@ -156,8 +164,35 @@ class _OnPaths(NamedTuple):
     deviation: Mapping[Side, tuple[HandDeviation, ...]]
 
 
-def _flown_dancer(show: Staged, dancer: Dancer, progress: Progress | None) -> Dancer:
-    """A performer on flown paths; known by all that decides them."""
+def unflown(show: Staged) -> tuple[Dancer, ...]:
+    """Performers whose flight is not known yet, and can be known by what decides it.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    """
+    found = []
+    for dancer in show.dancers:
+        key = performer_key(show, dancer)
+        if key is not None and not (
+            is_recent(_PERFORMERS, key) or known_on_disk(key, restore=lambda _record: True)
+        ):
+            found.append(dancer)
+    return tuple(found)
+
+
+def flown_performer(show: Staged, dancer: Dancer, progress: Progress | None = None) -> Dancer:
+    """A performer on flown paths; known by all that decides them.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    dancer : Dancer
+        Of it.
+    progress : callable, optional
+    """
     key = performer_key(show, dancer)
 
     def work() -> _OnPaths:
@@ -170,7 +205,7 @@ def _flown_dancer(show: Staged, dancer: Dancer, progress: Progress | None) -> Da
             restore=partial(_restored, dancer),
         )
 
-    own = recent("performers as flown", key, work, most=_MOST_PERFORMERS)
+    own = recent(_PERFORMERS, key, work, most=_MOST_PERFORMERS)
     return replace(dancer, trajectories=own.trajectories, deviation=own.deviation)
 
 

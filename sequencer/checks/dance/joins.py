@@ -4,9 +4,9 @@ Verdicts come from `motion.trajectories.joining`; here they become findings, for
 blocks do not touch, the link that fills the gap is checked against the same limits as a mend's.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
-from functools import partial
+from functools import cache, lru_cache, partial
 from itertools import pairwise
 from math import isfinite
 from typing import Any
@@ -17,6 +17,7 @@ from sequencer.checks.fault_kinds import HAND_GAP, LINK_LENGTH
 from sequencer.checks.outcome import Mendable, Outcome
 from sequencer.findings import Figure, Finding
 from sequencer.geometry.bodies import SIDES, Side
+from sequencer.kept import content_key, recent
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.patterns.library import Pattern
@@ -30,6 +31,7 @@ from sequencer.staging.staged import Block, Staged, written
 from sequencer.timing.position import TOUCH
 
 _SOURCE = "docs/motion.md, section 5; this show's tolerances"
+_MOST_VERDICTS = 20_000
 _CODES = {
     "wrong way round": "wrong-way-round",
     "joins after a shift": "needs-a-shift",
@@ -48,13 +50,19 @@ class Meeting:
     before: Block
     after: Block
     boundary: Boundary
+    content: Hashable | None = None  # all that the verdict depends on; None if that is not known
 
     def joins(self) -> bool:
         """Whether they join as they stand."""
         return self.boundary.joins(self.boundary.before.end(), self.boundary.after.start())
 
     def judged(self) -> "Joint":
-        """The meeting, judged."""
+        """The meeting, judged; once for all that meet alike."""
+        own = self.boundary
+        # The book of patterns is held, so that no other can have its id.
+        _, verdict = recent(
+            "verdicts on joins", self.content, lambda: (own.before.book, own.verdict()), most=_MOST_VERDICTS
+        )  # fmt: skip
         return Joint(
             who=self.who,
             side=self.side,
@@ -62,7 +70,7 @@ class Meeting:
             before=self.before,
             after=self.after,
             boundary=self.boundary,
-            verdict=self.boundary.verdict(),
+            verdict=verdict,
         )
 
 
@@ -133,6 +141,7 @@ def meetings(
     found = []
     allowed = tolerances or tolerances_of(show)
     tethers = {side: prop.length for side, prop in dancer.props.items()}
+    own = _dancer_content(dancer, show.book)
     for side in SIDES:
         blocks = [block for block in show.blocks_of(dancer.name) if side in block.hands]
         for k, (before, after) in enumerate(pairwise(blocks)):
@@ -140,14 +149,16 @@ def meetings(
                 continue
             earlier = None
             if k and abs(blocks[k - 1].end - before.start) <= TOUCH:
-                earlier = _block_part(blocks[k - 1], side, dancer, tethers, show.book).end()
+                earlier = cache(_block_part(blocks[k - 1], side, dancer, tethers, show.book).end)
+            limits = link_limits(show.show.limits, show.tempo, before.end, before.end)
+            content = (side, _block_content(before), _block_content(after), allowed, limits)
             boundary = Boundary(
                 before=_block_part(before, side, dancer, tethers, show.book),
                 after=_block_part(after, side, dancer, tethers, show.book),
                 space=_hand_space(dancer, side),
                 earlier=earlier,
                 tolerances=allowed,
-                limits=link_limits(show.show.limits, show.tempo, before.end, before.end),
+                limits=limits,
             )
             found.append(
                 Meeting(
@@ -157,9 +168,29 @@ def meetings(
                     before=before,
                     after=after,
                     boundary=boundary,
+                    content=None if own is None else (own, content),
                 )
             )
     return found
+
+
+def _dancer_content(dancer: Dancer, book: Mapping[str, Pattern]) -> Hashable | None:
+    """A performer's body and props, and the patterns of the show; None if that has no content."""
+    try:
+        return id(book), content_key(dancer.body, dancer.props)
+    except TypeError:  # a prop of another package
+        return None
+
+
+@lru_cache(maxsize=40_000)  # by object: an edit leaves most blocks the same objects
+def _block_content(block: Block) -> str:
+    """All of a block that decides how its hands move, as text; equal numbers of two kinds have different texts."""
+    return repr(
+        (
+            sorted(block.hands.items()), block.timing, block.direction, block.cycle, block.shift,
+            block.mirrored, block.end - block.start,
+        )
+    )  # fmt: skip
 
 
 def _hand_space(dancer: Dancer, side: Side) -> HandSpace:

@@ -28,6 +28,7 @@ from sequencer.motion.flown.body_space import NOWHERE, Room
 from sequencer.motion.flown.compiled import solver
 from sequencer.motion.flown.curve_layout import CurveLayout
 from sequencer.motion.flown.tether import UP, force
+from sequencer.progress import stop_if_unwanted
 
 _ROUGH, _ENOUGH = (
     1e-3,
@@ -187,6 +188,7 @@ class Problem:
 
     def _run(self, start: Floats, weights: Penalties, enough: float, most: int) -> "_Found":
         """Newton's steps in the compiled kernel, see `kernel.solve`."""
+        stop_if_unwanted()
         ints, floats, at = self._packed
         floats[at["mass"]] = self._enveloped(
             self._mass + METRIC_SHARE * weights.acceleration * self._stiff

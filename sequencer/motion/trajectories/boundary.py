@@ -65,7 +65,8 @@ class Boundary:
     before: BlockPart
     after: BlockPart
     space: HandSpace
-    earlier: Motion | None = None  # end of the block before `before`, if that follows directly
+    # the end of the block before `before`, if that follows directly; few ask for it
+    earlier: Callable[[], Motion] | None = None
     tolerances: Tolerances = field(default_factory=Tolerances)
     limits: LinkLimits = field(default_factory=LinkLimits)
 
@@ -82,4 +83,4 @@ class Boundary:
 
     def starts(self, parameters: Mapping[str, Any]) -> bool:
         """Whether `before` still joins the previous block with other parameters."""
-        return self.earlier is None or self.joins(self.earlier, self.before.start(parameters))
+        return self.earlier is None or self.joins(self.earlier(), self.before.start(parameters))

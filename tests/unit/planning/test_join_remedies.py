@@ -1,5 +1,6 @@
 """Each remedy of a join and when there is none, with blocks that start and end where the test says."""
 
+from functools import partial
 from types import SimpleNamespace
 
 import numpy as np
@@ -127,7 +128,8 @@ def test_other_lobes_fit_only_where_the_join_before_holds_too():
         return end != "bad"
 
     for earlier, fits in ((None, True), ("good", True), ("bad", False)):
-        own = boundary(Block(lobes=3), Block("orbit"), joins, earlier=earlier)
+        ends = None if earlier is None else partial(str, earlier)
+        own = boundary(Block(lobes=3), Block("orbit"), joins, earlier=ends)
         assert remedies._fits(own, {"lobes": 4}, 2.0, 6.0) == fits
     assert seen == [
         ((4, 2.0, 6.0), ("start", "the orbit")),

@@ -10,6 +10,7 @@ import pytest
 
 from sequencer.checks import registry, suite
 from sequencer.checks.check import Check
+from sequencer.checks.dance.as_flown import CHECK as FLIGHTS
 from sequencer.checks.outcome import Outcome
 from sequencer.errors import InputError
 from sequencer.planning import offers, open_show
@@ -143,6 +144,33 @@ def test_what_is_known_comes_first_then_what_can_stop_a_show_quick_before_slow(s
 
     order = [each.name for each in suite.by_urgency(show)]
     assert order == ["known", "quick", "slow", "warned", "builds", "noted"]
+
+
+def test_joins_and_distances_come_before_all_that_is_not_known_yet(show, monkeypatch):
+    known = next(each for each in registry.checks() if each.name == "burning-time")
+    monkeypatch.setattr(suite, "_gravest", lambda check: 0 if check.name == "feasible" else 1)
+    known.outcome(show)
+    each = list(OpenShow(show).answers(mends=False))
+    assert [one.check for one in each[:3]] == ["burning-time", "joins", "distances"]
+    flown = [one.check for one in each if one.flown]
+    assert flown == ["distances", "feasible", "let-go", FLIGHTS.name]
+
+
+def test_whoever_flies_a_show_for_it_does_so_after_all_of_the_drawing(show):
+    flown = []
+    planned = OpenShow(show, fly=lambda own, say: flown.append(own) or say("flying", 0.5))
+    told = []
+    before = [
+        (one.check, one.flown)
+        for one in planned.answers(mends=False, progress=lambda *each: told.append(each))
+        if not flown
+    ]
+    assert flown == [show]
+    assert ("flying", 0.25) in told
+    assert {name for name, _ in before} == {
+        each.name for each in registry.checks() if not each.on_request
+    } - {FLIGHTS.name}
+    assert not any(as_flown for _, as_flown in before)
 
 
 def test_a_change_stops_the_answers_about_the_show_before(show):

@@ -1,11 +1,17 @@
 """Joins found in staged shows: each fault planted once, and a clean show."""
 
+from dataclasses import replace
+from functools import cache
+
 import pytest
 
 from sequencer.checks.dance.feasible import feasible
 from sequencer.checks.dance.joins import joins, joints
 from sequencer.errors import InputError
+from sequencer.motion.trajectories.boundary import Boundary
+from sequencer.motion.trajectories.joining import Tolerances
 from sequencer.planning.offers import with_mends
+from tests.nothing_kept import nothing_kept
 from tests.unit.checks.dance.solo import TOROIDS, found, stage
 
 
@@ -165,3 +171,84 @@ def test_a_show_sets_its_own_limits():
     for bad in ("{join_rate: [1.1, 1.2]}", "{join_axis: 120}", "{pull: 0}"):
         with pytest.raises(InputError):
             stage(pair + f"limits: {bad}\n")
+
+
+MET = """\
+  - {from: 3.1, pattern: toroid, with: {lobes: 3}, beats: 3, timing: split, direction: opposite, shift: 0.25}
+  - {pattern: own-way, beats: 6, timing: together}
+patterns:
+  own-way: {law: orbit, set: {ratio: -2}, defaults: {hand_radius: 25 cm}, cycle: 4}
+"""
+OTHERWISE = {
+    "tether": ({"tether": "0.5"}, MET),
+    "stature": ({"stature": "1.9"}, MET),
+    "tempo": ({"tempo": 140.0}, MET),
+    "limits": ({}, MET + "limits: {hand_speed: 3.1 m/s}\n"),
+    "pattern before": ({}, MET.replace("lobes: 3", "lobes: 5")),
+    "length before": ({}, MET.replace("beats: 3", "beats: 4")),
+    "timing": ({}, MET.replace("timing: split", "timing: quarter")),
+    "direction": ({}, MET.replace("opposite", "same")),
+    "shift": ({}, MET.replace("shift: 0.25", "shift: 0.5")),
+    "cycle": ({}, MET.replace("shift: 0.25", "shift: 0.25, cycle: 6")),
+    "mirror": ({}, MET.replace("shift: 0.25", "shift: 0.25, mirrored: true")),
+    "pattern after": ({}, MET.replace("own-way, beats", "pro-bend-3, beats")),
+    "shift after": ({}, MET.replace("timing: together", "timing: together, shift: 0.5")),
+    "own patterns": ({}, MET.replace("25 cm", "35 cm")),
+}
+
+
+def said(show):
+    return [
+        (each.side, each.beat, repr(each.verdict), each.boundary.limits)
+        for each in joints(show, show.dancers[0])
+    ]
+
+
+def test_blocks_that_meet_alike_are_judged_once(monkeypatch):
+    with nothing_kept():
+        before = stage(MET)
+        first = said(before)
+        show = replace(stage(MET.replace("3.1", "5.1")), book=before.book)
+        monkeypatch.setattr(Boundary, "verdict", None)  # none is judged again
+        again = joints(show, show.dancers[0])
+    assert [repr(each.verdict) for each in again] == [verdict for _, _, verdict, _ in first]
+    assert [each.beat for each in again] == [beat + 8 for _, beat, _, _ in first]
+
+
+@cache
+def as_first():
+    return stage(MET)
+
+
+@pytest.mark.parametrize("name", OTHERWISE)
+def test_what_was_judged_for_other_blocks_is_never_taken_for_these(name):
+    options, text = OTHERWISE[name]
+    show = stage(text, **options)
+    if name != "own patterns":
+        show = replace(show, book=as_first().book)  # as after an edit
+    with nothing_kept():
+        fresh = said(show)
+    with nothing_kept():
+        before = said(as_first())
+        after = said(show)
+    assert after == fresh
+    assert [each[2:] for each in after] != [each[2:] for each in before]
+
+
+def test_a_join_is_judged_by_the_tolerances_that_are_asked_for():
+    wide = Tolerances(
+        hand=5.0, tether_deg=180.0, axis_deg=180.0, rate_ratio=(0.01, 100.0), hand_velocity=50.0, head_velocity=50.0
+    )  # fmt: skip
+    show = as_first()
+    with nothing_kept():
+        strict = joints(show, show.dancers[0])
+        loose = joints(show, show.dancers[0], tolerances=wide)
+    assert {each.verdict.kind for each in strict} == {"needs a link"}
+    assert {each.verdict.kind for each in loose} == {"joins"}
+
+
+def test_each_hand_is_judged_by_itself():
+    with nothing_kept():
+        left, right = said(as_first())
+    assert (left[0], right[0]) == ("left", "right")
+    assert left[2] != right[2]

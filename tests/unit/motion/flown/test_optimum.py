@@ -18,6 +18,7 @@ from sequencer.motion.flown.even_splines import DEGREE
 from sequencer.motion.flown.optimum import STAGES, Penalties, Problem, SoughtLimits, Wanted
 from sequencer.motion.flown.tether import flight, force
 from sequencer.motion.props.prop import Prop
+from sequencer.progress import Stopped, stoppable
 
 STEP, SPANS, LENGTH = 0.06, 5, 0.45
 WEIGHTS = Penalties(pull=0.3, speed=0.2, acceleration=1e-3, contact=40.0)
@@ -343,3 +344,11 @@ def test_code_that_cannot_be_used_is_compiled_here(monkeypatch):
         assert compiled.made_from(damaged) is kernel.solve
     assert len(calls) == 4
     assert compiled.made_from(compiled.packed()) is not kernel.solve
+
+
+def test_a_search_that_nobody_wants_ends_before_its_next_run():
+    own, asked = problem(pull=4.0), []
+    own.solved(somewhere(own))
+    with pytest.raises(Stopped), stoppable(lambda: bool(asked) or bool(asked.append(1))):
+        own.solved(somewhere(own))  # every search runs twice at least
+    assert asked == [1]

@@ -98,7 +98,7 @@ def test_states_join_within_the_tolerances_and_the_rooms_length():
 def test_a_changed_start_must_still_join_what_came_before():
     """Whatever it is where nothing came before."""
     own = part("static-spin", 4.0, 1.0)
-    place = Boundary(before=own, after=own, space=ROOM, earlier=own.end())
+    place = Boundary(before=own, after=own, space=ROOM, earlier=own.end)
     for parameters, joins in (({}, True), ({"from": 90}, False), ({"turn": "clockwise"}, False)):
         assert place.starts(parameters) == joins
         assert replace(place, earlier=None).starts(parameters)

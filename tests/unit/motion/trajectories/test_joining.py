@@ -161,7 +161,7 @@ def test_remedies_really_join():
 def test_a_remedy_that_breaks_the_join_before_is_not_offered():
     """Starting at an out would part the block from what came before it."""
     odd = danced("toroid", lobes=3)
-    earlier = danced("toroid", lobes=4).end()
+    earlier = danced("toroid", lobes=4).end
     free = [r.change for r in remedies_for(boundary(odd, odd))]
     held = [r.change for r in remedies_for(boundary(odd, odd, earlier=earlier))]
     assert "both" in free

@@ -1,0 +1,218 @@
+"""A second process that flies performers of an open show, so that two cores work at what takes longest.
+
+The process that checks hands over a show as drawn with half of those who are not flown yet, flies the others, and takes whoever
+the second process has not begun with by then. What that finds comes back as records by content: the answer is the same to the last
+byte whoever flew, and where the second process is slow, or dies, only time is lost.
+"""
+
+import os
+import pickle
+import signal
+import threading
+from collections.abc import Sequence
+from contextlib import suppress
+from dataclasses import replace
+from multiprocessing.connection import Connection
+from typing import TYPE_CHECKING
+
+from sequencer import kept
+from sequencer.progress import Progress, Stopped, stop_if_unwanted, stoppable, within
+
+if TYPE_CHECKING:
+    from sequencer.staging.staged import Staged
+
+_MOMENT = 0.02  # [s] between two looks whether somebody is flown
+
+
+def fly_for(pipe: Connection) -> None:
+    """Fly whom the process that checks hands over, until its pipe ends.
+
+    Parameters
+    ----------
+    pipe : Connection
+    """
+    signal.signal(signal.SIGINT, signal.SIG_IGN)
+    second = SecondPilot(pipe)
+    threading.Thread(target=second.fly, daemon=True).start()
+    second.listen()
+    os._exit(0)
+
+
+class SecondPilot:
+    """The second process: it flies one performer after the other.
+
+    Parameters
+    ----------
+    pipe : Connection
+    """
+
+    def __init__(self, pipe: Connection) -> None:
+        self._pipe = pipe
+        self._news = threading.Condition()
+        self._turn = 0
+        self._given: tuple[int, bytes, Sequence[str]] | None = None
+        self._left: set[tuple[int, str]] = set()  # whom the other process flies itself
+
+    def listen(self) -> None:
+        """Take shows until the pipe ends."""
+        while True:
+            try:
+                kind, turn, *rest = self._pipe.recv()
+            except (EOFError, OSError):
+                return
+            with self._news:
+                if kind == "fly":
+                    self._turn, self._given, self._left = turn, (turn, *rest), set()
+                    self._news.notify_all()
+                elif kind == "leave":
+                    self._left.add((turn, rest[0]))
+                else:
+                    self._turn = turn
+
+    def fly(self) -> None:
+        """Fly whoever is handed over."""
+        while True:
+            with self._news:
+                while self._given is None:
+                    self._news.wait()
+                (turn, packed, names), self._given = self._given, None
+            show = pickle.loads(packed)  # noqa: S301  # from our own process
+            for name in names:
+                if turn != self._turn:
+                    break
+                if (turn, name) not in self._left:
+                    self._fly_one(show, name, turn)
+
+    def _fly_one(self, show: "Staged", name: str, turn: int) -> None:
+        from sequencer.staging.flown_show import flown_performer
+
+        self._pipe.send(("begun", turn, name))
+        # What is wrong is told by the process that checks, which finds this performer not flown.
+        unwanted = stoppable(lambda: self._turn != turn)
+        with kept.collected() as records, suppress(Stopped, Exception), unwanted:
+            stop_if_unwanted()
+            flown_performer(show, next(one for one in show.dancers if one.name == name))
+        with suppress(OSError):
+            self._pipe.send(
+                ("flown", turn, name, records)
+            )  # links that were found, also if stopped
+
+
+class SharedFlight:
+    """The flight of a show in two processes, as the one that checks sees it.
+
+    Parameters
+    ----------
+    pipe : Connection, optional
+        To the second process; without it everybody is flown here.
+    """
+
+    def __init__(self, pipe: Connection | None) -> None:
+        self._pipe = pipe
+        self._turn = 0
+        self._shared: Staged | None = None  # the newest show that was handed over
+        self._theirs: dict[str, bool] = {}  # by name, whether the second process has begun
+        self._news = threading.Condition()
+        if pipe is not None:
+            threading.Thread(target=self._listen, args=(pipe,), daemon=True).start()
+
+    def begin(self, show: "Staged") -> None:
+        """Hand half of those over who are not flown yet.
+
+        Parameters
+        ----------
+        show : Staged
+            As drawn.
+        """
+        from sequencer.staging.flown_show import unflown
+
+        if self._pipe is None or self._shared is show:
+            return
+        names = [each.name for each in unflown(show)]
+        theirs = names[(len(names) + 1) // 2 :]
+        if not theirs:
+            return
+        bare = replace(show, book={}, read=None, heard=None, blocks=(), stops=(), accents=())
+        try:
+            packed = pickle.dumps(bare, pickle.HIGHEST_PROTOCOL)
+        except (pickle.PicklingError, AttributeError, TypeError):
+            return  # a law of another package that no process can be given
+        with self._news:
+            self._turn += 1
+            self._shared, self._theirs = show, dict.fromkeys(theirs, False)
+        self._send(("fly", self._turn, packed, theirs))
+
+    def stop(self) -> None:
+        """Let the second process rest: nobody wants what it flies."""
+        with self._news:
+            if not self._theirs:
+                return
+            self._turn += 1
+            self._shared, self._theirs = None, {}
+        self._send(("stop", self._turn))
+
+    def fly(self, show: "Staged", progress: Progress | None = None) -> None:
+        """Fly everybody in a show, here and in the second process.
+
+        Parameters
+        ----------
+        show : Staged
+            As drawn.
+        progress : callable, optional
+
+        Raises
+        ------
+        Stopped
+            If nobody wants it any more.
+        """
+        from sequencer.staging.flown_show import flown_performer, flown_show
+
+        self.begin(show)
+        theirs = list(self._theirs) if self._shared is show else []
+        mine = [each for each in show.dancers if each.name not in theirs]
+        share = len(mine) / max(len(show.dancers), 1)
+        for k, dancer in enumerate(mine):
+            low, high = share * k / len(mine), share * (k + 1) / len(mine)
+            flown_performer(show, dancer, within(progress, low, high))
+        for dancer in reversed([each for each in show.dancers if each.name in theirs]):
+            if self._taken_over(dancer.name):
+                flown_performer(show, dancer, within(progress, share, share))
+        flown_show(show, within(progress, share, 1.0))
+
+    def _taken_over(self, name: str) -> bool:
+        """Whether to fly somebody here who was handed over; else they are flown once this returns."""
+        with self._news:
+            if self._theirs.get(name) is False:  # not begun yet
+                del self._theirs[name]
+                turn = self._turn
+            else:
+                while name in self._theirs:
+                    stop_if_unwanted()
+                    self._news.wait(_MOMENT)
+                return False
+        self._send(("leave", turn, name))
+        return True
+
+    def _listen(self, pipe: Connection) -> None:
+        while True:
+            try:
+                kind, turn, name, *rest = pipe.recv()
+            except (EOFError, OSError):
+                break
+            if kind == "flown":
+                kept.take(rest[0])
+            with self._news:
+                if turn == self._turn and name in self._theirs:
+                    if kind == "begun":
+                        self._theirs[name] = True
+                    else:
+                        del self._theirs[name]
+                    self._news.notify_all()
+        with self._news:  # it has died: all is flown here
+            self._pipe, self._theirs = None, {}
+            self._news.notify_all()
+
+    def _send(self, message: tuple[object, ...]) -> None:
+        if self._pipe is not None:
+            with suppress(OSError):
+                self._pipe.send(message)
