@@ -248,7 +248,7 @@ def test_rehearsal_page_and_exports_and_a_stop(show):
         now = ended(page, "print")
         assert now["state"] == "done", now["error"]
         names = [each["name"] for each in now["made"]["files"]]
-        assert names == ["counts.wav", "counts-70.wav", "cues.mid", "captions.vtt", "timetable.csv", "timetable.json"]  # fmt: skip
+        assert names == ["counts.wav", "counts-70.wav", "cues.mid", "captions.vtt", "timetable.csv", "timetable.json", "cue-list.csv"]  # fmt: skip
         assert now["made"]["ok"] is None
         page.post("rehearsal", parts=["page"])
         now = ended(page, "print")

@@ -31,7 +31,7 @@ def test_writes_what_it_names(own_folder):
         str(out / "show" / name)
         for name in (
             "rehearsal.html", "counts.wav", "counts-70.wav", "cues.mid", "captions.vtt",
-            "timetable.csv", "timetable.json",
+            "timetable.csv", "timetable.json", "cue-list.csv",
         )
     ]  # fmt: skip
     assert sf.info(written[1]).duration == pytest.approx(40.5, abs=0.1)

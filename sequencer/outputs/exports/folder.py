@@ -9,6 +9,7 @@ from sequencer.arrays import Floats
 from sequencer.errors import InputError, Place
 from sequencer.findings import Report
 from sequencer.outputs.exports.captions import write_captions
+from sequencer.outputs.exports.cue_list import write_cue_list
 from sequencer.outputs.exports.midi import write_midi
 from sequencer.outputs.exports.midi_timecode import write_midi_timecode
 from sequencer.outputs.exports.timetable import write_timetable
@@ -117,7 +118,11 @@ def write_exports(
     for name, first in starts.items():
         say(f"writing time code at {name} frames a second", 0.95)
         written += _write_timecode(staged, folder, name, first)
-    return written + _write_tables(staged, folder, options.parts)
+    written += _write_tables(staged, folder, options.parts)
+    if "timetable" in options.parts:
+        write_cue_list(folder / "cue-list.csv", staged, options.code_from)
+        written.append(folder / "cue-list.csv")
+    return written
 
 
 def _starts_of_code(options: ExportOptions) -> dict[str, int]:

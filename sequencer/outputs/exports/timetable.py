@@ -68,7 +68,7 @@ def timetable_csv(staged: Staged) -> str:
     writer = csv.DictWriter(out, TIMETABLE_COLUMNS, lineterminator="\n")
     writer.writeheader()
     for row in timetable(staged):
-        words = {key: _inert(row[key]) for key in ("who", "what", "how", "section")}
+        words = {key: inert(row[key]) for key in ("who", "what", "how", "section")}
         writer.writerow(row | words)
     return out.getvalue()
 
@@ -96,5 +96,6 @@ def write_timetable(path: Path, staged: Staged) -> None:
     write_text(path, timetable_json(staged) if as_json else timetable_csv(staged))
 
 
-def _inert(text: str) -> str:
+def inert(text: str) -> str:
+    """Text that no spreadsheet takes for a formula."""
     return "'" + text if text[:1] in {"=", "+", "-", "@", "\t", "\r"} else text

@@ -25,7 +25,7 @@ def test_everything_is_written(staged, rounds, tmp_path):
 
     assert [path.name for path in written] == [
         "rehearsal.html", "counts.wav", "counts-70.wav", "cues.mid", "captions.vtt",
-        "timetable.csv", "timetable.json",
+        "timetable.csv", "timetable.json", "cue-list.csv",
     ]  # fmt: skip
     assert all(path.stat().st_size > 500 for path in written)
     slow, plain = sf.info(written[2]), sf.info(written[1])
