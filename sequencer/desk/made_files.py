@@ -41,7 +41,7 @@ class MadeFiles:
         if path is None or path.name != request.path_params["name"] or not path.is_file():
             raise HTTPException(404)
         media = mimetypes.guess_type(path.name)[0] or "application/octet-stream"
-        shown = media in {"application/pdf", "text/html", "audio/x-wav", "audio/wav"}
+        shown = media in {"application/pdf", "text/html", "audio/mpeg", "audio/x-wav", "audio/wav"}
         headers = {"content-security-policy": _APART} if media == "text/html" else {}
         if media == "application/pdf":
             headers = {"content-security-policy": "frame-ancestors 'none'"}

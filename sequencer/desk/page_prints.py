@@ -10,6 +10,7 @@ from sequencer.desk.print_errand import EXPORTS, FOLDER, printed_sheets, rehears
 from sequencer.desk.show_server import PRINT, ShowServer
 from sequencer.desk.worker_link import AnswerError
 from sequencer.errors import InputError, Place
+from sequencer.timing.timecode import RATES, frame_labelled
 
 _SPEEDS = (0.25, 2.0)  # least and most of a count track
 _COUNTS = ("pitched", "spoken", "none")
@@ -107,13 +108,30 @@ async def begin_rehearsal(server: ShowServer, given: Mapping[str, Any]) -> dict[
     counts = given.get("counts", "pitched")
     if counts not in _COUNTS:
         raise _bad(f"'counts' is one of {', '.join(_COUNTS)}")
+    timecodes, code_from = _timecode(given)
     asked = {
+        "small": _flag(given, "small"), "each": _flag(given, "each"), "timecodes": timecodes, "code_from": code_from,
         "parts": parts, "speeds": speeds, "counts": counts, "people": _words(given, "people"),
         "song": None if _flag(given, "clicks_only") else _SONG, "calls": not _flag(given, "no_calls"),
         "split": _flag(given, "split"), "flown": not _flag(given, "drawn"),
     }  # fmt: skip
     _begin(server, rehearsal_files, asked, "rehearsal")
     return await print_values(server, given)
+
+
+def _timecode(given: Mapping[str, Any]) -> tuple[list[str], str]:
+    """Rates of time code, and the label with which the track begins."""
+    rates, label = given.get("timecodes", ["25"]), given.get("code_from", "00:00:00:00")
+    if not isinstance(rates, list) or not rates or not all(each in RATES for each in rates):
+        raise _bad(f"'timecodes' are among {', '.join(RATES)}")
+    if not isinstance(label, str):
+        raise _bad("'code_from' is a time code such as 01:00:00:00")
+    for each in rates:
+        try:
+            frame_labelled(label, RATES[each])
+        except ValueError as error:
+            raise _bad(str(error)) from error
+    return rates, label
 
 
 async def stop_print(server: ShowServer, given: Mapping[str, Any]) -> dict[str, Any]:

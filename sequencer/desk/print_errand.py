@@ -8,7 +8,7 @@ from typing import Any
 from sequencer.errors import InputError
 from sequencer.progress import Progress
 
-EXPORTS = ("page", "counts", "midi", "captions", "timetable")
+EXPORTS = ("page", "counts", "midi", "captions", "timetable", "timecode")
 FOLDER = "exports"  # beside the show file
 
 
@@ -65,8 +65,8 @@ def rehearsal_files(given: Mapping[str, Any], progress: Progress) -> dict[str, A
     Parameters
     ----------
     given : mapping
-        `path` and `text` of the show; `parts`, `speeds`, `song`, `counts`, `calls`, `split`, `people`, `flown` as `sequencer rehearse`
-        takes them, speeds as shares.
+        `path` and `text` of the show; `parts`, `speeds`, `song`, `counts`, `calls`, `split`, `small`, `each`, `timecodes`,
+        `code_from`, `people`, `flown` as `sequencer rehearse` takes them, speeds as shares.
     progress : callable
 
     Returns
@@ -94,6 +94,10 @@ def rehearsal_files(given: Mapping[str, Any], progress: Progress) -> dict[str, A
             split=given["split"],
             who=given["people"],
             flown=given["flown"],
+            small=given["small"],
+            each=given["each"],
+            timecodes=given["timecodes"],
+            code_from=given["code_from"],
             text=given["text"],
             progress=progress,
         )

@@ -250,6 +250,12 @@ def test_rehearsal_page_and_exports_and_a_stop(show):
         names = [each["name"] for each in now["made"]["files"]]
         assert names == ["counts.wav", "counts-70.wav", "cues.mid", "captions.vtt", "timetable.csv", "timetable.json", "cue-list.csv"]  # fmt: skip
         assert now["made"]["ok"] is None
+        page.post("rehearsal", parts=["counts", "timecode"], small=True, each=True, timecodes=["30"], code_from="01:00:00:00")  # fmt: skip
+        now = ended(page, "print")
+        made = {each["name"]: each["address"] for each in now["made"]["files"]}
+        assert [name.partition(".")[2] for name in made] == ["mp3", "wav", "mid"]
+        status, headers, _ = page.raw("GET", next(iter(made.values())), secret=False)
+        assert (status, headers["content-type"]) == (200, "audio/mpeg")
         page.post("rehearsal", parts=["page"])
         now = ended(page, "print")
         assert now["made"]["ok"] is True
@@ -257,7 +263,7 @@ def test_rehearsal_page_and_exports_and_a_stop(show):
         assert status == 200
         assert headers["content-security-policy"].startswith("sandbox allow-scripts")
         assert re.search(rb"<title>[^<]*Small", content)
-        for asked in ({}, {"parts": ["film"]}, {"parts": ["counts"], "speeds": [9]}, {"parts": ["counts"], "counts": "loud"}):  # fmt: skip
+        for asked in ({}, {"parts": ["film"]}, {"parts": ["counts"], "speeds": [9]}, {"parts": ["counts"], "counts": "loud"}, {"parts": ["timecode"], "timecodes": ["26"]}, {"parts": ["timecode"], "code_from": "1:00"}):  # fmt: skip
             assert page.post("rehearsal", **asked)[0] == 400
 
 

@@ -9,11 +9,13 @@ interface Kind { name: string; reader: string; holds: string; pack: boolean }
 
 const PARTS: [string, string, string][] = [
   ["page", "Rehearsal page", "the show danced, with the song, in one file for any browser"],
-  ["counts", "Count track", "the song with counts and calls, as WAV"],
+  ["counts", "Count track", "the song with counts and calls, for speakers or for phones"],
   ["midi", "Cues for light and sound", "MIDI"],
   ["captions", "Captions", "WebVTT, for a video of the rehearsal"],
-  ["timetable", "Timetable", "every change with its time, as CSV and JSON"],
+  ["timetable", "Timetable and cue list", "every change with its time, and the operators' cues with time code, as CSV and JSON"],
+  ["timecode", "Time code", "for desks that follow the track: as a sound and as MIDI"],
 ];
+const RATES: [string, string][] = [["24", "24"], ["25", "25"], ["29.97df", "29.97, drop-frame"], ["30", "30"]]; // [frames/s]
 const SPEEDS = [100, 85, 70, 50]; // [%]
 
 export function Printing() {
@@ -71,7 +73,7 @@ function Files({ now }: { now: Made }) {
   );
 }
 
-const shown = (file: MadeFile) => /\.(pdf|html|wav)$/.test(file.name);
+const shown = (file: MadeFile) => /\.(pdf|html|wav|mp3)$/.test(file.name);
 const size = (bytes: number) => (bytes < 1_000_000 ? `${Math.max(1, Math.round(bytes / 1000))} kB` : `${(bytes / 1_000_000).toFixed(1)} MB`);
 
 function Sheets() {
@@ -120,9 +122,13 @@ function Rehearsal() {
   const [alone, setAlone] = useState(false);
   const [calls, setCalls] = useState(true);
   const [split, setSplit] = useState(false);
+  const [small, setSmall] = useState(false);
+  const [each, setEach] = useState(false);
+  const [rate, setRate] = useState("25");
+  const [code, setCode] = useState("00:00:00:00");
   const counted = parts.includes("counts");
   const ready = parts.length > 0 && (!counted || speeds.length > 0);
-  const make = () => void errand("rehearsal", { parts, speeds: (counted ? speeds : [100]).map((each) => each / 100), counts, people, clicks_only: alone, no_calls: !calls, split });
+  const make = () => void errand("rehearsal", { parts, speeds: (counted ? speeds : [100]).map((each) => each / 100), counts, people, clicks_only: alone, no_calls: !calls, split, small, each, timecodes: [rate], code_from: parts.includes("timecode") || parts.includes("timetable") ? code.trim() : "00:00:00:00" });
   return (
     <form class="printed" onSubmit={(event) => { event.preventDefault(); if (ready) make(); }}>
       <h3>To rehearse with, and for other programs</h3>
@@ -136,16 +142,26 @@ function Rehearsal() {
           <fieldset><legend>Speeds, at the same pitch</legend>
             {SPEEDS.map((each) => <label key={each}><input type="checkbox" checked={speeds.includes(each)} onChange={(event) => setSpeeds(SPEEDS.filter((other) => (other === each ? event.currentTarget.checked : speeds.includes(other))))} /> {each} %</label>)}
           </fieldset>
-          <p class="row"><label>The last four beats before a change are <select value={counts} onChange={(event) => setCounts(event.currentTarget.value)}>
-            <option value="pitched">pitched clicks</option><option value="spoken">spoken</option><option value="none">not counted</option>
+          <p class="row"><label>The four beats before a change are <select value={counts} onChange={(event) => setCounts(event.currentTarget.value)}>
+            <option value="pitched">pitched clicks</option><option value="spoken">spoken: five, six, seven, eight</option><option value="none">not counted</option>
           </select></label></p>
           <fieldset><legend>In it</legend>
             <label><input type="checkbox" checked={!alone} onChange={(event) => setAlone(!event.currentTarget.checked)} /> the song</label>
             <label><input type="checkbox" checked={calls} onChange={(event) => setCalls(event.currentTarget.checked)} /> three notes before each section</label>
             <label><input type="checkbox" checked={split} onChange={(event) => setSplit(event.currentTarget.checked)} /> song left, counts right</label>
           </fieldset>
+          <fieldset><legend>Files</legend>
+            <label><input type="checkbox" checked={small} onChange={(event) => setSmall(event.currentTarget.checked)} /> small, for phones (MP3)</label>
+            <label><input type="checkbox" checked={each} onChange={(event) => setEach(event.currentTarget.checked)} /> one for each performer</label>
+          </fieldset>
           <People legend="Whose changes are counted (none chosen: everybody's)" chosen={people} choose={setPeople} />
         </details>
+      )}
+      {(parts.includes("timecode") || parts.includes("timetable")) && (
+        <p class="row">
+          {parts.includes("timecode") && <label>Frames a second <select value={rate} onChange={(event) => setRate(event.currentTarget.value)}>{RATES.map(([value, words]) => <option key={value} value={value}>{words}</option>)}</select></label>}
+          <label>The track begins at time code <input type="text" value={code} size={11} maxLength={11} spellcheck={false} onInput={(event) => setCode(event.currentTarget.value)} /></label>
+        </p>
       )}
       <p class="row"><button type="submit" class="main" disabled={!ready}>Make these</button></p>
     </form>
