@@ -265,3 +265,24 @@ def test_a_count_tells_of_every_section_that_begins_elsewhere(browser, show):
         said = counted(planner)
         assert said.count(" begins at ") >= 10
         assert planner.faults == []
+
+
+def test_the_form_of_the_song_holds_sections_as_the_count_does(browser, show):
+    rows = ", ".join(f"{{from: {1 + 2 * k}.1, name: part {k}}}" for k in range(5))
+    text = SHOW.replace("one: 0:00.5}", f"one: 0:00.5, sections: [{rows}]}}")
+    show.write_text(text, encoding="utf-8")
+    with desk(show) as served, Planner(browser, served.address) as planner:
+        before = [each["start"] for each in served.page.get("view")[1]["sections"]]
+        planner.tab("Show")
+        planner.page.locator(".forms summary", has_text="Song").click()
+        planner.page.get_by_label("Say more").filter(visible=True).last.select_option("tempo")
+        planner.page.locator("#count-tempo").select_option("half")
+        eventually(lambda: "tempo: half" in text_of(served))
+        view = eventually(
+            lambda: (now := served.page.get("view")[1])["revision"] == 2 and now
+        )  # one step: Undo takes back both
+        assert [each["start"] for each in view["sections"]] == pytest.approx(before, abs=0.03)
+        assert "{from: 5.1, name: part 4}" in text_of(served)
+        planner.page.get_by_role("button", name="Undo").click()
+        eventually(lambda: text_of(served) == text)
+        assert planner.faults == []

@@ -78,7 +78,7 @@ def test_a_finding_says_first_whose_it_is_and_who_takes_that_part_tonight(plan):
     )
     told.wait_for()
     words = told.inner_text().split()
-    assert words[:2] == ["Warn", "3.1"]
+    assert words[:2] == ["WARN", "3.1"]
     assert told.locator(".whose").inner_text() == "Birch:"
     assert " ".join(words).index("Birch:") < " ".join(words).index("dances two-beat-weave")
 

@@ -53,7 +53,8 @@ def found(page, axe):
 
 @pytest.mark.parametrize("scheme", SCHEMES)
 def test_the_planning_page(browser, show, axe, scheme):
-    show.write_text(SHOW + MORE.replace("no-wrap", "extension"), encoding="utf-8")
+    entrances = "entrances:\n  - {who: Birch, comes_on: 5.1, beats: 4, side: stage left}\n"
+    show.write_text(SHOW + MORE.replace("no-wrap", "extension") + entrances, encoding="utf-8")
     with (
         desk(show, "--share-address", "127.0.0.2") as served,
         page_of(browser, served.address, scheme) as page,
@@ -66,12 +67,22 @@ def test_the_planning_page(browser, show, axe, scheme):
         page.locator(".block.written").first.click()
         page.wait_for_selector(".place form")
         assert found(page, axe) == []
+        # As after a change, until the show is staged and looked at anew: too short a time to be met by chance.
+        page.evaluate(
+            "() => document.querySelectorAll('.sheet, .findings, .margin').forEach((each) => each.classList.add('older'))"
+        )
+        assert found(page, axe) == [], "what is being looked at again"
+        page.evaluate(
+            "() => document.querySelectorAll('.older').forEach((each) => each.classList.remove('older'))"
+        )
         page.keyboard.press("Escape")
-        for name in ("Stage", "Dance", "Show", "Text", "Count"):
+        for name in ("Stage", "Dance", "Who", "Show", "Text", "Count"):
             page.get_by_role("tab", name=name).click()
             page.wait_for_selector(
                 f"#panel[aria-labelledby='tab-{'forms' if name == 'Show' else name.lower()}']"
             )
+            if name == "Who":
+                page.wait_for_selector(".cues")
             if name == "Show":
                 page.wait_for_selector(".forms summary")
                 page.evaluate(

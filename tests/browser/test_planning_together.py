@@ -50,8 +50,11 @@ def test_what_follows_moves_along_up_to_the_next_gap(browser, show):
         box.check()
         planner.page.get_by_role("button", name="1 beat longer").click()
         planner.waits_for("Lasts 17 beats")
-        said = planner.page.locator("[role=status]").first.inner_text()
-        assert said == "two-beat-weave: 17 beats, and 2 that follow, up to 11.3."
+        said = planner.page.locator(
+            ".notices p"
+        )  # for everybody to see, not for screen readers alone
+        said.wait_for()
+        assert said.inner_text() == "two-beat-weave: 17 beats, and 2 that follow, up to 11.3."
         went, came = saved(planner, show, before)
         assert [line.split("#")[0].strip() for line in came] == [
             "- {who: Ash, from: 3.1, pattern: two-beat-weave, beats: 17}",

@@ -61,7 +61,7 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
     if (shift) block.shift = shift; // it joins what stands before it if it starts that far in
     const follow = following(key, { beat }, ends);
     const said = `Put: ${name}${follow.words}.`;
-    void seen(operate([...follow.operations, { do: "put-block", into: ["timeline"], block, before: placeFor(beat) }], said), follow, said);
+    void seen(operate([...follow.operations, { do: "put-block", into: ["timeline"], block, before: placeFor(beat) }], quietly(follow, said)), follow, said);
   };
   return (
     <form onSubmit={(event) => { event.preventDefault(); if (name) put(); }}>
@@ -106,7 +106,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const length = block.end - block.start;
   const times = Number(row.repeat ?? 1) || 1;
   const key = `${block.path!.join("/")} ${block.who}`;
-  const change = (operation: Operation, said: string, follow: Operation[] = []) => {
+  const change = (operation: Operation, said?: string, follow: Operation[] = []) => {
     const own = inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation;
     return operate(follow.length ? [...follow, own] : own, said);
   };
@@ -116,7 +116,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
     const by = beats - length, lasting = inPhrase && here && roundOf(block, same) === null ? by : inPhrase ? by * entryTimes(entry, block) : by;
     const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, lasting));
     const said = `${block.title}: ${beatsSaid(beats)}${follow.words}.`;
-    void seen(change({ do: "stretch-block", at, beats: beats / times }, said, follow.operations), follow, said);
+    void seen(change({ do: "stretch-block", at, beats: beats / times }, quietly(follow, said), follow.operations), follow, said);
   };
   const start = async (by: number) => {
     const to = moment(counts, startOf(entry, block) + by);
@@ -124,7 +124,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
     const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, by));
     const move = { do: "move-block", at: entry, start: to };
     const said = `Moved to ${to}${follow.words}.`;
-    if (await seen(operate(follow.operations.length ? [...follow.operations, move] : move, said), follow, said)) picked.value = { ...place, beat: place.beat + by };
+    if (await seen(operate(follow.operations.length ? [...follow.operations, move] : move, quietly(follow, said)), follow, said)) picked.value = { ...place, beat: place.beat + by };
   };
   const shift = Number(block.shift ?? 0);
   return (
@@ -216,7 +216,10 @@ function following(of: string, from: { entry: number } | { beat: number }, ends:
   return { operations, words: `, and ${count} that ${count === 1 ? "follows" : "follow"}, up to ${until}` };
 }
 
-/** What moved along is said for everybody to see, not only to a screen reader: it is more than was clicked. */
+/** What is told to a screen reader alone; nothing where everybody is told below. */
+const quietly = (follow: { operations: Operation[] }, said: string) => (follow.operations.length ? undefined : said);
+
+/** What moved along is said for everybody to see: it is more than was clicked. */
 async function seen(done: Promise<boolean>, follow: { operations: Operation[] }, said: string): Promise<boolean> {
   const well = await done;
   if (well && follow.operations.length) notice(said);
