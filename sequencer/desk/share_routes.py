@@ -144,7 +144,7 @@ def _events(shared: SharedShow) -> Callable[[Request], Awaitable[Any]]:
 async def _asset(request: Request) -> Response:
     name = request.path_params.get("name", "page.html")
     found = _ASSETS / name
-    if name in {"page.html", "page.js", "page.css"} and found.is_file():
+    if name in {"page.html", "page.js", "page.css", "dance.js"} and found.is_file():
         media = mimetypes.guess_type(name)[0] or "application/octet-stream"
         return Response(found.read_bytes(), media_type=media)
     raise HTTPException(404)

@@ -103,6 +103,7 @@ class ShowWorker:
         self._stagings: OrderedDict[str, Staged | InputError] = OrderedDict()
         self._shown: ShowText | None = None
         self._last: Staged | None = None
+        self._shown_view: tuple[int, Staged, bytes] | None = None  # the newest that was asked for
         self._song: Song | None = None
         self._open: OpenShow | None = None
         self._report: tuple[Staged, Report] | None = None
@@ -345,7 +346,10 @@ class ShowWorker:
         from sequencer.desk.show_view import show_view
 
         wanted, show = self._newest()
-        return json_bytes({"revision": wanted.revision, **show_view(show)})
+        if self._shown_view is None or self._shown_view[:2] != (wanted.revision, show):
+            content = json_bytes({"revision": wanted.revision, **show_view(show)})
+            self._shown_view = wanted.revision, show, content
+        return self._shown_view[2]
 
     def _cues(self, _given: Mapping[str, Any]) -> bytes:
         """The run cues, as the operators' sheet prints them."""

@@ -2,13 +2,30 @@
 import { effect } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { TempoMap } from "../src/count";
-import { tracksOf, type Document } from "../src/document";
-import { Mover } from "../src/motion";
-import { Stage, type Drawn } from "../src/scene";
-import { Eye, VIEWS, type Box, type View as Seen } from "../src/views";
+import type { Document } from "../src/document";
+import type { Mover } from "../src/motion";
+import type { Drawn, Stage } from "../src/scene";
+import { VIEWS, type Box, type Eye, type View as Seen } from "../src/views";
 import { Refused, get } from "./api";
 import { player } from "./playing";
 import { readOnly, view } from "./store";
+
+type Scene = typeof import("./dance_scene");
+let loading: Promise<Scene> | null = null;
+
+/** The script that draws it, fetched from the same place as the page when it is first needed. */
+function scene(): Promise<Scene> {
+  return (loading ??= new Promise((done, failed) => {
+    const script = document.createElement("script");
+    script.src = "dance.js";
+    script.onload = () => done((globalThis as unknown as { danceScene: Scene }).danceScene);
+    script.onerror = () => {
+      loading = null;
+      failed(new Error("The program behind this page does not answer."));
+    };
+    document.head.append(script);
+  }));
+}
 
 class Dancing {
   stage: Stage | null = null;
@@ -21,7 +38,7 @@ class Dancing {
     player.drawn.push((now) => this.draw(now));
   }
 
-  show(canvas: HTMLCanvasElement, doc: Document): void {
+  show(canvas: HTMLCanvasElement, doc: Document, { Eye, Mover, Stage, tracksOf }: Scene): void {
     this.doc = doc;
     this.counts = new TempoMap(doc.tempo.times, doc.tempo.first, doc.tempo.bars, doc.tempo.metre);
     const tracks = tracksOf(doc);
@@ -89,14 +106,14 @@ export function Dance() {
     });
     async function fetchDance(): Promise<void> {
       try {
-        const doc = await get<Document>("dance?flown=0");
+        const [code, doc] = await Promise.all([scene(), get<Document>("dance?flown=0")]);
         if (!live) return;
         setTurn((last) => last + 1);
         setTimeout(() => {
           if (!live || !canvas.current) return;
           dancing.leave();
           try {
-            dancing.show(canvas.current, doc);
+            dancing.show(canvas.current, doc, code);
             dancing.look(from);
             setWords("");
           } catch {

@@ -70,10 +70,21 @@ export async function look(): Promise<void> {
   }
 }
 
-let finding = 0;
+const OFTEN = 60; // [ms] between two lists
+let finding = 0, listed = -Infinity, later = 0;
 
-/** What stands against the show; an older answer never replaces a newer one. */
+/** What stands against the show; several checks that answer within a moment are asked about once. */
 export async function askFindings(): Promise<void> {
+  const left = listed + OFTEN - performance.now();
+  if (later) return;
+  if (left > 0) later = window.setTimeout(() => void listFindings().catch(() => {}), left);
+  else await listFindings();
+}
+
+/** An older answer never replaces a newer one. */
+async function listFindings(): Promise<void> {
+  later = 0;
+  listed = performance.now();
   const turn = ++finding;
   const found = await get<Findings>("findings");
   if (turn !== finding) return;
@@ -118,10 +129,8 @@ export function heard(event: string, data: any): void {
     else state.value = { ...state.value, ...data, text: state.value.text, values: state.value.values };
   } else if (event === "staged") {
     if (data.error) stageFault.value = saidOf(data.error);
-    else {
-      void look();
-      if (!song.value) void askSong();
-    }
+    else void look();
+    if (!song.value) void askSong();
   } else if (event === "checks") checking.value = data;
   else if (event === "findings") void askFindings();
   else if (event === "share") shared.value = data;

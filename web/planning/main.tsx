@@ -124,9 +124,12 @@ async function begin(): Promise<void> {
     ended.value = error instanceof Refused && error.status === 403 ? "This address has lost its key: open the page again from the terminal, where sequencer open printed it." : String(error instanceof Error ? error.message : error);
     return;
   }
-  if (!state.value!.readable) side.value = "text";
-  void askSong();
-  void look();
+  // The view and the song are asked for once the stream says that the show is staged: at once, if it is.
+  if (!state.value!.readable) {
+    side.value = "text";
+    void askSong();
+    void look();
+  }
   void askFindings().catch(() => {});
   void askErrands().catch(() => {});
   void askTour().catch(() => {});

@@ -1,5 +1,5 @@
 // The file was changed by another program where it was changed here too: which places, and both texts side by side.
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { post, type Conflict, type Lines, type State } from "./api";
 import { doing } from "./doing";
 import { state } from "./store";
@@ -9,7 +9,7 @@ const LINE_ENDS = /\r\n|[\n\r\v\f\x1c-\x1e\x85\u2028\u2029]/; // as the server c
 export function Outside() {
   const now = state.value;
   const box = useRef<HTMLDialogElement>(null);
-  useEffect(() => box.current?.showModal(), [now?.outside !== null]);
+  useLayoutEffect(() => box.current?.showModal(), [now?.outside !== null]); // before anything in it is scrolled to its place
   if (!now?.outside) return null;
   const settle = (take: "mine" | "theirs") => void doing(() => post<State>("outside", { take }), take === "mine" ? "Yours is kept." : "The other one is taken.");
   return (

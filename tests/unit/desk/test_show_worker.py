@@ -5,9 +5,11 @@ import sys
 import threading
 import weakref
 from time import monotonic, sleep
+from types import SimpleNamespace
 
 import pytest
 
+from sequencer.desk import show_view
 from sequencer.desk import show_worker as module
 from sequencer.desk.made_ready import make_ready
 from sequencer.desk.show_worker import ShowWorker
@@ -199,3 +201,16 @@ def test_garbage_that_was_put_away_is_collected_when_it_rests_again():
         assert gone == [True]
     finally:
         gc.unfreeze()
+
+
+def test_a_view_is_worked_out_once_for_each_revision_and_staging(work, monkeypatch):
+    worker, _ = work
+    made, now = [], [SimpleNamespace(revision=1), "a show"]
+    monkeypatch.setattr(worker, "_newest", lambda: tuple(now))
+    monkeypatch.setattr(show_view, "show_view", lambda show: made.append(show) or {"title": show})
+    assert worker._view({}) == worker._view({}) == b'{"revision":1,"title":"a show"}'
+    assert made == ["a show"]
+    now[1] = "staged anew"
+    assert worker._view({}) == b'{"revision":1,"title":"staged anew"}'
+    now[0] = SimpleNamespace(revision=2)
+    assert worker._view({}) == b'{"revision":2,"title":"staged anew"}'
