@@ -139,6 +139,10 @@ def test_nobody_dances_in_the_wings_unnoticed() -> None:
     assert finding.end == pytest.approx(made(danced).seconds(16.0))
     later = danced.replace("who: Bo, from: 1.1", "who: Bo, from: 5.1")
     assert CHECK.run(made(later + ON)).findings == ()  # a move while they walk on is seen
+    linked = later.replace(
+        "  - {who: Bo", "  - {who: Bo, from: 4.3, link: true, beats: 2}\n  - {who: Bo"
+    )
+    assert CHECK.run(made(linked + ON)).findings == ()  # bringing the props up is no move
     assert CHECK.run(made(danced)).not_checked == ()
 
 
