@@ -91,7 +91,8 @@ function NewEntrance() {
   const now = momentNow(seconds.value).words, name = who || names.value[0], moment = (at ?? now).trim();
   const put = async () => {
     const item = { who: name, [on ? "comes_on" : "goes_off"]: moment, beats, side: where };
-    if (await operate({ do: "put-item", into: "entrances", item }, `${name} ${on ? "comes on" : "goes off"} at ${moment}.`)) setAt(null);
+    // What somebody has typed meanwhile stays.
+    if (await operate({ do: "put-item", into: "entrances", item }, `${name} ${on ? "comes on" : "goes off"} at ${moment}.`)) setAt((given) => (given?.trim() === moment ? null : given));
   };
   return (
     <form class="row" aria-label="A new entrance or exit" onSubmit={(event) => { event.preventDefault(); void put(); }}>
