@@ -91,7 +91,8 @@ function NewEntrance() {
   const now = momentNow(seconds.value).words, name = who || names.value[0], moment = (at ?? now).trim();
   const put = async () => {
     const item = { who: name, [on ? "comes_on" : "goes_off"]: moment, beats, side: where };
-    if (await operate({ do: "put-item", into: "entrances", item }, `${name} ${on ? "comes on" : "goes off"} at ${moment}.`)) setAt(null);
+    // What somebody has typed meanwhile stays.
+    if (await operate({ do: "put-item", into: "entrances", item }, `${name} ${on ? "comes on" : "goes off"} at ${moment}.`)) setAt((given) => (given?.trim() === moment ? null : given));
   };
   return (
     <form class="row" aria-label="A new entrance or exit" onSubmit={(event) => { event.preventDefault(); void put(); }}>
@@ -102,7 +103,7 @@ function NewEntrance() {
       <label>does <select value={on ? "on" : "off"} onChange={(event) => setOn(event.currentTarget.value === "on")}><option value="on">comes on</option><option value="off">goes off</option></select></label>
       <label>at <input type="text" size={6} required value={at ?? now} onInput={(event) => setAt(event.currentTarget.value)} /></label>
       <label>{on ? "from" : "to"} <select value={where} onChange={(event) => setWhere(event.currentTarget.value)}>{SIDES.map((each) => <option key={each}>{each}</option>)}</select></label>
-      <label class="stepper">in <input type="number" min={1} step={1} value={beats} onInput={(event) => { const given = Number(event.currentTarget.value); if (given >= 1) setBeats(given); }} /> beats</label>
+      <label class="stepper">walking for <input type="number" min={1} step={1} value={beats} onInput={(event) => { const given = Number(event.currentTarget.value); if (given >= 1) setBeats(given); }} /> beats</label>
       <button type="submit" class="main">{name === "all" ? "All" : name} {on ? (name === "all" ? "come on" : "comes on") : name === "all" ? "go off" : "goes off"} at {moment}</button>
     </form>
   );

@@ -117,6 +117,14 @@ def test_the_edge_of_the_stage_is_no_limit_for_entrances_but_for_whoever_is_lit_
     assert off_stage(SHOW.replace("Bo: {at: [2, 4]}", "Bo: {at: [7, 4]}")) == [("Bo", "off-stage")]
 
 
+def test_whoever_is_lit_in_the_wings_is_told_what_helps() -> None:
+    (finding,) = [
+        each for each in boundaries_of(made(SHOW + ON + FIRE)).findings if each.code == "off-stage"
+    ]
+    assert finding.position == "3.1"  # when the burn begins, while Bo waits
+    assert "nobody is lit in the wings" in finding.remedies[0]
+
+
 def test_nobody_dances_in_the_wings_unnoticed() -> None:
     danced = SHOW.replace(
         "  - {who: Ada", "  - {who: Bo, from: 1.1, pattern: extension, beats: 32}\n  - {who: Ada"
@@ -131,6 +139,10 @@ def test_nobody_dances_in_the_wings_unnoticed() -> None:
     assert finding.end == pytest.approx(made(danced).seconds(16.0))
     later = danced.replace("who: Bo, from: 1.1", "who: Bo, from: 5.1")
     assert CHECK.run(made(later + ON)).findings == ()  # a move while they walk on is seen
+    linked = later.replace(
+        "  - {who: Bo", "  - {who: Bo, from: 4.3, link: true, beats: 2}\n  - {who: Bo"
+    )
+    assert CHECK.run(made(linked + ON)).findings == ()  # bringing the props up is no move
     assert CHECK.run(made(danced)).not_checked == ()
 
 

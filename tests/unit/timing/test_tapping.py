@@ -97,6 +97,8 @@ def test_even_taps_are_no_pairs(seed):
     assert beats_of_pairs(tapped(BEATS[:24], seed, sway=0.03)) is None
     assert beats_of_pairs(np.delete(tapped(BEATS[:24], seed), [5, 11, 12])) is None
     assert beats_of_pairs(BEATS[:6]) is None
+    slower = np.cumsum([0.4] * 10 + [0.7] * 10)  # two tempos one after the other are no gallop
+    assert beats_of_pairs(slower) is None
 
 
 def test_taps_without_any_error_are_met_exactly():
