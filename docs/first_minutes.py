@@ -37,16 +37,23 @@ FLAGS = [
 ]  # 3-D drawn in software
 
 
-class Strip:
-    """Pictures of a page in their order, each with the time since it was opened."""
+_SHORT = """folder => {
+    const all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (all.nextNode()) all.currentNode.data = all.currentNode.data.replaceAll(folder, "…/shows");
+}"""
 
-    def __init__(self, page: Page) -> None:
-        self.page, self.began = page, time.monotonic()
+
+class Strip:
+    """Pictures of a page in their order, each with the time since it was opened; the folder is called something short."""
+
+    def __init__(self, page: Page, folder: str) -> None:
+        self.page, self.folder, self.began = page, folder, time.monotonic()
         self.taken: list[tuple[str, Image.Image]] = []
 
     def take(self, words: str) -> None:
         """A picture of the page as it is now."""
         since = int(time.monotonic() - self.began)
+        self.page.evaluate(_SHORT, self.folder)
         picture = Image.open(io.BytesIO(self.page.screenshot())).convert("RGB")
         self.taken.append((f"{since // 60}:{since % 60:02d}  {words}", picture))
 
@@ -136,7 +143,7 @@ def main(visiting: Callable[[Strip], None] = visit) -> None:
             page = browser.new_page(viewport={"width": SIZE[0], "height": SIZE[1]})
             page.set_default_timeout(600_000)
             page.goto(address)
-            strip = Strip(page)
+            strip = Strip(page, folder)
             visiting(strip)
             browser.close()
             server.terminate()
