@@ -43,7 +43,6 @@ class ShowServer:
         self.link = WorkerLink(opened.path, self.events.tell)
         self.errands: dict[str, Errand] = {}  # the newest of each kind
         self.made = MadeFiles()
-        self.link.coming(opened.text)
         self._hand_over()
 
     def __repr__(self) -> str:

@@ -11,7 +11,7 @@ import threading
 import time
 from collections import OrderedDict
 from collections.abc import Callable, Mapping
-from contextlib import AbstractContextManager, nullcontext, suppress
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import asdict, dataclass
 from functools import partial
 from multiprocessing.connection import Connection
@@ -124,8 +124,6 @@ class ShowWorker:
             if kind == "anew":
                 with self._staging:
                     self._stagings.clear()
-            elif kind == "coming":
-                threading.Thread(target=self._read_ahead, args=rest, daemon=True).start()
             elif kind == "text":
                 with self._news:
                     self._wanted = _Wanted(*rest)
@@ -325,12 +323,6 @@ class ShowWorker:
             if isinstance(known, InputError):
                 raise known
             return known
-
-    def _read_ahead(self, text: str) -> None:
-        from sequencer.show.operations.operation import shown_text
-
-        with self._staging, suppress(InputError):  # whoever asks for it is told
-            shown_text(text, self._path)
 
     def _heard(self, read: "ReadShow", progress: Progress | None) -> "Song":
         from sequencer.tasks.shows import song_of

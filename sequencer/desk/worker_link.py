@@ -93,10 +93,6 @@ class WorkerLink:
 
     # --- what the server asks ---
 
-    def coming(self, text: str) -> None:
-        """Let it read a text that may come next, while it is read here too: a long one takes seconds."""
-        self._put(("coming", text))
-
     def text(self, revision: int, text: str) -> None:
         """Give it the newest text; all work on the one before ends."""
         self._text = revision, text

@@ -13,10 +13,8 @@ from sequencer.desk import show_view
 from sequencer.desk import show_worker as module
 from sequencer.desk.made_ready import make_ready
 from sequencer.desk.show_worker import ShowWorker
-from sequencer.errors import InputError, Place
 from sequencer.motion.flown.compiled import solver
 from sequencer.progress import stop_if_unwanted
-from sequencer.show.operations import operation
 
 
 class Pipe:
@@ -203,32 +201,6 @@ def test_garbage_that_was_put_away_is_collected_when_it_rests_again():
         assert gone == [True]
     finally:
         gc.unfreeze()
-
-
-def test_a_text_that_comes_is_read_ahead_and_whoever_stages_it_waits(work, monkeypatch):
-    worker, pipe = work
-    read, go_on, checked = [], threading.Event(), []
-
-    def shown(text, path):
-        read.append((text, path))
-        assert go_on.wait(30)
-        raise InputError("not-yaml", Place("show.yaml"), "this is not YAML", "mend it")
-
-    monkeypatch.setattr(operation, "shown_text", shown)
-
-    def check(wanted):
-        with worker._staging:
-            checked.append(wanted.text)
-
-    monkeypatch.setattr(worker, "_check", check)
-    begin(worker)
-    pipe.tell("coming", "long")
-    until(lambda: read == [("long", worker._path)])
-    pipe.tell("text", 1, 1, "long")
-    sleep(0.1)
-    assert checked == []
-    go_on.set()
-    until(lambda: checked == ["long"])
 
 
 def test_a_view_is_worked_out_once_for_each_revision_and_staging(work, monkeypatch):
