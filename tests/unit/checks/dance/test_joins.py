@@ -6,7 +6,7 @@ from functools import cache
 import pytest
 
 from sequencer.checks.dance.feasible import feasible
-from sequencer.checks.dance.joins import joins, joints
+from sequencer.checks.dance.joins import joins, joints, meetings
 from sequencer.errors import InputError
 from sequencer.motion.trajectories.boundary import Boundary
 from sequencer.motion.trajectories.joining import Tolerances
@@ -183,7 +183,7 @@ OTHERWISE = {
     "tether": ({"tether": "0.5"}, MET),
     "stature": ({"stature": "1.9"}, MET),
     "tempo": ({"tempo": 140.0}, MET),
-    "limits": ({}, MET + "limits: {hand_speed: 3.1 m/s}\n"),
+    "limits": ({}, MET + "limits: {hand_speed: 1 m/s}\n"),
     "pattern before": ({}, MET.replace("lobes: 3", "lobes: 5")),
     "length before": ({}, MET.replace("beats: 3", "beats: 4")),
     "timing": ({}, MET.replace("timing: split", "timing: quarter")),
@@ -193,15 +193,12 @@ OTHERWISE = {
     "mirror": ({}, MET.replace("shift: 0.25", "shift: 0.25, mirrored: true")),
     "pattern after": ({}, MET.replace("own-way, beats", "pro-bend-3, beats")),
     "shift after": ({}, MET.replace("timing: together", "timing: together, shift: 0.5")),
-    "own patterns": ({}, MET.replace("25 cm", "35 cm")),
+    "own patterns": ({}, MET.replace("ratio: -2", "ratio: -3")),
 }
 
 
 def said(show):
-    return [
-        (each.side, each.beat, repr(each.verdict), each.boundary.limits)
-        for each in joints(show, show.dancers[0])
-    ]
+    return [(each.side, each.beat, repr(each.verdict)) for each in joints(show, show.dancers[0])]
 
 
 def test_blocks_that_meet_alike_are_judged_once(monkeypatch):
@@ -211,8 +208,8 @@ def test_blocks_that_meet_alike_are_judged_once(monkeypatch):
         show = replace(stage(MET.replace("3.1", "5.1")), book=before.book)
         monkeypatch.setattr(Boundary, "verdict", None)  # none is judged again
         again = joints(show, show.dancers[0])
-    assert [repr(each.verdict) for each in again] == [verdict for _, _, verdict, _ in first]
-    assert [each.beat for each in again] == [beat + 8 for _, beat, _, _ in first]
+    assert [repr(each.verdict) for each in again] == [verdict for _, _, verdict in first]
+    assert [each.beat for each in again] == [beat + 8 for _, beat, _ in first]
 
 
 @cache
@@ -252,3 +249,38 @@ def test_each_hand_is_judged_by_itself():
         left, right = said(as_first())
     assert (left[0], right[0]) == ("left", "right")
     assert left[2] != right[2]
+
+
+@pytest.mark.parametrize("name", ["tether", "stature", "own patterns"])
+def test_the_same_blocks_with_another_body_prop_or_book_are_judged_anew(name):
+    options, text = OTHERWISE[name]
+    own, other = as_first(), stage(text, **options)
+    other = replace(
+        other, blocks=own.blocks, book=own.book if name != "own patterns" else other.book
+    )
+    known = {each.content for each in meetings(own, own.dancers[0])}
+    asked = {each.content for each in meetings(other, other.dancers[0])}
+    assert len(known) == len(asked) == 2
+    assert None not in known
+    assert not known & asked
+
+
+@pytest.mark.parametrize(
+    "change",
+    [{"timing": "quarter"}, {"direction": "same"}, {"cycle": 7.0}, {"shift": 1.0}, {"mirrored": True}, {"end": 50.0}],
+    ids=lambda change: next(iter(change)),
+)  # fmt: skip
+def test_a_block_that_moves_otherwise_is_judged_anew(change):
+    show = as_first()
+    block = show.blocks[0]
+    for other, anew in ((replace(block, **change), True), (replace(block, note="other"), False)):
+        changed = replace(show, blocks=(other, *show.blocks[1:]))
+        own = [each.content for each in _judged(show)]
+        assert (not set(own) & {each.content for each in _judged(changed)}) == anew
+
+
+def _judged(show):
+    """Both hands where the two blocks meet, wherever the first ends."""
+    first, second = show.blocks[:2]
+    second = replace(second, start=first.end, end=first.end + second.end - second.start)
+    return meetings(replace(show, blocks=(first, second)), show.dancers[0])
