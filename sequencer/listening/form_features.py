@@ -9,7 +9,7 @@ count begins.
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, Ints
 from sequencer.listening.spectra import FRAMES, SLOW, Spectra, levelled
 
 _BLOCK = 30_000  # frames taken at once, to save memory
@@ -128,7 +128,7 @@ def checkerboard(alike: Floats, reach: int) -> Floats:
     b = np.arange(1, n)
     low, high = np.maximum(0, b - reach), np.minimum(n, b + reach)
 
-    def mean(top: Floats, bottom: Floats, left: Floats, right: Floats) -> Floats:
+    def mean(top: Ints, bottom: Ints, left: Ints, right: Ints) -> Floats:
         inside = area[bottom, right] - area[top, right] - area[bottom, left] + area[top, left]
         return np.asarray(inside / ((bottom - top) * (right - left)))
 

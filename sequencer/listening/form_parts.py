@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Bools, Floats, Ints
 
 LONGEST = 160  # bars of a part; a whole song may be longer
 _REPEATED = 64  # bars: the longest stretch that is looked for elsewhere
@@ -93,7 +93,7 @@ def part_evidence(alike: Floats, edges: Floats) -> tuple[Floats, Floats]:
     return evidence, whole[0]
 
 
-def fits_in(n: int) -> Floats:
+def fits_in(n: int) -> Bools:
     """Which parts fit into n bars, shape (n + 1, L), as `part_evidence` orders them."""
     return np.arange(n + 1)[:, None] + np.arange(1, min(n, LONGEST) + 1)[None] <= n
 
@@ -122,12 +122,12 @@ def shares_of(nodes: Floats, parts: Floats, whole: float) -> Shares:
     ahead[0] = behind[n] = 0.0
     apart = n > longest
     for b in range(1, n + 1):
-        a = np.arange(max(0, b - longest), b)
-        terms = ahead[a] + weight[a, b - a - 1]
+        froms = np.arange(max(0, b - longest), b)
+        terms = ahead[froms] + weight[froms, b - froms - 1]
         ahead[b] = _sum(np.append(terms, whole) if apart and b == n else terms) + nodes[b]
     for a in range(n - 1, -1, -1):
-        b = np.arange(a + 1, min(n, a + longest) + 1)
-        terms = behind[b] + weight[a, b - a - 1] + nodes[b]
+        tos = np.arange(a + 1, min(n, a + longest) + 1)
+        terms = behind[tos] + weight[a, tos - a - 1] + nodes[tos]
         behind[a] = _sum(np.append(terms, whole) if apart and a == 0 else terms)
     total = float(ahead[n])
     border = np.exp(ahead + behind - total)
@@ -173,7 +173,7 @@ def borders_above(shares: Floats, least: float) -> list[int]:
     return found[::-1]
 
 
-def _columns(log: Floats, length: Floats, end: Floats, again: Floats, within: Floats) -> Floats:
+def _columns(log: Floats, length: Ints, end: Bools, again: Floats, within: Floats) -> Floats:
     middle = ~end
     root = np.sqrt(length / 8.0)
     columns = [

@@ -27,7 +27,7 @@ class PhraseGroup:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class SongPart:
+class FormPart:
     """A section of the song with what is inside it."""
 
     name: str  # unique in the song
@@ -37,7 +37,7 @@ class SongPart:
     turns: tuple[tuple[int, float], ...]  # bars inside that may begin a part, and how likely
 
 
-def song_form(song: Song) -> tuple[SongPart, ...]:
+def song_form(song: Song) -> tuple[FormPart, ...]:
     """The parts of a song in order, each with its groups of phrases; without phrases if there is no count.
 
     Notes
@@ -46,7 +46,7 @@ def song_form(song: Song) -> tuple[SongPart, ...]:
     """
     cut = phrases(song)
     return tuple(
-        SongPart(
+        FormPart(
             name=name,
             section=part,
             bars=_bars(song, part),

@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.listening.hearing import song_json as song_record_of
-from sequencer.timing.form import SongPart, section_mark, song_form, sure_word
+from sequencer.timing.form import FormPart, section_mark, song_form, sure_word
 from sequencer.timing.phrases import Phrase, level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
@@ -137,7 +137,7 @@ def form_text(song: Song) -> list[str]:
     return lines
 
 
-def _fours(part: SongPart, whole: int) -> str:
+def _fours(part: FormPart, whole: int) -> str:
     """The eights of each group, such as "4 + 4 + 2"; counts left over behind them."""
     words = []
     for group in part.groups:
@@ -152,7 +152,7 @@ def _listed(words: list[str]) -> str:
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
 
 
-def _part_record(part: SongPart) -> dict[str, Any]:
+def _part_record(part: FormPart) -> dict[str, Any]:
     """A part of the tree of `listen --json`."""
     section = part.section
     return {
