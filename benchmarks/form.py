@@ -244,7 +244,7 @@ from sequencer.listening.form_parts import FormWeights
 
 {rows}
 FORM = FormWeights(*(np.array(row) for row in (_BORDER, _BORDER_MEAN, _BORDER_SPREAD, _PART)))
-LABELS = LabelWeights(*(np.array(row) for row in (_LABEL, _LABEL_MEAN, _LABEL_SPREAD)))
+PART_LABELS = LabelWeights(*(np.array(row) for row in (_LABEL, _LABEL_MEAN, _LABEL_SPREAD)))
 '''
 
 
@@ -265,7 +265,7 @@ def main() -> None:
     for fold in range(max(a.folds, 1)):
         apart = [s for s in songs if not a.folds or order.index(s.source) % a.folds == fold]
         if a.folds:
-            sections.FORM, sections.LABELS = fitted([s for s in songs if s not in apart])
+            sections.FORM, sections.PART_LABELS = fitted([s for s in songs if s not in apart])
         rows |= {s.name: measured(s) for s in apart}
         for s in apart:
             sure += sureness(s)

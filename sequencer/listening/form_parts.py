@@ -13,7 +13,7 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 
-LONGEST = 160  # bars of a part; a whole song may be longer
+LONGEST_PART = 160  # bars of a part; a whole song may be longer
 _REPEATED = 64  # bars: the longest stretch that is looked for elsewhere
 _USUAL = 20.0  # [s] a part
 _NEVER = -1e9
@@ -75,7 +75,7 @@ def part_evidence(alike: Floats, edges: Floats) -> tuple[Floats, Floats]:
     have a prior of their own: a lead-in or a fade may be short.
     """
     n = len(alike)
-    longest = min(n, LONGEST)
+    longest = min(n, LONGEST_PART)
     again, within = _again(alike, longest), _within(alike, longest)
     start, length = np.arange(n + 1)[:, None], np.arange(1, longest + 1)[None]
     fits = start + length <= n
@@ -95,7 +95,7 @@ def part_evidence(alike: Floats, edges: Floats) -> tuple[Floats, Floats]:
 
 def fits_in(n: int) -> Bools:
     """Which parts fit into n bars, shape (n + 1, L), as `part_evidence` orders them."""
-    return np.arange(n + 1)[:, None] + np.arange(1, min(n, LONGEST) + 1)[None] <= n
+    return np.arange(n + 1)[:, None] + np.arange(1, min(n, LONGEST_PART) + 1)[None] <= n
 
 
 def shares_of(nodes: Floats, parts: Floats, whole: float) -> Shares:

@@ -17,4 +17,4 @@ _LABEL_MEAN = (0.6234, 0.5699, 0.4912, 0.7011, 0.09526, -0.03001, -0.01548, 0.03
 _LABEL_SPREAD = (0.2008, 0.2791, 0.203, 0.2691, 0.2032, 0.2738, 0.2029, 0.2351, 1.01, 0.1152, 0.2467, 0.1756, 0.4766, 0.4781)  # fmt: skip
 
 FORM = FormWeights(*(np.array(row) for row in (_BORDER, _BORDER_MEAN, _BORDER_SPREAD, _PART)))
-LABELS = LabelWeights(*(np.array(row) for row in (_LABEL, _LABEL_MEAN, _LABEL_SPREAD)))
+PART_LABELS = LabelWeights(*(np.array(row) for row in (_LABEL, _LABEL_MEAN, _LABEL_SPREAD)))

@@ -25,7 +25,7 @@ from sequencer.listening.form_parts import (
     shares_of,
     smeared,
 )
-from sequencer.listening.form_weights import FORM, LABELS
+from sequencer.listening.form_weights import FORM, PART_LABELS
 from sequencer.listening.spectra import Spectra
 
 _FEWEST = 8  # bars that can be divided
@@ -89,7 +89,7 @@ def form_of(spectra: Spectra, downbeats: Floats) -> Form:
     evidence = part_evidence(alike, bar_edges(bars, end))
     shares = smeared(shares_of(*scored(FORM, border_evidence(groups, alike), *evidence)).border)
     borders = borders_above(shares, _LEAST)
-    labels = labels_of(LABELS, pair_evidence(groups, alike, borders))
+    labels = labels_of(PART_LABELS, pair_evidence(groups, alike, borders))
     variants = variants_of(groups, borders, labels)
     sure = np.interp(shares, _SHARES, _RIGHT)
     starts = [0.0, *(float(bars[b]) for b in borders[1:-1])]

@@ -37,7 +37,7 @@ def by_hand(nodes, parts, whole, longest):
 
 @pytest.mark.parametrize("longest", [9, 4])
 def test_shares_are_those_of_all_divisions(monkeypatch, longest):
-    monkeypatch.setattr(form_parts, "LONGEST", longest)
+    monkeypatch.setattr(form_parts, "LONGEST_PART", longest)
     rng = np.random.default_rng(3)
     nodes, parts = rng.normal(size=10), rng.normal(size=(10, longest))
 
