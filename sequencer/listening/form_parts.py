@@ -125,10 +125,10 @@ def shares_of(nodes: Floats, parts: Floats, whole: float) -> Shares:
         froms = np.arange(max(0, b - longest), b)
         terms = ahead[froms] + weight[froms, b - froms - 1]
         ahead[b] = _sum(np.append(terms, whole) if apart and b == n else terms) + nodes[b]
-    for a in range(n - 1, -1, -1):
+    for a in range(n - 1, 0, -1):
         tos = np.arange(a + 1, min(n, a + longest) + 1)
         terms = behind[tos] + weight[a, tos - a - 1] + nodes[tos]
-        behind[a] = _sum(np.append(terms, whole) if apart and a == 0 else terms)
+        behind[a] = _sum(terms)
     total = float(ahead[n])
     border = np.exp(ahead + behind - total)
     border[0] = border[n] = 0.0

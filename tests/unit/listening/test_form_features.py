@@ -104,6 +104,7 @@ def test_columns_are_in_the_order_that_the_weights_have():
     assert found[:, 11] == pytest.approx(repetition_change(alike, 8))
     whole = sum(contrast(rows, 4) for rows in groups.values())
     assert found[:, 12] == pytest.approx(whole)
-    assert found[9, 13] == pytest.approx(whole[9] - max(whole[[7, 8, 10, 11]]))
+    over = [whole[b] - max(whole[[b - 2, b - 1, b + 1, b + 2]]) for b in range(2, 19)]
+    assert found[2:19, 13] == pytest.approx(over)
     inner = whole[1:-1]
     assert found[9, 14] == pytest.approx((whole[9] - np.median(inner)) / inner.std(), rel=1e-4)

@@ -66,6 +66,11 @@ def test_evidence_of_a_part():
     assert np.argmax(evidence[1, :, 10]) + 1 in (4, 5, 6, 7)  # bars 2 to 5 … 8 come again
     again = (1 - np.median(alike)) / (alike.std() + 1e-6)
     assert evidence[1, 3, 10] == pytest.approx(again)
+    assert evidence[:, :, 10].max() == pytest.approx(again)
+    wide = np.pad(alike, 1, mode="edge")
+    start, _ = part_evidence(wide, np.arange(19) * 2.5)
+    # eight bars come again after eight
+    assert start[1, 7, 10] == pytest.approx((1 - np.median(wide)) / (wide.std() + 1e-6))
     block = alike[4:12, 4:12]
     within = (block.mean() - 1 / 8 - alike.mean()) / (alike.std() + 1e-6)
     assert evidence[4, 7, 12] == pytest.approx(within)
