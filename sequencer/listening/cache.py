@@ -17,7 +17,7 @@ from sequencer.files import write_text
 if TYPE_CHECKING:
     from sequencer.timing.song import Song
 
-ANALYSIS = "10"  # increased whenever the same file would give a different result
+ANALYSIS = "11"  # increased whenever the same file would give a different result
 
 _CURVES = (
     "beats", "downbeats", "energy", "bar_confidence",
@@ -82,6 +82,7 @@ def song_from_record(record: dict[str, Any]) -> "Song":
     given = dict(record)
     given["sections"] = tuple(Section(**section) for section in given["sections"])
     given["readings"] = tuple(Reading(**reading) for reading in given["readings"])
+    given["turns"] = tuple((float(at), float(share)) for at, share in given["turns"])
     given["unsteady"] = tuple((float(a), float(b)) for a, b in given["unsteady"])
     for name in _CURVES:
         given[name] = tuple(float(value) for value in given[name])

@@ -13,7 +13,7 @@ from sequencer.listening.audio import SAMPLE_RATE, AudioFile, is_audio_name, sha
 from sequencer.listening.beats import BeatCount, count_of
 from sequencer.listening.energy import energy_curve, loudness_curve, mean_energy
 from sequencer.listening.onsets import brightness_of, onsets_of
-from sequencer.listening.sections import sections_of
+from sequencer.listening.sections import form_of
 from sequencer.listening.spectra import Ear, Spectra
 from sequencer.progress import Progress
 from sequencer.timing.song import Section, Song
@@ -108,9 +108,17 @@ def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
         "beats": list(song.beats),
         "downbeats": list(song.downbeats),
         "sections": [
-            {"start": s.start, "end": s.end, "label": s.label, "energy": s.energy}
+            {
+                "start": s.start,
+                "end": s.end,
+                "label": s.label,
+                "energy": s.energy,
+                "variant": s.variant,
+                "confidence": s.confidence,
+            }
             for s in song.sections
         ],
+        "turns": [{"start": at, "confidence": share} for at, share in song.turns],
         "confidence": dict(song.confidence),
         "bar_confidence": list(song.bar_confidence),
         "readings": [{"tempo": r.tempo, "meter": r.metre, "share": r.share} for r in song.readings],
@@ -144,8 +152,8 @@ def _song(
     name: str, digest: str, spectra: Spectra, count: BeatCount, warnings: tuple[str, ...]
 ) -> Song:
     energy = energy_curve(spectra.loudness, spectra.duration)
-    stretches = sections_of(spectra, count.downbeats, metre=count.metre)
-    levels = [mean_energy(energy, spectra.duration, s.start, s.end) for s in stretches]
+    form = form_of(spectra, count.downbeats)
+    levels = [mean_energy(energy, spectra.duration, s.start, s.end) for s in form.parts]
     onsets, strengths = onsets_of(spectra)
     beats = np.round(count.beats, _DECIMALS)
     confidence = _confidence(count)
@@ -163,9 +171,12 @@ def _song(
                 end=round(s.end, _DECIMALS),
                 label=s.label,
                 energy=round(level, 3),
+                variant=s.variant,
+                confidence=round(s.confidence, 3),
             )
-            for s, level in zip(stretches, levels, strict=True)
+            for s, level in zip(form.parts, levels, strict=True)
         ),
+        turns=tuple((round(at, _DECIMALS), round(share, 3)) for at, share in form.turns),
         energy=tuple(np.round(energy, 3).tolist()),
         loudness=tuple(np.round(loudness_curve(spectra.loudness), 1).tolist()),
         brightness=tuple(np.round(brightness_of(spectra), 3).tolist()),

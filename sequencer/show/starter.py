@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from sequencer.show.drafted import flow_text
+from sequencer.timing.form import section_mark, song_form, sure_word
 from sequencer.timing.position import Position, clock_text
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
@@ -76,9 +77,10 @@ def starter_text(
         for name, start, end, section in zip(names, starts, ends, song.sections, strict=True)
         if end > start
     ]
+    inside = _inside(song)
     marks = "\n".join(
         f"      - {{from: {count.position_of(start)}, name: {_quoted(_label(name, song))}}}"
-        f"   # {clock_text(float(count.seconds_from_beats(start)))}, energy {energy:.2f}"
+        f"   # {clock_text(float(count.seconds_from_beats(start)))}, energy {energy:.2f}{inside[name]}"
         for name, start, _, energy in parts
     )
     rows = [
@@ -93,6 +95,24 @@ def starter_text(
         first=first, last=last, width=_measure(floor[0]), depth=_measure(floor[1]), cast=_cast_lines(cast or (_SOMEBODY,)),
         places=_places(cast or (_SOMEBODY,), first),
     )  # fmt: skip
+
+
+def _inside(song: Song) -> dict[str, str]:
+    """What is said of each section besides: how it returns, how sure its border is, what may begin inside it."""
+    said = {}
+    form = song_form(song)
+    for part in form:
+        section = part.section
+        words = [section_mark(section)] if section.variant else []
+        if part is not form[0]:
+            words.append(
+                "a new part for sure"
+                if sure_word(section.confidence) == "sure"
+                else "perhaps a new part"
+            )
+        words += [f"perhaps another from {bar}.1" for bar, _ in part.turns]
+        said[part.name] = "".join(f", {word}" for word in words)
+    return said
 
 
 def _cast_lines(cast: Sequence[StarterDancer]) -> str:

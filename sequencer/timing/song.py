@@ -28,6 +28,8 @@ class Section:
     end: float  # [s]
     label: str
     energy: float = 0.0  # 0 … 1: mean share of the song's music that is quieter
+    variant: int = 0  # 0 as it came at first, 1, 2 … for other ways in which the same music returns
+    confidence: float = 1.0  # 0 … 1: that a section begins at its start
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,6 +53,9 @@ class Song:
     beats: tuple[float, ...]  # [s] rising
     downbeats: tuple[float, ...]  # [s] a subset of `beats`
     sections: tuple[Section, ...]  # cover 0 … duration
+    turns: tuple[
+        tuple[float, float], ...
+    ] = ()  # [s], 0 … 1: where else a section may begin, and how likely
     energy: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: what is quieter
     loudness: tuple[float, ...] = ()  # [dB] of each tenth of a second, as ears hear it
     brightness: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: low to high

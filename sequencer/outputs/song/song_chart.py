@@ -12,6 +12,7 @@ from matplotlib.figure import Figure
 
 from sequencer.arrays import Floats
 from sequencer.outputs.song.song_report import metres_text, readings_text
+from sequencer.timing.form import SURE_BORDER, section_mark, song_form
 from sequencer.timing.phrases import phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import SURE_CONFIDENCE, Song
@@ -21,6 +22,7 @@ _INK, ACCENT, FAINT = "#1a1a1a", "#b3400a", "#8a8a8a"
 _BELOW = -0.14  # on the energy scale: the strip of bar numbers lies below it
 _LETTER = 0.009  # width of a letter of a section's name, as a share of the line
 _HATCHES = ("", "///", "...", "\\\\\\", "xxx", "---", "+++", "ooo")
+_PERHAPS = (0, (5, 4))
 _GREYS = ("#f2f2f2", "#dcdcdc", "#e8e4da", "#d3dbe0", "#ece0d8", "#dde5d8")
 
 
@@ -66,7 +68,11 @@ def _legend(song: Song) -> str:
     parts = ["time [m:ss]", "grey: energy"]
     if song.beats:
         counts = phrase_length(song.metre)
-        parts += ["numbers: bars", f"┃ phrases of {counts} counts"]
+        parts += ["numbers: bars", f"┃ phrases of {counts} counts, thick: by fours"]
+    if any(part.confidence < SURE_BORDER for part in song.sections):
+        parts.append("dashed: perhaps a new part")
+    if song.turns:
+        parts.append("dotted: less likely")
     if song.unsure_bars():
         parts.append("▼ listen here: the count is uncertain")
     if song.unsteady:
@@ -85,11 +91,13 @@ def _energy(axes: Axes, song: Song, span: tuple[float, float]) -> None:
             start, end, facecolor=_GREYS[k % len(_GREYS)], hatch=_HATCHES[k % len(_HATCHES)],
             edgecolor="#c4c4c4", linewidth=0.0,
         )  # fmt: skip
-        axes.axvline(part.start, color=_INK, linewidth=1.0)
+        sure = part.confidence >= SURE_BORDER
+        axes.axvline(part.start, color=_INK, linewidth=1.0, linestyle="-" if sure else _PERHAPS)
+        title = f"{name} ({section_mark(part)})" if part.variant else name
         axes.text(
             start + 0.3,
             1.0,
-            name if end - start > len(name) * _LETTER * (span[1] - span[0]) else "",
+            title if end - start > len(title) * _LETTER * (span[1] - span[0]) else "",
             fontsize=10,
             fontweight="bold",
             va="bottom",
@@ -117,6 +125,11 @@ def _bars(axes: Axes, song: Song, span: tuple[float, float]) -> None:
     for phrase in phrases(song):
         if span[0] <= phrase.start < span[1]:
             axes.vlines(phrase.start, _BELOW, 0.0, color=_INK, linewidth=1.6)
+    for group in (group for part in song_form(song) for group in part.groups):
+        if span[0] <= group.start < span[1]:
+            axes.vlines(group.start, _BELOW, 0.0, color=_INK, linewidth=3.2)
+    for at, _ in song.turns:
+        axes.vlines(at, 0.0, 1.0, color=_INK, linewidth=0.8, linestyle=":")
     unsure = [
         t for k, t in inside if song.bar_confidence and song.bar_confidence[k] < SURE_CONFIDENCE
     ]

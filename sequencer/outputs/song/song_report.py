@@ -5,7 +5,8 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.listening.hearing import song_json as song_record_of
-from sequencer.timing.phrases import level_word, phrase_length, phrases
+from sequencer.timing.form import FormPart, section_mark, song_form, sure_word
+from sequencer.timing.phrases import Phrase, level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
@@ -20,6 +21,10 @@ def song_record(song: Song, track: Path) -> dict[str, Any]:
     for part, name in zip(record["sections"], song.section_names(), strict=True):
         part["name"] = name
         part["level"] = level_word(part["energy"])
+    for part, section in zip(record["sections"], song.sections, strict=True):
+        part["mark"] = section_mark(section)
+        part["border"] = sure_word(section.confidence)
+    record["form"] = [_part_record(part) for part in song_form(song)]
     record["phrases"] = [
         {"section": p.section, "number": p.number, "start": p.start, "end": p.end, "counts": p.counts}
         for p in phrases(song)
@@ -64,7 +69,7 @@ def song_summary(song: Song) -> str:
         if song.unsteady:
             lines.append(f"no steady beat found here: {_spans_text(song)}")
     if song.sections:
-        lines += ["", *_sections_table(song)]
+        lines += ["", *form_text(song)]
     return "\n".join(lines)
 
 
@@ -108,23 +113,71 @@ def _spans_text(song: Song) -> str:
     return ", ".join(f"{clock_text(a)} to {clock_text(b)}" for a, b in song.unsteady)
 
 
-def _sections_table(song: Song) -> list[str]:
+def form_text(song: Song) -> list[str]:
+    """The parts of a song, their eights in fours, and where else a part may begin; one line each."""
     whole = phrase_length(song.metre)
     heading = {8: "eights", 6: "sixes"}.get(whole, f"{whole}s")
-    count = song.tempo_map() if len(song.beats) > 1 else None
-    cut = phrases(song)
-    lines = [f"{'section':<16}{'from':>8}{'to':>9}{'bar':>9}{heading:>11}  energy"]
-    for part, name in zip(song.sections, song.section_names(), strict=True):
-        bar = (
-            str(count.position_of(round(float(count.beats_from_seconds(part.start)))))
-            if count and part.start >= song.downbeats[0] - 0.1
-            else "–"
-        )
-        counts = [p.counts for p in cut if p.section == name]
-        full, rest = sum(c == whole for c in counts), [c for c in counts if c != whole]
-        eights = " + ".join(([str(full)] if full else []) + [f"{c} ct" for c in rest]) or "–"
-        strength = f"{'█' * round(10 * part.energy):<10} {level_word(part.energy)}"
+    lines = [f"{'section':<18}{'from':>8}{'to':>9}{'bars':>9}  {heading:<16}{'begins':<9}energy"]
+    form = song_form(song)
+    for part in form:
+        section, mark = part.section, section_mark(part.section)
+        name = part.name if mark == section.label else f"{part.name} ({mark})"
+        bars = f"{part.bars[0]}–{part.bars[1]}" if part.bars else "–"
+        begins = "" if part is form[0] else sure_word(section.confidence)
+        strength = f"{'█' * round(10 * section.energy):<10} {level_word(section.energy)}"
         lines.append(
-            f"{name:<16}{clock_text(part.start):>8}{clock_text(part.end):>9}{bar:>9}{eights:>11}  {strength}"
+            f"{name:<18}{clock_text(section.start):>8}{clock_text(section.end):>9}{bars:>9}  "
+            f"{_fours(part, whole):<16}{begins:<9}{strength}"
         )
+    if len(form) == 1 and form[0].bars and not form[0].turns:
+        lines.append("one part from beginning to end: nothing in it stands out as a new one")
+    turns = [f"{bar} ({share:.0%})" for part in form for bar, share in part.turns]
+    if turns:
+        lines.append(f"a part may also begin at bar {_listed(turns)}")
     return lines
+
+
+def _fours(part: FormPart, whole: int) -> str:
+    """The eights of each group, such as "4 + 4 + 2"; counts left over behind them."""
+    words = []
+    for group in part.groups:
+        full = sum(p.counts == whole for p in group.phrases)
+        words += ([str(full)] if full else []) + [
+            f"{p.counts} ct" for p in group.phrases if p.counts != whole
+        ]
+    return " + ".join(words) or "–"
+
+
+def _listed(words: list[str]) -> str:
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
+
+
+def _part_record(part: FormPart) -> dict[str, Any]:
+    """A part of the tree of `listen --json`."""
+    section = part.section
+    return {
+        "name": part.name,
+        "mark": section_mark(section),
+        "start": section.start,
+        "end": section.end,
+        "bars": list(part.bars) if part.bars else None,
+        "confidence": section.confidence,
+        "border": sure_word(section.confidence),
+        "groups": [
+            {
+                "start": group.start, "end": group.end, "turn": group.turn,
+                "phrases": [_phrase_record(p) for p in group.phrases],
+            }
+            for group in part.groups
+        ],
+        "turns": [{"bar": bar, "confidence": share} for bar, share in part.turns],
+    }  # fmt: skip
+
+
+def _phrase_record(phrase: Phrase) -> dict[str, Any]:
+    return {
+        "number": phrase.number,
+        "start": phrase.start,
+        "end": phrase.end,
+        "counts": phrase.counts,
+    }

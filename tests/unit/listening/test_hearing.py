@@ -183,7 +183,8 @@ def test_json_has_the_agreed_names(tmp_path):
         "sections",
         "confidence",
     } <= set(told)
-    assert set(told["sections"][0]) == {"start", "end", "label", "energy"}
+    wanted = {"start", "end", "label", "energy", "variant", "confidence"}
+    assert set(told["sections"][0]) == wanted
     json.dumps(told, allow_nan=False)
 
 

@@ -3,57 +3,115 @@
 import numpy as np
 import pytest
 
-from sequencer.listening.sections import sections_of
+from sequencer.listening.sections import form_of
 from sequencer.listening.spectra import FRAMES, SLOW, Spectra
 
 BAR = 2.0  # [s]
 
 
-def music(form, bars=8):
-    """Spectra of stretches of `bars` bars, each letter with chroma and timbre of its own."""
-    rng = np.random.default_rng(4)
-    kinds = {c: (rng.uniform(0.1, 1, 12), rng.uniform(-2, 0, 80)) for c in sorted(set(form))}
-    seconds = len(form) * bars * BAR
-    chroma = np.concatenate([np.tile(kinds[c][0], (int(bars * BAR * SLOW), 1)) for c in form])
-    mel = np.concatenate([np.tile(kinds[c][1], (int(bars * BAR * FRAMES), 1)) for c in form])
-    chroma = chroma + rng.normal(0, 0.05, chroma.shape)
+def music(form, bars=8, *, seed=4, louder=()):
+    """Spectra of stretches of `bars` bars, each letter with a round of four chords and a timbre of its own.
+
+    `louder`: places in the form where everything sounds fuller.
+    """
+    rng = np.random.default_rng(seed)
+    kinds = {
+        c: (rng.uniform(0, 1, (4, 12)) ** 3, rng.uniform(-2, 0, 80)) for c in sorted(set(form))
+    }
+    chroma, mel, loud = [], [], []
+    for k, c in enumerate(form):
+        for bar in range(bars):
+            more = 0.8 * (k in louder)
+            chroma.append(np.tile(kinds[c][0][bar % 4], (int(BAR * SLOW), 1)))
+            mel.append(np.tile(kinds[c][1] + more * np.linspace(0, 1, 80), (int(BAR * FRAMES), 1)))
+            loud.append(np.full(int(BAR * SLOW), 0.1 * 10 ** (more / 2)))
+    chroma, mel, loud = (np.concatenate(x) for x in (chroma, mel, loud))
+    chroma = chroma + np.abs(rng.normal(0, 0.05, chroma.shape))
     mel = mel + rng.normal(0, 0.1, mel.shape)
-    downbeats = np.arange(0, seconds, BAR)
-    loudness = np.full(len(chroma), 0.1)
-    return Spectra(mel.astype(np.float16), chroma.astype(np.float16), loudness, seconds), downbeats
+    seconds = len(form) * bars * BAR
+    spectra = Spectra(mel.astype(np.float16), chroma.astype(np.float16), loud, seconds)
+    return spectra, np.arange(0, seconds, BAR)
 
 
-@pytest.mark.parametrize("form", ["ABAB", "AABA", "ABCB", "ABACA"])
-def test_form_is_found(form):
-    spectra, downbeats = music(form)
+@pytest.mark.parametrize("bars", [8, 16])
+@pytest.mark.parametrize("form", ["ABAB", "ABCB", "ABACA", "ABABCB"])
+def test_form_is_found(form, bars):
+    """Every part, nothing besides, and equal labels exactly where the music is the same."""
+    spectra, downbeats = music(form, bars)
 
-    sections = sections_of(spectra, downbeats, metre=4)
+    parts = form_of(spectra, downbeats).parts
 
-    turns = [i * 8 * BAR for i in range(1, len(form)) if form[i] != form[i - 1]]
-    starts = [s.start for s in sections]
-    assert set(turns) <= set(starts)
-    for section in sections:
-        index = int((section.start + section.end) / 2 / (8 * BAR))
-        first = next(s for s in sections if s.label == section.label)
-        assert form[index] == form[int((first.start + first.end) / 2 / (8 * BAR))]
-    assert sections[0].start == 0
-    assert sections[-1].end == spectra.duration
-    assert all(start in downbeats for start in starts)
+    assert [p.start for p in parts] == [k * bars * BAR for k in range(len(form))]
+    assert "".join(p.label for p in parts) == form
+    assert parts[-1].end == spectra.duration
+    assert all(p.confidence > 0.7 for p in parts)
 
 
-def test_letters_differ_where_the_music_differs():
-    spectra, downbeats = music("ABC")
+def test_a_song_of_one_part_stays_whole():
+    for bars in (12, 48, 200):
+        spectra, downbeats = music("A", bars)
+        form = form_of(spectra, downbeats)
+        assert [(p.start, p.end, p.label) for p in form.parts] == [(0.0, spectra.duration, "A")]
+        assert form.turns == ()
 
-    labels = [s.label for s in sections_of(spectra, downbeats, metre=4)]
 
-    assert len(set(labels)) == 3
-    assert labels[0] == "A"
+def test_clicks_have_no_parts():
+    """The same sound on every beat for two minutes, with a little noise."""
+    rng = np.random.default_rng(1)
+    mel = np.full((120 * FRAMES, 80), -5.0)
+    mel[:: FRAMES // 2] = -1.0
+    chroma, loud = np.full((120 * SLOW, 12), 0.1), np.full(120 * SLOW, 0.01)
+    mel, chroma = mel + rng.normal(0, 0.01, mel.shape), chroma + rng.normal(0, 0.001, chroma.shape)
+    spectra = Spectra(mel.astype(np.float16), chroma.astype(np.float16), loud, 120.0)
+
+    assert len(form_of(spectra, np.arange(0, 120, BAR)).parts) == 1
+
+
+def test_a_fuller_return_is_the_same_part_varied():
+    spectra, downbeats = music("ABAB", louder=(3,))
+
+    parts = form_of(spectra, downbeats).parts
+
+    assert [(p.label, p.variant) for p in parts] == [("A", 0), ("B", 0), ("A", 0), ("B", 1)]
+
+
+def test_short_bars_are_taken_in_pairs():
+    """Bars of a second: borders lie on first beats all the same."""
+    spectra, _ = music("ABAB")
+    downbeats = np.arange(0, spectra.duration, BAR / 2)
+
+    parts = form_of(spectra, downbeats).parts
+
+    assert [p.start for p in parts] == [0.0, 16.0, 32.0, 48.0]
+
+
+def test_less_likely_borders_are_no_parts_but_are_told():
+    """A change of the timbre by little: told as possible, on a first beat inside a part, never next to a border."""
+    spectra, downbeats = music("ABAB", 16)
+    mel = spectra.mel.copy()
+    seen, possible = [], 0
+    for change in np.linspace(0.0, 1.0, 21):
+        nearly = mel.copy()
+        nearly[int(8 * BAR * FRAMES) : int(16 * BAR * FRAMES), 40:] += np.float16(change)
+        form = form_of(
+            Spectra(nearly, spectra.chroma, spectra.loudness, spectra.duration), downbeats
+        )
+        starts = [p.start for p in form.parts]
+        possible += len(form.turns)
+        for at, share in form.turns:
+            assert at in downbeats
+            assert min(abs(at - s) for s in [*starts, spectra.duration]) >= 4 * BAR
+            assert 0.15 <= share < 0.5
+        seen.append(16.0 in starts or any(at == 16.0 for at, _ in form.turns))
+    assert not seen[0]
+    assert seen[-1]
+    assert possible
 
 
 def test_too_short_to_divide():
     spectra, downbeats = music("A", bars=4)
 
-    (section,) = sections_of(spectra, downbeats, metre=4)
+    (part,) = form_of(spectra, downbeats).parts
 
-    assert (section.start, section.end, section.label) == (0.0, 8.0, "A")
-    assert len(sections_of(spectra, np.zeros(0), metre=4)) == 1
+    assert (part.start, part.end, part.label) == (0.0, 8.0, "A")
+    assert len(form_of(spectra, np.zeros(0)).parts) == 1

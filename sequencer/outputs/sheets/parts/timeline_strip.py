@@ -24,6 +24,7 @@ from sequencer.outputs.sheets.page.paper import (
 from sequencer.outputs.sheets.page.prose import TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import clock
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.timing.form import song_form
 
 LABELS = 104.0  # space for names on the left
 BAND, CURVE, AXIS, _FLOOR, LEGEND = 14.0, 34.0, 24.0, 13.0, 17.0
@@ -154,6 +155,9 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             canvas.line(a, floor, a, base + BAND)
             if b - a > 14:
                 one_line(canvas, a + 3, base + 4, TextSpan(name, "Bold", TINY, INK), room=b - a - 5)
+        for group in (group for part in song_form(song) for group in part.groups[1:]):
+            at = self.x(group.start)  # fours of eights
+            canvas.line(at, base, at, base + 3)
 
     def _energy(self, canvas: Any, base: float) -> None:
         energy = self.edition.staged.song.energy

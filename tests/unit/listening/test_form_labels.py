@@ -1,0 +1,51 @@
+"""Pairs of parts compared in order at the best shift; joined while the odds speak for it."""
+
+import numpy as np
+import pytest
+
+from sequencer.listening.form_features import likeness
+from sequencer.listening.form_labels import (
+    LabelWeights,
+    labels_of,
+    pair_evidence,
+    variants_of,
+)
+
+
+def groups_of(rows):
+    """The same rows as chroma, and still views besides."""
+    n = len(rows)
+    still = {"timbre": np.zeros((n, 2)), "rhythm": np.zeros((n, 2)), "loud": np.zeros((n, 1))}
+    return {"chroma": rows, **still}
+
+
+def test_a_part_that_comes_in_one_bar_late_is_as_alike_as_it_can_be():
+    rng = np.random.default_rng(0)
+    tune = rng.normal(size=(8, 6))
+    rows = np.concatenate([tune, rng.normal(size=(1, 6)), tune])
+    groups = groups_of(rows)
+
+    evidence = pair_evidence(groups, likeness(groups), [0, 8, 17])
+
+    assert evidence[0, 1, 0] == pytest.approx(1)  # chroma, bar by bar
+    assert evidence[0, 1, 12] == 1  # neighbours
+    assert evidence[0, 1, 13] == pytest.approx(np.log(8 / 9))
+    assert np.array_equal(evidence[0, 1], evidence[1, 0])
+
+
+def test_parts_are_joined_while_the_mean_odds_speak_for_it():
+    """1 and 2 are alike, 2 and 3 nearly, 1 and 3 not at all: 3 stays out, as the mean says."""
+    weights = LabelWeights(np.array([1.0, 0.0]), np.zeros(1), np.ones(1))
+    odds = np.array([[0, 5, -4, -9], [5, 0, 2, -9], [-4, 2, 0, -9], [-9, -9, -9, 0.0]])
+
+    assert labels_of(weights, odds[..., None]) == [0, 0, 1, 2]
+    odds[0, 2] = odds[2, 0] = -1.0
+    assert labels_of(weights, odds[..., None]) == [0, 0, 0, 1]
+
+
+def test_returns_that_sound_otherwise_are_variants_in_order():
+    sound = np.repeat([0.0, 2.0, 0.1, 2.1, 5.0], 4)[:, None]
+    groups = groups_of(np.zeros((20, 3))) | {"loud": sound}
+
+    assert variants_of(groups, [0, 4, 8, 12, 16, 20], [0, 0, 0, 0, 0]) == [0, 1, 0, 1, 2]
+    assert variants_of(groups, [0, 4, 8, 12, 16, 20], [0, 1, 0, 1, 2]) == [0, 0, 0, 0, 0]

@@ -1,0 +1,57 @@
+"""Parts, groups of four eights and eights as one tree; how sure a border is, in words."""
+
+from dataclasses import replace
+
+import pytest
+
+from sequencer.timing.form import section_mark, song_form, sure_word
+from sequencer.timing.song import Section
+from tests.songs import even_song, silent_song
+
+
+def song(*sections, turns=(), bars=40):
+    """Bars of two seconds from 0 s on."""
+    whole = even_song(4 * bars)
+    return replace(whole, sections=sections, turns=turns)
+
+
+def test_a_part_has_fours_of_eights_and_what_is_left():
+    """24 bars of four are twelve eights, three fours; then 16 bars less one: 7 eights and a bar."""
+    form = song_form(
+        song(Section(start=0, end=48, label="A"), Section(start=48, end=78, label="B"))
+    )
+
+    assert [part.bars for part in form] == [(1, 24), (25, 39)]
+    assert [[len(g.phrases) for g in part.groups] for part in form] == [[4, 4, 4], [4, 4]]
+    assert [p.counts for g in form[1].groups for p in g.phrases] == [8] * 7 + [4]
+    assert form[0].groups[1].start == pytest.approx(16)
+    assert form[0].groups[1].end == pytest.approx(32)
+
+
+def test_a_group_ends_where_another_part_may_begin():
+    """A possible border at bar 13, the seventh eight of 20 bars: 4, 2 and 4 eights."""
+    (part,) = song_form(song(Section(start=0, end=40, label="A"), turns=((24.0, 0.3),), bars=20))
+
+    assert part.turns == ((13, 0.3),)
+    assert [(len(g.phrases), g.turn) for g in part.groups] == [(4, 0.0), (2, 0.0), (4, 0.3)]
+
+
+def test_possible_borders_beside_real_ones_are_not_told():
+    """As when somebody moved a border by hand to where another may lie."""
+    sections = Section(start=0, end=32, label="A"), Section(start=32, end=80, label="B")
+
+    form = song_form(song(*sections, turns=((31.0, 0.3), (32.5, 0.2), (48.0, 0.4))))
+
+    assert [part.turns for part in form] == [(), ((25, 0.4),)]
+
+
+def test_without_a_count_there_are_parts_without_bars():
+    (part,) = song_form(silent_song())
+
+    assert (part.name, part.bars, part.groups, part.turns) == ("A", None, (), ())
+
+
+def test_words():
+    assert [sure_word(c) for c in (0.0, 0.69, 0.7, 1.0)] == ["perhaps", "perhaps", "sure", "sure"]
+    marks = [section_mark(Section(start=0, end=1, label="B", variant=k)) for k in range(3)]
+    assert marks == ["B", "B'", "B''"]
