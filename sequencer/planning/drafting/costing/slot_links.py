@@ -13,6 +13,7 @@ from sequencer.planning.drafting.auditioning.flights import grounded
 from sequencer.planning.drafting.auditioning.from_rest import EdgeDance, stranded
 from sequencer.planning.drafting.auditioning.passages import (
     LINK_LENGTHS,
+    MoveLaws,
     MovePassage,
     joining,
     tried,
@@ -65,6 +66,7 @@ class SlotLinks:
         self._joins: dict[tuple[int, int, int], Bools] = {}
         self._edges: dict[tuple[int, int], tuple[bool, int | None]] = {}
         self._given_up: set[tuple[str, int, str]] = set()  # patterns, and beats of a link
+        self._refused = [0] * len(self.cast.laws)  # passages that each could not dance
         self._record = TrialRecord(self.cast.moves)
         self._looked_at = (-1, -1)  # how many of what is bad, and has passed, the tables are of
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
@@ -264,18 +266,26 @@ class SlotLinks:
         moves = self.cast.moves
         fly, self.flights = self.flights > 0, self.flights - len(keys)
         for ways in dict.fromkeys(key[4:] for key in keys):
-            own = [k for k, key in enumerate(keys) if key[4:] == ways]
-            passages = [
-                MovePassage(before=moves[first], beats=beats, link=link, after=moves[second])
-                for first, beats, link, second, *_ in (keys[k] for k in own)
-            ]
+            own = {
+                k: MovePassage(before=moves[key[0]], beats=key[1], link=key[2], after=moves[key[3]])
+                for k, key in enumerate(keys)
+                if key[4:] == ways
+            }
             earlier, later, passing = ways
             tempos = self.cast.tempos[passing] if self.cast.tempos else None
-            for laws in self.cast.laws:
-                found = tried(passages, laws[earlier], laws[later], tempos, fly=fly)
-                for k, why in zip(own, found, strict=True):
-                    said[k] = said[k] or why
+            for laws in self._strictest_first():
+                left = [k for k in own if not said[k]]  # what one cannot dance nobody else tries
+                some = [own[k] for k in left]
+                found = tried(some, laws[earlier], laws[later], tempos, fly=fly) if some else []
+                for k, why in zip(left, found, strict=True):
+                    said[k] = why
+                self._refused[self.cast.laws.index(laws)] += sum(map(bool, found))
         return said
+
+    def _strictest_first(self) -> list[tuple[MoveLaws, ...]]:
+        """Everybody who dances: who could not dance most of what was tried so far comes first."""
+        order = sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n])
+        return [self.cast.laws[n] for n in order]
 
     def ended_early(self, k: int, move: int) -> int:
         """Beats by which a move ends early in a slot where it leads on to nothing: at the first from which all fly it to rest."""
@@ -336,10 +346,11 @@ class SlotLinks:
         out: set[tuple[int, int]] = set()
         for way, moves in wanted.items():
             for laws in self.cast.laws:
-                said = grounded([self.cast.moves[k] for k in moves], laws[way].stage)
+                left = {k: own for k, own in moves.items() if not out & {(m, k) for m in own}}
+                said = grounded([self.cast.moves[k] for k in left], laws[way].stage)
                 out |= {
                     (material, k)
-                    for (k, materials), why in zip(moves.items(), said, strict=True) if why
+                    for (k, materials), why in zip(left.items(), said, strict=True) if why
                     for material in materials
                 }  # fmt: skip
         return out
