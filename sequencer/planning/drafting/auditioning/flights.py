@@ -10,8 +10,9 @@ from sequencer.checks.dance.flown_gaps import gaps_between
 from sequencer.kept import kept_each
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW
-from sequencer.motion.performers.hand_deviation import LARGE, hand_deviations_of
-from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span
+from sequencer.motion.performers.hand_deviation import LARGE
+from sequencer.motion.props.tension import leaves
+from sequencer.motion.trajectories.trajectory import Span
 from sequencer.planning.drafting.auditioning.candidates import (
     Audition,
     DraftMove,
@@ -75,12 +76,17 @@ def outreaching(dancer: Dancer, stage: Audition, tempo: TempoMap) -> str:
         return ""
     for hand in hands_of(audition_show([dancer], tempo, stage.show)):
         drawn = [span for span in hand.spans if not hand.flyer.worth_flying(span, FAR_TOO_SLOW)]
-        work = hand_deviations_of(dancer.trajectories[hand.side], hand.prop, tempo)
-        starts = {span.start - BLEND_HALF_WIDTH for span in drawn}
-        most = max((each.size for each in work if each.start in starts), default=0.0)
+        most = max((_hand_work(hand, span, tempo) for span in drawn), default=0.0)
         if most > LARGE and _farthest(hand, drawn) + most > dancer.reach:
             return f"{dancer.name}: takes {100 * most:.0f} cm of hand work, more than there is room for in a group"
     return ""
+
+
+def _hand_work(hand: ShowHand, span: Span, tempo: TempoMap) -> float:
+    """How far the hand has to leave its path in a block as drawn [m]."""
+    pace = 60.0 * tempo.fastest(span.start, span.end)
+    start, end = span.start - span.origin, span.end - span.origin
+    return leaves(span.law, length=hand.prop.length, tempo=pace, start=start, end=end)
 
 
 def _farthest(hand: ShowHand, spans: Sequence[Span]) -> float:
