@@ -13,7 +13,6 @@ from sequencer.planning.drafting.auditioning.flights import grounded
 from sequencer.planning.drafting.auditioning.from_rest import EdgeDance, stranded
 from sequencer.planning.drafting.auditioning.passages import (
     LINK_LENGTHS,
-    MoveLaws,
     MovePassage,
     joining,
     tried,
@@ -273,19 +272,17 @@ class SlotLinks:
             }
             earlier, later, passing = ways
             tempos = self.cast.tempos[passing] if self.cast.tempos else None
-            for laws in self._strictest_first():
-                left = [k for k in own if not said[k]]  # what one cannot dance nobody else tries
-                some = [own[k] for k in left]
-                found = tried(some, laws[earlier], laws[later], tempos, fly=fly) if some else []
+            # Whoever could not dance most of what was tried so far comes first, and what one cannot dance nobody else tries
+            for n in sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n]):
+                left = [k for k in own if not said[k]]
+                if not left:
+                    break
+                first, second = self.cast.laws[n][earlier], self.cast.laws[n][later]
+                found = tried([own[k] for k in left], first, second, tempos, fly=fly)
                 for k, why in zip(left, found, strict=True):
                     said[k] = why
-                self._refused[self.cast.laws.index(laws)] += sum(map(bool, found))
+                self._refused[n] += sum(map(bool, found))
         return said
-
-    def _strictest_first(self) -> list[tuple[MoveLaws, ...]]:
-        """Everybody who dances: who could not dance most of what was tried so far comes first."""
-        order = sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n])
-        return [self.cast.laws[n] for n in order]
 
     def ended_early(self, k: int, move: int) -> int:
         """Beats by which a move ends early in a slot where it leads on to nothing: at the first from which all fly it to rest."""

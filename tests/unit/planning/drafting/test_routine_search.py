@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 
 from sequencer.planning.drafting import routine_search
+from sequencer.planning.drafting.costing import slot_links
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.optimising.choices import cost_at
 from sequencer.planning.drafting.routine_search import RoutineSearch
@@ -29,6 +30,45 @@ def _trials(monkeypatch):
     monkeypatch.setattr(Setting, "tried", tried)
     monkeypatch.setattr(Setting, "grounded", lambda *_: set())
     return seen
+
+
+def test_what_one_cannot_dance_nobody_else_tries_and_the_strictest_comes_first(monkeypatch):
+    one = setting(SLOTS)
+    one.cast = replace(one.cast, laws=(("Ann",), ("Bo",)))
+    one._refused = [0, 0]
+    asked = []
+
+    def tried(passages, first, *_, **__):
+        asked.append((first, [each.link for each in passages]))
+        return ["no" if first == "Bo" and each.link < 3 else "" for each in passages]
+
+    monkeypatch.setattr(slot_links, "tried", tried)
+    keys = [(0, 14.0, link, 1, 0, 0, 0) for link in (1, 2, 3)]
+    assert one.tried(keys) == ["no", "no", ""]
+    assert asked == [("Ann", [1, 2, 3]), ("Bo", [1, 2, 3])]
+    assert one.tried(keys) == ["no", "no", ""]
+    assert asked[2:] == [("Bo", [1, 2, 3]), ("Ann", [3])]
+
+
+def test_a_proof_goes_on_where_the_last_one_stopped(trials, monkeypatch):
+    """One tree holds all that may be better, however often what was found in it fails."""
+    trees = {}
+    ask = routine_search.BestSearch.best
+
+    def asked(self, choices, **given):
+        out = ask(self, choices, **given)
+        if given["below"] < np.inf:
+            trees.setdefault(id(self), []).append(self._search)
+        return out
+
+    monkeypatch.setattr(routine_search.BestSearch, "best", asked)
+    monkeypatch.setattr(routine_search, "_CLOSE", 1e-6)
+    monkeypatch.setattr(routine_search, "_NEAR_ENOUGH", 1e-6)
+    kept = [search(drawn(seed)) for seed in range(4)]
+    assert all(each.routine(None) for each in kept)
+    assert trials
+    assert sum(len(own) for own in trees.values()) > len(trees)  # some were asked again
+    assert all(len(set(map(id, own))) == 1 for own in trees.values())
 
 
 def drawn(seed, share=0.4):

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from sequencer.planning.drafting.optimising import branching
 from sequencer.planning.drafting.optimising.choices import (
+    BestSearch,
     Choices,
     Counting,
     Undecided,
@@ -150,6 +151,82 @@ def test_without_effort_nothing_false_is_said() -> None:
         assert chosen.bound - 1e-8 <= truth <= chosen.cost + 1e-8, seed
         assert isfinite(chosen.cost), seed
     assert {"none", "chosen"} <= outcomes
+
+
+def raised(choices: Choices, rng: np.random.Generator) -> Choices:
+    """The same choice with some costs higher, and some things forbidden: what trials do to a draft."""
+
+    def more(table: np.ndarray) -> np.ndarray:
+        dearer = np.where(rng.random(table.shape) < 0.3, rng.uniform(0, 4, table.shape), 0.0)
+        return np.where(rng.random(table.shape) < 0.05, inf, table + dearer)
+
+    return replace(
+        choices,
+        costs=tuple(more(c) for c in choices.costs),
+        passages={pair: more(table) for pair, table in choices.passages.items()},
+    )
+
+
+@pytest.mark.usefixtures("luckless")
+@pytest.mark.parametrize("tens", range(5))
+def test_a_search_that_goes_on_as_costs_rise_equals_plain_enumeration(tens: int) -> None:
+    """Whatever was set aside as too dear comes back once what was better has become dearer."""
+    went_on = 0
+    for seed in range(20 * tens, 20 * tens + 20):
+        rng = np.random.default_rng([7, seed])
+        choices, search = drawn(seed), BestSearch()
+        for _ in range(5):
+            truth = enumerated(choices)
+            before = search._search
+            chosen = search.best(choices)
+            if not isfinite(truth):
+                assert chosen is None, seed
+                break
+            went_on += before is not None and search._search is before
+            assert chosen is not None, seed
+            assert chosen.cost == pytest.approx(truth, abs=1e-8), seed
+            assert chosen.bound == pytest.approx(truth, abs=1e-8), seed
+            choices = raised(choices, rng)
+    assert went_on > 20
+
+
+@pytest.mark.usefixtures("luckless")
+@pytest.mark.parametrize("tens", range(5))
+def test_a_search_for_something_cheaper_finds_it_or_proves_that_there_is_nothing(tens: int) -> None:
+    """The cost below which something is sought rises and falls; each outcome is held against plain enumeration."""
+    outcomes = [0, 0]
+    for seed in range(20 * tens, 20 * tens + 20):
+        rng = np.random.default_rng([8, seed])
+        choices, search = drawn(seed), BestSearch(close=0.005)
+        for _ in range(6):
+            truth = enumerated(choices)
+            if not isfinite(truth):
+                break
+            below = truth + float(rng.choice([-2.0, -0.3, -0.001, 0.001, 0.3, 2.0]))
+            chosen = search.best(choices, below=below, known=[0] * len(choices.costs))
+            assert chosen is not None, seed
+            assert chosen.cost == pytest.approx(plain_cost(choices, chosen.picks)), seed
+            assert chosen.bound <= truth + 1e-8, seed
+            found = truth < below
+            outcomes[found] += 1
+            assert (chosen.cost < below) == found, seed
+            if not found:
+                assert chosen.bound >= below - 1e-8, seed
+            if rng.random() < 0.7:
+                choices = raised(choices, rng)
+    assert min(outcomes) > 10
+
+
+def test_where_a_cost_has_fallen_the_search_begins_anew() -> None:
+    choices = chain(3, slots=6, candidates=5)
+    search = BestSearch()
+    first = search.best(choices)
+    assert first is not None
+    cheaper = replace(choices, costs=tuple(0.5 * c for c in choices.costs))
+    assert search.best(cheaper) == best(cheaper)
+    fewer = replace(choices, countings=())
+    assert search.best(fewer) == best(fewer)
+    assert search.best(choices) == first
 
 
 def chain(seed: int, slots: int, candidates: int) -> Choices:
