@@ -50,25 +50,20 @@ def test_what_one_cannot_dance_nobody_else_tries_and_the_strictest_comes_first(m
     assert asked[2:] == [("Bo", [1, 2, 3]), ("Ann", [3])]
 
 
-def test_a_proof_goes_on_where_the_last_one_stopped(trials, monkeypatch):
+def test_a_proof_goes_on_where_the_last_one_stopped(trials):
     """One tree holds all that may be better, however often what was found in it fails."""
-    trees = {}
-    ask = routine_search.BestSearch.best
-
-    def asked(self, choices, **given):
-        out = ask(self, choices, **given)
-        if given["below"] < np.inf:
-            trees.setdefault(id(self), []).append(self._search)
-        return out
-
-    monkeypatch.setattr(routine_search.BestSearch, "best", asked)
-    monkeypatch.setattr(routine_search, "_CLOSE", 1e-6)
-    monkeypatch.setattr(routine_search, "_NEAR_ENOUGH", 1e-6)
-    kept = [search(drawn(seed)) for seed in range(4)]
-    assert all(each.routine(None) for each in kept)
+    finder = search(drawn(3))
+    chosen = finder.routine(None)
     assert trials
-    assert sum(len(own) for own in trees.values()) > len(trees)  # some were asked again
-    assert all(len(set(map(id, own))) == 1 for own in trees.values())
+    worth, trees = chosen.cost + 5, []
+    for _ in range(3):
+        better = finder._best(chosen.picks, 8000, below=worth)
+        assert better.cost < worth
+        trees.append(finder._proof._search)
+        finder.setting.forbidden.add((0, better.picks[0]))
+    assert trees[0] is trees[1] is trees[2]
+    assert finder._best(chosen.picks, 8000).bound >= better.bound  # the best is sought apart
+    assert finder._proof._search is trees[0]
 
 
 def drawn(seed, share=0.4):
@@ -208,7 +203,9 @@ def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_pa
     finder = search(drawn(3))
     chosen = finder.routine(None)
     asked = []
-    monkeypatch.setattr(finder, "_best", lambda *_: chosen)
+    monkeypatch.setattr(
+        finder, "_best", lambda *_, below: replace(chosen, cost=below - 1e-6, bound=finder._bound)
+    )
     monkeypatch.setattr(finder, "_fails", lambda *_: bool(asked.append(1)))
 
     def tried(share, many):
