@@ -217,6 +217,57 @@ def test_a_search_for_something_cheaper_finds_it_or_proves_that_there_is_nothing
     assert min(outcomes) > 10
 
 
+@pytest.mark.usefixtures("luckless")
+def test_the_tree_holds_every_choice_with_a_bound_below_its_cost() -> None:
+    """What is possible lies in one part, whose costs add up to those of now, however far the search has come."""
+    leaves = 0
+    for seed in range(60):
+        rng = np.random.default_rng([9, seed])
+        choices, search = drawn(seed), BestSearch()
+        for _ in range(3):
+            if not isfinite(enumerated(choices)):
+                break
+            search.best(choices)
+            tree = search._search
+            assert tree is not None
+            leaves += sum(all(len(own) == 1 for own in names) for _, _, names, _ in tree._tree)
+            for picks in product(*[range(len(c)) for c in choices.costs]):
+                cost = plain_cost(choices, picks)
+                holds = [
+                    estimate
+                    for estimate, _, names, _ in tree._tree
+                    if all(p in own for p, own in zip(picks, names, strict=True))
+                ]
+                assert len(holds) <= 1, seed
+                if isfinite(cost):
+                    assert holds, (seed, picks)
+                    assert holds[0] <= cost + 1e-9, (seed, picks)
+                    own = [
+                        int(np.argmax(n == p)) for n, p in zip(tree._base.names, picks, strict=True)
+                    ]
+                    bare = replace(tree._base, least=np.full_like(tree._base.least, -inf))
+                    plain = replace(choices, countings=())
+                    assert cost_of(bare, own) == pytest.approx(plain_cost(plain, picks)), seed
+            choices = raised(choices, rng)
+    assert leaves > 0
+
+
+def test_the_first_that_is_cheap_enough_ends_the_search() -> None:
+    choices = chain(4, slots=9, candidates=7)
+    search = BestSearch()
+    truth = search.best(choices, below=0.0)  # nothing is: all is proven
+    assert truth is not None
+    tree = search._search
+    assert tree is not None
+    looks = tree._looks
+    dearer = replace(choices, costs=tuple(c + 1.0 for c in choices.costs))
+    chosen = search.best(dearer, below=100.0)
+    assert chosen is not None
+    assert chosen.cost < 100
+    assert search._search is tree
+    assert tree._looks == looks
+
+
 def test_where_a_cost_has_fallen_the_search_begins_anew() -> None:
     choices = chain(3, slots=6, candidates=5)
     search = BestSearch()
