@@ -11,6 +11,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from sequencer.planning.drafting.optimising import branching
+from sequencer.planning.drafting.optimising import choices as choices_module
+from sequencer.planning.drafting.optimising.bounding import GraphBound
 from sequencer.planning.drafting.optimising.choices import (
     BestSearch,
     Choices,
@@ -250,6 +252,21 @@ def test_the_tree_holds_every_choice_with_a_bound_below_its_cost() -> None:
                     assert cost_of(bare, own) == pytest.approx(plain_cost(plain, picks)), seed
             choices = raised(choices, rng)
     assert leaves > 0
+
+
+def test_a_single_choice_stays_in_the_tree_with_its_cost() -> None:
+    """However low its bound is: once something else is dearer, it may be the best."""
+    graph = choices_module._graph(
+        Choices(costs=(np.array([1.5]), np.array([2.0])), passages={(0, 1): np.array([[0.25]])})
+    )
+    search = branching.BranchSearch(graph, 0, lambda *_: None)
+    search._whole, search._improver = graph, Improver(graph)
+    low = GraphBound(
+        bound=-1.0, multipliers=np.zeros(0), picks=(0, 0), costs=graph.costs, pairs=graph.pairs, work=0,
+        least=(np.array([-1.0]), np.array([-1.0])),
+    )  # fmt: skip
+    search._divide(graph, low, -1.0)
+    assert [each[0] for each in search._tree] == [pytest.approx(3.75)]
 
 
 def test_the_first_that_is_cheap_enough_ends_the_search() -> None:
