@@ -51,6 +51,21 @@ def test_what_one_cannot_dance_nobody_else_tries_and_the_strictest_comes_first(m
     assert asked[2:] == [("Bo", [1, 2, 3]), ("Ann", [3])]
 
 
+def test_a_move_that_one_cannot_fly_is_flown_by_nobody_else(monkeypatch):
+    one = setting(SLOTS)
+    laws = tuple((SimpleNamespace(stage=name),) for name in ("Ann", "Bo"))
+    one.cast = replace(one.cast, laws=laws)
+    asked = []
+
+    def grounded(moves, stage):
+        asked.append((stage, [each.pattern for each in moves]))
+        return ["no" if (stage, each.pattern) == ("Ann", NAMES[1]) else "" for each in moves]
+
+    monkeypatch.setattr(slot_links, "grounded", grounded)
+    assert one.grounded([0, 1, 2, 0, 1]) == {(1, 1), (4, 1)}
+    assert asked == [("Ann", [*NAMES[:3]]), ("Bo", [NAMES[0], NAMES[2]])]
+
+
 def test_a_proof_goes_on_where_the_last_one_stopped(trials):
     """One tree holds all that may be better, however often what was found in it fails."""
     finder = search(drawn(3))

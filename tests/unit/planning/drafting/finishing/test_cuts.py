@@ -56,9 +56,10 @@ def test_a_pattern_is_given_up_in_its_place_once_two_ways_of_dancing_it_were_at_
     one = setting(SLOTS, own=own)
     cut(one, (0, 0, 0), SHOW, [finding(16.0, 30.0)])
     cut(one, (0, 1, 0), SHOW, [finding(16.0, 30.0, code="too-close")])
-    assert one.forbidden == {(1, 0), (1, 1)}
+    cut(one, (1, 0, 0), SHOW, [finding(0.0, 14.0)])
+    assert one.forbidden == {(1, 0), (1, 1), (0, 1)}  # not alike, and not in the same place
     cut(one, (0, 1, 0), SHOW, [finding(16.0, 30.0)])
-    assert one.forbidden == {(1, 0), (1, 1), (1, 3)}
+    assert one.forbidden == {(1, 0), (1, 1), (1, 3), (0, 1)}
     assert np.isinf(one.choices().costs[1][[0, 1, 3]]).all()
     assert np.isfinite(one.choices().costs[1][2])
-    assert np.isfinite(one.choices().costs[0]).all()
+    assert np.isfinite(one.choices().costs[0][[0, 2, 3]]).all()
