@@ -14,9 +14,9 @@ from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.slot_links import PassageKey
 from sequencer.planning.drafting.optimising.choices import (
+    BestSearch,
     Chosen,
     Undecided,
-    best,
     cost_at,
     improved,
 )
@@ -26,7 +26,7 @@ QUICK = 300  # effort of a first search, see `choices.best`
 _CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
 _NEAR_ENOUGH = 0.02  # [1] of the cost: by less nothing is sought better once so many passages were tried, which cost most
 _MANY_TRIED = 30
-_MOST_BETTER = 12  # routines that would be better, of which each is tried, in one draft
+_MOST_BETTER = 24  # routines that would be better, of which each is tried, in one draft
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
 _MOST_ROUNDS = 60  # from best to best, where no walk ends
@@ -58,7 +58,10 @@ class RoutineSearch:
         progress: Progress,
     ) -> None:
         self.setting, self.effort, self.seed = setting, effort, seed
-        self._found, self._progress = found, progress
+        self._found = found
+        self._progress = progress
+        # Looks for what is better, again and again, as what it found fails
+        self._proof = BestSearch(seed=seed, close=_CLOSE, found=found, progress=progress)
         self._begun = False
         self._made_dearer = 0  # times
         self._tries = 0  # of routines that are better as long as nothing of them fails
@@ -151,16 +154,18 @@ class RoutineSearch:
             own = self._with_bound(picks)
             if own.gap <= self._enough:  # by what was proven before: it holds of what is left
                 return own
-            chosen = self._best(picks, self.effort)
+            worth = own.cost - self._enough * abs(own.cost)
+            chosen = self._best(picks, self.effort, below=worth)
             if chosen is None:
                 return None
             own = self._with_bound(picks)
-            if own.gap <= self._enough or self._tries == _MOST_BETTER:
+            if chosen.cost >= worth or own.gap <= self._enough or self._tries == _MOST_BETTER:
                 return own
             self._tries += 1
             if not self._fails(chosen.picks):
-                return chosen
-            picks = self._better(picks, self._passing(chosen.picks))
+                picks = chosen.picks
+            else:
+                picks = self._better(picks, self._passing(chosen.picks))
 
     @property
     def _enough(self) -> float:
@@ -178,23 +183,21 @@ class RoutineSearch:
         cost = cost_at(self.setting.choices(), picks)
         return Chosen(picks=tuple(picks), cost=cost, bound=min(self._bound, cost))
 
-    def _best(self, known: Sequence[int] | None, effort: int) -> Chosen | None:
+    def _best(
+        self, known: Sequence[int] | None, effort: int, *, below: float = inf
+    ) -> Chosen | None:
+        search = self._proof if below < inf else self._anew()
         try:
-            chosen = best(
-                self.setting.choices(),
-                effort=effort,
-                seed=self.seed,
-                close=_CLOSE,
-                known=known,
-                found=self._found,
-                progress=self._progress,
-            )
+            chosen = search.best(self.setting.choices(), effort=effort, known=known, below=below)
         except Undecided:
             return self._best(known, self.effort) if effort < self.effort else None
         if chosen is not None:
             self._bound = max(self._bound, chosen.bound)
             self._found(chosen)
         return chosen
+
+    def _anew(self) -> BestSearch:
+        return BestSearch(seed=self.seed, close=_CLOSE, found=self._found, progress=self._progress)
 
     def _fails(self, picks: Sequence[int], *, alike: bool = False) -> bool:
         """Try the moves and links of a routine that were not tried yet; whether any fails.

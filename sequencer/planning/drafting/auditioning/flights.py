@@ -3,11 +3,16 @@
 from collections.abc import Iterator, Sequence
 from math import isfinite
 
+import numpy as np
+
 from sequencer.checks.dance.flown_blocks import FlownBlock, ShowHand, hands_of, taut_from
 from sequencer.checks.dance.flown_gaps import gaps_between
 from sequencer.kept import kept_each
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW
+from sequencer.motion.performers.hand_deviation import LARGE
+from sequencer.motion.props.tension import leaves
+from sequencer.motion.trajectories.trajectory import Span
 from sequencer.planning.drafting.auditioning.candidates import (
     Audition,
     DraftMove,
@@ -19,6 +24,7 @@ from sequencer.timing.tempo import TempoMap
 from sequencer.units import counted
 
 _BEATS = 16  # of an audition
+_LOOKS = 200  # at its widest
 _UNFLOWN = "cannot be flown"
 
 
@@ -39,7 +45,7 @@ def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
     fits = [stage.fit(move) for move in moves]
     return kept_each(
         "moves as flown",
-        move_contents(moves, fits, stage),
+        [(*each, len(stage.together) > 1) for each in move_contents(moves, fits, stage)],
         lambda missing: [_grounded(moves[k], stage) for k in missing],
         record=str,
         restore=str,
@@ -48,7 +54,47 @@ def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
 
 def _grounded(move: DraftMove, stage: Audition) -> str:
     dancer = dancing_alone(move.pattern, *stage.laws(move), stage, beats=float(_BEATS))
-    return unflown(dancer, stage, TempoMap.steady(stage.tempo[1], beats=_BEATS))
+    tempo = TempoMap.steady(stage.tempo[1], beats=_BEATS)
+    return unflown(dancer, stage, tempo) or outreaching(dancer, stage, tempo)
+
+
+def outreaching(dancer: Dancer, stage: Audition, tempo: TempoMap) -> str:
+    """Which hand of a performer in a group takes more room than its reach, in words; empty if none.
+
+    Places in a formation are as far apart as arms and props reach. A block that is not flown is widened by its hand work, and
+    where that is large it goes farther: whatever the others dance, it comes too close to them.
+
+    Parameters
+    ----------
+    dancer : Dancer
+        Dancing an audition.
+    stage : Audition
+    tempo : TempoMap
+        Of the audition.
+    """
+    if len(stage.together) < 2:
+        return ""
+    for hand in hands_of(audition_show([dancer], tempo, stage.show)):
+        drawn = [span for span in hand.spans if not hand.flyer.worth_flying(span, FAR_TOO_SLOW)]
+        most = max((_hand_work(hand, span, tempo) for span in drawn), default=0.0)
+        if most > LARGE and _farthest(hand, drawn) + most > dancer.reach:
+            return f"{dancer.name}: takes {100 * most:.0f} cm of hand work, more than there is room for in a group"
+    return ""
+
+
+def _hand_work(hand: ShowHand, span: Span, tempo: TempoMap) -> float:
+    """How far the hand has to leave its path in a block as drawn [m]."""
+    pace = 60.0 * tempo.fastest(span.start, span.end)
+    start, end = span.start - span.origin, span.end - span.origin
+    return leaves(span.law, length=hand.prop.length, tempo=pace, start=start, end=end)
+
+
+def _farthest(hand: ShowHand, spans: Sequence[Span]) -> float:
+    """How far hand and prop go from the body's axis in some blocks as drawn, at the looks [m]."""
+    beats = np.concatenate([np.linspace(span.start, span.end, _LOOKS) for span in spans])
+    motion = hand.dancer.trajectories[hand.side].at(beats)
+    places = np.concatenate([motion.hand, motion.head(hand.prop.length)])
+    return float(np.max(np.hypot(places[:, 0], places[:, 1]))) + hand.prop.hot_radius
 
 
 def unflown(dancer: Dancer, stage: Audition, tempo: TempoMap) -> str:

@@ -37,6 +37,7 @@ _SIZED = (
     0.1  # by which at least a move's rank of size rises or falls where it is drawn large or small
 )
 _STRANDED = 200.0  # [1] cost of a move that is not flown from rest, or to rest, where it has to be
+_FAULTED = 2  # ways of dancing a pattern in one place that the check of the whole found at fault alike: the others mostly are too
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
@@ -55,6 +56,9 @@ class Setting(SlotLinks):
     )  # (material, move), see `stranded`
     blamed: set[tuple[object, ...]] = field(default_factory=set)  # passages, for what, and whose
     besides: tuple[Counting, ...] = ()  # further rules
+    faulted: dict[tuple[int, str, str], set[int]] = field(
+        default_factory=dict
+    )  # moves that were found at fault, by material, pattern, and for what
 
     def __post_init__(self) -> None:
         super().__post_init__()
@@ -163,6 +167,16 @@ class Setting(SlotLinks):
             draw = np.random.default_rng([self.seed, material]).random(self.count)
             terms["chance"] += weigh.chance * draw
         return terms
+
+    def forbid(self, material: int, move: int, why: str) -> None:
+        """Forbid a move in a material for what was found against it; of its pattern all, once several were found at fault alike."""
+        self.forbidden.add((material, move))
+        pattern = self.patterns[move]
+        found = self.faulted.setdefault((material, pattern, why), set())
+        found.add(move)
+        if len(found) >= _FAULTED:
+            alike = (k for k, name in enumerate(self.patterns) if name == pattern)
+            self.forbidden |= {(material, k) for k in alike}
 
     def stranded_picks(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that are stranded, as (material, move)."""

@@ -65,6 +65,7 @@ class SlotLinks:
         self._joins: dict[tuple[int, int, int], Bools] = {}
         self._edges: dict[tuple[int, int], tuple[bool, int | None]] = {}
         self._given_up: set[tuple[str, int, str]] = set()  # patterns, and beats of a link
+        self._refused = [0] * len(self.cast.laws)  # passages that each could not dance
         self._record = TrialRecord(self.cast.moves)
         self._looked_at = (-1, -1)  # how many of what is bad, and has passed, the tables are of
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
@@ -264,17 +265,23 @@ class SlotLinks:
         moves = self.cast.moves
         fly, self.flights = self.flights > 0, self.flights - len(keys)
         for ways in dict.fromkeys(key[4:] for key in keys):
-            own = [k for k, key in enumerate(keys) if key[4:] == ways]
-            passages = [
-                MovePassage(before=moves[first], beats=beats, link=link, after=moves[second])
-                for first, beats, link, second, *_ in (keys[k] for k in own)
-            ]
+            own = {
+                k: MovePassage(before=moves[key[0]], beats=key[1], link=key[2], after=moves[key[3]])
+                for k, key in enumerate(keys)
+                if key[4:] == ways
+            }
             earlier, later, passing = ways
             tempos = self.cast.tempos[passing] if self.cast.tempos else None
-            for laws in self.cast.laws:
-                found = tried(passages, laws[earlier], laws[later], tempos, fly=fly)
-                for k, why in zip(own, found, strict=True):
-                    said[k] = said[k] or why
+            # Whoever could not dance most of what was tried so far comes first, and what one cannot dance nobody else tries
+            for n in sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n]):
+                left = [k for k in own if not said[k]]
+                if not left:
+                    break
+                first, second = self.cast.laws[n][earlier], self.cast.laws[n][later]
+                found = tried([own[k] for k in left], first, second, tempos, fly=fly)
+                for k, why in zip(left, found, strict=True):
+                    said[k] = why
+                self._refused[n] += sum(map(bool, found))
         return said
 
     def ended_early(self, k: int, move: int) -> int:
@@ -336,10 +343,11 @@ class SlotLinks:
         out: set[tuple[int, int]] = set()
         for way, moves in wanted.items():
             for laws in self.cast.laws:
-                said = grounded([self.cast.moves[k] for k in moves], laws[way].stage)
+                left = {k: own for k, own in moves.items() if not out & {(m, k) for m in own}}
+                said = grounded([self.cast.moves[k] for k in left], laws[way].stage)
                 out |= {
                     (material, k)
-                    for (k, materials), why in zip(moves.items(), said, strict=True) if why
+                    for (k, materials), why in zip(left.items(), said, strict=True) if why
                     for material in materials
                 }  # fmt: skip
         return out

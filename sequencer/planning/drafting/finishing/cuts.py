@@ -144,7 +144,9 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
     for finding in faults:
         if finding.start is None:
             continue
-        beat = float(show.tempo.beats_from_seconds(finding.start))
+        # What is told of a whole block is no passage's fault, though it begins with one
+        end = finding.start if finding.end is None else finding.end
+        beat = float(show.tempo.beats_from_seconds(0.5 * (finding.start + end)))
         k = slot_at(setting.slots, beat)
         if k is None:
             continue
@@ -162,7 +164,7 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
         again = blame in setting.blamed
         setting.blamed.add(blame)
         if pair is None or again:
-            setting.forbidden.add((slot.material, picks[slot.material]))
+            setting.forbid(slot.material, picks[slot.material], finding.code)
         else:
             setting.bad[links[pair]] = finding.message
             setting.passed.discard(links[pair])

@@ -98,22 +98,70 @@ def best(
     ValueError
         If the tables do not fit together, or a cost is not a number or minus infinity.
     """
-    graph = _graph(choices)
-    allowed = effort * _MILLION
-    if known is not None and len(known) != len(graph.costs):
-        raise ValueError(f"{len(graph.costs)} known picks are needed, got {len(known)}")
+    search = BestSearch(seed=seed, close=close, found=found, progress=progress)
+    return search.best(choices, effort=effort, known=known)
 
-    def told(picks: tuple[int, ...], cost: float, bound: float) -> None:
-        if found is not None:
-            found(Chosen(picks=picks, cost=cost, bound=bound))
 
-    search = BranchSearch(graph, seed, told, progress=progress, close=close)
-    search.run(allowed, known)
-    if search.picks is not None:
-        return Chosen(picks=search.picks, cost=search.cost, bound=min(search.bound, search.cost))
-    if np.isinf(search.bound):
-        return None
-    return _by_rules_alone(graph, search, allowed, seed, told)
+class BestSearch:
+    """Searches for the best among choices that are asked for time and again, costs rising: each goes on where the last one stopped.
+
+    Parameters
+    ----------
+    seed, close, found, progress
+        As in `best`.
+    """
+
+    def __init__(
+        self,
+        *,
+        seed: int = 0,
+        close: float = 0.0,
+        found: Callable[[Chosen], None] | None = None,
+        progress: Progress | None = None,
+    ) -> None:
+        self._seed, self._close, self._found, self._progress = seed, close, found, progress
+        self._search: BranchSearch | None = None
+
+    def best(
+        self,
+        choices: Choices,
+        *,
+        effort: int = _EFFORT,
+        known: Sequence[int] | None = None,
+        below: float = inf,
+    ) -> Chosen | None:
+        """The cheapest choice, or the first cheaper than some cost; see the function `best`.
+
+        Parameters
+        ----------
+        choices : Choices
+            The search goes on where they are those of the last call but for costs that have risen; else it begins anew.
+        effort : int
+        known : sequence of int, optional
+        below : float
+            Where only something cheaper is wanted [1]: the search ends with the first that is, or the proof that nothing is.
+        """
+        graph = _graph(choices)
+        if known is not None and len(known) != len(graph.costs):
+            raise ValueError(f"{len(graph.costs)} known picks are needed, got {len(known)}")
+        search = self._search
+        if search is None or not search.raised(graph):
+            self._search = search = BranchSearch(
+                graph, self._seed, self._told, progress=self._progress, close=self._close
+            )
+        allowed = effort * _MILLION
+        search.run(allowed, known, below=below)
+        if search.picks is not None:
+            return Chosen(
+                picks=search.picks, cost=search.cost, bound=min(search.bound, search.cost)
+            )
+        if np.isinf(search.bound):
+            return None
+        return _by_rules_alone(graph, search, allowed, self._seed, self._told)
+
+    def _told(self, picks: tuple[int, ...], cost: float, bound: float) -> None:
+        if self._found is not None:
+            self._found(Chosen(picks=picks, cost=cost, bound=bound))
 
 
 def improved(choices: Choices, start: Sequence[int], *, seed: int = 0) -> tuple[int, ...] | None:

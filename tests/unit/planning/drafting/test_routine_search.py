@@ -8,7 +8,9 @@ import numpy as np
 import pytest
 
 from sequencer.planning.drafting import routine_search
+from sequencer.planning.drafting.costing import slot_links
 from sequencer.planning.drafting.costing.setting import Setting
+from sequencer.planning.drafting.optimising.branching import BranchSearch
 from sequencer.planning.drafting.optimising.choices import cost_at
 from sequencer.planning.drafting.routine_search import RoutineSearch
 from tests.unit.planning.drafting.costing.test_setting import NAMES, moves, setting, slot
@@ -29,6 +31,57 @@ def _trials(monkeypatch):
     monkeypatch.setattr(Setting, "tried", tried)
     monkeypatch.setattr(Setting, "grounded", lambda *_: set())
     return seen
+
+
+def test_what_one_cannot_dance_nobody_else_tries_and_the_strictest_comes_first(monkeypatch):
+    one = setting(SLOTS)
+    one.cast = replace(one.cast, laws=(("Ann",), ("Bo",)))
+    one._refused = [0, 0]
+    asked = []
+
+    def tried(passages, first, *_, **__):
+        asked.append((first, [each.link for each in passages]))
+        return ["no" if first == "Bo" and each.link < 3 else "" for each in passages]
+
+    monkeypatch.setattr(slot_links, "tried", tried)
+    keys = [(0, 14.0, link, 1, 0, 0, 0) for link in (1, 2, 3)]
+    assert one.tried(keys) == ["no", "no", ""]
+    assert asked == [("Ann", [1, 2, 3]), ("Bo", [1, 2, 3])]
+    assert one.tried(keys) == ["no", "no", ""]
+    assert asked[2:] == [("Bo", [1, 2, 3]), ("Ann", [3])]
+
+
+def test_a_move_that_one_cannot_fly_is_flown_by_nobody_else(monkeypatch):
+    one = setting(SLOTS)
+    laws = tuple((SimpleNamespace(stage=name),) for name in ("Ann", "Bo"))
+    one.cast = replace(one.cast, laws=laws)
+    asked = []
+
+    def grounded(moves, stage):
+        asked.append((stage, [each.pattern for each in moves]))
+        return ["no" if (stage, each.pattern) == ("Ann", NAMES[1]) else "" for each in moves]
+
+    monkeypatch.setattr(slot_links, "grounded", grounded)
+    assert one.grounded([0, 1, 2, 0, 1]) == {(1, 1), (4, 1)}
+    assert asked == [("Ann", [*NAMES[:3]]), ("Bo", [NAMES[0], NAMES[2]])]
+
+
+def test_a_proof_goes_on_where_the_last_one_stopped(trials):
+    """One tree holds all that may be better, however often what was found in it fails."""
+    finder = search(drawn(3))
+    chosen = finder.routine(None)
+    assert trials
+    worth, trees = chosen.cost + 5, []
+    for _ in range(3):
+        better = finder._best(chosen.picks, 8000, below=worth)
+        assert better.cost < worth
+        trees.append(finder._proof._search)
+        finder.setting.forbidden.add((0, better.picks[0]))
+    assert isinstance(trees[0], BranchSearch)
+    assert trees[0] is trees[1] is trees[2]
+    before = trees[0].work
+    assert finder._best(chosen.picks, 8000).bound >= better.bound  # the best is sought apart
+    assert trees[0].work == before
 
 
 def drawn(seed, share=0.4):
@@ -168,7 +221,9 @@ def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_pa
     finder = search(drawn(3))
     chosen = finder.routine(None)
     asked = []
-    monkeypatch.setattr(finder, "_best", lambda *_: chosen)
+    monkeypatch.setattr(
+        finder, "_best", lambda *_, below: replace(chosen, cost=below - 1e-6, bound=finder._bound)
+    )
     monkeypatch.setattr(finder, "_fails", lambda *_: bool(asked.append(1)))
 
     def tried(share, many):

@@ -57,6 +57,15 @@ def test_what_no_poi_can_do_is_grounded(poi):
     assert said[1].startswith("extension: ")
 
 
+def test_what_takes_more_room_than_there_is_between_places_is_grounded_in_a_group(poi):
+    """A stall stands still where a poi would fall: 85 cm of hand work, for which nobody leaves room (mechanics)."""
+    stall = move("stall", 2.0)
+    among = replace(poi, together=(poi.record, poi.record))
+    assert grounded([stall], poi) == [""]
+    assert "hand work" in grounded([stall], among)[0]
+    assert grounded([move("extension", 2.0)], among) == [""]
+
+
 def test_what_is_held_is_turned_by_the_hand():
     staff = stage_of("staff")[1]
     assert grounded([move("extension", 12.0)], staff) == [""]

@@ -11,7 +11,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from sequencer.planning.drafting.optimising import branching
+from sequencer.planning.drafting.optimising import choices as choices_module
+from sequencer.planning.drafting.optimising.bounding import GraphBound
 from sequencer.planning.drafting.optimising.choices import (
+    BestSearch,
     Choices,
     Counting,
     Undecided,
@@ -150,6 +153,148 @@ def test_without_effort_nothing_false_is_said() -> None:
         assert chosen.bound - 1e-8 <= truth <= chosen.cost + 1e-8, seed
         assert isfinite(chosen.cost), seed
     assert {"none", "chosen"} <= outcomes
+
+
+def raised(choices: Choices, rng: np.random.Generator) -> Choices:
+    """The same choice with some costs higher, and some things forbidden: what trials do to a draft."""
+
+    def more(table: np.ndarray) -> np.ndarray:
+        dearer = np.where(rng.random(table.shape) < 0.3, rng.uniform(0, 4, table.shape), 0.0)
+        return np.where(rng.random(table.shape) < 0.05, inf, table + dearer)
+
+    return replace(
+        choices,
+        costs=tuple(more(c) for c in choices.costs),
+        passages={pair: more(table) for pair, table in choices.passages.items()},
+    )
+
+
+@pytest.mark.usefixtures("luckless")
+@pytest.mark.parametrize("tens", range(5))
+def test_a_search_that_goes_on_as_costs_rise_equals_plain_enumeration(tens: int) -> None:
+    """Whatever was set aside as too dear comes back once what was better has become dearer."""
+    went_on = 0
+    for seed in range(20 * tens, 20 * tens + 20):
+        rng = np.random.default_rng([7, seed])
+        choices, search = drawn(seed), BestSearch()
+        for _ in range(5):
+            truth = enumerated(choices)
+            before = search._search
+            chosen = search.best(choices)
+            if not isfinite(truth):
+                assert chosen is None, seed
+                break
+            went_on += before is not None and search._search is before
+            assert chosen is not None, seed
+            assert chosen.cost == pytest.approx(truth, abs=1e-8), seed
+            assert chosen.bound == pytest.approx(truth, abs=1e-8), seed
+            choices = raised(choices, rng)
+    assert went_on > 20
+
+
+@pytest.mark.usefixtures("luckless")
+@pytest.mark.parametrize("tens", range(5))
+def test_a_search_for_something_cheaper_finds_it_or_proves_that_there_is_nothing(tens: int) -> None:
+    """The cost below which something is sought rises and falls; each outcome is held against plain enumeration."""
+    outcomes = [0, 0]
+    for seed in range(20 * tens, 20 * tens + 20):
+        rng = np.random.default_rng([8, seed])
+        choices, search = drawn(seed), BestSearch(close=0.005)
+        for _ in range(6):
+            truth = enumerated(choices)
+            if not isfinite(truth):
+                break
+            below = truth + float(rng.choice([-2.0, -0.3, -0.001, 0.001, 0.3, 2.0]))
+            chosen = search.best(choices, below=below, known=[0] * len(choices.costs))
+            assert chosen is not None, seed
+            assert chosen.cost == pytest.approx(plain_cost(choices, chosen.picks)), seed
+            assert chosen.bound <= truth + 1e-8, seed
+            found = truth < below
+            outcomes[found] += 1
+            assert (chosen.cost < below) == found, seed
+            if not found:
+                assert chosen.bound >= below - 1e-8, seed
+            if rng.random() < 0.7:
+                choices = raised(choices, rng)
+    assert min(outcomes) > 10
+
+
+@pytest.mark.usefixtures("luckless")
+def test_the_tree_holds_every_choice_with_a_bound_below_its_cost() -> None:
+    """What is possible lies in one part, whose costs add up to those of now, however far the search has come."""
+    leaves = 0
+    for seed in range(60):
+        rng = np.random.default_rng([9, seed])
+        choices, search = drawn(seed), BestSearch()
+        for _ in range(3):
+            if not isfinite(enumerated(choices)):
+                break
+            search.best(choices)
+            tree = search._search
+            assert tree is not None
+            leaves += sum(all(len(own) == 1 for own in names) for _, _, names, _ in tree._tree)
+            for picks in product(*[range(len(c)) for c in choices.costs]):
+                cost = plain_cost(choices, picks)
+                holds = [
+                    estimate
+                    for estimate, _, names, _ in tree._tree
+                    if all(p in own for p, own in zip(picks, names, strict=True))
+                ]
+                assert len(holds) <= 1, seed
+                if isfinite(cost):
+                    assert holds, (seed, picks)
+                    assert holds[0] <= cost + 1e-9, (seed, picks)
+                    own = [
+                        int(np.argmax(n == p)) for n, p in zip(tree._base.names, picks, strict=True)
+                    ]
+                    bare = replace(tree._base, least=np.full_like(tree._base.least, -inf))
+                    plain = replace(choices, countings=())
+                    assert cost_of(bare, own) == pytest.approx(plain_cost(plain, picks)), seed
+            choices = raised(choices, rng)
+    assert leaves > 0
+
+
+def test_a_single_choice_stays_in_the_tree_with_its_cost() -> None:
+    """However low its bound is: once something else is dearer, it may be the best."""
+    graph = choices_module._graph(
+        Choices(costs=(np.array([1.5]), np.array([2.0])), passages={(0, 1): np.array([[0.25]])})
+    )
+    search = branching.BranchSearch(graph, 0, lambda *_: None)
+    search._whole, search._improver = graph, Improver(graph)
+    low = GraphBound(
+        bound=-1.0, multipliers=np.zeros(0), picks=(0, 0), costs=graph.costs, pairs=graph.pairs, work=0,
+        least=(np.array([-1.0]), np.array([-1.0])),
+    )  # fmt: skip
+    search._divide(graph, low, -1.0)
+    assert [each[0] for each in search._tree] == [pytest.approx(3.75)]
+
+
+def test_the_first_that_is_cheap_enough_ends_the_search() -> None:
+    choices = chain(4, slots=9, candidates=7)
+    search = BestSearch()
+    truth = search.best(choices, below=0.0)  # nothing is: all is proven
+    assert truth is not None
+    tree = search._search
+    assert tree is not None
+    looks = tree._looks
+    dearer = replace(choices, costs=tuple(c + 1.0 for c in choices.costs))
+    chosen = search.best(dearer, below=100.0)
+    assert chosen is not None
+    assert chosen.cost < 100
+    assert search._search is tree
+    assert tree._looks == looks
+
+
+def test_where_a_cost_has_fallen_the_search_begins_anew() -> None:
+    choices = chain(3, slots=6, candidates=5)
+    search = BestSearch()
+    first = search.best(choices)
+    assert first is not None
+    cheaper = replace(choices, costs=tuple(0.5 * c for c in choices.costs))
+    assert search.best(cheaper) == best(cheaper)
+    fewer = replace(choices, countings=())
+    assert search.best(fewer) == best(fewer)
+    assert search.best(choices) == first
 
 
 def chain(seed: int, slots: int, candidates: int) -> Choices:
