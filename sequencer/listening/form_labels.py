@@ -70,7 +70,7 @@ def labels_of(weights: LabelWeights, evidence: Floats) -> list[int]:
 
     Notes
     -----
-    Source: module docstring. Ties go to the later pair, so that the same song always gives the same letters.
+    Source: module docstring. Ties go to the earlier pair, so that the same song always gives the same letters.
     """
     odds = ((evidence - weights.mean) / weights.spread) @ weights.weight[:-1] + weights.weight[-1]
     groups = [[k] for k in range(len(odds))]
