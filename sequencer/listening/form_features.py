@@ -44,7 +44,7 @@ def bar_groups(spectra: Spectra, bars: Floats) -> Groups:
 
     Returns
     -------
-    groups : dict of ndarray
+    groups : dict of ndarray, shape (n, k) [1]
         `chroma` (n, 48), `timbre` (n, 16), `rhythm` (n, 24), `loud` (n, 1).
 
     Notes
@@ -87,8 +87,8 @@ def border_evidence(groups: Groups, alike: Floats) -> Floats:
 
     Parameters
     ----------
-    groups : dict of ndarray
-    alike : ndarray, shape (n, n)
+    groups : dict of ndarray, shape (n, k) [1]
+    alike : ndarray, shape (n, n) [1]
         Of `likeness`.
 
     Notes

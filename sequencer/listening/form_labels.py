@@ -32,8 +32,8 @@ def pair_evidence(groups: Groups, alike: Floats, borders: list[int]) -> Floats:
 
     Parameters
     ----------
-    groups : dict of ndarray
-    alike : ndarray, shape (n, n)
+    groups : dict of ndarray, shape (n, k) [1]
+    alike : ndarray, shape (n, n) [1]
     borders : list of int
         Bars, with 0 and n.
 
@@ -66,7 +66,11 @@ def labels_of(weights: LabelWeights, evidence: Floats) -> list[int]:
     Parameters
     ----------
     weights : LabelWeights
-    evidence : ndarray, shape (k, k, P)
+    evidence : ndarray, shape (k, k, P) [1]
+
+    Notes
+    -----
+    Source: module docstring. Ties go to the earlier pair, so that the same song always gives the same letters.
     """
     odds = ((evidence - weights.mean) / weights.spread) @ weights.weight[:-1] + weights.weight[-1]
     groups = [[k] for k in range(len(odds))]

@@ -37,9 +37,9 @@ class Shares:
 
     Parameters
     ----------
-    border : ndarray, shape (n + 1,)
+    border : ndarray, shape (n + 1,) [1]
         Share of divisions, by weight, with a border there; 0 at both ends.
-    part : ndarray, shape (n + 1, L)
+    part : ndarray, shape (n + 1, L) [1]
         Share with a part from bar a of l bars, at [a, l − 1].
     whole : float
         Share in which the song is one part longer than L bars.
@@ -58,15 +58,15 @@ def part_evidence(alike: Floats, edges: Floats) -> tuple[Floats, Floats]:
 
     Parameters
     ----------
-    alike : ndarray, shape (n, n)
+    alike : ndarray, shape (n, n) [1]
         Likeness of bars.
     edges : ndarray, shape (n + 1,) [s]
 
     Returns
     -------
-    evidence : ndarray, shape (n + 1, L, 14)
+    evidence : ndarray, shape (n + 1, L, 14) [1]
         At [a, l − 1]: of a part of l bars from bar a; zero where it does not fit.
-    whole : ndarray, shape (14,)
+    whole : ndarray, shape (14,) [1]
         Of the song as one part.
 
     Notes
@@ -103,9 +103,9 @@ def shares_of(nodes: Floats, parts: Floats, whole: float) -> Shares:
 
     Parameters
     ----------
-    nodes : ndarray, shape (n + 1,)
+    nodes : ndarray, shape (n + 1,) [1]
         Logarithm of the weight of a border at each bar; both ends count nothing.
-    parts : ndarray, shape (n + 1, L)
+    parts : ndarray, shape (n + 1, L) [1]
         Of a part from each bar, of each length.
     whole : float
         Of the song as one part, where it is longer than L.
