@@ -160,7 +160,8 @@ class RoutineSearch:
                 return None
             own = self._with_bound(picks)
             if chosen.cost >= worth or own.gap <= self._enough or self._tries == _MOST_BETTER:
-                return own
+                self._best(picks, QUICK, below=own.cost)  # often nothing better exists at all
+                return self._with_bound(picks)
             self._tries += 1
             if not self._fails(chosen.picks):
                 picks = chosen.picks
