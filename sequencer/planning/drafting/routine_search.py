@@ -26,6 +26,7 @@ QUICK = 300  # effort of a first search, see `choices.best`
 _CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
 _NEAR_ENOUGH = 0.02  # [1] of the cost: by less nothing is sought better once so many passages were tried, which cost most
 _MANY_TRIED = 30
+_ROUNDED = 0.999  # [1] of a gap: so that rounding leaves none above it
 _MOST_BETTER = 24  # routines that would be better, of which each is tried, in one draft
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
@@ -154,13 +155,14 @@ class RoutineSearch:
             own = self._with_bound(picks)
             if own.gap <= self._enough:  # by what was proven before: it holds of what is left
                 return own
-            worth = own.cost - self._enough * abs(own.cost)
+            worth = own.cost - _ROUNDED * self._enough * abs(own.cost)
             chosen = self._best(picks, self.effort, below=worth)
             if chosen is None:
                 return None
             own = self._with_bound(picks)
             if chosen.cost >= worth or own.gap <= self._enough or self._tries == _MOST_BETTER:
-                return own
+                self._best(picks, QUICK, below=own.cost)  # often nothing better exists at all
+                return self._with_bound(picks)
             self._tries += 1
             if not self._fails(chosen.picks):
                 picks = chosen.picks
