@@ -168,3 +168,18 @@ def test_what_is_danced_is_there_as_notes_from_beginning_to_end(staged, path):
     assert all(len(own) == 1 for own in channels)
     assert len(set.union(*channels)) == len(channels)
     assert 9 not in set.union(*channels)
+
+
+def test_a_note_ends_before_another_begins_at_the_same_moment(path):
+    """A program that takes the file in its order never sees a note of what comes next before the last one is over."""
+    met = 0
+    for track in mido.MidiFile(path).tracks[1:]:
+        began = False
+        for message in track:
+            began = began and message.time == 0
+            if message.type == "note_on":
+                began = True
+            elif message.type == "note_off":
+                assert not began
+                met += 1
+    assert met > 20

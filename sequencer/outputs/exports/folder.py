@@ -1,6 +1,6 @@
 """Write everything that `rehearse` produces into one folder."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from pathlib import Path
@@ -127,15 +127,19 @@ def write_exports(
 
 def _starts_of_code(options: ExportOptions) -> dict[str, int]:
     """The frame that begins with the track, for each rate of time code that is written."""
+    sounding = options.timecodes if "timecode" in options.parts else ()
+    listed = (
+        ("30",) if "timetable" in options.parts else ()
+    )  # which has every label that any rate has
     found = {}
-    for name in options.timecodes if "timecode" in options.parts else ():
+    for name in (*sounding, *listed):
         try:
             found[name] = frame_labelled(options.code_from, RATES[name])
         except ValueError as error:
             raise InputError(
                 "timecode", Place("--code-from"), str(error), "write another one, such as 01:00:00:00"
             ) from error  # fmt: skip
-    return found
+    return {name: found[name] for name in sounding}
 
 
 def _write_timecode(staged: Staged, folder: Path, name: str, first: int) -> list[Path]:
@@ -157,6 +161,7 @@ def _write_counts(
     samples, rate = (None, DEFAULT_RATE) if song is None else song.read()
     chosen = options.mix.who or staged.show.names
     whose = [(name,) for name in chosen] if options.each else [options.mix.who]
+    stems = _stems(chosen) if options.each else {}
     written: list[Path] = []
     for k, speed in enumerate(options.speeds):
         heard = None
@@ -165,13 +170,25 @@ def _write_counts(
             say(f"mixing the count track at {speed:.0%}", 0.5 + 0.4 * share)
             mix = replace(options.mix, speed=speed, who=who)
             heard = played(samples, mix) if heard is None else heard
-            name = "-".join(["counts", *(slug(each) for each in who if options.each), *([] if speed == 1.0 else [f"{100 * speed:g}"])])  # fmt: skip
+            parts = ["counts", *(stems[each] for each in who if options.each)]
+            name = "-".join([*parts, *([] if speed == 1.0 else [f"{100 * speed:g}"])])
             path = folder / f"{name}.{'mp3' if options.small else 'wav'}"
             write_recording(
                 path, mixed(staged, heard, rate, mix), rate, tags=_tags(staged, who, speed)
             )
             written.append(path)
     return written
+
+
+def _stems(names: Sequence[str]) -> dict[str, str]:
+    """Part of a file's name for each performer: no two alike, and none that looks like a speed."""
+    found: dict[str, str] = {}
+    for number, name in enumerate(names, start=1):
+        stem = slug(name)
+        while stem in found.values() or stem[-1:].isdigit():
+            stem = f"{stem}-n{number}x"
+        found[name] = stem
+    return found
 
 
 def _tags(staged: Staged, who: tuple[str, ...], speed: float) -> dict[str, str]:

@@ -23,6 +23,7 @@ from sequencer.show.document import Document, parse_document
 from sequencer.show.drafted import drafted_entries, without_drafted
 from sequencer.show.performer_record import Performer
 from sequencer.show.reading import ReadShow, nearest, show_from_document
+from sequencer.staging.entrances import spans_off
 from sequencer.staging.moments import Moments, beat_of
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
@@ -143,11 +144,18 @@ class DraftGround:
         InputError
             If there is none.
         """
+        if self.drafts_formations and self.whole.show.entrances:
+            raise self.fault(
+                "entrances-without-formations", ("entrances",),
+                "whoever comes on or goes off needs a spot, and no formation says where anybody stands",
+                "write `formations` and `staging` first, then draft",
+            )  # fmt: skip
         slots = slots_of(
             self.base.song,
             self.base.tempo,
             taken=[
                 *self.taken,
+                *(span for spans in self.away.values() for span in spans),
                 *self.stop_spans(),
                 *self.unsteady(),
                 *self.left,
@@ -159,6 +167,13 @@ class DraftGround:
         )
         if slots:
             return slots
+        if self.away:
+            raise self.fault(
+                "nothing-to-fill", ("entrances",),
+                f"a draft is for everybody at once, and there is no gap of {SHORTEST_STRETCH} beats or more in which "
+                f"{' and '.join(self.away)} {'is' if len(self.away) == 1 else 'are'} on the stage",
+                "write what the others dance meanwhile yourself, or move the entrance or the exit",
+            )  # fmt: skip
         if self.unsteady() and not self.taken:
             raise self.fault(
                 "no-beat", ("track", "file"), "no steady beat was found in this song",
@@ -187,6 +202,16 @@ class DraftGround:
             "nothing-to-fill", ("timeline",), f"section {self.section!r} has no gap of {SHORTEST_STRETCH} beats or more",
             "take out its entries that should be drafted anew",
         )  # fmt: skip
+
+    @cached_property
+    def away(self) -> Mapping[str, tuple[tuple[float, float], ...]]:
+        """From when to when each of those who are not on stage throughout is off it, or on the way [beats]."""
+        found = {each.name: spans_off(each.name, self.base.standings) for each in self.dancing}
+        return {
+            name: tuple((max(a, -_FAR_AWAY), min(b, _FAR_AWAY)) for a, b in spans)
+            for name, spans in found.items()
+            if spans
+        }
 
     def _beside_span(self) -> list[tuple[float, float]]:
         """What stays as it is because only a stretch is drafted [beats]."""
@@ -261,9 +286,19 @@ class DraftGround:
             f"{clock_text(seconds(a))} to {clock_text(seconds(b))}: somebody is lit or put out then, so nobody dances"
             for a, b in sorted(self.left)
         )
-        return while_lit + tuple(
-            f"{clock_text(a)} to {clock_text(b)}: no steady beat was heard there, so nothing is drafted; tap along to change that"
-            for a, b in self.base.song.unsteady
+        last = self.base.song.duration
+        away = tuple(
+            f"{clock_text(max(0.0, seconds(a)))} to {clock_text(min(last, seconds(b)))}: {name} is off the stage then, and a draft is for everybody at once"
+            for name, spans in self.away.items()
+            for a, b in spans
+        )
+        return (
+            while_lit
+            + away
+            + tuple(
+                f"{clock_text(a)} to {clock_text(b)}: no steady beat was heard there, so nothing is drafted; tap along to change that"
+                for a, b in self.base.song.unsteady
+            )
         )
 
     def _section_names(self) -> list[str]:

@@ -128,4 +128,22 @@ def test_time_code_is_written_on_demand_and_a_label_that_is_none_is_refused(
                 staged, rounds.report(), None, tmp_path / "x",
                 ExportOptions(parts=("timecode",), code_from=wrong),
             )  # fmt: skip
+        with pytest.raises(InputError, match="--code-from"):
+            write_exports(
+                staged, rounds.report(), None, tmp_path / "x",
+                ExportOptions(parts=("timetable",), code_from=wrong.replace("25", "30")),
+            )  # fmt: skip
     assert not (tmp_path / "x").exists()
+
+
+def test_everybody_s_track_has_a_name_of_its_own(rounds, tmp_path):
+    """Names that are written alike without their accents, and one that looks like a speed."""
+    text = rounds.ROUND.replace("Søren", "Zoë B").replace("Łucja", "Zoe B").replace("火花", '"70"')
+    written = write_exports(
+        rounds.show(tmp_path, text), rounds.report(), None, tmp_path / "out",
+        ExportOptions(parts=("counts",), speeds=(1.0, 0.7), each=True, mix=Mix(song=None, counts="none", calls=False)),
+    )  # fmt: skip
+    names = [path.name for path in written]
+    assert len(set(names)) == len(names)
+    assert not {"counts-70.wav", "counts.wav"} & set(names)
+    assert len(list((tmp_path / "out").iterdir())) == len(names)

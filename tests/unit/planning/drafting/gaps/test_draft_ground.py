@@ -65,3 +65,33 @@ def test_a_stretch_without_room_says_so():
         ground(("6.1", "nowhere"))
     with pytest.raises(InputError, match="there is no gap"):
         ground(("9.1", "4.1")).slots()
+
+
+WINGS = """\
+title: T
+track: {file: song.ogg}
+venue: {stage: {shape: rectangle, width: 12 m, depth: 10 m}, audience: [{line: [[-12, -9], [12, -9]]}]}
+cast: [{name: Ash, stature: 1.7, prop: poi}, {name: Bo, stature: 1.7, prop: poi}]
+formations: {pair: {spots: {Ash: {at: [-2, 4]}, Bo: {at: [2, 4]}}}}
+staging: [{formation: pair, from: 1.1}]
+timeline: []
+entrances:
+  - {who: Bo, comes_on: 5.1, beats: 8, side: stage left}
+  - {who: Bo, goes_off: 17.1, beats: 8, side: stage left}
+"""
+
+
+def test_nothing_is_drafted_while_somebody_is_off_the_stage_or_on_the_way():
+    own = ground_of(WINGS, "s.yaml", even_song(96, sections="A"))
+    spans = [(slot.start, slot.end) for slot in own.slots()]
+    assert min(start for start, _ in spans) == 24  # on at beat 16, there at 24
+    assert max(end for _, end in spans) == 64
+    assert [line.split(" is off")[0][-2:] for line in own.left_open()] == ["Bo", "Bo"]
+    with pytest.raises(InputError, match=r"s\.yaml:9:3.* Bo is on the stage"):
+        ground_of(WINGS, "s.yaml", even_song(96, sections="A"), span=("1.1", "6.1")).slots()
+
+
+def test_a_draft_of_formations_wants_spots_for_those_who_come_on():
+    text = WINGS.replace("staging: [{formation: pair, from: 1.1}]\n", "")
+    with pytest.raises(InputError, match="no formation says where anybody stands"):
+        ground_of(text, "s.yaml", even_song(96, sections="A")).slots()
