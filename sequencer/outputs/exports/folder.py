@@ -185,8 +185,8 @@ def _stems(names: Sequence[str]) -> dict[str, str]:
     found: dict[str, str] = {}
     for number, name in enumerate(names, start=1):
         stem = slug(name)
-        while stem in found.values() or stem[-1:].isdigit():
-            stem = f"{stem}-n{number}x"
+        while stem in found.values() or stem.rpartition("-")[2].isdigit():
+            stem = f"{stem}-nr{number}"
         found[name] = stem
     return found
 
