@@ -16,6 +16,7 @@ from sequencer.checks.dance import (
     in_the_wings,
     joins,
     listen_again,
+    named_sections,
     travel,
     who_is_there,
     wishes_kept,
@@ -78,6 +79,7 @@ BUILT_IN: tuple[Check, ...] = (
     rules_kept.CONFIRMED,
     not_planned.CHECK,
     listen_again.CHECK,
+    named_sections.CHECK,
     as_flown.CHECK,
     drift.CHECK,
 )
