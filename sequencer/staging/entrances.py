@@ -12,6 +12,7 @@ from sequencer.motion.performers.walks import Move
 from sequencer.show.entrance_record import Entrance
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
+from sequencer.staging.own_walks import wings_changed
 from sequencer.staging.staged import Coming, Standing
 from sequencer.staging.venues import venue_of
 from sequencer.timing.position import TOUCH
@@ -66,8 +67,8 @@ def with_entrances(
     return _joined(stood, of_all)
 
 
-def ways_behind(name: str, stood: Sequence[Standing], box: Box) -> Mapping[int, tuple[Move, ...]]:
-    """Ways behind the stage of somebody who goes off on one side and comes on from another, by the standing in which they come on.
+def ways_behind(name: str, stood: Sequence[Standing], box: Box) -> tuple[Move, ...]:
+    """Ways behind the stage of somebody who goes off on one side and comes on from another, in order.
 
     Parameters
     ----------
@@ -76,12 +77,7 @@ def ways_behind(name: str, stood: Sequence[Standing], box: Box) -> Mapping[int, 
     box : (left, downstage, right, upstage)
         Edges of the stage [m].
     """
-    found: dict[int, tuple[Move, ...]] = {}
-    own = [(k, each) for k, one in enumerate(stood) for each in one.comings if each.who == name]
-    for (_, before), (k, after) in pairwise(own):
-        if after.on and dist(before.place, after.place) > TOUCH:
-            found[k] = tuple(_round_behind(before, after, box))
-    return found
+    return tuple(move for pair in wings_changed(name, stood) for move in _round_behind(*pair, box))
 
 
 def spans_off(name: str, stood: Sequence[Standing]) -> tuple[tuple[float, float], ...]:
@@ -197,6 +193,7 @@ def _on(said: Sequence[_Said], beat: float, *, first: bool) -> bool:
 def _placed(said: _Said, stood: Sequence[Standing], box: Box, others: Sequence[Coming]) -> Coming:
     """With the place in the wings: level with the spot, beside whoever waits there already."""
     place, side = said.record.at, said.record.side or ""
+    spot = _held(stood, said.end).spots[said.who]
     if place is None:
         x, y, _ = _held(stood, said.end if said.on else said.start).spots[said.who]
         left, _, right, up = box
@@ -212,7 +209,7 @@ def _placed(said: _Said, stood: Sequence[Standing], box: Box, others: Sequence[C
             place = (place[0] + _BESIDE * out[0], place[1] + _BESIDE * out[1])
     return Coming(
         who=said.who, on=said.on, start=said.start, end=said.end, place=place, side=side,
-        path=("entrances", said.number),
+        goal=spot if said.on else (*place, spot[2]), path=("entrances", said.number),
     )  # fmt: skip
 
 

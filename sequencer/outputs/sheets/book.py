@@ -157,8 +157,8 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
             way = "turns"
         elif name not in before and index:
             way = "enters"
-        if (coming := standing.coming_of(name)) is not None:
-            way = f"{coming.words}, {way}"
+        if comings := standing.comings_of(name):
+            way = ", ".join((*(each.words for each in comings), way))
         words = [place_words(x, y), facing_words(facing), way]
         words = [f"{words[0]}; facing {words[1]}; {words[2]}"] if narrow else words
         rows.append(

@@ -5,8 +5,10 @@ import pytest
 from sequencer.checks.dance.in_the_wings import CHECK
 from sequencer.checks.distances.keeping_clear import boundaries_of
 from sequencer.errors import InputError
+from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.staging.own_walks import own_walks
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
@@ -29,6 +31,12 @@ staging:
 timeline:
   - {who: Ada, from: 1.1, pattern: extension, beats: 32}
 """
+THREE = (  # one formation, with Cy downstage between Ada and Bo
+    SHOW.replace("  - {name: Bo,", "  - {name: Cy, stature: 1.7 m, prop: poi}\n  - {name: Bo,")
+    .replace("Bo: {at: [2, 4]}", "Bo: {at: [2, 4]}, Cy: {at: [0, 2]}")
+    .replace("Bo: {at: [2, 6]}", "Bo: {at: [2, 6]}, Cy: {at: [0, 2]}")
+    .replace("  - {formation: deep, from: 9.1, beats: 8}\n", "")
+)
 ON = "entrances:\n  - {who: Bo, comes_on: 5.1, beats: 8, side: stage left}\n"
 OFF = "  - {who: Bo, goes_off: 13.1, beats: 4, side: stage right}\n"
 FIRE = "fire: {fuel: lamp oil, lit: [{who: Bo, from: 3.1, until: 6.1}]}\n"
@@ -42,6 +50,17 @@ def _place(show: Staged, who: str, beat: float) -> tuple[float, float]:
     dancer = next(each for each in show.dancers if each.name == who)
     x, y = dancer.floor.place_at(beat)
     return round(x, 3), round(y, 3)
+
+
+def _walks(show: Staged, who: str) -> list[tuple[float, float, tuple[float, ...]]]:
+    """Walks of somebody as the floor has them, which are those that the sheets tell."""
+    dancer = next(each for each in show.dancers if each.name == who)
+    found = [(each.start, each.end, each.place) for each in dancer.floor.moves]
+    told = own_walks(who, show.standings)
+    assert [(each.start, each.end, each.spot[:2]) for each in told] == [
+        each for each in found if each[:2] in {(one.start, one.end) for one in told}
+    ]
+    return found
 
 
 def test_who_comes_on_waits_in_the_wings_and_walks_to_their_spot() -> None:
@@ -71,8 +90,89 @@ def test_who_comes_on_during_a_walk_of_the_others_goes_straight_to_the_new_spot(
     assert _place(show, "Bo", 34.0) == (6.0, 6.0)
     assert _place(show, "Bo", 42.0) == (2.0, 6.0)  # in their own eight beats, from 34 to 42
     assert len(show.standings) == 2
-    assert show.standings[1].walk_of("Bo") == (34.0, 42.0)
-    assert show.standings[1].walk_of("Ada") == (32.0, 40.0)
+    assert _walks(show, "Bo") == [(34.0, 42.0, (2.0, 6.0))]
+    assert _walks(show, "Ada") == [(32.0, 40.0, (-2.0, 6.0))]
+
+
+def test_somebody_comes_on_and_goes_off_while_another_walks_slowly() -> None:
+    show = made(
+        THREE + "entrances:\n"
+        "  - {who: Bo, comes_on: 2.1, beats: 8, side: stage left}\n"
+        "  - {who: Cy, comes_on: 3.1, beats: 16, side: stage right}\n"
+        "  - {who: Bo, goes_off: 6.1, beats: 4, side: stage right}\n"
+    )
+    assert _walks(show, "Bo") == [(4.0, 12.0, (2.0, 4.0)), (20.0, 24.0, (-6.0, 4.0))]
+    assert _walks(show, "Cy") == [(8.0, 24.0, (0.0, 2.0))]
+    assert _place(show, "Bo", 16.0) == (2.0, 4.0)
+    assert next(each for each in show.dancers if each.name == "Bo").floor.off == (
+        (float("-inf"), 12.0),
+        (20.0, float("inf")),
+    )
+    told = [(cue.start, cue.coming.on) for cue in cues_of(show, "Bo") if cue.coming is not None]
+    assert told == [(4.0, True), (20.0, False)]
+
+
+def test_somebody_goes_off_and_comes_on_from_another_side_while_another_walks_slowly() -> None:
+    show = made(
+        THREE + "entrances:\n"
+        "  - {who: Bo, goes_off: 2.1, beats: 4, side: stage left}\n"
+        "  - {who: Cy, goes_off: 2.2, beats: 40, side: stage right}\n"
+        "  - {who: Bo, comes_on: 5.1, beats: 8, side: stage right}\n"
+    )
+    walks = _walks(show, "Bo")
+    assert walks[0] == (4.0, 8.0, (6.0, 4.0))
+    assert [place for _, _, place in walks[1:]] == [
+        (6.0, 9.0),
+        (-6.0, 9.0),
+        (-6.0, 4.0),
+        (2.0, 4.0),
+    ]
+    assert walks[1][0] == 8.0
+    assert walks[3][1] == pytest.approx(16.0)
+    assert walks[4][:2] == (16.0, 24.0)
+
+
+@pytest.mark.parametrize("turned", ["", ", facing: 90"])
+def test_a_formation_is_taken_while_somebody_walks_behind_the_stage(turned: str) -> None:
+    both = SHOW.replace("Bo: {at: [2, 6]}", f"Bo: {{at: [2, 6]{turned}}}") + (
+        "entrances:\n"
+        "  - {who: Bo, goes_off: 6.1, beats: 4, side: stage left}\n"
+        "  - {who: Bo, comes_on: 13.1, beats: 8, side: stage right}\n"
+    )
+    walks = _walks(made(both), "Bo")
+    assert len(walks) == 5
+    assert walks[0] == (20.0, 24.0, (6.0, 4.0))
+    assert walks[-1] == (48.0, 56.0, (2.0, 6.0))
+
+
+def test_somebody_comes_on_and_goes_off_within_one_walk_of_the_others() -> None:
+    long = SHOW.replace("from: 9.1, beats: 8", "from: 4.1, beats: 40") + "entrances:\n"
+    on_off = made(
+        long + "  - {who: Bo, comes_on: 5.1, beats: 8, side: stage left}\n"
+        "  - {who: Bo, goes_off: 8.1, beats: 4, side: stage right}\n".replace("goes_off: 8.1", "goes_off: 16.1")
+    )  # fmt: skip
+    assert _walks(on_off, "Bo") == [(16.0, 24.0, (2.0, 6.0)), (60.0, 64.0, (-6.0, 6.0))]
+    within = made(
+        long + "  - {who: Bo, comes_on: 5.1, beats: 8, side: stage left}\n"
+        "  - {who: Bo, goes_off: 8.1, beats: 4, side: stage right}\n"
+    )
+    assert _walks(within, "Bo") == [(16.0, 24.0, (2.0, 6.0)), (28.0, 32.0, (-6.0, 6.0))]
+    off_on = made(
+        long + "  - {who: Bo, goes_off: 3.3, beats: 4, side: stage left}\n"
+        "  - {who: Bo, comes_on: 8.1, beats: 8, side: stage left}\n"
+    )
+    assert _walks(off_on, "Bo")[0] == (10.0, 14.0, (6.0, 4.0))
+    assert _walks(off_on, "Bo")[-1] == (28.0, 36.0, (2.0, 6.0))
+
+
+def test_an_exit_into_a_walk_is_not_hurried_by_an_entrance_of_somebody_else() -> None:
+    show = made(
+        THREE.replace("  - {formation: line, from: 1.1}\n", "  - {formation: line, from: 1.1}\n  - {formation: deep, from: 9.1, beats: 8}\n")
+        + "entrances:\n"
+        "  - {who: Bo, goes_off: 8.1, beats: 6, side: stage left}\n"
+        "  - {who: Cy, comes_on: 8.3, beats: 2, side: stage right}\n"
+    )  # fmt: skip
+    assert _walks(show, "Bo") == [(28.0, 34.0, (6.0, 4.0))]
 
 
 def test_those_on_one_side_wait_beside_each_other() -> None:

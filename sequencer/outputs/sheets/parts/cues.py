@@ -10,6 +10,7 @@ from sequencer.outputs.sheets.page.wording import clock
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.entrances import spans_in_wings
+from sequencer.staging.own_walks import own_walks
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Coming, Staged, Standing
 
@@ -122,7 +123,8 @@ def _cues(staged: Staged, who: str) -> tuple[Cue, ...]:
         burns |= {("light", alight): burn, ("out", burn.end): burn}
     hits = staged.accents_of(who)
     rows += [("accent", hit.beat, hit.beat, None) for hit in hits]
-    rows += [("walk", *walk.walk_of(who), None) for walk in walks_of(staged, who)]
+    walks = own_walks(who, staged.standings)
+    rows += [("walk", walk.start, walk.end, None) for walk in walks]
     rows.append(("end", max(end, done), max(end, done), None))
     rows.sort(key=lambda row: (round(row[1], 6), _ORDER[row[0]]))
     notes = {hit.beat: hit.note for hit in hits}
@@ -154,15 +156,6 @@ def _waits(staged: Staged, who: str, start: float, end: float) -> list[tuple[flo
     edges += [edge for span in spans_in_wings(who, staged.standings) for edge in span]
     inner = sorted(edge for edge in edges if start + _LEAST < edge < end - _LEAST)
     return list(pairwise([start, *inner, end]))
-
-
-def walks_of(staged: Staged, who: str) -> tuple[Standing, ...]:
-    """Formations that this performer has to walk or turn to."""
-    return tuple(
-        after
-        for before, after in pairwise(staged.standings)
-        if who in after.spots and before.spots.get(who) != after.spots[who]
-    )
 
 
 def standing_at(staged: Staged, beat: float) -> tuple[Standing, bool] | None:
@@ -234,11 +227,14 @@ def _cue(
     if found is not None and who in found[0].spots:
         formation, walking = found[0].formation, found[1]
     if kind == "walk":
-        goal = next(s for s in walks_of(staged, who) if s.walk_of(who) == (start, end))
-        spot = goal.spots[who]
-        coming = goal.coming_of(who)
-        if goal.path[0] == "staging" and coming is None:
-            via = tuple((x, y) for x, y in staged.show.staging[int(goal.path[1])].via.get(who, ()))
+        walk = next(
+            each
+            for each in own_walks(who, staged.standings)
+            if (each.start, each.end) == (start, end)
+        )
+        spot, coming, path = walk.spot, walk.coming, walk.standing.path
+        if path[0] == "staging" and coming is None:
+            via = tuple((x, y) for x, y in staged.show.staging[int(path[1])].via.get(who, ()))
         walking = False
     else:
         spot = place_at(staged, who, start)
