@@ -5,6 +5,7 @@ import pytest
 from sequencer.checks.dance.in_the_wings import CHECK
 from sequencer.checks.distances.keeping_clear import boundaries_of
 from sequencer.errors import InputError
+from sequencer.findings import Finding
 from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -223,6 +224,33 @@ def test_whoever_is_lit_in_the_wings_is_told_what_helps() -> None:
     ]
     assert finding.position == "3.1"  # when the burn begins, while Bo waits
     assert "nobody is lit in the wings" in finding.remedies[0]
+
+
+def test_nobody_walks_into_the_audience_on_the_way_on_or_off_lit_or_not() -> None:
+    def close(text: str) -> list[Finding]:
+        return [
+            each for each in boundaries_of(made(text)).findings if each.code == "audience-too-close"
+        ]
+
+    def at(place: str) -> str:
+        return SHOW + ON.replace("side: stage left", f"at: {place}")
+
+    (through,) = close(at("[2, -15]"))  # the line is 9 m downstage
+    assert (through.severity, through.who) == ("stop", ("Bo",))
+    (figure,) = through.figures
+    assert figure.value < 0
+    assert figure.limit == 0.30
+    assert "another side" in through.remedies[0]
+    (waits,) = close(at("[2, -8.6]"))  # body and props are beside the line as long as Bo waits
+    assert waits.position == made(SHOW).position(0.0)
+    assert close(at("[2, -7]")) == close(at("[6, 4]")) == []
+    behind = at("[2, -7]") + (
+        "  - {who: Bo, goes_off: 9.1, beats: 4, side: stage right}\n"
+        "  - {who: Bo, comes_on: 14.1, beats: 4, at: [2, -10]}\n"
+    )
+    behind = behind.replace("  - {formation: deep, from: 9.1, beats: 8}\n", "")
+    assert len(close(behind)) == 1  # the way round behind the stage leads into the audience
+    assert close(SHOW.replace("[[-12, -9], [12, -9]]", "[[-12, -0.1], [12, -0.1]]")) == []
 
 
 def test_nobody_dances_in_the_wings_unnoticed() -> None:
