@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import dist
 
+from sequencer.geometry.regions import Region
 from sequencer.motion.performers.walks import Move
 from sequencer.show.entrance_record import Entrance
 from sequencer.show.reading import ReadShow
@@ -55,6 +56,7 @@ def with_entrances(
     """
     if not any(each.who for each in read.show.entrances):
         return stood
+    _refuse_places(read)
     last = max(one.end for one in stood)
     box = stage_box(read)
     of_all: list[Coming] = []
@@ -111,6 +113,33 @@ def _spans(name: str, stood: Sequence[Standing], *, walks: bool) -> tuple[tuple[
     if own and not own[-1].on:
         spans.append((since, float("inf")))
     return tuple(spans)
+
+
+def _refuse_places(read: ReadShow) -> None:
+    """A place of its own is for one performer, and off the stage."""
+    stage = venue_of(read).stage
+    for k, record in enumerate(read.show.entrances):
+        if record.at is None:
+            continue
+        if "all" in record.who and len(read.written.names) > 1:
+            raise read.fault(
+                "one-place-for-all", ("entrances", k, "who"), "at is one place, where all would wait in each other",
+                "give a side, beside which they wait next to each other, or each person an entry of their own",
+            )  # fmt: skip
+        if stage is not None and _covers(stage, record.at):
+            left, _, right, _ = stage.box
+            x, y = record.at
+            beside = right + _OFF_STAGE if x >= (left + right) / 2 else left - _OFF_STAGE
+            raise read.fault(
+                "waits-on-stage", ("entrances", k, "at"), f"[{x:g}, {y:g}] is on the stage, where nobody waits unseen",
+                f"give a place off the stage, such as [{beside:g}, {y:g}], or a side",
+            )  # fmt: skip
+
+
+def _covers(stage: Region, place: tuple[float, float]) -> bool:
+    import shapely  # only shows with a place of its own need it here
+
+    return bool(stage.polygon.covers(shapely.Point(place)))
 
 
 def _said_of(read: ReadShow, moments: Moments, name: str, last: float) -> Iterator[_Said]:
@@ -285,18 +314,32 @@ def _round_behind(before: Coming, after: Coming, box: Box) -> Iterator[Move]:
     """From one place in the wings to another, past the upstage edge unless both are on one side; each stretch in its share of the time."""
     left, _, right, up = box
     (x1, y1), (x2, y2) = before.place, after.place
-    corners = [after.place]
+    way = [before.place, after.place]
     if not ((x1 < left and x2 < left) or (x1 > right and x2 > right) or (y1 > up and y2 > up)):
         behind = max(up + _OFF_STAGE, y1, y2)
-        corners = [(x1, behind), (x2, behind), after.place]
-    way = [before.place, *corners]
+        way = [
+            *_to_behind(before.place, behind, box),
+            *reversed(_to_behind(after.place, behind, box)),
+        ]
     lengths = [dist(a, b) for a, b in pairwise(way)]
     time, at = after.start - before.end, before.end
-    for goal, length in zip(corners, lengths, strict=True):
+    for goal, length in zip(way[1:], lengths, strict=True):
         if length > TOUCH:
             end = at + time * length / sum(lengths)
             yield Move(start=at, end=end, place=goal, facing=0.0)
             at = end
+
+
+def _to_behind(
+    place: tuple[float, float], behind: float, box: Box
+) -> list[tuple[float, float]]:
+    """From a place in the wings to level with the way behind the stage; from in front of the stage, past its nearer side."""
+    left, _, right, up = box
+    x, y = place
+    if left <= x <= right and y <= up:
+        beside = left - _OFF_STAGE if x - left < right - x else right + _OFF_STAGE
+        return [place, (beside, y), (beside, behind)]
+    return [place, (x, behind)]
 
 
 def stage_box(read: ReadShow) -> Box:

@@ -284,6 +284,10 @@ def test_nobody_dances_in_the_wings_unnoticed() -> None:
         (ON.replace("5.1", "24.1"), "walk-past-the-end", 18),
         (ON + OFF + "  - {who: Bo, comes_on: 14.1, beats: 4, side: stage left}\n", "entrance-too-soon", 20),
         (ON.replace("Bo", "Cy"), "unknown-performer", 18),
+        (ON.replace("side: stage left", "at: [0, 5]"), "waits-on-stage", 18),
+        (ON.replace("side: stage left", "at: [5, 5]"), "waits-on-stage", 18),  # on the edge
+        (ON.replace("Bo", "all").replace("side: stage left", "at: [7, 5]"), "one-place-for-all", 18),
+        (ON.replace("Bo", "[Ada, Bo]").replace("side: stage left", "at: [7, 5]"), "bad-value", 18),
         (ON.replace(", side: stage left", ""), "bad-value", 18),
         (ON.replace("comes_on: 5.1, ", ""), "bad-value", 18),
     ],
@@ -293,6 +297,41 @@ def test_what_cannot_be_is_refused_with_its_line(said: str, code: str, line: int
         made(SHOW + said)
     assert (caught.value.code, caught.value.place.line) == (code, line)
     assert caught.value.mend
+
+
+def test_a_place_on_the_stage_is_refused_with_one_beside_it() -> None:
+    for at, beside in (("[-3, 5]", "[-6, 5]"), ("[0.5, 5]", "[6, 5]")):
+        with pytest.raises(InputError) as caught:
+            made(SHOW + ON.replace("side: stage left", f"at: {at}"))
+        assert f"{at} is on the stage" in caught.value.what
+        assert beside in caught.value.mend
+        made(SHOW + ON.replace("side: stage left", f"at: {beside}"))
+
+
+def test_from_in_front_of_the_stage_the_way_behind_leads_past_a_side() -> None:
+    one = SHOW.replace("  - {formation: deep, from: 9.1, beats: 8}\n", "") + "entrances:\n"
+    show = made(
+        one + "  - {who: Bo, goes_off: 3.1, beats: 4, at: [2, -2]}\n"
+        "  - {who: Bo, comes_on: 13.1, beats: 4, side: stage right}\n"
+    )
+    ways = [place for _, _, place in _walks(show, "Bo")]
+    assert ways[1:-1] == [(6.0, -2.0), (6.0, 9.0), (-6.0, 9.0), (-6.0, 4.0)]
+    back = made(
+        one + "  - {who: Bo, goes_off: 3.1, beats: 4, side: upstage}\n"
+        "  - {who: Bo, comes_on: 13.1, beats: 4, at: [-1, -2]}\n"
+    )
+    ways = [place for _, _, place in _walks(back, "Bo")]
+    assert ways[1:-1] == [(-6.0, 9.0), (-6.0, -2.0), (-1.0, -2.0)]
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_on_one_side_the_way_leads_straight(side: str) -> None:
+    x = 6.0 if side == "left" else -6.0
+    show = made(
+        SHOW + f"entrances:\n  - {{who: Bo, goes_off: 3.1, beats: 4, side: stage {side}}}\n"
+        f"  - {{who: Bo, comes_on: 13.1, beats: 4, side: stage {side}}}\n"
+    )
+    assert [place for _, _, place in _walks(show, "Bo")] == [(x, 4.0), (x, 6.0), (2.0, 6.0)]
 
 
 def test_whoever_is_away_tonight_has_no_entrance() -> None:
