@@ -330,9 +330,7 @@ def _round_behind(before: Coming, after: Coming, box: Box) -> Iterator[Move]:
             at = end
 
 
-def _to_behind(
-    place: tuple[float, float], behind: float, box: Box
-) -> list[tuple[float, float]]:
+def _to_behind(place: tuple[float, float], behind: float, box: Box) -> list[tuple[float, float]]:
     """From a place in the wings to level with the way behind the stage; from in front of the stage, past its nearer side."""
     left, _, right, up = box
     x, y = place

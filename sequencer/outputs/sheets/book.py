@@ -21,7 +21,12 @@ from sequencer.outputs.sheets.page.wording import (
     plural,
 )
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import is_crowded, scene_of, ways_to
+from sequencer.outputs.sheets.parts.formation_plans import (
+    is_crowded,
+    scene_of,
+    ways_to,
+    wings_words,
+)
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
@@ -159,7 +164,11 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
             way = "enters"
         if comings := standing.comings_of(name):
             way = ", ".join((*(each.words for each in comings), way))
-        words = [place_words(x, y), facing_words(facing), way]
+        words = [
+            f"{wings_words(staged, standing, name)}{place_words(x, y)}",
+            facing_words(facing),
+            way,
+        ]
         words = [f"{words[0]}; facing {words[1]}; {words[2]}"] if narrow else words
         rows.append(
             [
