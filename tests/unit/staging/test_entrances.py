@@ -3,6 +3,7 @@
 import pytest
 
 from sequencer.checks.dance.in_the_wings import CHECK
+from sequencer.checks.dance.travel import walks
 from sequencer.checks.distances.keeping_clear import boundaries_of
 from sequencer.errors import InputError
 from sequencer.findings import Finding
@@ -251,6 +252,28 @@ def test_nobody_walks_into_the_audience_on_the_way_on_or_off_lit_or_not() -> Non
     behind = behind.replace("  - {formation: deep, from: 9.1, beats: 8}\n", "")
     assert len(close(behind)) == 1  # the way round behind the stage leads into the audience
     assert close(SHOW.replace("[[-12, -9], [12, -9]]", "[[-12, -0.1], [12, -0.1]]")) == []
+
+
+def test_a_hurried_way_behind_the_stage_is_told_with_what_helps() -> None:
+    one = SHOW.replace("  - {formation: deep, from: 9.1, beats: 8}\n", "") + "entrances:\n"
+
+    def hurried(back: str) -> list[Finding]:
+        show = made(
+            one + "  - {who: Bo, goes_off: 3.1, beats: 8, side: stage right}\n"
+            f"  - {{who: Bo, comes_on: {back}, beats: 8, side: stage left}}\n"
+        )
+        return [each for each in walks(show).findings if each.code == "walks-too-fast"]
+
+    (finding,) = [each for each in hurried("6.1") if "behind" in each.message]
+    assert finding.position == "5.1"
+    assert "4 beats to get round behind the stage" in finding.message
+    (figure,) = finding.figures
+    seconds = 4 * 0.5 * 5 / 22  # 5 of 22 m in this share of the time, at 120 beats a minute
+    assert figure.value == pytest.approx(15 / 8 * 5 / seconds, rel=0.01)
+    later = float(finding.remedies[0].split()[4])
+    assert later == pytest.approx(4 * (figure.value / 1.6 - 1), abs=0.5)
+    assert not any("give the walk" in each for each in finding.remedies)
+    assert not any("behind" in each.message for each in hurried("19.1"))
 
 
 def test_nobody_dances_in_the_wings_unnoticed() -> None:
