@@ -357,6 +357,28 @@ def test_on_one_side_the_way_leads_straight(side: str) -> None:
     assert [place for _, _, place in _walks(show, "Bo")] == [(x, 4.0), (x, 6.0), (2.0, 6.0)]
 
 
+def test_whoever_keeps_their_spot_comes_on_and_goes_off_while_the_others_walk() -> None:
+    kept = SHOW.replace("Bo: {at: [2, 6]}", "Bo: {at: [2, 4]}")
+    on = made(kept + ON.replace("5.1", "8.3"))  # from 30 to 38, the others from 32 to 40
+    assert _walks(on, "Bo") == [(30.0, 38.0, (2.0, 4.0))]
+    off = made(kept + "entrances:\n" + OFF.replace("13.1", "9.3"))
+    assert _walks(off, "Bo") == [(34.0, 38.0, (-6.0, 4.0))]
+
+
+def test_who_comes_on_as_the_others_set_off_waits_level_with_the_spot_that_they_go_to() -> None:
+    show = made(SHOW + ON.replace("5.1", "9.1"))
+    assert _walks(show, "Bo") == [(32.0, 40.0, (2.0, 6.0))]
+    assert _place(show, "Bo", 0.0) == (6.0, 6.0)
+
+
+def test_upstage_the_way_to_another_place_leads_straight() -> None:
+    show = made(
+        SHOW + "entrances:\n  - {who: Bo, goes_off: 3.1, beats: 4, side: upstage}\n"
+        "  - {who: Bo, comes_on: 13.1, beats: 4, at: [-3, 12]}\n"
+    )
+    assert [place for _, _, place in _walks(show, "Bo")] == [(2.0, 9.0), (-3.0, 12.0), (2.0, 6.0)]
+
+
 def test_whoever_is_away_tonight_has_no_entrance() -> None:
     show = made(SHOW + ON + "tonight: {away: [Bo]}\n")
     assert show.comings == ()
