@@ -251,7 +251,10 @@ def test_nobody_walks_into_the_audience_on_the_way_on_or_off_lit_or_not() -> Non
     )
     behind = behind.replace("  - {formation: deep, from: 9.1, beats: 8}\n", "")
     assert len(close(behind)) == 1  # the way round behind the stage leads into the audience
-    assert close(SHOW.replace("[[-12, -9], [12, -9]]", "[[-12, -0.1], [12, -0.1]]")) == []
+    near = SHOW.replace("[[-12, -9], [12, -9]]", "[[-12, -0.1], [12, -0.1]]").replace(
+        "Ada: {at: [-2, 4]}", "Ada: {at: [-2, 0.1]}"
+    )
+    assert close(near) == close(near + ON) == []  # on stage only whoever is lit keeps off
 
 
 def test_a_hurried_way_behind_the_stage_is_told_with_what_helps() -> None:
@@ -345,6 +348,16 @@ def test_from_in_front_of_the_stage_the_way_behind_leads_past_a_side() -> None:
     )
     ways = [place for _, _, place in _walks(back, "Bo")]
     assert ways[1:-1] == [(-6.0, 9.0), (-6.0, -2.0), (-1.0, -2.0)]
+
+
+def test_the_way_behind_leads_past_whoever_would_wait_farther_upstage() -> None:
+    show = made(
+        SHOW + "entrances:\n  - {who: Bo, goes_off: 3.1, beats: 4, at: [1, 12]}\n"
+        "  - {who: Bo, comes_on: 13.1, beats: 4, side: stage left}\n"
+    )
+    assert [place for _, _, place in _walks(show, "Bo")] == [
+        (1.0, 12.0), (6.0, 12.0), (6.0, 6.0), (2.0, 6.0),
+    ]  # fmt: skip
 
 
 @pytest.mark.parametrize("side", ["left", "right"])
