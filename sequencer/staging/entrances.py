@@ -8,10 +8,12 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import dist
 
+from sequencer.geometry.regions import Region
 from sequencer.motion.performers.walks import Move
 from sequencer.show.entrance_record import Entrance
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
+from sequencer.staging.own_walks import wings_changed
 from sequencer.staging.staged import Coming, Standing
 from sequencer.staging.venues import venue_of
 from sequencer.timing.position import TOUCH
@@ -54,6 +56,7 @@ def with_entrances(
     """
     if not any(each.who for each in read.show.entrances):
         return stood
+    _refuse_places(read)
     last = max(one.end for one in stood)
     box = stage_box(read)
     of_all: list[Coming] = []
@@ -66,8 +69,8 @@ def with_entrances(
     return _joined(stood, of_all)
 
 
-def ways_behind(name: str, stood: Sequence[Standing], box: Box) -> Mapping[int, tuple[Move, ...]]:
-    """Ways behind the stage of somebody who goes off on one side and comes on from another, by the standing in which they come on.
+def ways_behind(name: str, stood: Sequence[Standing], box: Box) -> tuple[Move, ...]:
+    """Ways behind the stage of somebody who goes off on one side and comes on from another, in order.
 
     Parameters
     ----------
@@ -76,12 +79,7 @@ def ways_behind(name: str, stood: Sequence[Standing], box: Box) -> Mapping[int, 
     box : (left, downstage, right, upstage)
         Edges of the stage [m].
     """
-    found: dict[int, tuple[Move, ...]] = {}
-    own = [(k, each) for k, one in enumerate(stood) for each in one.comings if each.who == name]
-    for (_, before), (k, after) in pairwise(own):
-        if after.on and dist(before.place, after.place) > TOUCH:
-            found[k] = tuple(_round_behind(before, after, box))
-    return found
+    return tuple(move for pair in wings_changed(name, stood) for move in _round_behind(*pair, box))
 
 
 def spans_off(name: str, stood: Sequence[Standing]) -> tuple[tuple[float, float], ...]:
@@ -115,6 +113,33 @@ def _spans(name: str, stood: Sequence[Standing], *, walks: bool) -> tuple[tuple[
     if own and not own[-1].on:
         spans.append((since, float("inf")))
     return tuple(spans)
+
+
+def _refuse_places(read: ReadShow) -> None:
+    """A place of its own is for one performer, and off the stage."""
+    stage = venue_of(read).stage
+    for k, record in enumerate(read.show.entrances):
+        if record.at is None:
+            continue
+        if "all" in record.who and len(read.written.names) > 1:
+            raise read.fault(
+                "one-place-for-all", ("entrances", k, "who"), "at is one place, where all would wait in each other",
+                "give a side, beside which they wait next to each other, or each person an entry of their own",
+            )  # fmt: skip
+        if stage is not None and _covers(stage, record.at):
+            left, _, right, _ = stage.box
+            x, y = record.at
+            beside = right + _OFF_STAGE if x >= (left + right) / 2 else left - _OFF_STAGE
+            raise read.fault(
+                "waits-on-stage", ("entrances", k, "at"), f"[{x:g}, {y:g}] is on the stage, where nobody waits unseen",
+                f"give a place off the stage, such as [{beside:g}, {y:g}], or a side",
+            )  # fmt: skip
+
+
+def _covers(stage: Region, place: tuple[float, float]) -> bool:
+    import shapely  # only shows with a place of its own need it here
+
+    return bool(stage.polygon.covers(shapely.Point(place)))
 
 
 def _said_of(read: ReadShow, moments: Moments, name: str, last: float) -> Iterator[_Said]:
@@ -197,6 +222,7 @@ def _on(said: Sequence[_Said], beat: float, *, first: bool) -> bool:
 def _placed(said: _Said, stood: Sequence[Standing], box: Box, others: Sequence[Coming]) -> Coming:
     """With the place in the wings: level with the spot, beside whoever waits there already."""
     place, side = said.record.at, said.record.side or ""
+    spot = _held(stood, said.end).spots[said.who]
     if place is None:
         x, y, _ = _held(stood, said.end if said.on else said.start).spots[said.who]
         left, _, right, up = box
@@ -212,7 +238,7 @@ def _placed(said: _Said, stood: Sequence[Standing], box: Box, others: Sequence[C
             place = (place[0] + _BESIDE * out[0], place[1] + _BESIDE * out[1])
     return Coming(
         who=said.who, on=said.on, start=said.start, end=said.end, place=place, side=side,
-        path=("entrances", said.number),
+        goal=spot if said.on else (*place, spot[2]), path=("entrances", said.number),
     )  # fmt: skip
 
 
@@ -288,18 +314,30 @@ def _round_behind(before: Coming, after: Coming, box: Box) -> Iterator[Move]:
     """From one place in the wings to another, past the upstage edge unless both are on one side; each stretch in its share of the time."""
     left, _, right, up = box
     (x1, y1), (x2, y2) = before.place, after.place
-    corners = [after.place]
+    way = [before.place, after.place]
     if not ((x1 < left and x2 < left) or (x1 > right and x2 > right) or (y1 > up and y2 > up)):
         behind = max(up + _OFF_STAGE, y1, y2)
-        corners = [(x1, behind), (x2, behind), after.place]
-    way = [before.place, *corners]
+        way = [
+            *_to_behind(before.place, behind, box),
+            *reversed(_to_behind(after.place, behind, box)),
+        ]
     lengths = [dist(a, b) for a, b in pairwise(way)]
     time, at = after.start - before.end, before.end
-    for goal, length in zip(corners, lengths, strict=True):
+    for goal, length in zip(way[1:], lengths, strict=True):
         if length > TOUCH:
             end = at + time * length / sum(lengths)
             yield Move(start=at, end=end, place=goal, facing=0.0)
             at = end
+
+
+def _to_behind(place: tuple[float, float], behind: float, box: Box) -> list[tuple[float, float]]:
+    """From a place in the wings to level with the way behind the stage; from in front of the stage, past its nearer side."""
+    left, _, right, up = box
+    x, y = place
+    if left <= x <= right and y <= up:
+        beside = left - _OFF_STAGE if x - left < right - x else right + _OFF_STAGE
+        return [place, (beside, y), (beside, behind)]
+    return [place, (x, behind)]
 
 
 def stage_box(read: ReadShow) -> Box:

@@ -82,6 +82,7 @@ class Coming:
     end: float  # [beats]
     place: tuple[float, float]  # [m, stage frame] where they wait in the wings
     side: str  # stage left, stage right or upstage; empty for a place of its own
+    goal: tuple[float, float, float]  # X [m], Y [m], facing [degrees] where the walk ends
     path: Path
 
     @property
@@ -105,14 +106,9 @@ class Standing:
     comings: tuple[Coming, ...] = ()  # who comes on or goes off meanwhile, each in their own time
     waiting: tuple[str, ...] = ()  # who is in the wings once it is taken
 
-    def coming_of(self, who: str) -> Coming | None:
-        """How somebody comes on or goes off meanwhile; None if they do not."""
-        return next((each for each in self.comings if each.who == who), None)
-
-    def walk_of(self, who: str) -> tuple[float, float]:
-        """From when to when somebody walks to it [beats]: whoever comes on or goes off has their own time."""
-        own = self.coming_of(who)
-        return (self.walk, self.start) if own is None else (own.start, own.end)
+    def comings_of(self, who: str) -> tuple[Coming, ...]:
+        """How somebody comes on or goes off meanwhile, in order; empty if they do not."""
+        return tuple(each for each in self.comings if each.who == who)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

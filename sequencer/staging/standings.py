@@ -9,6 +9,7 @@ from sequencer.show.model import Formation
 from sequencer.show.reading import ReadShow
 from sequencer.staging.entrances import spans_off, stage_box, ways_behind, with_entrances
 from sequencer.staging.moments import Moments
+from sequencer.staging.own_walks import own_walks
 from sequencer.staging.staged import Path, Spots, Standing
 from sequencer.timing.position import TOUCH
 
@@ -87,37 +88,30 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
 def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> WalkPath:
     """One performer's path through the formations, turning the short way round."""
     x, y, degrees = stood[0].spots[name]
-    facing = math.radians(degrees)
-    moves: list[Move] = []
-    here = (x, y, facing)
+    first = here = (x, y, math.radians(degrees))
     behind = _ways_behind(read, name, stood)
-    for k, one in enumerate(stood):
-        own = [each for each in one.comings if each.who == name]
-        for move in behind.get(k, ()):
-            moves.append(replace(move, facing=here[2]))
-            here = (*move.place, here[2])
-        for each in own[:-1]:
-            moves.append(Move(start=each.start, end=each.end, place=each.place, facing=here[2]))
-            here = (*each.place, here[2])
-        x, y, degrees = one.spots[name]
-        turn = math.remainder(math.radians(degrees) - here[2], math.tau)
-        goal = (x, y, here[2] + turn)
+    moves: list[Move] = []
+    for walk in own_walks(name, stood):
+        x, y, degrees = walk.spot
+        around = [move for move in behind if move.end <= walk.start + TOUCH]
+        moves += [replace(move, facing=here[2]) for move in around]
+        if around:
+            behind = behind[len(around) :]
+            here = (*around[-1].place, here[2])
+        goal = (x, y, here[2] + math.remainder(math.radians(degrees) - here[2], math.tau))
         if math.dist(goal, here) > 1e-9:
-            start, end = (own[-1].start, own[-1].end) if own else (one.walk, one.start)
-            via = () if own else _via(read, name, one)
-            moves.append(Move(start=start, end=end, place=(x, y), facing=goal[2], through=via))
+            via = () if walk.coming else _via(read, name, walk.standing)
+            start = max(walk.start, moves[-1].end) if walk.coming and moves else walk.start
+            moves.append(Move(start=start, end=walk.end, place=(x, y), facing=goal[2], through=via))
         here = goal
-    x, y, degrees = stood[0].spots[name]
     return WalkPath(
-        place=(x, y), facing=math.radians(degrees), moves=tuple(moves), off=spans_off(name, stood)
+        place=first[:2], facing=first[2], moves=tuple(moves), off=spans_off(name, stood)
     )
 
 
-def _ways_behind(
-    read: ReadShow, name: str, stood: tuple[Standing, ...]
-) -> Mapping[int, tuple[Move, ...]]:
+def _ways_behind(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> tuple[Move, ...]:
     if not any(each.who == name for one in stood for each in one.comings):
-        return {}
+        return ()
     return ways_behind(name, stood, stage_box(read))
 
 

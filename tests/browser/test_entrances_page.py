@@ -16,7 +16,7 @@ def plan(planner):  # noqa: F811
 def put(plan, who, does, at, where):
     form = plan.page.get_by_role("form", name="A new entrance or exit")
     form.get_by_role("combobox", name="Who").select_option(who)
-    form.get_by_role("combobox", name="does").select_option(does)
+    form.get_by_role("combobox", name="comes on or goes off").select_option(does)
     form.get_by_role("textbox", name="at").fill(at)
     form.get_by_role("combobox", name="to" if does == "goes off" else "from").select_option(where)
     form.get_by_role("button").click()
@@ -43,6 +43,8 @@ def test_somebody_comes_on_and_goes_off_and_is_seen_to(plan):
     assert cues.first.inner_text().split("\t")[2] == "track starts"
 
     page.get_by_role("tab", name="Stage").click()
+    row = page.get_by_role("group", name="Birch goes off at 9.1")  # its fields are told apart
+    assert row.get_by_role("combobox", name="to").input_value() == "stage right"
     page.get_by_role("button", name="Delete that Birch goes off at 9.1").click()
     eventually(lambda: "goes_off" not in text(plan))
     assert "comes_on: 3.1" in text(plan)

@@ -69,7 +69,7 @@ function OneEntrance({ row, number }: { row: Said; number: number }) {
   const change = (values: Said, words: string) => operate({ do: "change-item", into: "entrances", number, values }, words);
   const what = `${whose} ${who.length > 1 ? (on ? "come on" : "go off") : on ? "comes on" : "goes off"}`;
   return (
-    <li>
+    <li><div role="group" aria-label={`${what} at ${String(row[key])}`}>
       <button type="button" class="small" disabled={!staged} onClick={() => staged && showStage(staged.start)}>{what}</button>{" "}
       <Kept label="at" value={String(row[key])} put={(value) => change({ [key]: value }, `${what} at ${value}.`)} />{" "}
       <Kept label="beats" value={String(row.beats)} put={(value) => change({ beats: value }, `${what} in ${value} beats.`)} />{" "}
@@ -78,7 +78,7 @@ function OneEntrance({ row, number }: { row: Said; number: number }) {
         {SIDES.map((each) => <option key={each}>{each}</option>)}
       </select></label>{" "}
       <button type="button" class="small" onClick={() => void operate({ do: "delete-item", into: "entrances", number }, "Deleted.")}>Delete<span class="unseen"> that {what} at {String(row[key])}</span></button>
-    </li>
+    </div></li>
   );
 }
 
@@ -100,7 +100,7 @@ function NewEntrance() {
         {names.value.map((each) => <option key={each}>{each}</option>)}
         {names.value.length > 1 && <option value="all">all</option>}
       </select></label>
-      <label>does <select value={on ? "on" : "off"} onChange={(event) => setOn(event.currentTarget.value === "on")}><option value="on">comes on</option><option value="off">goes off</option></select></label>
+      <select aria-label="comes on or goes off" value={on ? "on" : "off"} onChange={(event) => setOn(event.currentTarget.value === "on")}><option value="on">{name === "all" ? "come on" : "comes on"}</option><option value="off">{name === "all" ? "go off" : "goes off"}</option></select>
       <label>at <input type="text" size={6} required value={at ?? now} onInput={(event) => setAt(event.currentTarget.value)} /></label>
       <label>{on ? "from" : "to"} <select value={where} onChange={(event) => setWhere(event.currentTarget.value)}>{SIDES.map((each) => <option key={each}>{each}</option>)}</select></label>
       <label class="stepper">walking for <input type="number" min={1} step={1} value={beats} onInput={(event) => { const given = Number(event.currentTarget.value); if (given >= 1) setBeats(given); }} /> beats</label>

@@ -20,6 +20,7 @@ from sequencer.findings import Figure, Finding
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import Move
 from sequencer.staging.staged import Staged
+from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap
 
 _LEAST = 64  # instants at which a move is sampled first
@@ -94,11 +95,57 @@ def travel(
     use = TravelLimits() if limits is None else limits
     findings = []
     for dancer in dancers:
+        behind = _ways_behind(dancer)
         for move in dancer.floor.moves:
-            speed, turn = peaks(dancer, move, tempo)
-            findings += _findings(dancer, move, tempo, use, speed, turn)
+            if not any(move in way for way in behind):
+                speed, turn = peaks(dancer, move, tempo)
+                findings += _findings(dancer, move, tempo, use, speed, turn)
+        findings += [each for way in behind for each in _hurried(dancer, way, tempo, use)]
         findings += _wheels(dancer, tempo)
     return Outcome(findings=tuple(findings))
+
+
+def _ways_behind(dancer: Dancer) -> list[list[Move]]:
+    """Moves from one place in the wings to another, those of one way together."""
+    found: list[list[Move]] = []
+    for low, high in dancer.floor.off:
+        way = [
+            move
+            for move in dancer.floor.moves
+            if low + TOUCH < move.start and move.end < high - TOUCH
+        ]
+        found += [way] if way else []
+    return found
+
+
+def _hurried(
+    dancer: Dancer, way: Sequence[Move], tempo: TempoMap, limits: TravelLimits
+) -> Iterator[Finding]:
+    """A way behind the stage that is too fast: only a later entrance, or an earlier exit, gives it time."""
+    speed = max(peaks(dancer, move, tempo)[0] for move in way)
+    if speed <= limits.speed:
+        return
+    count, (start, end) = BeatClock(tempo), (way[0].start, way[-1].end)
+    more = math.ceil(2 * (end - start) * (speed / limits.speed - 1)) / 2
+    yield Finding(
+        code="walks-too-fast",
+        severity="warn",
+        who=(dancer.name,),
+        start=count.seconds(start),
+        end=count.seconds(end),
+        position=count.position(start),
+        message=(
+            f"{dancer.name} has {end - start:g} beats to get round behind the stage, which takes up to {speed:.1f} m/s; "
+            f"the limit is {limits.speed:.1f} m/s"
+        ),
+        remedies=(
+            f"let them come on {more:g} beats later, or go off as much earlier",
+            "let them come on from the side on which they went off",
+        ),
+        source=limits.speed_source,
+        where=(float(way[-1].place[0]), float(way[-1].place[1])),
+        figures=(Figure(quantity=WALK_SPEED, value=speed, limit=limits.speed, unit="m/s"),),
+    )
 
 
 def peaks(dancer: Dancer, move: Move, tempo: TempoMap) -> tuple[float, float]:

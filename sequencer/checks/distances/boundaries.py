@@ -1,6 +1,6 @@
 """Distance of every performer to what stands still: audience, scenery, ceiling, floor, edge, crew posts."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -90,6 +90,11 @@ def boundaries(
         for dancer in dancers:
             for span in _on_stage(dancer, start, end) if dancer.floor.off else ():
                 total += _searched((dancer,), cells((dancer,), *span), tempo, requirements, rule)
+    # Where the edge does not hold, nothing else would keep an unlit performer out of the audience.
+    for dancer in dancers:
+        for span in _within(dancer.floor.off, start, end):
+            for rule in _audience_unlit(venue, requirements):
+                total += _searched((dancer,), cells((dancer,), *span), tempo, requirements, rule)
     return total + _ceilings(dancers, tempo, venue, requirements)
 
 
@@ -120,15 +125,22 @@ def _on_stage(dancer: Dancer, start: float, end: float) -> list[tuple[float, flo
         on.append((at, begin))
         at = stop
     on.append((at, end))
-    spans: list[tuple[float, float]] = []
-    for begin, stop in sorted((max(a, start), min(b, end)) for a, b in on):
+    return _within(on, start, end)
+
+
+def _within(
+    spans: Iterable[tuple[float, float]], start: float, end: float
+) -> list[tuple[float, float]]:
+    """Spans cut to those between two beats, in order, and joined where they overlap [beats]."""
+    found: list[tuple[float, float]] = []
+    for begin, stop in sorted((max(a, start), min(b, end)) for a, b in spans):
         if stop - begin <= TOUCH:
             continue
-        if spans and begin <= spans[-1][1]:
-            spans[-1] = (spans[-1][0], max(spans[-1][1], stop))
+        if found and begin <= found[-1][1]:
+            found[-1] = (found[-1][0], max(found[-1][1], stop))
         else:
-            spans.append((begin, stop))
-    return spans
+            found.append((begin, stop))
+    return found
 
 
 def _audience_on_stage(venue: Venue) -> tuple[Finding, ...]:
@@ -177,6 +189,24 @@ def ceilings_required(dancer: Dancer, requirements: Requirements) -> dict[str, f
         "ceiling_least": requirements.ceiling_least,
         "overhead": dancer.overhead + requirements.overhead,
     }
+
+
+def _audience_unlit(venue: Venue, requirements: Requirements) -> list[_ClearanceRule]:
+    """How close whoever is off the stage may come to the audience, lit or not."""
+    return [
+        _ClearanceRule(
+            code="audience-too-close",
+            thing=edge.name,
+            prisms=edge.prisms,
+            measure="parts",
+            required=requirements.audience_unlit,
+            requirement="audience_unlit",
+            mend=lambda short: (
+                f"let them wait and walk {_up(short)} m farther from the audience, or use another side"
+            ),
+        )
+        for edge in venue.audience
+    ]
 
 
 def _clearance_rules(

@@ -11,6 +11,7 @@ _SOURCES = MappingProxyType(
         "fire-involved item",
         "audience_more": "Grants Pass OR, fire art conditional-use permit, 2019-08-29: boundaries "
         "5 ft wider with several performers, read as once",
+        "audience_unlit": "this tool's default, as between performers; common practice gives no figure",
         "combustible": "Grants Pass OR, fire art conditional-use permit, 2019-08-29: 20 ft",
         "scenery": "this tool's default; common practice gives no figure",
         "overhead": "this tool's default: 1 m above the top of the flame",
@@ -29,6 +30,9 @@ class Requirements:
     performers: float = 0.30  # any part of one from any part of another, flame included
     audience: float = 6.096  # audience line from the outer edge of the lit envelope
     audience_more: float = 1.524  # more, once, when two or more are ever lit at once
+    audience_unlit: float = (
+        0.30  # audience line from any part of whoever waits in the wings, or walks on or off
+    )
     combustible: float = 6.096  # combustible scenery from a flame
     scenery: float = 0.30  # any scenery from any part
     overhead: float = 1.0  # ceiling from the top of a flame, arm and tether straight up

@@ -9,7 +9,7 @@ from typing import Any
 from sequencer.files import write_text
 from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.entrance_words import only_entrances
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import Staged, Standing
 
 TIMETABLE_COLUMNS = ("start", "end", "from", "until", "kind", "who", "what", "how", "section")
 
@@ -45,7 +45,7 @@ def timetable(staged: Staged) -> list[dict[str, Any]]:
     for standing in staged.standings:
         walk = standing.start - standing.walk
         how = f"walk of {walk:g} beats" if walk > 0 and not only_entrances(standing) else ""
-        add(standing.walk, standing.end, "formation", "all", standing.formation, how)
+        add(standing.walk, standing.end, "formation", _on_stage(standing), standing.formation, how)
     for each in staged.comings:
         add(each.start, each.end, "entrance" if each.on else "exit", each.who, each.words, "")
     dancers = {dancer.name: dancer for dancer in staged.dancers}
@@ -60,6 +60,13 @@ def timetable(staged: Staged) -> list[dict[str, Any]]:
     order = {name: i for i, name in enumerate(staged.show.names)}
     rows.sort(key=lambda row: (row["start"], row["kind"], order.get(str(row["who"]), -1)))
     return rows
+
+
+def _on_stage(standing: Standing) -> str:
+    """Whose formation it is: all, or those who are not in the wings."""
+    if not standing.waiting:
+        return "all"
+    return ", ".join(who for who in standing.spots if who not in standing.waiting) or "nobody"
 
 
 def timetable_csv(staged: Staged) -> str:

@@ -21,7 +21,12 @@ from sequencer.outputs.sheets.page.wording import (
     plural,
 )
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import is_crowded, scene_of, ways_to
+from sequencer.outputs.sheets.parts.formation_plans import (
+    is_crowded,
+    scene_of,
+    ways_to,
+    wings_words,
+)
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
@@ -157,9 +162,13 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
             way = "turns"
         elif name not in before and index:
             way = "enters"
-        if (coming := standing.coming_of(name)) is not None:
-            way = f"{coming.words}, {way}"
-        words = [place_words(x, y), facing_words(facing), way]
+        if comings := standing.comings_of(name):
+            way = ", ".join((*(each.words for each in comings), way))
+        words = [
+            f"{wings_words(staged, standing, name)}{place_words(x, y)}",
+            facing_words(facing),
+            way,
+        ]
         words = [f"{words[0]}; facing {words[1]}; {words[2]}"] if narrow else words
         rows.append(
             [

@@ -51,6 +51,7 @@ from sequencer.outputs.sheets.parts.handling_words import (
 )
 from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.on_stop import own_on_stop
+from sequencer.staging.staged import Coming
 
 PANELS = 8
 _PAD = 21.0  # margin of a panel: the edge that home printers cannot print, and room for a thumb
@@ -151,11 +152,11 @@ def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowab
         cue
         for cue in cues_of(edition.staged, who)
         if (cue.kind not in {"walk", "link"} or cue.coming is not None)
-        and not (cue.kind == "wait" and cue.beats < _SHORT)
+        and not (cue.kind == "wait" and cue.beats < _SHORT and cue.onward is None)
     ]
     blocks, before = [], ""
     for cue in cues:
-        place = place_words(*cue.spot[:2])
+        place = place_words(*(cue.spot[:2] if cue.onward is None else cue.onward.place))
         blocks.append(
             _cue(edition, cue, room, style, "" if place == before and style.brief else place)
         )
@@ -167,8 +168,8 @@ def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowab
 def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> Flowable:
     staged = edition.staged
     titles = {
-        "wait": "wait in the wings" if cue.in_wings else "rest",
-        "walk": "come on" if cue.coming is not None and cue.coming.on else "go off",
+        "wait": _wait_words(cue),
+        "walk": _coming_words(cue.coming),
         "accent": "HIT",
         "light": "FLAMES ON",
         "out": "FLAMES OUT",
@@ -201,6 +202,19 @@ def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> 
         time.append(Prose(TextSpan(bar, "Regular", TEXT), leading=1.1, role="TD"))
     ground = [("BACKGROUND", (0, 0), (-1, -1), MIST)] if strong else []
     return grid([[time, body]], [50, room - 50], *ground, pad=style.pad, gutter=4)
+
+
+def _wait_words(cue: Cue) -> str:
+    if cue.onward is not None:
+        return f"get round behind the stage{f' to {cue.onward.side}' if cue.onward.side else ''}"
+    return "wait in the wings" if cue.in_wings else "rest"
+
+
+def _coming_words(coming: Coming | None) -> str:
+    if coming is None:
+        return "walk"
+    side = f"{' from' if coming.on else ' to'} {coming.side}" if coming.side else ""
+    return f"{'come on' if coming.on else 'go off'}{side}"
 
 
 def _handled(edition: Edition, cue: Cue) -> list[str]:

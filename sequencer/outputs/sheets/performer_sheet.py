@@ -50,7 +50,7 @@ from sequencer.outputs.sheets.parts.cues import (
     late_clock,
 )
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.folding import CueLine, folded, walk_words
+from sequencer.outputs.sheets.parts.folding import CueLine, folded, onward_words, walk_words
 from sequencer.outputs.sheets.parts.formation_plans import formation_plans
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.hand_words import hand_lines, together_words
@@ -442,6 +442,8 @@ def stood_at(entry: CueLine) -> Stood | None:
     cue = entry.walk or entry.cue
     if cue.kind in {"light", "out", "end", "accent"}:
         return None
+    if cue.onward is not None:
+        return place_words(*cue.onward.place), facing_words(cue.spot[2])
     x, y, facing = cue.spot
     return place_words(x, y), facing_words(facing)
 
@@ -454,6 +456,8 @@ def _where(entry: CueLine, stood: Stood | None) -> Prose:
         lead = "" if walk is cue else f"{_title(walk).lower()}  "
         spans = [TextSpan(lead, "Bold", DARK), TextSpan(walk_words(walk), "Regular", DARK)]
         return Prose(spans if lead else spans[1:], leading=1.16, role="TD")
+    if cue.onward is not None:
+        return _words(onward_words(cue.onward), "Bold")
     x, y, facing = cue.spot
     if stood is not None and stood == stood_at(entry):
         return _words("same place, same facing", "Regular")

@@ -10,6 +10,7 @@ from sequencer.outputs.sheets.page.wording import clock
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.entrances import spans_in_wings
+from sequencer.staging.own_walks import OwnWalk, own_walks, wings_changed
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Coming, Staged, Standing
 
@@ -53,6 +54,7 @@ class Cue:
     note: str = ""  # of an accent
     coming: Coming | None = None  # of a walk on from the wings, or off into them
     in_wings: bool = False  # at the start
+    onward: Coming | None = None  # of a wait in the wings: the entrance to whose place it leads
     waiting: Waiting | None = (
         None  # of a rest or stop while lit: before the first or after the last move of the burn
     )
@@ -122,7 +124,8 @@ def _cues(staged: Staged, who: str) -> tuple[Cue, ...]:
         burns |= {("light", alight): burn, ("out", burn.end): burn}
     hits = staged.accents_of(who)
     rows += [("accent", hit.beat, hit.beat, None) for hit in hits]
-    rows += [("walk", *walk.walk_of(who), None) for walk in walks_of(staged, who)]
+    walks = own_walks(who, staged.standings)
+    rows += [("walk", walk.start, walk.end, None) for walk in walks]
     rows.append(("end", max(end, done), max(end, done), None))
     rows.sort(key=lambda row: (round(row[1], 6), _ORDER[row[0]]))
     notes = {hit.beat: hit.note for hit in hits}
@@ -145,24 +148,21 @@ def _beat(staged: Staged, seconds: float) -> float:
 
 
 def _waits(staged: Staged, who: str, start: float, end: float) -> list[tuple[float, float]]:
-    """A rest or stop, split where lighting or putting out its performer starts, and where they leave the wings or reach them."""
+    """A rest or stop, split where lighting or putting out its performer starts, without the walks on from the wings and off into them."""
     if end - start <= _LEAST:
         return []
     edges = [
         edge for burn in burns_of(staged, who) for edge in (_beat(staged, burn.alight_s), burn.end)
     ]
-    edges += [edge for span in spans_in_wings(who, staged.standings) for edge in span]
+    own = [each for each in staged.comings if each.who == who]
+    edges += [edge for each in own for edge in (each.start, each.end)]
     inner = sorted(edge for edge in edges if start + _LEAST < edge < end - _LEAST)
-    return list(pairwise([start, *inner, end]))
-
-
-def walks_of(staged: Staged, who: str) -> tuple[Standing, ...]:
-    """Formations that this performer has to walk or turn to."""
-    return tuple(
-        after
-        for before, after in pairwise(staged.standings)
-        if who in after.spots and before.spots.get(who) != after.spots[who]
-    )
+    return [
+        (a, b)
+        for a, b in pairwise([start, *inner, end])
+        if b - a > _LEAST
+        and not any(each.start < b - _LEAST and each.end > a + _LEAST for each in own)
+    ]
 
 
 def standing_at(staged: Staged, beat: float) -> tuple[Standing, bool] | None:
@@ -191,6 +191,14 @@ def place_at(staged: Staged, who: str, beat: float) -> tuple[float, float, float
 def is_lit(staged: Staged, who: str, beat: float) -> bool:
     """Whether a performer is alight just after a beat: from the start of lighting until the flame is out."""
     return _alight(staged, who, beat) is not None
+
+
+def _onward(staged: Staged, who: str, beat: float) -> Coming | None:
+    """The entrance for which somebody who went off elsewhere has to get to another place in the wings."""
+    for before, after in wings_changed(who, staged.standings):
+        if before.end - _LEAST <= beat < after.start:
+            return after
+    return None
 
 
 def _alight(staged: Staged, who: str, beat: float) -> PlannedBurn | None:
@@ -229,21 +237,30 @@ def _cue(
         burn = _alight(staged, who, start)
     found = standing_at(staged, start)
     formation, walking = "", False
+    own: list[OwnWalk] = []
     via: tuple[tuple[float, float], ...] = ()
     coming: Coming | None = None
     if found is not None and who in found[0].spots:
-        formation, walking = found[0].formation, found[1]
+        formation = found[0].formation
+        own = [walk for walk in own_walks(who, staged.standings) if walk.start <= start + _LEAST]
+        walking = bool(own) and start < own[-1].end - _LEAST
     if kind == "walk":
-        goal = next(s for s in walks_of(staged, who) if s.walk_of(who) == (start, end))
-        spot = goal.spots[who]
-        coming = goal.coming_of(who)
-        if goal.path[0] == "staging" and coming is None:
-            via = tuple((x, y) for x, y in staged.show.staging[int(goal.path[1])].via.get(who, ()))
+        walk = next(
+            each
+            for each in own_walks(who, staged.standings)
+            if (each.start, each.end) == (start, end)
+        )
+        spot, coming, path = walk.spot, walk.coming, walk.standing.path
+        if path[0] == "staging" and coming is None:
+            via = tuple((x, y) for x, y in staged.show.staging[int(path[1])].via.get(who, ()))
         walking = False
     else:
         spot = place_at(staged, who, start)
-        if walking and found is not None:
-            spot = found[0].spots[who]
+        if walking:
+            spot = own[-1].spot
+    in_wings = any(
+        a - _LEAST <= start < b - _LEAST for a, b in spans_in_wings(who, staged.standings)
+    )
     return Cue(
         kind=kind,
         start=start,
@@ -256,9 +273,8 @@ def _cue(
         block=block,
         via=via,
         coming=coming,
-        in_wings=any(
-            a - _LEAST <= start < b - _LEAST for a, b in spans_in_wings(who, staged.standings)
-        ),
+        in_wings=in_wings,
+        onward=_onward(staged, who, start) if in_wings and kind == "wait" else None,
         burn=burn,
         note=note,
         waiting=_waiting(staged, burn, start, end) if kind in {"wait", "stop"} and burn else None,

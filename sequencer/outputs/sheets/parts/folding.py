@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from sequencer.outputs.sheets.page.wording import facing_words, place_words, plural
 from sequencer.outputs.sheets.parts.cues import Cue
+from sequencer.staging.staged import Coming
 
 SHORT_REST = 8.0  # [beats] longer rests get a separate line
 _NOTHING = 1.0  # [beats] a rest at the start of the track that nobody counts
@@ -52,7 +53,9 @@ def folded(cues: Sequence[Cue]) -> tuple[CueLine, ...]:
 
 
 def _is_short(cue: Cue, entries: Sequence[CueLine], cues: Sequence[Cue]) -> bool:
-    """A rest that is short, or the only thing left once the fire is out."""
+    """A rest that is short, or the only thing left once the fire is out; waiting in the wings is a line of its own."""
+    if cue.in_wings:
+        return False
     last = not any(c.start >= cue.end - _SAME and c.kind != "end" for c in cues)
     is_out = bool(entries) and entries[-1].cue.kind == "out"
     return cue.beats <= SHORT_REST or (last and is_out)
@@ -67,4 +70,16 @@ def walk_words(cue: Cue) -> str:
     passing = [f"pass the point {place_words(*point)}" for point in cue.via]
     goal = f"end {place_words(x, y)}, face {facing_words(facing)}"
     wings = "" if cue.coming is None else " from the wings"
+    if cue.coming is not None and cue.coming.side:
+        wings += f", {cue.coming.side},"
     return "; ".join([f"{plural(cue.beats, 'beat')}{wings} to {cue.formation}", *passing, goal])
+
+
+def onward_words(entrance: Coming) -> str:
+    """Where in the wings to get to before an entrance, for whoever went off elsewhere."""
+    where = place_words(*entrance.place)
+    return (
+        f"get round to {entrance.side}, behind the stage: {where}"
+        if entrance.side
+        else f"get round behind the stage to where you come on: {where}"
+    )

@@ -192,11 +192,20 @@ def _words(edition: Edition, index: int, focus: str | None, *, named: bool) -> l
         return lines
     for name, (x, y, _) in list(standing.spots.items())[:14]:
         who = TextSpan(f"{edition.number_of(name)} {brief(name)}: ", "Bold", SMALL)
-        lines.append(Prose([who, TextSpan(place_words(x, y), "Regular", SMALL)]))
+        place = f"{wings_words(staged, standing, name)}{place_words(x, y)}"
+        lines.append(Prose([who, TextSpan(place, "Regular", SMALL)]))
     if len(standing.spots) > 14:
         more = f"and {len(standing.spots) - 14} more, by number on the plan"
         lines.append(Prose(TextSpan(more, "Regular", SMALL, SOFT)))
     return lines
+
+
+def wings_words(staged: Staged, standing: Standing, who: str) -> str:
+    """What is said before a place of somebody who is not yet there when a formation is taken, or waits in the wings; else nothing."""
+    for each in staged.comings:
+        if each.who == who and each.start < standing.start - 1e-6 < each.end - 2e-6:
+            return f"on the way {'on' if each.on else 'off'}: "
+    return "in the wings, " if who in standing.waiting else ""
 
 
 def nearest(standing: Standing, who: str) -> str:

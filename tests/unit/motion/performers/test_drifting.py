@@ -120,3 +120,21 @@ def test_a_tempo_error_is_at_most_a_twentieth():
     assert Spread(tempo=0.05).tempo == 0.05
     with pytest.raises(ValueError, match=r"at most 0\.05"):
         Spread(tempo=0.0501)
+
+
+def test_whoever_is_late_is_off_the_stage_late():
+    plan = dancer()
+    off = replace(plan, floor=replace(plan.floor, off=((-np.inf, 1.0), (6.0, np.inf))))
+    danced = drifted(off, WIDE, np.random.default_rng(5), 4.0)
+    (late,) = {round(move.start - 1.0, 9) for move in danced.floor.moves}
+    assert abs(late) > 0.01
+    assert danced.floor.off == (
+        (-np.inf, pytest.approx(1.0 + late)),
+        (pytest.approx(6.0 + late), np.inf),
+    )
+
+
+def test_a_path_that_is_moved_or_delayed_keeps_when_somebody_is_off_the_stage():
+    path = replace(dancer().floor, off=((-np.inf, 1.0), (6.0, np.inf)))
+    assert path.moved((0.5, 0.0)).off == path.off
+    assert path.shifted(2.0).off == ((-np.inf, 3.0), (8.0, np.inf))

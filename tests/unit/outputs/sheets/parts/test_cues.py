@@ -10,8 +10,8 @@ from sequencer.outputs.sheets.parts.cues import (
     late_clock,
     place_at,
     standing_at,
-    walks_of,
 )
+from sequencer.staging.own_walks import own_walks
 
 
 @pytest.fixture(scope="module")
@@ -99,7 +99,10 @@ def test_walks_are_cues_with_their_goal(lantern):
     first = next(cue for cue in cues_of(lantern, "Søren") if cue.kind == "walk")
 
     assert (first.formation, first.beats, first.spot) == ("Diamond", 8.0, (-3.0, 4.5, 30.0))
-    assert [walk.formation for walk in walks_of(lantern, "Søren")] == ["Diamond", "Two by two"]
+    assert [walk.standing.formation for walk in own_walks("Søren", lantern.standings)] == [
+        "Diamond",
+        "Two by two",
+    ]
 
 
 def test_a_formation_is_walked_to_and_then_held(lantern):
