@@ -1,6 +1,7 @@
 """A draft that is offered and not yet put in, on disk: offered again when the show is next opened, however the program ended.
 
-It lies beside the journal (`.mine.yaml.draft`), and goes once it is put in or given up, or when the show was changed elsewhere.
+It lies beside the journal (`.mine.yaml.draft`) with the whole text that it is for, since that text may be in no journal any more
+once the show is saved; it goes once it is put in or given up.
 """
 
 from collections.abc import Mapping
@@ -37,7 +38,7 @@ class KeptDraft:
     def keep(self, given: Mapping[str, Any], result: Mapping[str, Any]) -> None:
         """Put a draft on disk, in place of the one before; where nothing can be written it is only on the page."""
         asked = {key: value for key, value in given.items() if key not in {"base", "text", "path"}}
-        line = {"asked": asked, "result": dict(result), "sum": text_sum(result["text"])}
+        line = {"asked": asked, "result": dict(result), "sum": _sum(given["base"], result)}
         with suppress(InputError, OSError):
             self._file.begin(given["base"], line)
 
@@ -45,14 +46,8 @@ class KeptDraft:
         """Take it away: it is put in, or given up."""
         self._file.remove()
 
-    def offered(self, texts: Mapping[str, str]) -> OfferedDraft | None:
-        """The draft that is kept, if it is whole and for one of the show's texts; else it is taken away.
-
-        Parameters
-        ----------
-        texts : mapping of str to str
-            What the show says now and has said, by their sums.
-        """
+    def offered(self) -> OfferedDraft | None:
+        """The draft that is kept, if it is whole; else it is taken away: one that was half written was never offered."""
         try:
             entries, _, damaged = read_journal(self._file.path)
         except InputError:
@@ -61,8 +56,8 @@ class KeptDraft:
             return None
         try:
             first, line = entries
-            base, result = texts[text_sum(first["disk"])], line["result"]
-            whole = not damaged and text_sum(result["text"]) == line["sum"]
+            base, result = first["disk"], line["result"]
+            whole = not damaged and _sum(base, result) == line["sum"]
             asked = line["asked"]
             given = {key: asked[key] for key in ("section", "span", "another", "seed")}
         except (KeyError, TypeError, ValueError, AttributeError):
@@ -71,3 +66,7 @@ class KeptDraft:
             self.forget()
             return None
         return OfferedDraft({**given, "base": base}, result)
+
+
+def _sum(base: str, result: Mapping[str, Any]) -> str:
+    return text_sum(base) + text_sum(result["text"])

@@ -2,26 +2,30 @@
 
 The process that checks hands over a show as drawn with half of those who are not flown yet, flies the others, and takes whoever
 the second process has not begun with by then. What that finds comes back as records by content: the answer is the same to the last
-byte whoever flew, and where the second process is slow, or dies, only time is lost.
+byte whoever flew. Where the second process is slow, hangs or dies, only time is lost: whoever is waited for is soon flown here too,
+and no thread but the one that sends ever waits for the pipe.
 """
 
 import os
 import pickle
 import signal
 import threading
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from contextlib import suppress
 from dataclasses import replace
 from multiprocessing.connection import Connection
+from time import monotonic
 from typing import TYPE_CHECKING
 
 from sequencer import kept
 from sequencer.progress import Progress, Stopped, stop_if_unwanted, stoppable, within
 
 if TYPE_CHECKING:
+    from sequencer.motion.performers.dancer import Dancer
     from sequencer.staging.staged import Staged
 
 _MOMENT = 0.02  # [s] between two looks whether somebody is flown
+_PATIENCE = 2.0  # [s] after which whoever the second process has begun with is flown here too; a flight takes many times as long
 
 
 def fly_for(pipe: Connection) -> None:
@@ -33,8 +37,14 @@ def fly_for(pipe: Connection) -> None:
     """
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     second = SecondPilot(pipe)
-    threading.Thread(target=second.fly, daemon=True).start()
-    second.listen()
+    threading.Thread(target=_until_it_ends, args=(second.fly,), daemon=True).start()
+    _until_it_ends(second.listen)
+
+
+def _until_it_ends(work: Callable[[], None]) -> None:
+    """Work that takes this process with it, also where it breaks, as on a message that is not whole: the other one then flies all."""
+    with suppress(Exception):
+        work()
     os._exit(0)
 
 
@@ -112,9 +122,12 @@ class SharedFlight:
         self._turn = 0
         self._shared: Staged | None = None  # the newest show that was handed over
         self._theirs: dict[str, bool] = {}  # by name, whether the second process has begun
-        self._news = threading.Condition()
+        self._hangs = False  # it was waited for in vain, and has said nothing since
+        self._outbox: list[tuple[object, ...]] = []  # all of the newest turn
+        self._news = threading.Condition()  # held for a moment only, never while something is sent
         if pipe is not None:
-            threading.Thread(target=self._listen, args=(pipe,), daemon=True).start()
+            for work in (self._listen, self._send):
+                threading.Thread(target=work, args=(pipe,), daemon=True).start()
 
     def begin(self, show: "Staged") -> None:
         """Hand half of those over who are not flown yet.
@@ -126,7 +139,7 @@ class SharedFlight:
         """
         from sequencer.staging.flown_show import unflown
 
-        if self._pipe is None or self._shared is show:
+        if self._pipe is None or self._hangs or self._shared is show:
             return
         names = [each.name for each in unflown(show)]
         theirs = names[(len(names) + 1) // 2 :]
@@ -138,18 +151,15 @@ class SharedFlight:
         except (pickle.PicklingError, AttributeError, TypeError):
             return  # a law of another package that no process can be given
         with self._news:
-            self._turn += 1
             self._shared, self._theirs = show, dict.fromkeys(theirs, False)
-        self._send(("fly", self._turn, packed, theirs))
+            self._begin_turn("fly", packed, theirs)
 
     def stop(self) -> None:
         """Let the second process rest: nobody wants what it flies."""
         with self._news:
-            if not self._theirs:
-                return
-            self._turn += 1
-            self._shared, self._theirs = None, {}
-        self._send(("stop", self._turn))
+            if self._shared is not None:
+                self._shared, self._theirs = None, {}
+                self._begin_turn("stop")
 
     def fly(self, show: "Staged", progress: Progress | None = None) -> None:
         """Fly everybody in a show, here and in the second process.
@@ -175,33 +185,50 @@ class SharedFlight:
             low, high = share * k / len(mine), share * (k + 1) / len(mine)
             flown_performer(show, dancer, within(progress, low, high))
         for dancer in reversed([each for each in show.dancers if each.name in theirs]):
-            if self._taken_over(dancer.name):
-                flown_performer(show, dancer, within(progress, share, share))
+            self._fly_theirs(show, dancer, within(progress, share, share))
         flown_show(show, within(progress, share, 1.0))
 
-    def _taken_over(self, name: str) -> bool:
-        """Whether to fly somebody here who was handed over; else they are flown once this returns."""
+    def _fly_theirs(self, show: "Staged", dancer: "Dancer", progress: Progress | None) -> None:
+        """See that somebody is flown who was handed over: here, unless the second process comes to an end with them soon."""
+        from sequencer.staging.flown_show import flown_performer
+
+        name = dancer.name
+        if self._is_flown_there(name):
+            # What the other process finds first ends this; if it dies, this goes on.
+            there_first = stoppable(lambda: name not in self._theirs and self._pipe is not None)
+            with suppress(Stopped), there_first:
+                flown_performer(show, dancer, progress)
+            stop_if_unwanted()
+            if name in self._theirs:  # it was faster to fly them here
+                self.stop()
+        flown_performer(show, dancer, progress)  # if they are flown, they are known
+
+    def _is_flown_there(self, name: str) -> bool:
+        """Whether the second process still flies somebody after a short wait; whom it has not begun with is taken from it."""
         with self._news:
-            if self._theirs.get(name) is False:  # not begun yet
+            if self._theirs.get(name) is False:
                 del self._theirs[name]
-                turn = self._turn
-            else:
-                while name in self._theirs:
-                    stop_if_unwanted()
-                    self._news.wait(_MOMENT)
-                return False
-        self._send(("leave", turn, name))
-        return True
+                self._outbox.append(("leave", self._turn, name))
+                self._news.notify_all()
+            until = monotonic() + _PATIENCE
+            while name in self._theirs:
+                stop_if_unwanted()
+                if monotonic() > until:
+                    self._hangs = True
+                    return True
+                self._news.wait(_MOMENT)
+            return False
 
     def _listen(self, pipe: Connection) -> None:
         while True:
             try:
                 kind, turn, name, *rest = pipe.recv()
-            except (EOFError, OSError):
+                if kind == "flown":
+                    kept.take(rest[0])
+            except Exception:  # noqa: BLE001  # the end of the pipe, or a message that is not whole
                 break
-            if kind == "flown":
-                kept.take(rest[0])
             with self._news:
+                self._hangs = False
                 if turn == self._turn and name in self._theirs:
                     if kind == "begun":
                         self._theirs[name] = True
@@ -209,10 +236,25 @@ class SharedFlight:
                         del self._theirs[name]
                     self._news.notify_all()
         with self._news:  # it has died: all is flown here
-            self._pipe, self._theirs = None, {}
+            self._pipe = None
+            self._theirs = {}
             self._news.notify_all()
 
-    def _send(self, message: tuple[object, ...]) -> None:
-        if self._pipe is not None:
-            with suppress(OSError):
-                self._pipe.send(message)
+    def _begin_turn(self, kind: str, *given: object) -> None:
+        """Say what is wanted from now on; what was not sent by now is wanted no more. With `_news` held."""
+        self._turn += 1
+        self._outbox = [(kind, self._turn, *given)]
+        self._news.notify_all()
+
+    def _send(self, pipe: Connection) -> None:
+        """Send what is to be said, in one thread: a process that hangs lets the pipe fill up, and nobody else waits for it."""
+        with suppress(OSError):
+            while True:
+                with self._news:
+                    while not self._outbox and self._pipe is not None:
+                        self._news.wait()
+                    if self._pipe is None:
+                        break
+                    message = self._outbox.pop(0)
+                pipe.send(message)
+            pipe.close()  # so that the other process ends, where it lives

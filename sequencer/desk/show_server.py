@@ -15,7 +15,6 @@ from sequencer.desk.made_files import MadeFiles
 from sequencer.desk.opened_file import OpenedFile
 from sequencer.desk.page_events import PageEvents
 from sequencer.desk.page_values import all_errors, error_values
-from sequencer.desk.step_journal import text_sum
 from sequencer.desk.worker_link import AnswerError, WorkerLink
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.merging import conflict_place
@@ -135,13 +134,18 @@ class ShowServer:
 
     def _bring_back_draft(self) -> None:
         """Offer the draft again that was offered when the show was last open."""
-        edits = self.opened.edits
-        said = [edits.after(k) for k in range(len(edits.all_steps) + 1)]
-        found = self._kept_draft.offered({text_sum(text): text for text in (*said, edits.text)})
+        found = self._kept_draft.offered()
         if found is None:
             return
-        self.errands[DRAFT] = DoneErrand(found.given, found.result)
         words = "a draft that was not put in yet is offered again under Draft"
+        try:
+            both = self.opened.together(found.given["base"], found.result["text"])
+        except InputError as error:
+            both, words = "", f"{words}, but cannot be put into the show as it is now: {error.what}"
+        if both == self.opened.text:  # it was put in, or somebody wrote the same
+            self._kept_draft.forget()
+            return
+        self.errands[DRAFT] = DoneErrand(found.given, found.result)
         before = self.opened.recovered
         self.opened.recovered = words if before is None else f"{before}; {words}"
 

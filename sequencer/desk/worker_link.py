@@ -11,6 +11,7 @@ import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from multiprocessing.connection import Connection
+from multiprocessing.process import BaseProcess
 from pathlib import Path
 from typing import Any
 
@@ -84,6 +85,7 @@ class WorkerLink:
         self._run = 0
         self._deaths: list[float] = []
         self._ended = False
+        self._second: BaseProcess | None = None  # flies for the one that checks
         self.checks = Checks(0)
         self._news = asyncio.Event()
         self._begin()
@@ -162,6 +164,7 @@ class WorkerLink:
         if self._process.is_alive():
             self._process.kill()
             self._process.join(2.0)
+        self._end_second()
         self._listening.join(2.0)  # it reads to the end; a pipe is not closed while it is read
         self._pipe.close()
 
@@ -180,13 +183,20 @@ class WorkerLink:
         self._process.start()
         other.close()
         if shared is not None and second is not None:  # it ends with the process that checks
-            context.Process(
+            self._second = context.Process(
                 target=fly_for, args=(second,), name="flights of an open show", daemon=True
-            ).start()
+            )
+            self._second.start()
             shared.close()
             second.close()
         self._listening = threading.Thread(target=self._listen, args=(self._pipe,), daemon=True)
         self._listening.start()
+
+    def _end_second(self) -> None:
+        """End the process that flies, also where it hangs: nothing that only it knows is lost."""
+        if self._second is not None:
+            self._second.kill()
+            self._second.join(2.0)
 
     def _listen(self, pipe: Connection) -> None:
         while True:
@@ -220,6 +230,7 @@ class WorkerLink:
         for future in list(self._questions.values()):
             if not future.done():
                 future.set_exception(AnswerError(error))
+        self._end_second()
         now = time.monotonic()
         self._deaths = [*(each for each in self._deaths if now - each < _WITHIN), now]
         if len(self._deaths) > _MOST_DEATHS:

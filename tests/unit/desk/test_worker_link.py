@@ -149,6 +149,23 @@ def test_a_process_that_dies_begins_again_and_questions_to_it_are_answered(tmp_p
     assert "begin again" in next(said["message"] for event, said in told if event == "notice")
 
 
+@pytest.mark.skipif(not hasattr(signal, "SIGSTOP"), reason="signals of Unix")
+def test_the_end_takes_the_process_that_flies_with_it_also_where_that_hangs(tmp_path, monkeypatch):
+    monkeypatch.setattr(worker_link, "_TWO_CORES", True)
+
+    async def run():
+        link = WorkerLink(tmp_path / "s.yaml", lambda _event, _said: None)
+        second = link._second
+        try:
+            os.kill(second.pid, signal.SIGSTOP)
+            link.end()
+            assert second.exitcode == -signal.SIGKILL
+        finally:
+            second.kill()
+
+    run_apart(run())
+
+
 def test_a_process_that_dies_again_and_again_is_left(tmp_path, monkeypatch):
     monkeypatch.setattr(worker_link, "_MOST_DEATHS", 0)
 
