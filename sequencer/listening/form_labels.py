@@ -73,19 +73,21 @@ def labels_of(weights: LabelWeights, evidence: Floats) -> list[int]:
     Source: module docstring. Ties go to the earlier pair, so that the same song always gives the same letters.
     """
     odds = ((evidence - weights.mean) / weights.spread) @ weights.weight[:-1] + weights.weight[-1]
-    groups = [[k] for k in range(len(odds))]
-    while len(groups) > 1:
-        pairs = [
-            (float(np.mean(odds[np.ix_(groups[i], groups[j])])), -i, -j)
-            for i in range(len(groups))
-            for j in range(i)
-        ]
-        best, i, j = max(pairs)
-        if best <= 0:
+    k = len(odds)
+    first = np.arange(k)  # of each part's group: the earliest of its parts, which stands for it
+    total, size = odds.copy(), np.ones(k)
+    apart = np.tri(k, k=-1, dtype=bool)  # pairs of groups, the later one by rows
+    while apart.any():
+        means = np.where(apart, total / np.outer(size, size), -np.inf)
+        i, j = np.unravel_index(int(np.argmax(means)), means.shape)
+        if means[i, j] <= 0:
             break
-        groups[-j] += groups.pop(-i)
-    order = sorted(groups, key=min)
-    return [next(k for k, group in enumerate(order) if part in group) for part in range(len(odds))]
+        first[first == i] = j
+        total[j] += total[i]
+        total[:, j] += total[:, i]
+        size[j] += size[i]
+        apart[i] = apart[:, i] = False
+    return [int(label) for label in np.unique(first, return_inverse=True)[1]]
 
 
 def variants_of(groups: Groups, borders: list[int], labels: list[int]) -> list[int]:

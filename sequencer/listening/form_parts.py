@@ -16,6 +16,7 @@ from sequencer.arrays import Bools, Floats, Ints
 LONGEST_PART = 160  # bars of a part; a whole song may be longer
 _REPEATED = 64  # bars: the longest stretch that is looked for elsewhere
 _USUAL = 20.0  # [s] a part
+_WHOLE = 480.0  # [s]: beyond it what speaks for one part goes with the length, as for divisions
 _NEVER = -1e9
 _SMEAR = 0.5  # of a neighbouring bar's share that counts for a border
 _APART = 3  # bars between borders
@@ -84,13 +85,7 @@ def part_evidence(alike: Floats, edges: Floats) -> tuple[Floats, Floats]:
         np.log(np.maximum(edges[stop] - edges[start], 0.5) / _USUAL), length * np.ones_like(start),
         (start == 0) | (start + length == n), again, within,
     ) * fits[..., None]  # fmt: skip
-    mean = float(alike.mean())
-    one = (float(alike.sum()) / n - 1) / n  # of the whole song, without each bar's own
-    whole = _columns(
-        np.log(np.maximum(edges[-1:] - edges[:1], 0.5) / _USUAL), np.array([n]), np.array([True]),
-        np.zeros(1), (np.array([one]) - mean) / (float(alike.std()) + 1e-6),
-    )  # fmt: skip
-    return evidence, whole[0]
+    return evidence, _whole(alike, float(edges[-1] - edges[0]))
 
 
 def fits_in(n: int) -> Bools:
@@ -211,6 +206,23 @@ def _within(alike: Floats, longest: int) -> Floats:
     mean = inside / length**2 - 1 / length  # without each bar's likeness to itself
     spread = float(alike.std()) + 1e-6
     return np.asarray(np.where(length >= 2, (mean - float(alike.mean())) / spread, 0.0))
+
+
+def _whole(alike: Floats, duration: float) -> Floats:
+    """What speaks for a song being one part.
+
+    The weight of a division is a product over its parts and so falls by as much with each further minute; that of one part
+    would fall ever more slowly and win in any song that is long enough. So beyond eight minutes, about twice the longest
+    song of those fitted on, it falls in proportion.
+    """
+    n = len(alike)
+    times = max(1.0, duration / _WHOLE)
+    one = (float(alike.sum()) / n - 1) / n  # without each bar's likeness to itself
+    columns = _columns(
+        np.log(np.maximum(np.array([duration / times]), 0.5) / _USUAL), np.array([n]), np.array([True]),
+        np.zeros(1), (np.array([one]) - float(alike.mean())) / (float(alike.std()) + 1e-6),
+    )  # fmt: skip
+    return np.asarray(columns[0] * times)
 
 
 def _sum(terms: Floats) -> float:

@@ -43,6 +43,32 @@ def test_parts_are_joined_while_the_mean_odds_speak_for_it():
     assert labels_of(weights, odds[..., None]) == [0, 0, 0, 1]
 
 
+def joined_by_hand(odds):
+    """Average linkage written out: the likeliest pair of groups is joined as long as its mean odds are above nothing."""
+    groups = [[k] for k in range(len(odds))]
+    while len(groups) > 1:
+        means = {
+            (i, j): np.mean([odds[a, b] for a in groups[i] for b in groups[j]])
+            for i in range(len(groups))
+            for j in range(i)
+        }
+        (i, j), best = max(means.items(), key=lambda each: each[1])
+        if best <= 0:
+            break
+        groups[j] += groups.pop(i)
+    return [next(k for k, group in enumerate(groups) if part in group) for part in range(len(odds))]
+
+
+@pytest.mark.parametrize("seed", range(5))
+def test_joining_is_average_linkage(seed):
+    rng = np.random.default_rng(seed)
+    odds = rng.normal(size=(14, 14)) * 3
+    odds = odds + odds.T
+    weights = LabelWeights(np.array([1.0, 0.0]), np.zeros(1), np.ones(1))
+
+    assert labels_of(weights, odds[..., None]) == joined_by_hand(odds)
+
+
 def test_returns_that_sound_otherwise_are_variants_in_order():
     sound = np.repeat([0.0, 2.0, 0.1, 2.1, 5.0], 4)[:, None]
     groups = groups_of(np.zeros((20, 3))) | {"loud": sound}

@@ -76,6 +76,22 @@ def test_evidence_of_a_part():
     assert evidence[4, 7, 12] == pytest.approx(within)
 
 
+def test_evidence_of_the_whole_song_is_that_of_a_part_and_goes_with_the_length_of_a_long_one():
+    """Sixteen bars of 2.5 s; then the same bars so long that they last 32 minutes, four times eight."""
+    rng = np.random.default_rng(0)
+    alike = np.exp(-((rng.normal(size=(16, 1, 5)) - rng.normal(size=(1, 16, 5))) ** 2).sum(axis=2))
+    alike = (alike + alike.T) / 2
+
+    evidence, whole = part_evidence(alike, np.arange(17) * 2.5)
+    _, eight = part_evidence(alike, np.arange(17) * 30.0)
+    _, long = part_evidence(alike, np.arange(17) * 120.0)
+
+    assert whole == pytest.approx(evidence[0, 15])
+    assert whole[12] == pytest.approx(-1 / 16 / (alike.std() + 1e-6))
+    assert eight[6:8] == pytest.approx([np.log(24), np.log(24) ** 2])
+    assert long == pytest.approx(4 * eight)
+
+
 def test_borders_have_the_largest_sum_and_three_bars_between():
     shares = np.array([0, 0.1, 0.2, 0.35, 0.2, 0.9, 0.7, 0.8, 0.1, 0, 0.31, 0, 0, 0])
 

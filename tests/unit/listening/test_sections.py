@@ -55,6 +55,19 @@ def test_a_song_of_one_part_stays_whole():
         assert form.turns == ()
 
 
+def test_a_long_song_has_the_parts_that_it_has_when_short():
+    """Six parts of half a minute, 8 times in a row, 24 minutes; as long a stretch of one is one part."""
+    times = 8
+    spectra, downbeats = music("ABACAB" * times, 15)
+
+    form = form_of(spectra, downbeats)
+
+    starts = {p.start for p in form.parts}
+    assert np.mean([k * 15 * BAR in starts for k in range(6 * times)]) > 0.9
+    assert len(starts) < 1.1 * 6 * times
+    assert len(form_of(*music("A", 15 * 6 * times)).parts) == 1
+
+
 def test_clicks_have_no_parts():
     """The same sound on every beat for two minutes, with a little noise."""
     rng = np.random.default_rng(1)
