@@ -221,7 +221,8 @@ def _next_words(entries: Sequence[CueLine], index: int) -> str:
     )
     for later in entries[index + 1 :]:
         if (
-            later.cue.kind not in {"light", "out", "walk", "accent"}
+            later.cue.kind not in {"light", "out", "accent"}
+            and (later.cue.kind != "walk" or later.cue.coming is not None)
             and later.cue.start >= end - 1e-6
         ):
             return _title(later.cue)

@@ -43,6 +43,8 @@ def folded(cues: Sequence[Cue]) -> tuple[CueLine, ...]:
                 walk = cue
                 continue
             entries.append(CueLine(cue=cue))
+            if cue.coming is not None:
+                target = None  # what follows once they are on does not belong to the wait before
         elif follows and target is not None:
             entries[target] = replace(entries[target], then=(*entries[target].then, cue))
         else:

@@ -53,6 +53,16 @@ def test_whoever_goes_off_and_comes_on_elsewhere_is_told_to_get_round():
     assert all(cue.onward is None for cue in cues_of(same, "Bo"))
 
 
+def test_a_rest_once_somebody_is_on_is_not_told_before_they_come_on():
+    danced = SHOW.replace(
+        "  - {who: Ada", "  - {who: Bo, from: 8.1, pattern: extension, beats: 4}\n  - {who: Ada"
+    )
+    lines = folded(cues_of(made(danced + ON), "Bo"))
+    assert [(line.cue.kind, line.cue.start, len(line.then)) for line in lines[:4]] == [
+        ("wait", 0.0, 0), ("walk", 16.0, 0), ("wait", 24.0, 0), ("move", 28.0, 0),
+    ]  # fmt: skip
+
+
 def test_nobody_is_told_that_they_walk_while_somebody_else_comes_on():
     danced = SHOW.replace("from: 1.1, pattern", "from: 6.1, pattern")
     move = next(cue for cue in cues_of(made(danced + ON), "Ada") if cue.kind == "move")
