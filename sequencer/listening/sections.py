@@ -57,7 +57,7 @@ class Stretch:
 
 @dataclass(frozen=True, slots=True)
 class Form:
-    """The parts of a song, and moments inside them where a part may begin: [s] and confidence."""
+    """The parts of a song, and moments inside them where a part may begin: [s] and confidence, as that of parts."""
 
     parts: tuple[Stretch, ...]
     turns: tuple[tuple[float, float], ...] = ()
@@ -82,7 +82,7 @@ def form_of(spectra: Spectra, downbeats: Floats) -> Form:
     """
     end = spectra.duration
     bars = long_bars(downbeats)
-    if len(bars) < _FEWEST:
+    if not divisible(downbeats):
         return Form((Stretch(0.0, end, "A"),))
     groups = bar_groups(spectra, bars)
     alike = likeness(groups)
@@ -99,8 +99,13 @@ def form_of(spectra: Spectra, downbeats: Floats) -> Form:
             pairwise([*starts, end]), labels, variants, borders[:-1], strict=True
         )
     )
-    turns = tuple((float(bars[b]), float(shares[b])) for b in _possible(shares, borders))
+    turns = tuple((float(bars[b]), float(sure[b])) for b in _possible(shares, borders))
     return Form(parts, turns)
+
+
+def divisible(downbeats: Floats) -> bool:
+    """Whether a song has bars enough that parts can be looked for: eight, short ones taken in pairs."""
+    return len(long_bars(downbeats)) >= _FEWEST
 
 
 def _possible(shares: Floats, borders: list[int]) -> list[int]:

@@ -13,6 +13,7 @@ from sequencer.timing.tempo import TempoMap
 
 LIT = 180.0  # [s] three quarters of the four minutes assumed in the starter's fire block
 USUAL_FLOOR = ("8 m", "8 m")  # width and depth, to be put right
+_NAMED = 4  # bars inside a section that are named as where another may begin
 LINK = 2  # beats from one section's pattern to the next
 STARTER_SPACING = (
     4.0  # [m] between neighbours until formations are drafted: more than twice what a poi reaches
@@ -103,16 +104,22 @@ def _inside(song: Song) -> dict[str, str]:
     form = song_form(song)
     for part in form:
         section = part.section
-        words = [section_mark(section)] if section.variant else []
+        mark = section_mark(section)
+        words = [f"{section.label} again, but varied ({mark})"] if section.variant else []
         if part is not form[0]:
-            words.append(
-                "a new part for sure"
-                if sure_word(section.confidence) == "sure"
-                else "perhaps a new part"
-            )
-        words += [f"perhaps another from {bar}.1" for bar, _ in part.turns]
-        said[part.name] = "".join(f", {word}" for word in words)
+            sure = sure_word(section.confidence) == "sure"
+            words.append("surely a new part" if sure else "perhaps not a new part")
+        if part.turns:
+            words.append(f"another may begin at bar {_bars(part.turns)}")
+        said[part.name] = "".join(f"; {word}" for word in words)
     return said
+
+
+def _bars(turns: Sequence[tuple[int, float]]) -> str:
+    """The likeliest few bars, such as "57, 61 or 65"."""
+    likely = sorted(sorted(turns, key=lambda turn: -turn[1])[:_NAMED])
+    *others, last = [str(bar) for bar, _ in likely]
+    return f"{', '.join(others)} or {last}" if others else last
 
 
 def _cast_lines(cast: Sequence[StarterDancer]) -> str:

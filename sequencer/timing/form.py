@@ -1,7 +1,7 @@
 """The form of a song as a dancer counts it: parts, in them groups of up to four eights, in those the eights.
 
-A group ends where a new part may begin, and after four phrases: choreography is mostly taught in fours of
-eights (common practice).
+A group ends where a new part is likely enough to begin, and after four phrases: choreography is mostly taught
+in fours of eights (common practice).
 """
 
 from dataclasses import dataclass
@@ -11,7 +11,8 @@ import numpy as np
 from sequencer.timing.phrases import Phrase, phrases
 from sequencer.timing.song import Section, Song
 
-SURE_BORDER = 0.7  # confidence from which a border is told as sure
+SURE_BORDER = 0.8  # confidence from which a border is told as sure
+_BREAKS = 1 / 3  # confidence from which another part that may begin ends a group of four
 _FOURS = 4
 _NEAR = 0.1  # [s] between a moment and the beat on it
 
@@ -23,7 +24,7 @@ class PhraseGroup:
     start: float  # [s]
     end: float  # [s]
     phrases: tuple[Phrase, ...]
-    turn: float = 0.0  # 0 … 1: how likely it begins a part of its own
+    turn: float = 0.0  # 0 … 1: how likely it begins a part of its own, on the scale of sections
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,7 +73,7 @@ def _groups(song: Song, inside: list[Phrase], part: Section) -> tuple[PhraseGrou
     rows: list[tuple[list[Phrase], float]] = []
     for phrase in inside:
         turn = max((share for at, share in turns if abs(at - phrase.start) < _NEAR), default=0.0)
-        if not rows or turn or len(rows[-1][0]) == _FOURS:
+        if not rows or turn >= _BREAKS or len(rows[-1][0]) == _FOURS:
             rows.append(([], turn))
         rows[-1][0].append(phrase)
     return tuple(

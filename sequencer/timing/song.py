@@ -55,7 +55,7 @@ class Song:
     sections: tuple[Section, ...]  # cover 0 … duration
     turns: tuple[
         tuple[float, float], ...
-    ] = ()  # [s], 0 … 1: where else a section may begin, and how likely
+    ] = ()  # [s], 0 … 1: where else a section may begin, and how likely, on the scale of sections
     energy: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: what is quieter
     loudness: tuple[float, ...] = ()  # [dB] of each tenth of a second, as ears hear it
     brightness: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: low to high

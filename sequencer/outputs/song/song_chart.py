@@ -70,7 +70,7 @@ def _legend(song: Song) -> str:
         counts = phrase_length(song.metre)
         parts += ["numbers: bars", f"┃ phrases of {counts} counts, thick: by fours"]
     if any(part.confidence < SURE_BORDER for part in song.sections):
-        parts.append("dashed: perhaps a new part")
+        parts.append("dashed: perhaps not a new part")
     if song.turns:
         parts.append("dotted: less likely")
     if song.unsure_bars():

@@ -1,10 +1,14 @@
 """An analysed song, as JSON for tools and as a summary for people."""
 
 import json
+from itertools import groupby
 from pathlib import Path
 from typing import Any
 
+import numpy as np
+
 from sequencer.listening.hearing import song_json as song_record_of
+from sequencer.listening.sections import divisible
 from sequencer.timing.form import FormPart, section_mark, song_form, sure_word
 from sequencer.timing.phrases import Phrase, level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
@@ -13,6 +17,8 @@ from sequencer.timing.song import Song
 _SURE = 0.6  # confidence from which a result needs no "listen here"
 _NAMED = 6  # stretches of uncertain bars that are named one by one
 _OTHER = 0.1  # likelihood from which another way to count is mentioned
+_ROW, _GROUPS = 28, 5  # letters and groups of a part from which its fours are told shorter
+_NUMBERS = {1, 2, 3}  # columns of the table of parts that stand to the right
 
 
 def song_record(song: Song, track: Path) -> dict[str, Any]:
@@ -117,35 +123,80 @@ def form_text(song: Song) -> list[str]:
     """The parts of a song, their eights in fours, and where else a part may begin; one line each."""
     whole = phrase_length(song.metre)
     heading = {8: "eights", 6: "sixes"}.get(whole, f"{whole}s")
-    lines = [f"{'section':<18}{'from':>8}{'to':>9}{'bars':>9}  {heading:<16}{'begins':<9}energy"]
+    rows = [["section", "from", "to", "bars", heading, "begins", "energy"]]
     form = song_form(song)
     for part in form:
         section, mark = part.section, section_mark(part.section)
-        name = part.name if mark == section.label else f"{part.name} ({mark})"
-        bars = f"{part.bars[0]}–{part.bars[1]}" if part.bars else "–"
-        begins = "" if part is form[0] else sure_word(section.confidence)
-        strength = f"{'█' * round(10 * section.energy):<10} {level_word(section.energy)}"
-        lines.append(
-            f"{name:<18}{clock_text(section.start):>8}{clock_text(section.end):>9}{bars:>9}  "
-            f"{_fours(part, whole):<16}{begins:<9}{strength}"
+        rows.append(
+            [
+                part.name if mark == section.label else f"{part.name} ({mark})",
+                clock_text(section.start),
+                clock_text(section.end),
+                f"{part.bars[0]}–{part.bars[1]}" if part.bars else "–",
+                _fours(part, whole, heading),
+                "" if part is form[0] else sure_word(section.confidence),
+                f"{'█' * round(10 * section.energy):<10} {level_word(section.energy)}",
+            ]
         )
-    if len(form) == 1 and form[0].bars and not form[0].turns:
-        lines.append("one part from beginning to end: nothing in it stands out as a new one")
-    turns = [f"{bar} ({share:.0%})" for part in form for bar, share in part.turns]
-    if turns:
-        lines.append(f"a part may also begin at bar {_listed(turns)}")
+    lines = _table(rows)
+    if len(form) == 1 and (said := _one_part(song, form[0])):
+        lines.append(said)
+    if turns := [turn for part in form for turn in part.turns]:
+        lines.append(f"a part may also begin at bar {_turns_text(turns)}")
     return lines
 
 
-def _fours(part: FormPart, whole: int) -> str:
-    """The eights of each group, such as "4 + 4 + 2"; counts left over behind them."""
+def _table(rows: list[list[str]]) -> list[str]:
+    """Lines whose columns are as wide as what is in them."""
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    return [
+        "  ".join(
+            cell.rjust(width) if k in _NUMBERS else cell.ljust(width)
+            for k, (cell, width) in enumerate(zip(row, widths, strict=True))
+        ).rstrip()
+        for row in rows
+    ]
+
+
+def _one_part(song: Song, part: FormPart) -> str:
+    """Why a song has one part only; empty where there is no count, or where it may have more."""
+    if not part.bars or part.turns:
+        return ""
+    if not divisible(np.array(song.downbeats)):
+        return "taken as one part: the counted stretch is too short to look for others"
+    where = "with a steady beat " if song.unsteady else ""
+    return f"one part from beginning to end: nothing {where}in it stands out as a new one"
+
+
+def _turns_text(turns: list[tuple[int, float]]) -> str:
+    """The likeliest bars with how likely they are, and how many more there are."""
+    likely = sorted(turns, key=lambda turn: -turn[1])[:_NAMED]
+    named = [f"{bar} ({share:.0%})" for bar, share in turns if (bar, share) in likely]
+    more = len(turns) - len(likely)
+    if more:
+        return f"{', '.join(named)}, and at {more} less likely {'places' if more > 1 else 'place'}"
+    return _listed(named)
+
+
+def _fours(part: FormPart, whole: int, heading: str) -> str:
+    """The eights of each group, such as "4 + 4 + 2"; counts left over behind them; many of a kind as "12 × 4"."""
     words = []
     for group in part.groups:
         full = sum(p.counts == whole for p in group.phrases)
         words += ([str(full)] if full else []) + [
             f"{p.counts} ct" for p in group.phrases if p.counts != whole
         ]
-    return " + ".join(words) or "–"
+    text = " + ".join(words)
+    if len(text) <= _ROW:
+        return text or "–"
+    short = []
+    for word, same in groupby(words):
+        times = len(list(same))
+        short += [f"{times} × {word}"] if times > 2 else [word] * times
+    if len(short) <= _GROUPS:
+        return " + ".join(short)
+    eights = sum(p.counts == whole for group in part.groups for p in group.phrases)
+    return f"{' + '.join(short[: _GROUPS - 2])} + … ({eights} {heading})"
 
 
 def _listed(words: list[str]) -> str:

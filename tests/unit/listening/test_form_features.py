@@ -56,6 +56,30 @@ def test_repetition_changes_where_another_stretch_begins_to_come_again():
     assert found[4] < 0.5 * found[8]
 
 
+def test_repetition_is_of_four_bars_in_order_above_the_fifth_that_is_most_alike():
+    """The definition bar by bar: lags to both sides, what is above the 0.8 quantile counts, Bray and Curtis's distance."""
+    n, reach = 14, 4
+    at = [min(max(k, 0), n - 1) for k in range(-2, n + 2)]
+    runs = np.array(
+        [
+            [np.mean([ALIKE[at[i + k], at[j + k]] for k in range(4)]) for j in range(n)]
+            for i in range(n)
+        ]
+    )
+    over = np.maximum(0, runs - np.quantile(runs, 0.8))
+    lags = np.zeros((n, 2 * n))
+    for i in range(n):
+        for j in range(n):
+            lags[i, n + j - i] = over[i, j] * (abs(i - j) >= 2)
+
+    found = repetition_change(ALIKE, reach)
+
+    for b in range(1, n):
+        before, after = lags[max(0, b - reach) : b].mean(0), lags[b : b + reach].mean(0)
+        apart = np.abs(before - after).sum() / (before.sum() + after.sum() + 0.5)
+        assert found[b] == pytest.approx(apart)
+
+
 def test_short_bars_are_taken_in_pairs_until_they_are_long():
     assert len(long_bars(np.arange(0, 40, 0.5))) == 20  # 2 s: twice
     assert len(long_bars(np.arange(0, 40, 1.2))) == 34

@@ -33,6 +33,19 @@ def test_a_part_that_comes_in_one_bar_late_is_as_alike_as_it_can_be():
     assert np.array_equal(evidence[0, 1], evidence[1, 0])
 
 
+def test_a_shift_leaves_three_quarters_of_the_shorter_part():
+    """The last four of eight bars begin another eight: that is too little; six are enough."""
+    rng = np.random.default_rng(0)
+    found = []
+    for common in (4, 6):
+        tune = rng.normal(size=(16 - common, 6))
+        groups = groups_of(np.concatenate([tune[:8], tune[-8:]]))
+        found.append(pair_evidence(groups, likeness(groups), [0, 8, 16])[0, 1, 0])
+
+    assert found[0] < 0.9
+    assert found[1] == pytest.approx(1)
+
+
 def test_parts_are_joined_while_the_mean_odds_speak_for_it():
     """1 and 2 are alike, 2 and 3 nearly, 1 and 3 not at all: 3 stays out, as the mean says."""
     weights = LabelWeights(np.array([1.0, 0.0]), np.zeros(1), np.ones(1))
@@ -75,3 +88,9 @@ def test_returns_that_sound_otherwise_are_variants_in_order():
 
     assert variants_of(groups, [0, 4, 8, 12, 16, 20], [0, 0, 0, 0, 0]) == [0, 1, 0, 1, 2]
     assert variants_of(groups, [0, 4, 8, 12, 16, 20], [0, 1, 0, 1, 2]) == [0, 0, 0, 0, 0]
+
+
+def test_a_little_louder_is_no_variant():
+    for apart, variant in ((0.7, 0), (0.8, 1)):
+        groups = groups_of(np.zeros((8, 3))) | {"loud": np.repeat([0.0, apart], 4)[:, None]}
+        assert variants_of(groups, [0, 4, 8], [0, 0]) == [0, variant]

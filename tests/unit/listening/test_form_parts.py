@@ -92,6 +92,20 @@ def test_evidence_of_the_whole_song_is_that_of_a_part_and_goes_with_the_length_o
     assert long == pytest.approx(4 * eight)
 
 
+def test_long_stretches_come_again_too_up_to_64_bars():
+    rng = np.random.default_rng(1)
+    rows = np.tile(rng.normal(size=(70, 5)), (2, 1))
+    alike = np.exp(-((rows[:, None] - rows[None]) ** 2).sum(axis=2))
+
+    evidence, _ = part_evidence(alike, np.arange(141) * 2.0)
+
+    again = (1 - np.median(alike)) / (alike.std() + 1e-6)
+    assert evidence[1, [15, 63], 10] == pytest.approx(
+        again
+    )  # in the middle: the first and last part have no such term
+    assert evidence[1, 64, 10] == 0
+
+
 def test_borders_have_the_largest_sum_and_three_bars_between():
     shares = np.array([0, 0.1, 0.2, 0.35, 0.2, 0.9, 0.7, 0.8, 0.1, 0, 0.31, 0, 0, 0])
 

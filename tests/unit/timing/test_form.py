@@ -29,11 +29,20 @@ def test_a_part_has_fours_of_eights_and_what_is_left():
 
 
 def test_a_group_ends_where_another_part_may_begin():
-    """A possible border at bar 13, the seventh eight of 20 bars: 4, 2 and 4 eights."""
-    (part,) = song_form(song(Section(start=0, end=40, label="A"), turns=((24.0, 0.3),), bars=20))
+    """A likely border at bar 13, the seventh eight of 20 bars: 4, 2 and 4 eights."""
+    (part,) = song_form(song(Section(start=0, end=40, label="A"), turns=((24.0, 0.34),), bars=20))
 
-    assert part.turns == ((13, 0.3),)
-    assert [(len(g.phrases), g.turn) for g in part.groups] == [(4, 0.0), (2, 0.0), (4, 0.3)]
+    assert part.turns == ((13, 0.34),)
+    assert [(len(g.phrases), g.turn) for g in part.groups] == [(4, 0.0), (2, 0.0), (4, 0.34)]
+
+
+def test_a_group_goes_on_where_another_part_hardly_begins():
+    """Under one in three; where a group begins anyway it is told with it."""
+    turns = ((16.0, 0.2), (24.0, 0.32))
+    (part,) = song_form(song(Section(start=0, end=40, label="A"), turns=turns, bars=20))
+
+    assert part.turns == ((9, 0.2), (13, 0.32))
+    assert [(len(g.phrases), g.turn) for g in part.groups] == [(4, 0.0), (4, 0.2), (2, 0.0)]
 
 
 def test_possible_borders_beside_real_ones_are_not_told():
@@ -52,6 +61,6 @@ def test_without_a_count_there_are_parts_without_bars():
 
 
 def test_words():
-    assert [sure_word(c) for c in (0.0, 0.69, 0.7, 1.0)] == ["perhaps", "perhaps", "sure", "sure"]
+    assert [sure_word(c) for c in (0.0, 0.79, 0.8, 1.0)] == ["perhaps", "perhaps", "sure", "sure"]
     marks = [section_mark(Section(start=0, end=1, label="B", variant=k)) for k in range(3)]
     assert marks == ["B", "B'", "B''"]

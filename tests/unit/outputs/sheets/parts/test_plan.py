@@ -16,6 +16,7 @@ from sequencer.outputs.sheets.parts.formation_plans import nearest, scene_of, wa
 from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.outputs.sheets.parts.scene import stage_outline, way_length, window
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
+from sequencer.timing.form import song_form
 
 
 @pytest.fixture(scope="module")
@@ -142,6 +143,20 @@ def test_seconds_run_evenly_over_the_strip(edition):
     assert strip.x(edition.staged.song.duration) == pytest.approx(strip.width)
     assert strip.x(96.0) == pytest.approx((strip.x(0.0) + strip.x(192.0)) / 2)
     assert strip.x(-5.0) == strip.x(0.0)
+
+
+def test_the_strip_marks_the_fours_of_a_section(edition, monkeypatch):
+    """Short strokes where a group of four eights begins inside a section, and nowhere else."""
+    lines = []
+    monkeypatch.setattr(Canvas, "line", lambda _, *ends: lines.append(ends))
+    song = edition.staged.song
+
+    strip = drawn(TimelineStrip(edition))
+
+    inside = {strip.x(group.start) for part in song_form(song) for group in part.groups[1:]}
+    assert inside
+    strokes = [(x, round(y1 - y0, 3)) for x, y0, x1, y1 in lines if x == x1]
+    assert {x for x, tall in strokes if tall == 3} == inside
 
 
 def test_a_strip_of_many_lanes_splits_and_keeps_every_lane(rounds, tmp_path):
