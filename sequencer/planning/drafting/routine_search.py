@@ -15,10 +15,12 @@ from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.slot_links import PassageKey
 from sequencer.planning.drafting.optimising.choices import (
     BestSearch,
+    Choices,
     Chosen,
     Undecided,
     cost_at,
     improved,
+    nowhere_cheaper,
 )
 from sequencer.progress import Progress
 
@@ -66,9 +68,8 @@ class RoutineSearch:
         self._begun = False
         self._made_dearer = 0  # times
         self._tries = 0  # of routines that are better as long as nothing of them fails
-        self._bound = (
-            -inf
-        )  # [1] proven of the setting as it was: what fails, and dearer links, only add to it
+        self._bound = -inf  # [1] proven of `_proven_of`, so of all that costs nowhere less
+        self._proven_of: Choices | None = None
 
     @property
     def dearer(self) -> float:
@@ -182,15 +183,27 @@ class RoutineSearch:
         return tuple(other)
 
     def _with_bound(self, picks: Sequence[int]) -> Chosen:
-        cost = cost_at(self.setting.choices(), picks)
+        cost = cost_at(self._choices(), picks)
         return Chosen(picks=tuple(picks), cost=cost, bound=min(self._bound, cost))
+
+    def _choices(self) -> Choices:
+        """The tables as they stand; what was proven is forgotten where anything costs less than it did then.
+
+        What fails, and dearer links, only add to costs. But where all that is easy is forbidden in a slot in which somebody
+        walks, what is harder may be danced there.
+        """
+        now = self.setting.choices()
+        if self._proven_of is not None and not nowhere_cheaper(self._proven_of, now):
+            self._bound = -inf
+        self._proven_of = now
+        return now
 
     def _best(
         self, known: Sequence[int] | None, effort: int, *, below: float = inf
     ) -> Chosen | None:
         search = self._proof if below < inf else self._anew()
         try:
-            chosen = search.best(self.setting.choices(), effort=effort, known=known, below=below)
+            chosen = search.best(self._choices(), effort=effort, known=known, below=below)
         except Undecided:
             return self._best(known, self.effort) if effort < self.effort else None
         if chosen is not None:

@@ -109,6 +109,7 @@ class Audition:
     lit: bool
     together: tuple[Performer, ...] = ()  # with whom one shape is danced; nobody: alone
     mirrored: bool = False  # left and right swapped
+    room: float = 0.0  # [m] around everybody, where it is written where they stand
 
     @property
     def body(self) -> Body:

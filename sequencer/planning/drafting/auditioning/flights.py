@@ -45,7 +45,10 @@ def grounded(moves: Sequence[DraftMove], stage: Audition) -> list[str]:
     fits = [stage.fit(move) for move in moves]
     return kept_each(
         "moves as flown",
-        [(*each, len(stage.together) > 1) for each in move_contents(moves, fits, stage)],
+        [
+            (*each, len(stage.together) > 1, stage.room)
+            for each in move_contents(moves, fits, stage)
+        ],
         lambda missing: [_grounded(moves[k], stage) for k in missing],
         record=str,
         restore=str,
@@ -59,10 +62,11 @@ def _grounded(move: DraftMove, stage: Audition) -> str:
 
 
 def outreaching(dancer: Dancer, stage: Audition, tempo: TempoMap) -> str:
-    """Which hand of a performer in a group takes more room than its reach, in words; empty if none.
+    """Which hand of a performer in a group takes more room than there is, in words; empty if none.
 
-    Places in a formation are as far apart as arms and props reach. A block that is not flown is widened by its hand work, and
-    where that is large it goes farther: whatever the others dance, it comes too close to them.
+    Places in a formation that is drafted are as far apart as arms and props reach; in one that is written they may be farther. A
+    block that is not flown is widened by its hand work, and where that is large it goes beyond the reach: where all dance it, they
+    come too close to each other.
 
     Parameters
     ----------
@@ -74,10 +78,11 @@ def outreaching(dancer: Dancer, stage: Audition, tempo: TempoMap) -> str:
     """
     if len(stage.together) < 2:
         return ""
+    room = max(dancer.reach, stage.room)
     for hand in hands_of(audition_show([dancer], tempo, stage.show)):
         drawn = [span for span in hand.spans if not hand.flyer.worth_flying(span, FAR_TOO_SLOW)]
         most = max((_hand_work(hand, span, tempo) for span in drawn), default=0.0)
-        if most > LARGE and _farthest(hand, drawn) + most > dancer.reach:
+        if most > LARGE and _farthest(hand, drawn) + most > room:
             return f"{dancer.name}: takes {100 * most:.0f} cm of hand work, more than there is room for in a group"
     return ""
 

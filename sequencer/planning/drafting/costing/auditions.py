@@ -93,7 +93,7 @@ def setting_for(
     """
     material = _common(ground)
     ranges, of = tempo_ranges(ground, slots)
-    stages = _stages(ground, ranges)
+    stages = _stages(ground, ranges, group.room)
     every = [stage for own in stages for stage in own]
     most = _MOVES if len(stages) == 1 else _GROUP_MOVES
     moves, heard = _in_waves(
@@ -240,8 +240,10 @@ def _common(ground: DraftGround) -> Material:
     )
 
 
-def _stages(ground: DraftGround, ranges: Sequence[tuple[float, float]]) -> list[list[Audition]]:
-    """Everybody who dances, at each range of tempos."""
+def _stages(
+    ground: DraftGround, ranges: Sequence[tuple[float, float]], room: float = 0.0
+) -> list[list[Audition]]:
+    """Everybody who dances, at each range of tempos, with so much room around everybody [m]."""
     return [
         [
             Audition(
@@ -250,6 +252,7 @@ def _stages(ground: DraftGround, ranges: Sequence[tuple[float, float]]) -> list[
                 tempo=tempo,
                 lit=True,  # or fire that is added later would warn
                 together=tuple(ground.dancing),
+                room=room,
             )
             for tempo in ranges
         ]

@@ -144,9 +144,7 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
     for finding in faults:
         if finding.start is None:
             continue
-        # What is told of a whole block is no passage's fault, though it begins with one
-        end = finding.start if finding.end is None else finding.end
-        beat = float(show.tempo.beats_from_seconds(0.5 * (finding.start + end)))
+        beat = _told_at(setting, show, finding.start, finding.end)
         k = slot_at(setting.slots, beat)
         if k is None:
             continue
@@ -170,6 +168,24 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
             setting.passed.discard(links[pair])
         any_cut = True
     return any_cut
+
+
+def _told_at(setting: Setting, show: Staged, start: float, end: float | None) -> float:
+    """The beat at which a finding between two times [s] is taken to lie.
+
+    What is told of a whole block is no passage's fault, though it begins with one: there it is the middle. But what is told of
+    more than a block may be several moments far apart, between which all is well: only the first is sure, at the start.
+    """
+    first, last = (
+        float(show.tempo.beats_from_seconds(at)) for at in (start, start if end is None else end)
+    )
+    middle = 0.5 * (first + last)
+    k = slot_at(setting.slots, middle)
+    if k is None:
+        return first
+    slot, late = setting.slots[k], setting.late.get(k, 0)
+    inside = first >= slot.start - _NEAR_EDGE and last <= slot.end + late + _NEAR_EDGE
+    return middle if inside else first
 
 
 def to_leave(

@@ -9,6 +9,8 @@ walks in the first stretch of a part.
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from itertools import combinations
+from math import dist
 
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround
@@ -46,6 +48,7 @@ class GroupDraft:
     late: Mapping[int, Lateness] = field(default_factory=dict)  # of the passage out of each slot
     kinds: Mapping[int, str] = field(default_factory=dict)  # of those: canon or answer
     solos: frozenset[int] = frozenset()  # slots in which whoever leads dances alone
+    room: float = 0.0  # [m] around everybody where formations are written; 0 where they are drafted
 
     @property
     def words(self) -> tuple[str, ...]:
@@ -96,6 +99,7 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
             if any(a < slot.end and b > slot.start for a, b in walks)
         )
         formations, staging = _written(ground, steps)
+        room = 0.0
     else:
         base = ground.base.standings
         spots = [
@@ -103,6 +107,7 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
             for slot in slots
         ]
         walked, formations, staging = _walked(ground, slots), {}, ()
+        room = _room(ground, slots)
     between, calmest = _between(ground, slots)
     turns = staggered(
         slots,
@@ -121,7 +126,20 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
         late=turns.late,
         kinds=turns.kinds,
         solos=turns.solos,
+        room=room,
     )
+
+
+def _room(ground: DraftGround, slots: Sequence[Slot]) -> float:
+    """How far from the body's axis all may reach at once wherever they stand in the slots, as the file stages it [m]; 0 for no room at all."""
+    names = [each.name for each in ground.dancing]
+    apart = min(
+        dist(one.spots[a][:2], one.spots[b][:2])
+        for one in ground.base.standings
+        if any(one.walk < slot.end and one.end > slot.start for slot in slots)
+        for a, b in combinations([name for name in names if name in one.spots], 2)
+    )
+    return max(0.0, 0.5 * (apart - required_distances(ground.base).performers))
 
 
 def _walked(ground: DraftGround, slots: Sequence[Slot]) -> frozenset[int]:

@@ -132,7 +132,7 @@ class BranchSearch:
         -----
         Source: none needed; what nothing cost less than, nothing costs less than with costs that are nowhere lower.
         """
-        if not _nowhere_cheaper(self.graph, graph):
+        if not costs_nowhere_less(self.graph, graph):
             return False
         if self._begun:
             self._base = _risen(self._base, self.graph, graph)
@@ -302,8 +302,13 @@ class BranchSearch:
         self._pushes += 1
 
 
-def _nowhere_cheaper(graph: CostGraph, other: CostGraph) -> bool:
-    """Whether another graph is the same but for costs that are higher."""
+def costs_nowhere_less(graph: CostGraph, other: CostGraph) -> bool:
+    """Whether another graph is the same but for costs that are higher.
+
+    Parameters
+    ----------
+    graph, other : CostGraph
+    """
     if [len(c) for c in graph.costs] != [len(c) for c in other.costs]:
         return False
     same = graph.pairs.keys() == other.pairs.keys() and all(

@@ -7,7 +7,11 @@ from math import inf
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.planning.drafting.optimising.branching import BranchSearch, feasible
+from sequencer.planning.drafting.optimising.branching import (
+    BranchSearch,
+    costs_nowhere_less,
+    feasible,
+)
 from sequencer.planning.drafting.optimising.cost_graph import CostGraph, cost_of, possible
 from sequencer.planning.drafting.optimising.improving import Improver
 from sequencer.planning.drafting.optimising.rebuilding import rebuilt
@@ -196,6 +200,16 @@ def improved(choices: Choices, start: Sequence[int], *, seed: int = 0) -> tuple[
 def cost_at(choices: Choices, picks: Sequence[int]) -> float:
     """What a choice costs [1]; infinite where it breaks a rule."""
     return cost_of(_graph(choices), picks)
+
+
+def nowhere_cheaper(choices: Choices, other: Choices) -> bool:
+    """Whether other choices are the same but for costs that are higher: nothing then costs less than is proven of the first.
+
+    Parameters
+    ----------
+    choices, other : Choices
+    """
+    return costs_nowhere_less(_graph(choices), _graph(other))
 
 
 def _by_rules_alone(

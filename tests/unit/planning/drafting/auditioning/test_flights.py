@@ -10,7 +10,7 @@ from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditioning import passages
-from sequencer.planning.drafting.auditioning.candidates import DraftMove
+from sequencer.planning.drafting.auditioning.candidates import DraftMove, dancing_alone
 from sequencer.planning.drafting.auditioning.flights import grounded
 from sequencer.planning.drafting.auditioning.from_rest import EdgeDance, stranded
 from sequencer.planning.drafting.auditioning.passages import MoveLaws, MovePassage, tried
@@ -64,6 +64,21 @@ def test_what_takes_more_room_than_there_is_between_places_is_grounded_in_a_grou
     assert grounded([stall], poi) == [""]
     assert "hand work" in grounded([stall], among)[0]
     assert grounded([move("extension", 2.0)], among) == [""]
+
+
+def test_where_places_are_far_apart_what_takes_much_room_stays(poi):
+    """No stall reaches farther than its performer by more than its 85 cm of hand work, and it reaches farther by most of it."""
+    stall = move("stall", 2.0)
+    among = replace(poi, together=(poi.record, poi.record))
+    reach = dancing_alone("stall", *poi.laws(stall), poi, beats=16.0).reach
+
+    def said(room):
+        return grounded([stall], replace(among, room=room))[0]
+
+    assert said(reach + 0.9) == ""
+    assert "hand work" in said(reach + 0.1)
+    assert "hand work" in said(0.5)
+    assert said(reach + 0.9) == ""  # of what is kept too
 
 
 def test_what_is_held_is_turned_by_the_hand():

@@ -31,7 +31,7 @@ def finding(start, end=None, code="strained-as-flown"):
         (30.5, 31.5, (1, 2)),
     ],
 )
-def test_a_finding_lies_where_its_middle_is(start, end, passage):
+def test_a_finding_inside_a_block_lies_where_its_middle_is(start, end, passage):
     one = setting(SLOTS)
     links = dict(one.passage_keys(PICKS))
     assert cut(one, PICKS, SHOW, [finding(start, end)])
@@ -41,6 +41,42 @@ def test_a_finding_lies_where_its_middle_is(start, end, passage):
     else:
         assert set(one.bad) == {links[passage]}
         assert not one.forbidden
+
+
+@pytest.mark.parametrize(
+    ("start", "end", "move", "passage"),
+    [
+        (
+            2.0,
+            44.0,
+            (0, 0),
+            None,
+        ),  # too low in the first block and in the third: the second is innocent
+        (2.0, 30.0, (0, 0), None),
+        (4.0, 17.5, (0, 0), None),
+        (17.5, 44.0, (1, 1), None),
+        (15.75, 44.0, None, (0, 1)),  # first of all in a link
+        (30.5, 46.0, None, (1, 2)),
+    ],
+)
+def test_a_finding_that_tells_of_several_blocks_lies_where_it_begins(start, end, move, passage):
+    """Approaches up to 32 beats apart are one finding, from the first to the last; what is between them may be well."""
+    one = setting(SLOTS)
+    links = dict(one.passage_keys(PICKS))
+    assert cut(one, PICKS, SHOW, [finding(start, end, code="near-floor")])
+    assert one.forbidden == ({move} if move else set())
+    assert set(one.bad) == ({links[passage]} if passage else set())
+
+
+def test_a_block_that_somebody_ends_late_is_one_block():
+    """In canon the last ends it that many beats later."""
+    one = setting(SLOTS, late={1: 4})
+    assert cut(one, PICKS, SHOW, [finding(20.0, 36.5)])
+    assert one.forbidden == {(1, 1)}
+    assert not one.bad
+    one = setting(SLOTS, late={1: 4})
+    assert cut(one, PICKS, SHOW, [finding(16.5, 39.5)])  # past its end, though its middle is inside
+    assert set(one.bad) == {dict(setting(SLOTS, late={1: 4}).passage_keys(PICKS))[0, 1]}
 
 
 def test_a_passage_that_was_at_fault_before_leaves_it_to_the_move():

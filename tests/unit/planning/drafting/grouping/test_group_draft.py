@@ -176,3 +176,30 @@ def test_three_support_a_soloist_by_a_quiet_move_that_passes_every_check(monkeyp
     together = drafted_show(text, "s.yaml", track)
     assert together.checked
     assert "in support" not in together.text
+
+
+def test_room_is_half_of_what_is_left_between_the_nearest_places_that_are_written():
+    """6 m less the 30 cm that must stay between two; only what is danced in it counts, and drafted places leave none to spare."""
+    near = STAGED.replace("[-3, 7]", "[-1, 7]").replace("[3, 7]", "[1.4, 7]")
+    assert group(show_text(more=STAGED))[1].room == pytest.approx(2.85)
+    assert group(show_text(more=near))[1].room == pytest.approx(1.05)
+    first = ground_of(show_text(more=near), "s.yaml", song(), section="A")
+    assert group_draft(first, first.slots()).room == pytest.approx(2.85)  # back from 9.1 on
+    asked = STAGED + "rules: {between_performers: 0.5 m}\n"
+    assert group(show_text(more=asked))[1].room == pytest.approx(2.75)
+    assert group(show_text())[1].room == 0.0
+    assert group(show_text(more=STAGED.replace("-3", "0").replace("3, ", "0.1, ")))[1].room == 0.0
+
+
+def test_a_stall_that_is_wished_is_danced_where_the_file_leaves_room_for_it():
+    """Ten metres apart nobody comes too close to anybody; with drafted places, as far apart as all reach, it is left out."""
+    far = "formations: {far: {spots: {Ash: {at: [-5, 5]}, Birch: {at: [5, 5]}}}}\nstaging: [{formation: far, from: 1.1}]\n"
+    track = even_song(33, tempo=100.0, sections={0.0: "A"})
+    for more, unmet in ((far, ()), ("", ("stall 1 times (there is room for 0)",))):
+        text = show_text(
+            known="stall, extension, static-spin", wishes="moves: {stall: 1}", more=more
+        )
+        found = drafted_show(text, "s.yaml", track)
+        assert found.unmet == unmet
+        assert found.checked
+        assert ("pattern: stall" in found.text) == bool(more)
