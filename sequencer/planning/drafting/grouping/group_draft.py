@@ -133,12 +133,13 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
 def _room(ground: DraftGround, slots: Sequence[Slot]) -> float:
     """How far from the body's axis all may reach at once wherever they stand in the slots, as the file stages it [m]; 0 for no room at all."""
     names = [each.name for each in ground.dancing]
-    apart = min(
+    between = (
         dist(one.spots[a][:2], one.spots[b][:2])
         for one in ground.base.standings
         if any(one.walk < slot.end and one.end > slot.start for slot in slots)
         for a, b in combinations([name for name in names if name in one.spots], 2)
     )
+    apart = min(between, default=0.0)
     return max(0.0, 0.5 * (apart - required_distances(ground.base).performers))
 
 
