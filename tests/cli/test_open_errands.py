@@ -115,7 +115,7 @@ def test_a_stretch_is_drafted_alone_and_another_one_is_another(show):
     with desk(show) as own:
         page = own.page
         now = drafted(page, span=["5.1", "9.1"])
-        assert [row["position"] for row in now["offer"]["rows"]] in (["5.1"], ["5.1", "7.1"])
+        assert [row["position"] for row in now["offer"]["rows"]] == ["5.1"]
         _, state = page.post("draft/lay", number=now["number"])
         assert state["undo"] == "draft a routine from 5.1 to 9.1"
         blocks = page.get("view")[1]["blocks"]
