@@ -17,7 +17,7 @@ FLAGS = (
 )  # fmt: skip
 SOFTWARE = ("--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader")
 RATE = 44_100
-PATIENCE = 600_000  # [ms] for a machine that has much else to do; nothing is concluded from it
+PATIENCE = 180_000  # [ms] for a machine that has much else to do; nothing is concluded from it
 DRAWN = "() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
 
 

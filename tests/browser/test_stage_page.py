@@ -3,6 +3,7 @@
 import pytest
 import soundfile as sf
 
+from tests.browser.machine import DRAWN
 from tests.browser.test_planning_page import Planner, changed_lines
 from tests.cli.conftest import RATE, click_track
 from tests.desk_client import desk, eventually
@@ -221,3 +222,42 @@ def test_lists_places_and_people_have_fields_of_their_own(planner):
     eventually(lambda: "watches: Birch}" in text(planner))
     for field in page.locator(".forms input[type=text]").all():
         assert not field.input_value().startswith(("[", "{"))
+
+
+AT_ONCE = """async () => {
+  const crew = [...document.querySelectorAll('.forms details.inner')].find((each) => each.querySelector('summary').textContent === 'Ivy');
+  const more = [...crew.querySelectorAll('.more select')].find((each) => [...each.options].some((option) => option.value === 'equipment'));
+  more.value = 'equipment';
+  more.dispatchEvent(new Event('change', {bubbles: true}));
+  while (!crew.querySelector('textarea')) await Promise.resolve();
+  const field = crew.querySelector('textarea');
+  field.focus();
+  field.value = 'damp towel';
+  field.dispatchEvent(new Event('input', {bubbles: true}));
+  await new Promise((done) => setTimeout(done, 400));
+  return field.value;
+}"""
+
+
+def test_what_is_typed_as_soon_as_a_field_is_there_stays(planner):
+    planner.tab("Show")
+    planner.page.get_by_text("Crew", exact=True).click()
+    planner.page.get_by_text("Ivy", exact=True).click()
+    assert planner.page.evaluate(AT_ONCE) == "damp towel"
+
+
+def test_a_newer_file_takes_the_place_of_words_but_not_of_those_being_typed(planner):
+    page = planner.page
+    planner.tab("Show")
+    title, version = page.get_by_label("title", exact=True), page.get_by_role("textbox", name="version")
+    page.get_by_label("Say more").first.select_option("version")
+    version.fill("half a wo")
+    for values in ({"version": "2"}, {"title": "Anew"}):
+        revision = planner.served.page.get("show")[1]["revision"]
+        assert planner.served.page.do(revision, **{"do": "change-titles"}, values=values)[0] == 200
+    page.wait_for_function("() => document.querySelector('#show-title').value === 'Anew'")
+    page.evaluate(DRAWN)
+    assert (title.input_value(), version.input_value()) == ("Anew", "half a wo")
+    version.fill("three")
+    page.keyboard.press("Tab")
+    eventually(lambda: "version: three" in text(planner))

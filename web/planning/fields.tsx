@@ -1,6 +1,7 @@
 // Fields of a record of the show file, made from its schema: words, numbers, choices, places, lists and records, each as what it is.
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { names, state } from "./store";
+import { useTyping } from "./typing";
 
 export type Json = any;
 export type Put = (key: string, value: Json) => Promise<boolean>;
@@ -112,11 +113,10 @@ const YES: Record<string, string> = { true: "yes", false: "no" };
 
 /** A text that is sent once it is left; put back where it is refused. */
 function TextField({ id, why, given, put, placeholder, list, label }: { id?: string; why?: string; given: string; put: (text: string) => Promise<boolean>; placeholder?: string; list?: string; label?: string }) {
-  const [text, setText] = useState(given);
-  useEffect(() => setText(given), [given]);
+  const { now, type, leave, box } = useTyping<HTMLInputElement>([given], ([text]) => put(text.trim()));
   return (
-    <input id={id} type="text" aria-describedby={why} aria-label={label} list={list} value={text} placeholder={placeholder} onInput={(event) => setText(event.currentTarget.value)}
-      onChange={async () => { if (text !== given && !(await put(text.trim()))) setText(given); }} />
+    <input ref={box} id={id} type="text" aria-describedby={why} aria-label={label} list={list} value={now[0]} placeholder={placeholder}
+      onInput={(event) => type([event.currentTarget.value])} onChange={() => void leave()} />
   );
 }
 
@@ -161,14 +161,13 @@ function PeopleField({ name, value, set }: Given) {
 /** Words or sentences, one a line. */
 function LinesField({ value, set, id }: Given) {
   const given = value === undefined || value === null ? "" : [value].flat().join("\n");
-  const [text, setText] = useState(given);
-  useEffect(() => setText(given), [given]);
+  const { now, type, leave, box } = useTyping<HTMLTextAreaElement>([given], ([text]) => {
+    const lines = text.split("\n").map((line) => line.trim()).filter(Boolean);
+    return set(!lines.length ? null : lines.length === 1 ? lines[0] : lines);
+  });
   return (
-    <textarea id={id} aria-describedby={`${id}-why`} rows={Math.min(6, Math.max(1, text.split("\n").length))} value={text} onInput={(event) => setText(event.currentTarget.value)}
-      onChange={async () => {
-        const lines = text.split("\n").map((line) => line.trim()).filter(Boolean);
-        if (text !== given && !(await set(!lines.length ? null : lines.length === 1 ? lines[0] : lines))) setText(given);
-      }} />
+    <textarea ref={box} id={id} aria-describedby={`${id}-why`} rows={Math.min(6, Math.max(1, now[0].split("\n").length))} value={now[0]}
+      onInput={(event) => type([event.currentTarget.value])} onChange={() => void leave()} />
   );
 }
 
@@ -179,15 +178,11 @@ function PairField({ of, value, set, head = "" }: { of: Json; value: Json; set: 
   const words = isPlace(of) ? ["metres across, right of the middle for the audience", "metres upstage of the front edge"] : ["from", "to"];
   const short = isPlace(of) ? ["across", "upstage"] : words;
   const given = Array.isArray(value) ? value.map(String) : ["", ""];
-  const [both, setBoth] = useState(given);
-  useEffect(() => setBoth(given), [given.join("|")]);
-  const leave = async () => {
-    if (both.every((each) => each.trim()) && both.join("|") !== given.join("|") && !(await set(both.map((each) => scalar(each.trim()))))) setBoth(given);
-  };
+  const { now, type, leave, box } = useTyping<HTMLParagraphElement>(given, (both) => set(both.map((each) => scalar(each.trim()))));
   return (
-    <p class="pair">
+    <p class="pair" ref={box}>
       {[0, 1].map((k) => (
-        <label key={k}>{short[k]} <input type="text" inputMode="decimal" aria-label={`${head}${words[k]}`} value={both[k]} onInput={(event) => setBoth(k ? [both[0], event.currentTarget.value] : [event.currentTarget.value, both[1]])} onChange={() => void leave()} /></label>
+        <label key={k}>{short[k]} <input type="text" inputMode="decimal" aria-label={`${head}${words[k]}`} value={now[k]} onInput={(event) => type(k ? [now[0], event.currentTarget.value] : [event.currentTarget.value, now[1]])} onChange={() => void (now.every((each) => each.trim()) && leave())} /></label>
       ))}
     </p>
   );

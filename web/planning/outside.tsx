@@ -48,7 +48,7 @@ function Both({ here, there, lines, first, settle }: { here: string; there: stri
   const box = useRef<HTMLDivElement>(null);
   const theirs = placesThere(lines);
   const k = Math.min(at, Math.max(lines.length - 1, 0));
-  useEffect(() => setAt(first), [here, there]);
+  useLayoutEffect(() => setAt(first), [here, there]);
   useEffect(() => box.current?.querySelectorAll<HTMLElement>(`[data-place="${k}"]`).forEach((each) => {
     const pane = each.closest("pre")!;
     pane.scrollTop = each.offsetTop - pane.clientHeight / 3; // the pane is what it is placed in

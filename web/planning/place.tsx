@@ -1,5 +1,5 @@
 // The form about a count: what is danced there, changed; or a move put where there is none.
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
 import { copy, cut, operate, paste } from "./doing";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
@@ -176,7 +176,7 @@ function rowAt(path: Path): Record<string, any> | null {
 
 /** Whether what follows a change moves along with it, and how far that would reach; for one place, until another is chosen. */
 function Along({ of, shifts }: { of: string; shifts: Map<number, number>[] }) {
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (along.peek() !== of) along.value = null; // also if this place is chosen again later
   }, [of]);
   const far = shifts.map(reached).sort((a, b) => b.count - a.count)[0];

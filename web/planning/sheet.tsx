@@ -322,7 +322,9 @@ function move(key: string, rows: Row[]): boolean {
   else if (key === "End") beat = last(row);
   else {
     const heads = rows.filter((each) => each.heads);
-    row = (key === "PageDown" ? heads.find((each) => each.start > at.beat) : [...heads].reverse().find((each) => each.start < rows[k].start)) ?? row;
+    // past the last section lies the end of the sheet, before the first its beginning
+    if (key === "PageDown") row = heads.find((each) => each.start > at.beat) ?? rows[rows.length - 1];
+    else row = [...heads].reverse().find((each) => each.start < rows[k].start) ?? rows[0];
     beat = row.start;
     line = 0;
   }

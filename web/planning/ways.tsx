@@ -1,12 +1,12 @@
 // A walk and the way of each who walks it: on the plan with its points and moments, and beside it as a form.
 import { signal } from "@preact/signals";
-import { useEffect, useState } from "preact/hooks";
 import type { Operation, View, Walk } from "./api";
 import { operate } from "./doing";
 import { Handle, dragged, putAt, round, whereNow, type Plan, type Point } from "./handle";
 import { nearest, stretchAt } from "./plan";
 import { moment, together } from "./rows";
 import { names, seek, side, state, tempo, view } from "./store";
+import { useTyping } from "./typing";
 
 /** The walk that is looked at, by its number in the file; and whose way. */
 export const chosenWalk = signal<number | null>(null);
@@ -216,10 +216,9 @@ function bowed(walk: Walk): [number, Point] {
 
 /** A field that is written when it is left; put back where that is refused. */
 export function Kept({ label, value, put }: { label: string; value: string; put: (value: string) => Promise<boolean> }) {
-  const [text, setText] = useState(value);
-  useEffect(() => setText(value), [value]);
+  const { now, type, leave, box } = useTyping<HTMLInputElement>([value], ([text]) => put(text.trim()));
   return (
-    <label class="kept-field">{label} <input type="text" value={text} onInput={(event) => setText(event.currentTarget.value)} onChange={async () => { const now = text.trim(); if (now && now !== value && !(await put(now))) setText(value); }} /></label>
+    <label class="kept-field">{label} <input ref={box} type="text" value={now[0]} onInput={(event) => type([event.currentTarget.value])} onChange={() => void (now[0].trim() && leave())} /></label>
   );
 }
 

@@ -1,5 +1,5 @@
 // Who is there tonight: somebody away, somebody in their place; and when each comes in, who leads a canon.
-import { useEffect, useState } from "preact/hooks";
+import { useLayoutEffect, useState } from "preact/hooks";
 import { RunCues } from "./cues";
 import { operate } from "./doing";
 import { blocksBy, state, view } from "./store";
@@ -37,7 +37,7 @@ export function WhoIsThere() {
 
 function Person({ name, group, where, standIn, stature, children }: { name: string; group: "cast" | "crew"; where: Where; standIn?: Row; stature?: string; children: any }) {
   const [asked, setAsked] = useState(where);
-  useEffect(() => setAsked(where), [where]);
+  useLayoutEffect(() => setAsked(where), [where]);
   const choose = async (to: Where) => {
     setAsked(to);
     if (to === "other" || to === where) return;
