@@ -1,5 +1,6 @@
 """Digests of files, so that a song is known by its content; a file that stays as it is is read once by a process."""
 
+import errno
 import hashlib
 import time
 from pathlib import Path
@@ -12,8 +13,10 @@ def sha256_of_file(path: Path) -> str:
     Raises
     ------
     OSError
-        If it cannot be read.
+        If it cannot be read, or is no file: a device may never end.
     """
+    if path.exists() and not path.is_file():
+        raise OSError(errno.EINVAL, "this is not a file", str(path))
     before = _state_of(path)
     if before in _DIGESTS:
         return _DIGESTS[before]

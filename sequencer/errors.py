@@ -8,6 +8,9 @@ SequencerError            root of the tree
 from collections.abc import Sequence
 from typing import NamedTuple
 
+_LONGEST = 400  # letters of what is wrong
+_END = 160  # of these from its end
+
 
 class SequencerError(Exception):
     """Root of the tree."""
@@ -43,11 +46,28 @@ class InputError(SequencerError):
         self.code, self.place, self.what, self.mend, self.why = code, place, what, mend, why
 
     def __str__(self) -> str:
-        where = ":".join(str(part) for part in self.place if part)
-        why = f" ({self.why})" if self.why else ""
-        text = f"{self.what}{why}"
+        where = _seen(":".join(str(part) for part in self.place if part))
+        why = f" ({_short(self.why)})" if self.why else ""
+        text = f"{_short(self.what)}{why}"
         separator = " " if text.endswith("?") else "; "
         return f"{where}: {text}{separator}{self.mend} [{self.code}]"
+
+
+def _short(text: str) -> str:
+    """A text whose middle is left out where somebody's own value makes it longer than anybody reads."""
+    text = _seen(text)
+    if len(text) <= _LONGEST:
+        return text
+    return f"{text[: _LONGEST - _END]} … {text[-_END:]}"
+
+
+def _seen(text: str) -> str:
+    """A text in which every letter is seen: one that steers a terminal, or turns the direction of a line, is written out."""
+    if text.isprintable():
+        return text
+    return "".join(
+        each if each.isprintable() or each == "\n" else ascii(each)[1:-1] for each in text
+    )
 
 
 class InputErrors(InputError):

@@ -5,6 +5,7 @@ import os
 import secrets
 import signal
 import threading
+import time
 from collections.abc import Iterator, Mapping
 from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
@@ -15,6 +16,8 @@ from sequencer.errors import InputError, Place
 AnyPath: TypeAlias = str | os.PathLike[str]  # what public functions take for a file
 
 PARTIAL = ".partial-"  # how the name of a scratch file begins
+_FORGOTTEN = 3600.0  # [s] since a scratch file was last written: nobody is at work on it any more
+_SWEPT: set[Path] = set()  # folders in which this process has looked
 _REASONS = {
     errno.ENOSPC: "the disk is full",
     errno.EDQUOT: "the disk quota is used up",
@@ -51,16 +54,36 @@ def replacing(path: Path) -> Iterator[Path]:
     scratch = path.with_name(f"{PARTIAL}{secrets.token_hex(8)}{path.suffix}")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
+        _sweep(path.parent)
         scratch.touch(mode=0o600, exist_ok=False)
         yield scratch
         mode = path.stat().st_mode if path.exists() else 0o666 & ~_umask()
         scratch.chmod(mode & 0o777)
+        _settle(scratch)
         scratch.replace(path)
     except OSError as error:
         raise _refusal(path, error) from error
     finally:
         with suppress(FileNotFoundError, NotADirectoryError):
             scratch.unlink()
+
+
+def _settle(scratch: Path) -> None:
+    """Have a file on the disk before it takes another's name: after a power cut there is the old one or the new one."""
+    with scratch.open("rb+") as file:
+        os.fsync(file.fileno())
+
+
+def _sweep(folder: Path) -> None:
+    """Take away what killed runs left half-written in a folder; looked for once by a process."""
+    if folder in _SWEPT:
+        return
+    _SWEPT.add(folder)
+    with suppress(OSError), os.scandir(folder) as there:
+        for each in there:
+            if each.name.startswith(PARTIAL) and time.time() - each.stat().st_mtime > _FORGOTTEN:
+                with suppress(OSError):
+                    Path(each.path).unlink()
 
 
 @contextmanager

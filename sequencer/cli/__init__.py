@@ -1,6 +1,7 @@
 """The command line: options in, one task, text out; the heavy imports stay inside the verbs."""
 
 import errno
+from pathlib import Path
 from typing import Any
 
 import click
@@ -33,8 +34,17 @@ class Verbs(click.Group):
 
     def invoke(self, ctx: click.Context) -> Any:
         """Report each failure in one line on standard error."""
+        given = [*ctx._protected_args, *ctx.args]  # noqa: SLF001 (click keeps the verb's words nowhere else)
         try:
             return super().invoke(ctx)
+        except click.NoSuchOption as error:
+            meant = [
+                each for each in given if each.startswith(error.option_name) and Path(each).exists()
+            ]
+            if meant:
+                words = f"{error.message} The file of that name is written ./{meant[0]}"
+                raise click.NoSuchOption(error.option_name, words, ctx=error.ctx) from None
+            raise
         except (click.ClickException, click.exceptions.Exit):
             raise
         except InputError as error:
@@ -65,7 +75,6 @@ def _fault(error: Exception) -> str:
     import datetime as dt
     import tempfile
     import traceback
-    from pathlib import Path
 
     now = dt.datetime.now(tz=dt.UTC)
     log = Path(tempfile.gettempdir()) / f"sequencer-fault-{now:%Y%m%d-%H%M%S}.log"

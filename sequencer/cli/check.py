@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.progress import within
 
@@ -38,6 +39,7 @@ if TYPE_CHECKING:
 @click.option("--cluster", metavar="ADDRESS",
               help="Run --danced on the Dask cluster with this scheduler.")  # fmt: skip
 @click.pass_context
+@allow_option
 def check(
     ctx: click.Context,
     show: Path,

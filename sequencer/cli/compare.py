@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 
 
@@ -13,6 +14,7 @@ from sequencer.cli.progress_line import ProgressLine
 @click.argument("old", type=click.Path(path_type=Path))
 @click.argument("new", type=click.Path(path_type=Path))
 @click.option("--json", "as_json", is_flag=True, help="Print JSON instead of text.")
+@allow_option
 def compare(old: Path, new: Path, as_json: bool) -> None:
     """Print what changed from the show file OLD to the show file NEW, eight by eight.
 

@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 
 
@@ -19,6 +20,7 @@ from sequencer.cli.progress_line import ProgressLine
               help="The same seed gives the same routine; another one breaks ties in another way.")  # fmt: skip
 @click.option("--print", "only_print", is_flag=True,
               help="Print the show file with the routine; SHOW itself is not changed.")  # fmt: skip
+@allow_option
 def draft(
     show: Path, why: bool, another: bool, section: str | None, seed: int, only_print: bool
 ) -> None:

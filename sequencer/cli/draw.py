@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 
 _PICTURES = ("plan", "formations", "flames", "closest", "song")
@@ -20,6 +21,7 @@ _PICTURES = ("plan", "formations", "flames", "closest", "song")
               show_default=True, help="File format.")  # fmt: skip
 @click.option("--out", type=click.Path(path_type=Path), default=Path("exports"), show_default=True,
               help="Output folder; each show gets its own subfolder.")  # fmt: skip
+@allow_option
 def draw(
     show: Path,
     pictures: tuple[str, ...],

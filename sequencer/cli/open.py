@@ -4,6 +4,8 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.allowing import allow_option
+
 
 @click.command(name="open", epilog="Example: sequencer open shows/lantern_round.yaml")
 @click.argument("show", type=click.Path(path_type=Path))
@@ -19,6 +21,7 @@ import click
 @click.option("--share-address", metavar="ADDRESS",
               help="Share at this address of this machine (default: the one by which it reaches others).")  # fmt: skip
 @click.option("--no-browser", is_flag=True, help="Only print the page's address.")
+@allow_option
 def open_(
     show: Path,
     track: Path | None,

@@ -5,6 +5,7 @@ from typing import Literal, get_args
 
 import click
 
+from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 
 _PropKind = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
@@ -50,6 +51,7 @@ PROPS = get_args(_PropKind)
 @click.option("--laws", is_flag=True, help="List the kinds of law that your own patterns may use.")
 @click.option("--json", "as_json", is_flag=True, help="Print JSON instead of text.")
 @click.pass_context
+@allow_option
 def patterns(
     ctx: click.Context,
     name: str | None,

@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 
 _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
@@ -55,6 +56,7 @@ _RATES = (
 @click.option("--code-from", metavar="CODE", default="00:00:00:00", show_default=True,
               help="Time code at which the track begins, such as 01:00:00:00.")  # fmt: skip
 @click.pass_context
+@allow_option
 def rehearse(
     ctx: click.Context,
     show: Path,

@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 
 _MOST_NAMED = 3  # outdated sheets
@@ -41,6 +42,7 @@ _MOST_NAMED = 3  # outdated sheets
     help="The show file you printed last: every sheet marks what has changed since.",
 )
 @click.pass_context
+@allow_option
 def sheet(
     ctx: click.Context,
     show: Path,

@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 
 
@@ -30,6 +31,7 @@ from sequencer.cli.progress_line import ProgressLine
 @click.option("--tempo", type=click.FloatRange(1, 1000), default=100.0, show_default=True,
               help="Beats per minute, for the times of a pattern.")  # fmt: skip
 @click.pass_context
+@allow_option
 def trace(
     ctx: click.Context,
     show: Path | None,

@@ -4,75 +4,12 @@ import json
 import os
 import time
 from contextlib import suppress
-from dataclasses import dataclass
 from hashlib import sha256
 from pathlib import Path
 from typing import IO
 
 from sequencer.errors import InputError, Place
-from sequencer.files import replacing, telling
-
-LARGEST = 4_000_000  # bytes of a show file
-_MARK = b"\xef\xbb\xbf"
-
-
-@dataclass(frozen=True, slots=True)
-class DiskText:
-    """What a file says."""
-
-    text: str  # with its own line ends
-    marked: bool = False  # it begins with a byte order mark
-
-
-def disk_text(path: Path) -> DiskText:
-    """The text of a show file with its own line ends.
-
-    Raises
-    ------
-    InputError
-        If it does not exist, cannot be read, is no UTF-8 text, or is larger than any show.
-    """
-    place = Place(str(path))
-    if path.is_dir():
-        raise InputError("not-a-file", place, "this is a folder", "give the path of a show file")
-    try:
-        if path.stat().st_size > LARGEST:
-            raise InputError(
-                "too-large", place, f"this file is larger than {LARGEST // 1_000_000} MB",
-                "give the path of a show file",
-            )  # fmt: skip
-        content = path.read_bytes()
-    except FileNotFoundError as error:
-        raise InputError(
-            "no-file", place, "file not found", "check the path, or start one with `sequencer new`"
-        ) from error
-    except OSError as error:
-        raise InputError(
-            "cannot-read", place, f"this file cannot be read ({error.strerror})", "check the path"
-        ) from error
-    marked = content.startswith(_MARK)
-    try:
-        return DiskText(content[len(_MARK) if marked else 0 :].decode("utf-8"), marked)
-    except UnicodeDecodeError as error:
-        line = content[: error.start].count(b"\n") + 1
-        raise InputError(
-            "not-text", Place(str(path), line), "this is not UTF-8 text", "save it as UTF-8"
-        ) from error
-
-
-def write_disk_text(path: Path, said: DiskText) -> None:
-    """Write a show file, atomically; it is on disk once this returns.
-
-    Raises
-    ------
-    InputError
-        If it cannot be written; the file then stays as it is.
-    """
-    content = (_MARK if said.marked else b"") + said.text.encode("utf-8")
-    with replacing(path) as scratch, telling(path), scratch.open("wb") as out:
-        out.write(content)
-        out.flush()
-        os.fsync(out.fileno())
+from sequencer.files import telling
 
 
 def can_write_beside(path: Path) -> bool:

@@ -11,17 +11,11 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.desk.edited_text import EditedText
-from sequencer.desk.file_on_disk import (
-    DiskText,
-    Hold,
-    cache_place,
-    can_write_beside,
-    disk_text,
-    write_disk_text,
-)
+from sequencer.desk.file_on_disk import Hold, cache_place, can_write_beside
 from sequencer.desk.show_operations import ReadText, both_changes, done_on, read_text
 from sequencer.desk.step_journal import StepJournal, read_journal, text_sum
 from sequencer.errors import InputError, Place
+from sequencer.show.file_text import DiskText, disk_text, write_disk_text
 from sequencer.show.operations.merging import MergeConflict
 from sequencer.show.text_change import TextChange
 from sequencer.show.text_steps import TextStep

@@ -12,6 +12,7 @@ from sequencer.desk.song_files import brought_song, song_path, songs_beside, wri
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.motion.props.prop import PROP_KINDS
+from sequencer.tasks.starting import allow_named
 
 BEGIN = "begin"  # the errand's kind
 
@@ -97,6 +98,7 @@ async def choose_track(server: ShowServer, given: Mapping[str, Any]) -> dict[str
         raise bad_request("'file' is a path, and 'revision' a whole number")
     folder = server.opened.path.parent
     path = song_path(words, folder)
+    allow_named(path, folder)
     changes: list[list[Any]] = [[["track", "file"], written_path(path, folder)]]
     show = server.opened.read.show
     if show is not None and show.track.sha256 is not None:

@@ -13,7 +13,6 @@ from starlette.requests import ClientDisconnect, Request
 from starlette.responses import FileResponse, Response
 from starlette.routing import Route
 
-from sequencer.desk.file_on_disk import LARGEST
 from sequencer.desk.page_begin import (
     begin_show,
     begin_values,
@@ -36,6 +35,7 @@ from sequencer.desk.page_values import all_errors, error_values, json_bytes
 from sequencer.desk.show_server import ShowServer
 from sequencer.desk.worker_link import AnswerError
 from sequencer.errors import InputError, Place
+from sequencer.show.file_text import LARGEST
 from sequencer.timing.tapping import MOST_TAPS
 
 _ASSETS = files("sequencer.desk") / "assets"

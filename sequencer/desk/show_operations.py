@@ -8,9 +8,9 @@ from typing import Any
 
 from pydantic import TypeAdapter
 
-from sequencer.desk.file_on_disk import LARGEST
 from sequencer.desk.line_merge import merged_text
 from sequencer.errors import InputError, Place
+from sequencer.show.file_text import LARGEST
 from sequencer.show.model import Show
 from sequencer.show.operations.block_operations import copied
 from sequencer.show.operations.every_operation import OPERATIONS, read_operation

@@ -6,11 +6,11 @@ from dataclasses import asdict
 from functools import lru_cache
 from typing import Any
 
-from sequencer.desk.file_on_disk import DiskText, disk_text
 from sequencer.desk.kept_versions import KeptVersion, KeptVersions
 from sequencer.desk.show_server import ShowServer
 from sequencer.errors import InputError, Place
 from sequencer.findings import SEVERITIES
+from sequencer.show.file_text import DiskText, disk_text
 
 _FILE, _NOW = "file", "now"
 _STALE = "was checked when it was kept, but the program, the song or another file that it reads may have changed since"

@@ -25,6 +25,7 @@ from statistics import median
 from sequencer.errors import InputError, InputErrors, Place
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel as fuel_named
+from sequencer.given_files import TooLargeError, given_bytes
 
 _CONFIDENCE = 0.95  # probability that the next burn is not shorter than the lower end
 FEWEST = 3  # minimum number of burns for an interval
@@ -90,14 +91,15 @@ def read_burn_log(path: Path) -> tuple[TimedBurn, ...]:
     """
     place = Place(str(path))
     try:
-        if path.is_file() and path.stat().st_size > _LARGEST_FILE:
-            raise InputError(
-                "too-large",
-                place,
-                "this burn log is larger than 2 MB",
-                "give the path of a burn log",
-            )
-        text = path.read_text(encoding="utf-8-sig")
+        content = given_bytes(path, _LARGEST_FILE)
+        text = content.decode("utf-8-sig").replace("\r\n", "\n").replace("\r", "\n")
+    except TooLargeError as error:
+        raise InputError(
+            "too-large",
+            place,
+            "this burn log is larger than 2 MB",
+            "give the path of a burn log",
+        ) from error
     except FileNotFoundError as error:
         raise InputError("no-file", place, "burn log not found", "check the path") from error
     except UnicodeDecodeError as error:

@@ -14,11 +14,14 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from sequencer.arrays import Floats
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.listening.mpeg import Recounted, counted, length_warning
 
 SAMPLE_RATE = 22050  # [Hz] for all analysis
+_MOVING = 1e-9  # fraction of the energy that is not one constant level, at least
+_RATES = (2_000, 768_000)  # [1/s] below a telephone, above any studio (common practice)
 _SHORTEST = 4.0  # [s]
 _LONGEST = 4 * 3600.0  # [s]
 _BLOCK = 1 << 18  # frames read at a time
@@ -52,6 +55,8 @@ class AudioFile:
     duration: float = 0.0  # [s] decoded so far
     mixed: float = 0.0  # energy of the mean of the channels
     apart: float = 0.0  # mean energy of the channels
+    level: float | Floats = 0.0  # sum of the samples of each channel
+    frames: int = 0
 
     @property
     def cancels(self) -> bool:
@@ -69,7 +74,7 @@ class AudioFile:
         import soxr
 
         with _opened(self.path) as file:
-            rate = int(file.samplerate)
+            rate = _believed_rate(self.path, int(file.samplerate))
             stream = soxr.ResampleStream(rate, SAMPLE_RATE, 1, dtype="float32", quality="HQ")
             frames = 0
             while len(block := self._read(file, frames, rate)):
@@ -106,6 +111,8 @@ class AudioFile:
                 f"samples near {at:.0f} s are not numbers (NaN or infinite)",
                 "export the file again, as 16- or 24-bit audio",
             )
+        self.level = self.level + np.sum(block, axis=0, dtype=np.float64)
+        self.frames += len(block)
         self.mixed += float(np.dot(mono.astype(np.float64), mono))
         self.apart += float(np.sum(block.astype(np.float64) ** 2)) / block.shape[1]
         if self.duration > _LONGEST:
@@ -124,6 +131,14 @@ class AudioFile:
                 "the track is completely silent",
                 "export the song again, or name another file",
             )
+        constant = float(np.mean(np.square(self.level))) / max(self.frames, 1)
+        if self.apart - constant <= _MOVING * self.apart and self.duration >= _SHORTEST:
+            raise InputError(
+                "track-silent",
+                Place(str(self.path)),
+                "the track holds one constant level, which nobody hears",
+                "export the song again, or name another file",
+            )
         if self.duration < _SHORTEST:
             raise InputError(
                 "track-too-short",
@@ -131,6 +146,18 @@ class AudioFile:
                 f"the track lasts {self.duration:.1f} s, too short to detect a beat",
                 f"use a track of at least {_SHORTEST:.0f} s",
             )
+
+
+def _believed_rate(path: Path, rate: int) -> int:
+    """The sample rate that a file's header tells, if music may have it."""
+    if not _RATES[0] <= rate <= _RATES[1]:
+        raise InputError(
+            "track-damaged",
+            Place(str(path)),
+            f"the file says that it has {rate} samples a second, which no recording has",
+            "copy or export the file again",
+        )
+    return rate
 
 
 def sha256_of(path: Path) -> str:

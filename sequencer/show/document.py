@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from ruamel.yaml.error import MarkedYAMLError, YAMLError
+from ruamel.yaml.reader import ReaderError
 
 from sequencer.errors import InputError, Place
 from sequencer.show.file_text import file_text
@@ -76,6 +77,8 @@ def parse_document(text: str, file: str) -> Document:
             "not-yaml", place, f"this is not YAML: {problem}", "correct the line or quote the text"
         ) from error
     except (YAMLError, ValueError) as error:
+        if isinstance(error, ReaderError):
+            raise _unknown_letter(text, file, error) from error
         problem = " ".join(str(error).split())[:120]
         raise InputError(
             "not-yaml", Place(file), f"this is not YAML: {problem}", "save it as plain UTF-8 text"
@@ -93,6 +96,16 @@ def parse_document(text: str, file: str) -> Document:
         )
     walk = Walk(file)
     return Document(file, walk.value(root), walk.places, walk.keys, root)
+
+
+def _unknown_letter(text: str, file: str, error: ReaderError) -> InputError:
+    before = text[: error.position]
+    place = Place(file, before.count("\n") + 1, len(before) - before.rfind("\n"))
+    letter = ord(error.character) if isinstance(error.character, str) else error.character
+    return InputError(
+        "not-yaml", place, f"there is a letter here that no YAML file may hold (U+{letter:04X})",
+        "delete it; it may not be seen in an editor",
+    )  # fmt: skip
 
 
 class _Found:

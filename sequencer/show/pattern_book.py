@@ -11,6 +11,7 @@ from typing import Any
 from sequencer.errors import InputError
 from sequencer.motion.patterns.library import Pattern, patterns, patterns_from
 from sequencer.show.document import Document, read_document
+from sequencer.show.outside_files import outside_file
 
 Book = Mapping[str, Pattern]
 
@@ -40,6 +41,8 @@ def book_from_document(document: Document) -> Book:
     book: Book = patterns()
     for i, file in enumerate(_headings(document).get("pattern_files") or ()):
         path = Path(document.file).parent / str(file)
+        if (outside := outside_file(document, ("pattern_files", i), str(file))) is not None:
+            raise outside
         if not path.is_file():
             raise InputError(
                 "no-file", document.place("pattern_files", i), f"there is no pattern file {file!r}",

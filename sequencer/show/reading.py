@@ -15,6 +15,7 @@ from sequencer.show.document import Document, read_document
 from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
+from sequencer.show.outside_files import files_of, outside_file
 from sequencer.show.performer_record import Performer
 from sequencer.show.plain_values import PathKey
 from sequencer.show.record import Record
@@ -98,7 +99,7 @@ def read_show(path: Path) -> ReadShow:
     ------
     InputError
         For one fault, InputErrors for several: file not found, not YAML, an unknown key, an invalid value,
-        a name that is not in the cast.
+        a name that is not in the cast, a file in a place that is not allowed.
     """
     return show_from_document(read_document(path))
 
@@ -132,7 +133,8 @@ def show_from_document(document: Document, *, before: ReadShow | None = None) ->
             [_located(document, fault) for fault in _root_causes(error.errors())]
         ) from None
     read = ReadShow(show, document, show, show.cast)
-    if faults := list(_name_faults(read)):
+    outside = (outside_file(document, *each) for each in files_of(show))
+    if faults := [*_name_faults(read), *(each for each in outside if each is not None)]:
         raise _collected(faults)
     if show.tonight is None:
         return read

@@ -5,13 +5,13 @@ and its count, the cast, rules, limits, weather and texts, and the files that th
 """
 
 import datetime as dt
-import hashlib
 from collections.abc import Collection, Mapping
 from contextlib import suppress
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
+from sequencer.digests import sha256_of_file
 from sequencer.kept import content_key, whole_code
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.trajectories.trajectory import Trajectory
@@ -143,11 +143,11 @@ def _files_now(show: Staged) -> tuple[tuple[str, bytes], ...]:
     for name in names:
         if name is not None:
             try:
-                text = (Path(show.file).parent / name).read_bytes()
+                digest = sha256_of_file(Path(show.file).parent / name).encode("ascii")
             except OSError:
                 found.append((name, b""))  # the check that reads it says so
             else:
-                found.append((name, hashlib.blake2b(text).digest()))
+                found.append((name, digest))
     return tuple(found)
 
 

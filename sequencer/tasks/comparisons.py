@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from sequencer.files import AnyPath
 from sequencer.progress import Progress, within
-from sequencer.show.file_text import file_text
+from sequencer.show.file_text import disk_text
 from sequencer.tasks.kept_reports import AskedReport
 from sequencer.tasks.shows import stage_show
 
@@ -57,11 +57,9 @@ def compare_shows(
 def _text_of(path: Path) -> "ComparedText":
     from sequencer.outputs.compared.comparing import ComparedText
 
-    file_text(path)  # says in one sentence what is wrong with it
-    text = path.read_bytes().decode("utf-8")  # with its own line ends
+    said = disk_text(path)
     return ComparedText(
-        path.name, text.removeprefix("\ufeff"), findings=_known_findings(path), file=path.name,
-        marked=text.startswith("\ufeff"),
+        path.name, said.text, findings=_known_findings(path), file=path.name, marked=said.marked,
     )  # fmt: skip
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.staging.staged import Staged
 
@@ -65,7 +66,7 @@ def _content(show: Staged) -> str:
     inputs = show.show.model_dump_json(include=_DANCED) + show.show.track.model_dump_json()
     content = hashlib.sha256((show.song.sha256 + inputs).encode("utf-8"))
     for file in show.show.pattern_files:
-        content.update((Path(show.file).parent / file).read_bytes())
+        content.update(sha256_of_file(Path(show.file).parent / file).encode("ascii"))
     return content.hexdigest()
 
 

@@ -1,11 +1,13 @@
 """What `draft` does: a routine is drafted into a show file, or only shown."""
 
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sequencer.errors import InputError, Place
-from sequencer.files import AnyPath, telling, write_bytes
+from sequencer.files import AnyPath
 from sequencer.progress import Progress, within
+from sequencer.show.file_text import DiskText, disk_text, write_disk_text
 from sequencer.tasks import shows
 
 if TYPE_CHECKING:
@@ -52,12 +54,10 @@ def draft_show(
         was drafted there before.
     """
     from sequencer.planning.drafting.draft_search import DraftingStopped
-    from sequencer.show.file_text import file_text
 
     path = Path(path)
-    file_text(path)  # says what is wrong with a file that cannot be read
-    with telling(path):
-        text = path.read_bytes().decode("utf-8")
+    before = disk_text(path)
+    text = before.text
     try:
         draft = draft_text(
             text, path, section=section, another=another, seed=seed, progress=progress
@@ -65,10 +65,10 @@ def draft_show(
     except DraftingStopped as stop:
         stop.written = write and not stop.over_another
         if stop.written:  # else a routine that was checked stays
-            _write(path, text, stop.draft.text)
+            _write(path, before, stop.draft.text)
         raise
     if write:
-        _write(path, text, draft.text)
+        _write(path, before, draft.text)
     return draft
 
 
@@ -113,17 +113,15 @@ def draft_text(
     return drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
 
 
-def _write(path: Path, before: str, after: str) -> None:
+def _write(path: Path, before: DiskText, after: str) -> None:
     """Replace the file, if it still is what was read."""
-    with telling(path):
-        now = path.read_bytes().decode("utf-8")
-    if now != before:
+    if disk_text(path) != before:
         raise InputError(
             "changed-meanwhile", Place(str(path)), "the file was changed while the routine was drafted",
             "nothing was written: give the command again",
         )  # fmt: skip
-    if after != before:
-        write_bytes(path, after.encode("utf-8"))
+    if after != before.text:
+        write_disk_text(path, replace(before, text=after))
 
 
 def draft_words(draft: "Draft", *, why: bool = False) -> str:

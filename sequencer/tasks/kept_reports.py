@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from sequencer import kept, plugins
+from sequencer.allowed_places import is_allowed
 from sequencer.digests import sha256_of_file
 from sequencer.findings import Clearance, Finding, Report, restored_row
 from sequencer.listening import cache as song_cache
@@ -99,8 +100,11 @@ class AskedReport:
             self.read = _read(text, self._path)
             names = (names_in(self.read.show),)
             kept.keep(_NAMES, (code, text), names[0], record=list)
+        folder = self._path.parent
+        if not all(is_allowed(folder / name, folder) for name in names[0]):
+            return None  # reading the show says so
         try:
-            digests = [sha256_of_file(self._path.parent / name) for name in names[0]]
+            digests = [sha256_of_file(folder / name) for name in names[0]]
         except (OSError, ValueError):
             return None
         year = dt.datetime.now(tz=dt.UTC).year

@@ -9,10 +9,11 @@ from pathlib import Path
 
 from sequencer import kept
 from sequencer.errors import InputError, Place
-from sequencer.files import AnyPath, not_interrupted, write_text
+from sequencer.files import AnyPath, not_interrupted
 from sequencer.planning.mending import Mended, mended_dance, mended_spacing
 from sequencer.progress import Progress, within
 from sequencer.show.document import parse_document
+from sequencer.show.file_text import DiskText, disk_text, write_disk_text
 from sequencer.show.reading import show_from_document
 from sequencer.tasks import shows
 
@@ -56,8 +57,8 @@ def _mended_show(path: Path, *, one: bool, flown: bool, progress: Progress | Non
     shows.stage_show(
         path, progress=within(progress, 0.0, 0.2)
     )  # rejects an unusable show, another cut included
-    before = path.read_bytes()
-    text = before.decode("utf-8-sig")
+    before = disk_text(path)
+    text = before.text
     read = show_from_document(parse_document(text, str(path)))
     if read.show is not read.written:
         raise read.fault(
@@ -110,14 +111,14 @@ def _after(danced: tuple[str, ...], now: Callable[[], Mended]) -> Mended:
     return replace(mended, done=danced + mended.done)
 
 
-def _write(path: Path, before: bytes, text: str) -> None:
+def _write(path: Path, before: DiskText, text: str) -> None:
     """Write the mended file, unless somebody has saved another one meanwhile."""
-    now = path.read_bytes()
-    if now != before and now.decode("utf-8-sig", errors="replace") != text:
+    now = disk_text(path)
+    if now not in {before, replace(before, text=text)}:
         raise InputError(
             "changed-meanwhile",
             Place(str(path)),
             "the show file was changed while it was being mended, so no mend was written and your change is kept",
             "ask for --mend again",
         )
-    write_text(path, text)
+    write_disk_text(path, replace(before, text=text))

@@ -10,6 +10,7 @@ one of thousands: beats would be minutes apart. Where it may also part two colum
 """
 
 import csv
+import io
 import re
 from itertools import pairwise
 from pathlib import Path
@@ -19,6 +20,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.errors import InputError, Place
+from sequencer.given_files import TooLargeError, given_bytes
 from sequencer.timing.corrections import Corrections
 
 _TIMES = ("time", "seconds", "second", "beat", "beats", "onset", "s")
@@ -26,6 +28,11 @@ _PLACES = ("place", "downbeat", "number", "label", "position", "bar")
 _LARGEST = 4_000_000  # bytes of such a file
 _CLOSEST = 0.12  # [s] two taps closer than this are one bouncing finger
 _MIDI = {".mid", ".midi", ".smf"}
+_MOST_BEATS = 100_000  # of a song: over five hours at 300 beats a minute
+_FRAMES = (
+    0x8000  # a division with this bit counts in frames of time code, not in parts of a quarter note
+)
+_MOST_IN_SIGNATURE = 64  # beats of a bar, and the finest note that is counted in
 
 
 def given_count(path: Path) -> Corrections:
@@ -49,24 +56,24 @@ def given_count(path: Path) -> Corrections:
     """
     place = Place(str(path))
     try:
-        if path.stat().st_size > _LARGEST:
-            raise InputError(
-                "taps-too-large",
-                place,
-                "this file is too large for a list of beats",
-                "give the list of beats",
-            )
-        content = path.read_bytes()
+        content = given_bytes(path, _LARGEST)
+    except TooLargeError as error:
+        raise InputError(
+            "taps-too-large",
+            place,
+            "this file is too large for a list of beats",
+            "give the list of beats",
+        ) from error
     except (OSError, ValueError) as error:
         raise InputError(
             "taps-unreadable",
             place,
             "the file cannot be read",
             "check its name and folder",
-            str(error),
+            getattr(error, "strerror", None) or str(error),
         ) from error
     if path.suffix.lower() in _MIDI or content.startswith(b"MThd"):
-        return _from_midi(path)
+        return _from_midi(path, content)
     return _from_text(path, content)
 
 
@@ -170,26 +177,51 @@ def _is_first(text: str) -> bool:
     return text.lower() in {"1", "downbeat", "d", "x", "true", "yes"}
 
 
-def _from_midi(path: Path) -> Corrections:
+def _from_midi(path: Path, content: bytes) -> Corrections:
     import mido
 
     try:
-        file = mido.MidiFile(path)
+        file = mido.MidiFile(file=io.BytesIO(content))
         events = [(tick, m) for track in file.tracks for tick, m in _ticked(track)]
     except (OSError, EOFError, ValueError, KeyError, IndexError, TypeError) as error:
-        raise InputError(
-            "midi-not-understood",
-            Place(str(path)),
+        raise _unusable_midi(
+            path,
             "this MIDI file cannot be read",
             "export it again as a Standard MIDI File",
             str(error),
         ) from error
+    if not 0 < file.ticks_per_beat < _FRAMES:
+        raise _unusable_midi(
+            path,
+            "this MIDI file does not count in parts of a beat",
+            "export it again with ticks per quarter note",
+        )
     end = max((tick for tick, _ in events), default=0)
     per_quarter = file.ticks_per_beat
     tempi = {0: 500_000} | {t: m.tempo for t, m in _in_order(events) if m.type == "set_tempo"}
     metres = {0: (4, 4)} | {
         t: (m.numerator, m.denominator) for t, m in _in_order(events) if m.type == "time_signature"
     }
+    for numerator, denominator in metres.values():
+        if not (1 <= numerator <= _MOST_IN_SIGNATURE and denominator <= _MOST_IN_SIGNATURE):
+            raise _unusable_midi(
+                path,
+                f"this MIDI file has a time signature of {numerator} over "
+                f"{denominator if denominator < 1e6 else 'more than a million'}",
+                "correct the signature and export it again",
+            )
+    if min(tempi.values()) <= 0:
+        raise _unusable_midi(
+            path,
+            "this MIDI file has a tempo of no time a beat",
+            "correct the tempo and export it again",
+        )
+    if end / per_quarter * max(each[1] for each in metres.values()) / 4 > _MOST_BEATS:
+        raise _unusable_midi(
+            path,
+            f"this MIDI file is longer than {_MOST_BEATS:,} beats",
+            "cut it to the song and export it again",
+        )
     ticks, firsts = _beat_ticks(metres, end, per_quarter)
     if len(ticks) < 4:
         raise InputError(
@@ -209,6 +241,10 @@ def _from_midi(path: Path) -> Corrections:
         beats=tuple(times),
         downbeats=tuple(t for t, first in zip(times, firsts, strict=True) if first),
     )
+
+
+def _unusable_midi(path: Path, what: str, mend: str, why: str = "") -> InputError:
+    return InputError("midi-not-understood", Place(str(path)), what, mend, why)
 
 
 def _in_order(events: list[tuple[int, Any]]) -> list[tuple[int, Any]]:

@@ -249,12 +249,15 @@ def test_what_is_typed_as_soon_as_a_field_is_there_stays(planner):
 def test_a_newer_file_takes_the_place_of_words_but_not_of_those_being_typed(planner):
     page = planner.page
     planner.tab("Show")
-    title, version = page.get_by_label("title", exact=True), page.get_by_role("textbox", name="version")
+    title, version = (
+        page.get_by_label("title", exact=True),
+        page.get_by_role("textbox", name="version"),
+    )
     page.get_by_label("Say more").first.select_option("version")
     version.fill("half a wo")
     for values in ({"version": "2"}, {"title": "Anew"}):
         revision = planner.served.page.get("show")[1]["revision"]
-        assert planner.served.page.do(revision, **{"do": "change-titles"}, values=values)[0] == 200
+        assert planner.served.page.do(revision, do="change-titles", values=values)[0] == 200
     page.wait_for_function("() => document.querySelector('#show-title').value === 'Anew'")
     page.evaluate(DRAWN)
     assert (title.input_value(), version.input_value()) == ("Anew", "half a wo")

@@ -8,8 +8,8 @@ import pytest
 from click.testing import CliRunner
 
 from sequencer.cli import main
-from sequencer.desk.file_on_disk import DiskText
 from sequencer.desk.kept_versions import KeptVersions
+from sequencer.show.file_text import DiskText
 from tests.cli.test_open import MADE_UP
 from tests.desk_client import desk
 

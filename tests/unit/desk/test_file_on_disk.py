@@ -7,14 +7,9 @@ import sys
 
 import pytest
 
-from sequencer.desk.file_on_disk import (
-    DiskText,
-    Hold,
-    can_write_beside,
-    disk_text,
-    write_disk_text,
-)
+from sequencer.desk.file_on_disk import Hold, can_write_beside
 from sequencer.errors import InputError
+from sequencer.show.file_text import DiskText, disk_text, write_disk_text
 
 
 @pytest.mark.parametrize(

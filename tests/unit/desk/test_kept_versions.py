@@ -5,9 +5,9 @@ from unittest import mock
 
 import pytest
 
-from sequencer.desk.file_on_disk import DiskText
 from sequencer.desk.kept_versions import KeptVersions, spelled_name
 from sequencer.errors import InputError
+from sequencer.show.file_text import DiskText
 
 FINDING = {
     "code": "too-close", "severity": "warn", "who": ["Ash"], "start": 1.0, "end": 2.0, "position": "1.3", "message": "near",

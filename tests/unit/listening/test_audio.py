@@ -106,6 +106,13 @@ def damaged(tmp_path, kind):  # noqa: C901 (one case a kind of damage)
             path.write_bytes(path.read_bytes()[: int(path.stat().st_size * 0.7)])
         case "silent":
             soundfile.write(path, np.zeros(44100 * 8), 44100)
+        case "constant":
+            level = np.tile(np.float32([0.9, -0.3]), (44100 * 8, 1))
+            soundfile.write(path, level, 44100, subtype="FLOAT")
+        case "slow":
+            soundfile.write(path, clicks(8.0), 1)
+        case "fast":
+            soundfile.write(path, clicks(8.0), 2_000_000)
         case "bytes":
             path.write_bytes(np.random.default_rng(1).bytes(20_000))
     return path
@@ -125,6 +132,9 @@ def damaged(tmp_path, kind):  # noqa: C901 (one case a kind of damage)
         ("cut-flac", "track-damaged"),
         ("cut-ogg", "track-damaged"),
         ("silent", "track-silent"),
+        ("constant", "track-silent"),
+        ("slow", "track-damaged"),
+        ("fast", "track-damaged"),
         ("bytes", "track-not-audio"),
     ],
 )
@@ -137,6 +147,12 @@ def test_what_cannot_be_heard_is_refused(tmp_path, kind, code):
     assert caught.value.code == code
     assert str(path) in str(caught.value)
     assert "\n" not in str(caught.value)
+
+
+def test_a_song_on_a_constant_level_is_heard(tmp_path):
+    path = tmp_path / "lifted.wav"
+    soundfile.write(path, 0.05 * clicks(12.0) + 0.8, 44100, subtype="FLOAT")
+    assert len(hear(path, use_cache=False).beats) > 4
 
 
 def test_hash_is_that_of_the_bytes(tmp_path):

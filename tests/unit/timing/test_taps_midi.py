@@ -4,6 +4,8 @@ Source: Standard MIDI Files 1.0: 120 quarters a minute and 4/4 where the file sa
 denominator is the note that is counted, and 6/8, 9/8 and 12/8 are counted in dotted quarters.
 """
 
+import struct
+
 import mido
 import numpy as np
 import pytest
@@ -213,3 +215,40 @@ def test_a_time_given_twice_is_refused(tmp_path):
     path.write_text("1\n2\n2\n3\n4\n", encoding="utf-8")
     with pytest.raises(InputError, match="2 s comes after 2 s"):
         given_count(path)
+
+
+def headed(tmp_path, division, signature=b"", delta=b"\x60", notes=40):
+    """A file written by hand, as no program writes it."""
+    track = (
+        signature + b"".join(delta + b"\x90\x3c\x40" for _ in range(notes)) + b"\x00\xff\x2f\x00"
+    )
+    head = b"MThd" + struct.pack(">IHHH", 6, 0, 1, division)
+    path = tmp_path / "odd.mid"
+    path.write_bytes(head + b"MTrk" + struct.pack(">I", len(track)) + track)
+    return path
+
+
+@pytest.mark.parametrize(
+    ("division", "signature", "says"),
+    [
+        (0xE728, b"", "does not count in parts of a beat"),  # SMPTE, 25 frames of 40 ticks
+        (0x0000, b"", "does not count in parts of a beat"),
+        (96, b"\x00\xff\x58\x04\x00\x02\x18\x08", "signature of 0 over 4"),
+        (96, b"\x00\xff\x58\x04\x04\x14\x18\x08", "more than a million"),
+        (96, b"\x00\xff\x58\x04\x04\xff\x18\x08", "more than a million"),
+        (96, b"\x00\xff\x58\x04\x04\x07\x18\x08", "signature of 4 over 128"),
+        (96, b"\x00\xff\x51\x03\x00\x00\x00", "tempo of no time"),
+    ],
+)
+def test_heads_and_signatures_that_count_nothing_are_refused(tmp_path, division, signature, says):
+    with pytest.raises(InputError, match=says):
+        given_count(headed(tmp_path, division, signature))
+
+
+def test_a_file_longer_than_any_song_is_refused_before_its_beats_are_made(tmp_path):
+    with pytest.raises(InputError, match="longer than 100,000 beats"):
+        given_count(headed(tmp_path, 96, delta=b"\xff\xff\xff\x7f", notes=50))
+    with pytest.raises(InputError, match="longer than 100,000 beats"):
+        given_count(headed(tmp_path, 1, delta=b"\x87\x68", notes=101))  # 1,000 beats each
+    with_finest = b"\x00\xff\x58\x04\x04\x06\x18\x08"
+    assert len(given_count(headed(tmp_path, 96, with_finest)).beats) == 16 * 40 + 1

@@ -15,8 +15,10 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.errors import InputError, Place
+from sequencer.given_files import given_bytes
 
 _RESTRICTED, _WHOLE_ONLY, _BITMAPS_ONLY = 0x0002, 0x0100, 0x0200
+_LARGEST = 60_000_000  # bytes of a type file; those of all Chinese letters have 20
 _SHARED = 0x000C  # print and preview, or edit: if either is set, bit 1 does not forbid embedding
 _JOINED = ("ARABIC", "SYRIAC", "MONGOLIAN", "DEVANAGARI", "BENGALI", "GURMUKHI", "GUJARATI", "ORIYA", "TAMIL",
            "TELUGU", "KANNADA", "MALAYALAM", "SINHALA", "MYANMAR", "KHMER", "TIBETAN", "NKO")  # fmt: skip
@@ -81,9 +83,10 @@ def read_type(path: Path) -> OwnType:
         If it is missing or not a TrueType file with outlines.
     """
     try:
-        content = path.read_bytes()
-    except OSError as error:
-        raise _unusable(str(path), error.strerror or "it cannot be read") from error
+        content = given_bytes(path, _LARGEST)
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or "it cannot be read"
+        raise _unusable(str(path), reason) from error
     if content[:4] not in {b"\x00\x01\x00\x00", b"true"}:
         raise _unusable(str(path), "it is not a TrueType file with outlines")
     try:

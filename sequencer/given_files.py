@@ -1,0 +1,46 @@
+"""Reads files that people name: only real files, and never more of one than it may hold.
+
+A name may lead to a device that never ends, or to a pipe into which nobody ever writes; what a file system says of a
+file's size need not be so. So the file is opened without waiting, looked at once it is open, and read up to its limit.
+"""
+
+import errno
+import os
+import stat
+from pathlib import Path
+
+
+class TooLargeError(OSError):
+    """A file holds more than a file of its kind may."""
+
+
+def given_bytes(path: Path, most: int) -> bytes:
+    """What a file holds.
+
+    Parameters
+    ----------
+    path : Path
+    most : int
+        The most bytes that it may hold.
+
+    Raises
+    ------
+    TooLargeError
+        If it holds more.
+    OSError
+        If it cannot be opened or read, or is no file: a folder, a device, a pipe.
+    ValueError
+        If no file can have that name: it holds a zero byte.
+    """
+    with open(path, "rb", opener=_opened) as file:
+        if not stat.S_ISREG(os.fstat(file.fileno()).st_mode):
+            raise OSError(errno.EINVAL, "this is a device or a pipe, not a file", str(path))
+        content = file.read(most + 1)
+    if len(content) > most:
+        raise TooLargeError(errno.EFBIG, f"this file is larger than {most // 1_000_000} MB")
+    return content
+
+
+def _opened(path: str, flags: int) -> int:
+    # A pipe is opened at once instead of waiting for somebody to write into it.
+    return os.open(path, flags | getattr(os, "O_NONBLOCK", 0))

@@ -1,0 +1,140 @@
+"""A show from a stranger: what it may read and write on this machine, as docs/strangers.md says it, line by line."""
+
+import os
+import sys
+
+import pytest
+from click.testing import CliRunner
+
+from sequencer.allowed_places import VARIABLE
+from sequencer.cli import main
+from tests.cli.test_bad_input import assert_refused, run
+
+from .conftest import RATE, SHOW, click_track
+
+SECRET = "daemon:x:1:1:a line that nobody may see"
+
+
+@pytest.fixture
+def mailed(tmp_path, monkeypatch):
+    """A folder with a song, and beside it a folder with what is nobody's business."""
+    import soundfile as sf
+
+    monkeypatch.setenv(VARIABLE, "")
+    monkeypatch.setenv("XDG_CONFIG_HOME", str(tmp_path / "settings"))
+    folder = tmp_path / "mailed"
+    folder.mkdir()
+    (tmp_path / "private").mkdir()
+    for name in ("beats.txt", "rules.yaml", "burns.csv", "patterns.yaml", "type.ttf"):
+        (tmp_path / "private" / name).write_text(f"{SECRET}\n", encoding="utf-8")
+    sf.write(folder / "song.wav", click_track(), RATE)
+    sf.write(tmp_path / "private" / "song.wav", click_track(), RATE)
+    return folder
+
+
+def show_that_names(folder, key, name):
+    text = {
+        "track": SHOW.replace("song.wav", name),
+        "beats": SHOW.replace("metre: 4, one: 0:00.5", f"beats: {name}"),
+        "rules": SHOW + f"rules: {{file: {name}}}\n",
+        "burns": SHOW + f"fire: {{fuel: lamp-oil, burns: {name}}}\n",
+        "patterns": SHOW + f"pattern_files: [{name}]\n",
+        "type": SHOW + f"type_file: {name}\n",
+    }[key]
+    (folder / "show.yaml").write_text(text, encoding="utf-8")
+    return folder / "show.yaml"
+
+
+NAMED = (
+    ("track", "song.wav"), ("beats", "beats.txt"), ("rules", "rules.yaml"), ("burns", "burns.csv"),
+    ("patterns", "patterns.yaml"), ("type", "type.ttf"),
+)  # fmt: skip
+VERBS = ("check", "sheet", "rehearse", "draft", "draw", "trace")
+
+
+@pytest.mark.parametrize(("key", "name"), NAMED)
+@pytest.mark.parametrize("way", ["above", "absolute"])
+def test_it_reads_nothing_outside_its_folder(mailed, key, name, way):
+    path = f"../private/{name}" if way == "above" else str(mailed.parent / "private" / name)
+    show = show_that_names(mailed, key, path)
+    line = assert_refused(run("check", show), "lies outside the folder")
+    assert "[outside-folder]" in line
+    assert f"{show}:" in line  # with line and column
+    assert SECRET[:10] not in line
+
+
+@pytest.mark.parametrize("verb", VERBS)
+def test_no_verb_does(mailed, verb, monkeypatch):
+    monkeypatch.chdir(mailed)
+    show = show_that_names(mailed, "beats", "../private/beats.txt")
+    assert_refused(run(verb, show), "lies outside the folder")
+    assert sorted(path.name for path in mailed.iterdir()) == ["show.yaml", "song.wav"]
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="links need rights there")
+def test_a_link_in_its_folder_leads_nowhere_else(mailed):
+    (mailed / "beats.txt").symlink_to(mailed.parent / "private" / "beats.txt")
+    assert_refused(
+        run("check", show_that_names(mailed, "beats", "beats.txt")), "lies outside the folder"
+    )
+
+
+def test_the_reader_allows_a_folder_and_is_told_what_the_file_says(mailed):
+    show = show_that_names(mailed, "beats", "../private/beats.txt")
+    result = run("check", show, "--allow", mailed.parent / "private")
+    assert_refused(result, "at least four beats")
+    result = run("check", show, "--allow", mailed.parent / "settings-not-there")
+    assert result.exit_code == 2
+
+
+def test_a_song_that_a_person_named_is_read_the_next_time(mailed):
+    song = mailed.parent / "private" / "song.wav"
+    result = run("new", mailed / "mine.yaml", "--track", song, "--no-draft")
+    assert result.exit_code == 0, result.output
+    assert run("check", mailed / "mine.yaml").exit_code in {0, 1}
+    other = SHOW.replace("song.wav", "../private/beats.txt")
+    (mailed / "other.yaml").write_text(other, encoding="utf-8")
+    assert_refused(run("check", mailed / "other.yaml"), "lies outside the folder")
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="no such devices")
+@pytest.mark.parametrize("key", [key for key, _ in NAMED])
+def test_devices_and_pipes_are_no_files(mailed, key):
+    os.mkfifo(mailed / "pipe")
+    show = show_that_names(mailed, key, "pipe")
+    verb = ("sheet", show, "--out", mailed / "out") if key == "type" else ("check", show)
+    result = run(*verb)
+    assert result.exit_code == 2, result.output
+    assert len([line for line in result.stderr.splitlines() if "error:" in line]) == 1
+    assert "Traceback" not in result.output
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="no such devices")
+def test_a_show_that_never_ends_is_refused(mailed):
+    assert_refused(run("check", "/dev/zero"), "a device or a pipe")
+    assert_refused(run("patterns", "--from", "/dev/zero"), "a device or a pipe")
+    assert_refused(run("listen", mailed / "song.wav", "--tap", "/dev/zero"), "a device or a pipe")
+
+
+def test_what_steers_a_terminal_is_written_out(mailed):
+    show = show_that_names(mailed, "track", '"so\\e[31mng\\u202e.wav"')
+    line = assert_refused(run("check", show), "so\\x1b[31mng\\u202e.wav")
+    assert line.isprintable()
+
+
+def test_a_value_of_five_thousand_letters_is_cut(mailed):
+    (mailed / "show.yaml").write_text(SHOW.replace("1.7", "a" * 5000), encoding="utf-8")
+    assert len(assert_refused(run("check", mailed / "show.yaml"), "stature")) < 900
+
+
+def test_a_letter_that_yaml_does_not_know_has_its_place(mailed):
+    (mailed / "show.yaml").write_text(SHOW.replace("Ash", "As\x01h"), encoding="utf-8")
+    assert "show.yaml:9:14: " in assert_refused(run("check", mailed / "show.yaml"), "U+0001")
+
+
+def test_a_name_like_an_option_is_told_how_to_be_written(mailed, monkeypatch):
+    monkeypatch.chdir(mailed)
+    (mailed / "-x.yaml").write_text(SHOW, encoding="utf-8")
+    result = CliRunner().invoke(main, ["check", "-x.yaml"])
+    assert result.exit_code == 2
+    assert "./-x.yaml" in result.stderr

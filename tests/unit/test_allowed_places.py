@@ -1,0 +1,76 @@
+"""Where a show may read: below its folder, below its project's, and where the person at the machine allows it."""
+
+import os
+
+import pytest
+
+from sequencer.allowed_places import VARIABLE, allow_for_good, allow_for_now, is_allowed
+
+
+@pytest.fixture(autouse=True)
+def own_settings(tmp_path, monkeypatch):
+    monkeypatch.setenv("XDG_CONFIG_HOME", str(tmp_path / "settings"))
+    monkeypatch.setenv(VARIABLE, "")
+
+
+@pytest.fixture
+def folder(tmp_path):
+    (tmp_path / "show" / "songs").mkdir(parents=True)
+    (tmp_path / "show" / "songs" / "a.wav").touch()
+    (tmp_path / "elsewhere").mkdir()
+    (tmp_path / "elsewhere" / "b.wav").touch()
+    return tmp_path / "show"
+
+
+def test_below_its_folder_only(folder):
+    assert is_allowed(folder / "songs" / "a.wav", folder)
+    assert is_allowed(folder / "songs" / ".." / "songs" / "a.wav", folder)
+    assert is_allowed((folder / "songs" / "a.wav").absolute(), folder)
+    assert is_allowed(folder / "not-there.wav", folder)
+    assert not is_allowed(folder / ".." / "elsewhere" / "b.wav", folder)
+    assert not is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
+    assert not is_allowed(folder.with_name("show-too") / "c.wav", folder)
+
+
+def test_links_are_followed_first(folder):
+    try:
+        (folder / "in.wav").symlink_to(folder / "songs" / "a.wav")
+        (folder / "out.wav").symlink_to(folder.parent / "elsewhere" / "b.wav")
+    except OSError:
+        pytest.skip("no links here")
+    assert is_allowed(folder / "in.wav", folder)
+    assert not is_allowed(folder / "out.wav", folder)
+
+
+def test_a_project_is_marked_by_a_file(folder):
+    (folder.parent / ".sequencer").write_text(
+        "/\n", encoding="utf-8"
+    )  # what it holds opens nothing
+    assert is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
+    assert not is_allowed(folder.parent.parent / "c.wav", folder)
+
+
+def test_the_person_allows_folders_for_now(folder):
+    allow_for_now((str(folder.parent / "elsewhere"),))
+    assert is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
+    assert not is_allowed(folder.parent / "elsewhere-too" / "b.wav", folder)
+    assert os.environ[VARIABLE]  # processes that are started from here know it too
+
+
+def test_a_song_that_was_named_is_allowed_for_good_and_only_it(folder):
+    song = folder.parent / "elsewhere" / "b.wav"
+    allow_for_good(song)
+    allow_for_good(song)
+    settings = folder.parent / "settings" / "sequencer" / "allowed.txt"
+    if settings.exists():  # elsewhere than on Linux the settings lie where the system says
+        assert settings.read_text(encoding="utf-8").splitlines() == [os.path.realpath(song)]
+    assert is_allowed(song, folder)
+    assert not is_allowed(song.with_name("c.wav"), folder)
+
+
+def test_settings_that_cannot_be_written_allow_for_now(folder, monkeypatch):
+    blocked = folder.parent / "blocked"
+    blocked.write_text("", encoding="utf-8")
+    monkeypatch.setattr("sequencer.allowed_places._settings", lambda: blocked / "allowed.txt")
+    allow_for_good(folder.parent / "elsewhere" / "b.wav")
+    assert is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
