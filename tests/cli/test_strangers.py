@@ -12,7 +12,7 @@ from tests.cli.test_bad_input import assert_refused, run
 
 from .conftest import RATE, SHOW, click_track
 
-SECRET = "daemon:x:1:1:a line that nobody may see"
+PRIVATE = "daemon:x:1:1:a line that nobody may see"
 
 
 @pytest.fixture
@@ -26,7 +26,7 @@ def mailed(tmp_path, monkeypatch):
     folder.mkdir()
     (tmp_path / "private").mkdir()
     for name in ("beats.txt", "rules.yaml", "burns.csv", "patterns.yaml", "type.ttf"):
-        (tmp_path / "private" / name).write_text(f"{SECRET}\n", encoding="utf-8")
+        (tmp_path / "private" / name).write_text(f"{PRIVATE}\n", encoding="utf-8")
     sf.write(folder / "song.wav", click_track(), RATE)
     sf.write(tmp_path / "private" / "song.wav", click_track(), RATE)
     return folder
@@ -60,7 +60,7 @@ def test_it_reads_nothing_outside_its_folder(mailed, key, name, way):
     line = assert_refused(run("check", show), "lies outside the folder")
     assert "[outside-folder]" in line
     assert f"{show}:" in line  # with line and column
-    assert SECRET[:10] not in line
+    assert PRIVATE[:10] not in line
 
 
 @pytest.mark.parametrize("verb", VERBS)
