@@ -56,7 +56,7 @@ def frames_of(path: Path) -> Frames | None:
             at += frame[0]
         held = claimed is not None  # the frame with the count has no sound
         return Frames(
-            found=found - held,
+            found=max(found - held, 0),
             claimed=claimed,
             cut=cut,
             seconds=first[1],

@@ -26,6 +26,7 @@ from sequencer.timing.corrections import Corrections
 _TIMES = ("time", "seconds", "second", "beat", "beats", "onset", "s")
 _PLACES = ("place", "downbeat", "number", "label", "position", "bar")
 _LARGEST = 4_000_000  # bytes of such a file
+_LATEST = 1e6  # [s] no track lasts for eleven days
 _CLOSEST = 0.12  # [s] two taps closer than this are one bouncing finger
 _MIDI = {".mid", ".midi", ".smf"}
 _MOST_BEATS = 100_000  # of a song: over five hours at 300 beats a minute
@@ -167,7 +168,8 @@ def _seconds(text: str) -> float | None:
     match = re.fullmatch(r"(?:(\d+):)?(\d+(?:[.,]\d*)?|[.,]\d+)\s*s?", text.strip())
     if not match:
         return None
-    return 60.0 * float(match[1] or 0) + float(match[2].replace(",", "."))
+    seconds = 60.0 * float(match[1] or 0) + float(match[2].replace(",", "."))
+    return seconds if seconds < _LATEST else None
 
 
 def _is_first(text: str) -> bool:

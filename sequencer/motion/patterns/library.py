@@ -42,6 +42,11 @@ _KEYS = {
 }  # fmt: skip
 
 
+_RECORDS = {"set", "defaults", "left", "right"}
+_LONGEST_CYCLE = 256.0  # [beats]
+_LISTS = {"stations", "props", "room"}  # whose readers say what is wrong with them
+
+
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class HandLaw:
     """One hand's kind of law and the parameters fixed by the pattern."""
@@ -315,9 +320,14 @@ def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
     two = _check_record(record)
     right = _hand(record["right"] if two else record)
     left = _hand(record["left"]) if two else right
-    difficulty = int(record.get("difficulty", 3))
-    if not 1 <= difficulty <= 5:
-        raise ValueError(f"difficulty must be 1 to 5, got {difficulty}")
+    difficulty = _number(record, "difficulty", 3)
+    if difficulty not in {1, 2, 3, 4, 5}:
+        raise ValueError(f"difficulty must be 1 to 5, got {record['difficulty']}")
+    cycle = _number(record, "cycle", 1) if "cycle" in record else None
+    if cycle is not None and not 0 < cycle <= _LONGEST_CYCLE:
+        raise ValueError(
+            f"cycle must be above 0 and at most {_LONGEST_CYCLE:g} beats, got {cycle:g}"
+        )
     return Pattern(
         name=name,
         family=str(record.get("family", "hybrid" if two else right.kind.family)),
@@ -325,15 +335,26 @@ def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
         left=left,
         right=right,
         summary=str(record.get("summary", "")),
-        difficulty=difficulty,
+        difficulty=int(difficulty),
         why=str(record.get("why", "")),
-        needs=tuple(record.get("needs", ())),
+        needs=_names(record.get("needs", ())),
         notes=str(record.get("notes", "")),
         source=str(record.get("source", "common practice")),
-        cycle=float(record["cycle"]) if "cycle" in record else None,
+        cycle=cycle,
         props=_props(record["props"]) if "props" in record else PROP_KINDS,
         offset_limits=_room(record["room"]) if "room" in record else None,
     )
+
+
+def _number(record: Mapping[str, Any], key: str, left_out: float) -> float:
+    try:
+        return float(record.get(key, left_out))
+    except ValueError:
+        raise ValueError(f"{key} must be a number, got {record[key]!r}") from None
+
+
+def _names(given: str | Sequence[str]) -> tuple[str, ...]:
+    return (given,) if isinstance(given, str) else tuple(given)
 
 
 def _props(given: object) -> tuple[PropKind, ...]:
@@ -373,12 +394,26 @@ def _check_record(record: Mapping[str, Any]) -> bool:
     for key in record:
         if key not in _KEYS:
             raise ValueError(f"key {key!r} is not known{nearest(key, sorted(_KEYS))}")
+        _check_shape(key, record[key])
     two = "left" in record or "right" in record
     if [two, "law" in record, "stations" in record].count(True) != 1:
         raise ValueError("give either a law, or stations, or left and right with a law each")
     if two and not ("left" in record and "right" in record):
         raise ValueError("give both left and right")
     return two
+
+
+def _check_shape(key: str, value: object) -> None:
+    """Raise unless a key of a pattern, or of one of its hands, has a record, a list or one value, as it should."""
+    if key in _RECORDS:
+        if not isinstance(value, Mapping):
+            raise ValueError(f"{key} must be a record of keys and values, got {value!r}")
+    elif key == "needs":
+        names = [value] if isinstance(value, str) else value
+        if not isinstance(names, Sequence) or not all(isinstance(each, str) for each in names):
+            raise ValueError(f"needs must be names of patterns, got {value!r}")
+    elif key not in {*_LISTS, "law"} and not isinstance(value, str | int | float):
+        raise ValueError(f"{key} must be one value, got {value!r}")
 
 
 def _open_parameters(
@@ -397,11 +432,13 @@ def _open_parameters(
 
 
 def _hand(record: Mapping[str, Any]) -> HandLaw:
+    for key in record:
+        _check_shape(key, record[key])
     if "stations" in record:
         return HandLaw(kind=station_kind(record["stations"]), fixed={})
     kinds = law_kinds()
     name = record.get("law")
-    if name not in kinds:
+    if not isinstance(name, str) or name not in kinds:
         raise ValueError(f"law {name!r} is not known{nearest(str(name), kinds)}")
     kind = kinds[name]
     table = {parameter.name: parameter for parameter in kind.parameters}

@@ -1,0 +1,146 @@
+"""Fuzzes every reader of files at length: `python benchmarks/fuzz.py --cases 200000 --json`.
+
+Each case is known by its seed; what is told as a bug is made again with `--only NAME --seed SEED`. A case may take ten
+seconds and, with all before it, a gigabyte of memory. With the package `coverage` installed, `--coverage` tells the share
+of the readers' lines that were run.
+"""
+
+import argparse
+import json
+import signal
+import sys
+import time
+import traceback
+import warnings
+from collections import Counter
+from contextlib import contextmanager
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parents[1]))
+
+from tests.fuzz.targets import TARGETS
+
+LONGEST = 10  # [s] of a case
+MOST = 1 << 30  # [bytes]
+SHARES = {
+    "show": 0.35,
+    "patterns": 0.15,
+    "rules": 0.15,
+    "burns": 0.1,
+    "taps": 0.1,
+    "midi": 0.08,
+    "audio": 0.07,
+}
+READERS = ["sequencer/show/*", "sequencer/timing/taps.py", "sequencer/facts/burn_log.py", "sequencer/safety/house_rules.py",
+           "sequencer/motion/patterns/library.py", "sequencer/listening/audio.py", "sequencer/listening/mpeg.py"]  # fmt: skip
+
+
+class HungError(Exception):
+    """A case took longer than it may."""
+
+
+def main() -> None:
+    asked = argparse.ArgumentParser(description=__doc__)
+    asked.add_argument("--cases", type=int, default=2000)
+    asked.add_argument("--first", type=int, default=0, help="seed of the first case of each reader")
+    asked.add_argument("--only", choices=sorted(TARGETS))
+    asked.add_argument("--seed", type=int, help="run this one case of --only, and show it")
+    asked.add_argument("--coverage", action="store_true")
+    asked.add_argument("--json", action="store_true", dest="as_json")
+    given = asked.parse_args()
+    warnings.simplefilter("ignore")
+    if given.seed is not None:
+        target = TARGETS[given.only]
+        sys.stdout.write(repr(target.case(given.seed)) + "\n")
+        sys.stdout.write(target.run(given.seed) + "\n")
+        return
+    with _covering(given.coverage) as covered:
+        names = [given.only] if given.only else list(SHARES)
+        rows = [_run(name, given.first, _count(given, name)) for name in names]
+    total = {
+        "cases": sum(row["cases"] for row in rows), "bugs": sum(row["bugs"] for row in rows),
+        "peak_mb": round(_peak() / 1e6), "covered": covered.get("share"),
+    }  # fmt: skip
+    if given.as_json:
+        sys.stdout.write(json.dumps({"readers": rows, "total": total}, indent=1) + "\n")
+    else:
+        for row in rows:
+            sys.stdout.write("{reader:9} {cases:7,} cases: {taken:6,} taken, {refused:7,} refused, {bugs} bugs; slowest {slowest:.2f} s\n".format(**row))  # fmt: skip
+            for each in row["kinds"]:
+                sys.stdout.write(f"  {each}\n")
+        sys.stdout.write(f"{total}\n")
+    sys.exit(total["bugs"] > 0)
+
+
+def _count(given, name: str) -> int:
+    return given.cases if given.only else max(1, round(given.cases * SHARES[name]))
+
+
+def _run(name: str, first: int, cases: int) -> dict:
+    target, ends, kinds, slowest = TARGETS[name], Counter(), {}, 0.0
+    for seed in range(first, first + cases):
+        begun = time.perf_counter()
+        try:
+            with _limited():
+                ends[target.run(seed)] += 1
+            if _peak() > MOST:
+                raise MemoryError(f"{_peak() / 1e6:.0f} MB")
+        except Exception as error:  # noqa: BLE001 (whatever it is, it is told)
+            ends["bugs"] += 1
+            at = traceback.extract_tb(error.__traceback__)[-1]
+            kinds.setdefault((type(error).__name__, at.filename, at.lineno), f"seed {seed}: {type(error).__name__} in {Path(at.filename).name}:{at.lineno}: {str(error)[:160]}")  # fmt: skip
+        slowest = max(slowest, time.perf_counter() - begun)
+    return {
+        "reader": name, "cases": cases, "taken": ends["taken"], "refused": ends["refused"], "bugs": ends["bugs"],
+        "slowest": round(slowest, 2), "kinds": list(kinds.values()),
+    }  # fmt: skip
+
+
+@contextmanager
+def _limited():
+    if not hasattr(signal, "SIGALRM"):
+        yield
+        return
+
+    def hung(*_):
+        raise HungError(f"longer than {LONGEST} s")
+
+    before = signal.signal(signal.SIGALRM, hung)
+    signal.alarm(LONGEST)
+    try:
+        yield
+    finally:
+        signal.alarm(0)
+        signal.signal(signal.SIGALRM, before)
+
+
+def _peak() -> int:
+    """The most memory that this process has held [bytes]."""
+    try:
+        import resource
+    except ImportError:
+        return 0
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss * (
+        1 if sys.platform == "darwin" else 1024
+    )
+
+
+@contextmanager
+def _covering(wanted: bool):
+    found: dict = {}
+    if not wanted:
+        yield found
+        return
+    import io
+
+    import coverage
+
+    watching = coverage.Coverage(include=READERS, data_file=None)
+    watching.start()
+    yield found
+    watching.stop()
+    found["share"] = round(watching.report(file=io.StringIO()), 1)
+
+
+if __name__ == "__main__":
+    main()
