@@ -40,6 +40,7 @@ class HungError(Exception):
 
 
 def main() -> None:
+    """Run the cases that are asked for, and tell how they end."""
     asked = argparse.ArgumentParser(description=__doc__)
     asked.add_argument("--cases", type=int, default=2000)
     asked.add_argument("--first", type=int, default=0, help="seed of the first case of each reader")
@@ -83,8 +84,7 @@ def _run(name: str, first: int, cases: int) -> dict:
         try:
             with _limited():
                 ends[target.run(seed)] += 1
-            if _peak() > MOST:
-                raise MemoryError(f"{_peak() / 1e6:.0f} MB")
+            _look_at_memory()
         except Exception as error:  # noqa: BLE001 (whatever it is, it is told)
             ends["bugs"] += 1
             at = traceback.extract_tb(error.__traceback__)[-1]
@@ -94,6 +94,11 @@ def _run(name: str, first: int, cases: int) -> dict:
         "reader": name, "cases": cases, "taken": ends["taken"], "refused": ends["refused"], "bugs": ends["bugs"],
         "slowest": round(slowest, 2), "kinds": list(kinds.values()),
     }  # fmt: skip
+
+
+def _look_at_memory() -> None:
+    if _peak() > MOST:
+        raise MemoryError(f"{_peak() / 1e6:.0f} MB")
 
 
 @contextmanager

@@ -134,7 +134,6 @@ def own_cache(tmp_path_factory):
     folder.mkdir(exist_ok=True)
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("XDG_CACHE_HOME", str(folder))
-        patch.setenv("XDG_CONFIG_HOME", str(folder.with_name("config")))
         yield folder
 
 

@@ -5,6 +5,7 @@ from typing import Any
 
 from starlette.requests import ClientDisconnect, Request
 
+from sequencer.allowed_places import is_allowed
 from sequencer.desk.begin_errand import first_text
 from sequencer.desk.begin_form import bad_request, form_cast, form_floor
 from sequencer.desk.show_server import ShowServer
@@ -12,7 +13,6 @@ from sequencer.desk.song_files import brought_song, song_path, songs_beside, wri
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.motion.props.prop import PROP_KINDS
-from sequencer.tasks.starting import allow_named
 
 BEGIN = "begin"  # the errand's kind
 
@@ -98,10 +98,10 @@ async def choose_track(server: ShowServer, given: Mapping[str, Any]) -> dict[str
         raise bad_request("'file' is a path, and 'revision' a whole number")
     folder = server.opened.path.parent
     path = song_path(words, folder)
-    allow_named(path, folder)
     changes: list[list[Any]] = [[["track", "file"], written_path(path, folder)]]
     show = server.opened.read.show
-    if show is not None and show.track.sha256 is not None:
+    # a song elsewhere is read only because the show names its content
+    if show is not None and (show.track.sha256 is not None or not is_allowed(path, folder)):
         changes.append([["track", "sha256"], await asyncio.to_thread(sha256_of_file, path)])
     operation = {"do": "make-changes", "said": f"take {path.name} as the song", "changes": changes}
     return await server.do(operation, revision, anyway=bool(given.get("anyway", False)))

@@ -103,7 +103,7 @@ def _unknown_letter(text: str, file: str, error: ReaderError) -> InputError:
     place = Place(file, before.count("\n") + 1, len(before) - before.rfind("\n"))
     letter = ord(error.character) if isinstance(error.character, str) else error.character
     return InputError(
-        "not-yaml", place, f"there is a letter here that no YAML file may hold (U+{letter:04X})",
+        "not-yaml", place, f"this is not YAML: the letter U+{letter:04X} may stand in no such file",
         "delete it; it may not be seen in an editor",
     )  # fmt: skip
 

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from sequencer.allowed_places import is_allowed
+from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError
 from sequencer.show.document import Document
 from sequencer.show.model import Show
@@ -25,11 +26,21 @@ def files_of(show: Show) -> Iterator[tuple[ValuePath, str]]:
         yield ("type_file",), show.type_file
 
 
-def outside_file(document: Document, path: ValuePath, name: str) -> InputError | None:
-    """Why a file that is named there may not be read; None if it may."""
+def outside_files(document: Document, show: Show) -> list[InputError]:
+    """Why files that a show on disk names may not be read; a text that is no file yet is its writer's."""
+    if not Path(document.file).is_file():
+        return []
+    found = (outside_file(document, *each, sha256=_known(show, each[0])) for each in files_of(show))
+    return [each for each in found if each is not None]
+
+
+def outside_file(
+    document: Document, path: ValuePath, name: str, *, sha256: str | None = None
+) -> InputError | None:
+    """Why a file that is named there may not be read; None if it may, or if its content is known by its hash already."""
     folder = Path(document.file).parent
     try:
-        if is_allowed(folder / name, folder):
+        if is_allowed(folder / name, folder) or _has(folder / name, sha256):
             return None
     except (OSError, ValueError):  # no file can have that name: it is refused once it is opened
         return None
@@ -38,6 +49,14 @@ def outside_file(document: Document, path: ValuePath, name: str) -> InputError |
         f"put it below that folder, or, if you trust this file, add --allow {_quoted(str(Path(name).parent))}",
         "a show from elsewhere must not read what is on your machine",
     )  # fmt: skip
+
+
+def _known(show: Show, path: ValuePath) -> str | None:
+    return show.track.sha256 if path == ("track", "file") else None
+
+
+def _has(path: Path, sha256: str | None) -> bool:
+    return sha256 is not None and path.is_file() and sha256_of_file(path) == sha256
 
 
 def _quoted(words: str) -> str:

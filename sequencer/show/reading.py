@@ -15,7 +15,7 @@ from sequencer.show.document import Document, read_document
 from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
-from sequencer.show.outside_files import files_of, outside_file
+from sequencer.show.outside_files import outside_files
 from sequencer.show.performer_record import Performer
 from sequencer.show.plain_values import PathKey
 from sequencer.show.record import Record
@@ -133,8 +133,7 @@ def show_from_document(document: Document, *, before: ReadShow | None = None) ->
             [_located(document, fault) for fault in _root_causes(error.errors())]
         ) from None
     read = ReadShow(show, document, show, show.cast)
-    outside = (outside_file(document, *each) for each in files_of(show))
-    if faults := [*_name_faults(read), *(each for each in outside if each is not None)]:
+    if faults := [*_name_faults(read), *outside_files(document, show)]:
         raise _collected(faults)
     if show.tonight is None:
         return read

@@ -101,7 +101,7 @@ class AskedReport:
             names = (names_in(self.read.show),)
             kept.keep(_NAMES, (code, text), names[0], record=list)
         folder = self._path.parent
-        if not all(is_allowed(folder / name, folder) for name in names[0]):
+        if not all(is_allowed(folder / name, folder) for name in names[0][1:]):
             return None  # reading the show says so
         try:
             digests = [sha256_of_file(folder / name) for name in names[0]]

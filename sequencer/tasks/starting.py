@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from pathlib import Path, PurePath
 from typing import TYPE_CHECKING
 
-from sequencer.allowed_places import allow_for_good, is_allowed
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.progress import Progress, within
@@ -134,7 +133,6 @@ def _begun(
 ) -> str:
     from sequencer.show.starter import USUAL_FLOOR, starter_text
 
-    allow_named(track, show.parent)
     try:
         return starter_text(
             song,
@@ -152,12 +150,6 @@ def _begun(
             str(error),
             "use a track with a beat, or supply your own beats",
         ) from error
-
-
-def allow_named(track: Path, folder: Path) -> None:
-    """Let a show of a folder read a track that the person named themselves, wherever it lies."""
-    if not is_allowed(track, folder):
-        allow_for_good(track)
 
 
 def from_folder(track: Path, folder: Path) -> str:

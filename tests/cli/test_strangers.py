@@ -1,5 +1,6 @@
 """A show from a stranger: what it may read and write on this machine, as docs/strangers.md says it, line by line."""
 
+import hashlib
 import os
 import sys
 
@@ -21,7 +22,6 @@ def mailed(tmp_path, monkeypatch):
     import soundfile as sf
 
     monkeypatch.setenv(VARIABLE, "")
-    monkeypatch.setenv("XDG_CONFIG_HOME", str(tmp_path / "settings"))
     folder = tmp_path / "mailed"
     folder.mkdir()
     (tmp_path / "private").mkdir()
@@ -69,6 +69,16 @@ def test_no_verb_does(mailed, verb, monkeypatch):
     show = show_that_names(mailed, "beats", "../private/beats.txt")
     assert_refused(run(verb, show), "lies outside the folder")
     assert sorted(path.name for path in mailed.iterdir()) == ["show.yaml", "song.wav"]
+
+
+def test_a_song_whose_content_the_show_names_may_lie_anywhere(mailed):
+    song = mailed.parent / "private" / "song.wav"
+    digest = hashlib.sha256(song.read_bytes()).hexdigest()
+    named = SHOW.replace("song.wav", f"../private/song.wav\n  sha256: {digest}")
+    (mailed / "show.yaml").write_text(named, encoding="utf-8")
+    assert run("check", mailed / "show.yaml").exit_code in {0, 1}
+    (mailed / "show.yaml").write_text(named.replace(digest, "0" * 64), encoding="utf-8")
+    assert_refused(run("check", mailed / "show.yaml"), "lies outside the folder")
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="links need rights there")

@@ -70,7 +70,8 @@ class Target:
         line = str(error)
         assert line.isprintable(), f"not one line of letters that are seen: {line!r}"
         assert len(line) <= LONGEST_LINE, f"{len(line)} letters: {line[:200]}"
-        assert error.what and error.mend, line
+        assert error.what, line
+        assert error.mend, line
         if self.text:
             assert error.place.line or error.code in NO_LINE, f"no line: {line}"
 

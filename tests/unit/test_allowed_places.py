@@ -4,12 +4,11 @@ import os
 
 import pytest
 
-from sequencer.allowed_places import VARIABLE, allow_for_good, allow_for_now, is_allowed
+from sequencer.allowed_places import VARIABLE, allow_for_now, is_allowed
 
 
 @pytest.fixture(autouse=True)
-def own_settings(tmp_path, monkeypatch):
-    monkeypatch.setenv("XDG_CONFIG_HOME", str(tmp_path / "settings"))
+def nothing_allowed(monkeypatch):
     monkeypatch.setenv(VARIABLE, "")
 
 
@@ -55,22 +54,3 @@ def test_the_person_allows_folders_for_now(folder):
     assert is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
     assert not is_allowed(folder.parent / "elsewhere-too" / "b.wav", folder)
     assert os.environ[VARIABLE]  # processes that are started from here know it too
-
-
-def test_a_song_that_was_named_is_allowed_for_good_and_only_it(folder):
-    song = folder.parent / "elsewhere" / "b.wav"
-    allow_for_good(song)
-    allow_for_good(song)
-    settings = folder.parent / "settings" / "sequencer" / "allowed.txt"
-    if settings.exists():  # elsewhere than on Linux the settings lie where the system says
-        assert settings.read_text(encoding="utf-8").splitlines() == [os.path.realpath(song)]
-    assert is_allowed(song, folder)
-    assert not is_allowed(song.with_name("c.wav"), folder)
-
-
-def test_settings_that_cannot_be_written_allow_for_now(folder, monkeypatch):
-    blocked = folder.parent / "blocked"
-    blocked.write_text("", encoding="utf-8")
-    monkeypatch.setattr("sequencer.allowed_places._settings", lambda: blocked / "allowed.txt")
-    allow_for_good(folder.parent / "elsewhere" / "b.wav")
-    assert is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
