@@ -1,0 +1,84 @@
+"""Kills verbs before each of the things that they do to a folder: `python benchmarks/kills.py --kills 1000 --json`.
+
+A verb is run once to count its steps; then it is run and killed before the first, the second, and so on, and run again each time: no
+file may be half-written, none lost, and the next run must end as if nothing had been. Every other kill comes at a random
+moment instead (SIGKILL, seed 0), whatever the verb is at.
+"""
+
+import argparse
+import json
+import random
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+import soundfile
+
+sys.path.insert(0, str(Path(__file__).parents[1]))
+
+from tests.cli.conftest import RATE, SHOW, click_track
+from tests.killed import contents, faults_after, faults_at_random, steps_of, verb
+
+PAIR = "formations: {pair: {spots: {Ash: {at: [-0.7, 4]}, Birch: {at: [0.7, 4]}}}}\nstaging: [{formation: pair, from: 1.1}]\n"
+NEAR = SHOW.replace(
+    "cast:\n", f"{PAIR}cast:\n  - {{name: Birch, stature: 1.7, prop: {{tether: 0.55}}}}\n"
+)
+VERBS = {
+    "check --mend": ("check", "near.yaml", "--mend", "--drawn"),
+    "new": ("new", "made.yaml", "--track", "song.wav", "--no-draft", "--force"),
+    "rehearse": ("rehearse", "show.yaml", "--only", "timetable", "--out", "out"),
+    "page": ("rehearse", "show.yaml", "--only", "page", "--drawn", "--out", "out"),
+    "sheet": ("sheet", "show.yaml", "--drawn", "--out", "out"),
+    "draw": ("draw", "show.yaml", "--out", "out"),
+}
+
+
+def main() -> None:
+    """Kill, and tell what was found."""
+    asked = argparse.ArgumentParser(description=__doc__)
+    asked.add_argument("--kills", type=int, default=100)
+    asked.add_argument("--only", choices=sorted(VERBS))
+    asked.add_argument("--json", action="store_true", dest="as_json")
+    given = asked.parse_args()
+    names = [given.only] if given.only else list(VERBS)
+    rows = [_killed(name, given.kills // len(names)) for name in names]
+    if given.as_json:
+        sys.stdout.write(json.dumps(rows, indent=1) + "\n")
+    else:
+        for row in rows:
+            sys.stdout.write(
+                "{verb:13} {steps:3} steps, {kills:4} kills, {faults} faults\n".format(**row)
+            )
+            sys.stdout.writelines(f"  {each}\n" for each in row["told"])
+    sys.exit(any(row["faults"] for row in rows))
+
+
+def _killed(name: str, kills: int) -> dict:
+    code, draw = verb(*VERBS[name]), random.Random(0)  # noqa: S311 (no secret: moments of kills)
+    with tempfile.TemporaryDirectory() as room:
+        start, place = Path(room) / "start", Path(room) / "place"
+        start.mkdir()
+        soundfile.write(start / "song.wav", click_track(), RATE)
+        for file, text in (("show", SHOW), ("near", NEAR), ("made", SHOW)):
+            (start / f"{file}.yaml").write_text(text, encoding="utf-8")
+        begun = time.perf_counter()
+        steps, whole = steps_of(start, place, code)
+        lasts = time.perf_counter() - begun
+        faults = [] if whole != contents(start) else ["it writes nothing"]
+        for k in range(kills):
+            if k % 2:
+                faults += faults_at_random(start, place, lasts * draw.random(), whole, code)
+            else:
+                faults += faults_after(start, place, k // 2 % len(steps) + 1, whole, code)
+    return {
+        "verb": name,
+        "steps": len(steps),
+        "kills": kills,
+        "faults": len(faults),
+        "told": faults[:10],
+    }
+
+
+if __name__ == "__main__":
+    main()
