@@ -1,15 +1,18 @@
-"""Beats and bars from activations: metre and tempo level chosen by likelihood, with confidence values."""
+"""Beats and bars from activations: tempo level chosen by likelihood, bars by all that tells the one, with confidence values."""
 
 from dataclasses import dataclass, replace
 
 import numpy as np
+from numpy.typing import NDArray
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.listening.accents import plain_accents
 from sequencer.listening.activations import Activations
+from sequencer.listening.bar_readings import bars_in_context, shifted_readings
 from sequencer.listening.barpointer import FPS, Path
 from sequencer.listening.levels import METRES, readings_of, ways_to_count
 from sequencer.listening.spectra import FRAMES
+from sequencer.listening.steadiness import steadied
 from sequencer.timing.song import Reading
 
 _UNSURE = 0.5  # mean probability of downbeats below which the network has no opinion
@@ -18,6 +21,7 @@ _LEAST_SCORE = 8.0  # [nats] if no way to count is more likely than this, there 
 _FIRST, _LAST = 0.35, 0.1  # probability of the first beat, and of the last: music fades out
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
 _DOUBTFUL = 0.45  # the same, next to such a span
+_CONTEXT = 24  # beats at least that tell phrases and harmony
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -51,7 +55,9 @@ class BeatCount:
     unsteady: tuple[tuple[float, float], ...]
 
 
-def count_of(heard: Activations, duration: float) -> BeatCount:
+def count_of(
+    heard: Activations, duration: float, chroma: NDArray[np.float16] | None = None
+) -> BeatCount:
     """Count the beats of a whole track.
 
     Parameters
@@ -59,6 +65,8 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
     heard : Activations
     duration : float
         Of the track [s].
+    chroma : ndarray, shape (m, 12) [1], optional
+        See `Spectra`; without it bars are laid as the search for beats found them, and tempo is not held steady.
 
     Returns
     -------
@@ -77,11 +85,17 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
     sure = _confidence(beat, path.frames)
     times = _refined(chance, path.frames)
     times, places, sure = _without_gaps(times, path, sure)
+    if chroma is not None:
+        times, places, sure = _held_steady(times, places, sure, beat)
     times, places, sure, unsteady = _only_steady(times, places, sure, duration)
     if len(times) < 4 or not np.any(places == 0):
         return _nothing(duration)
-    first = places == 0
     readings = readings_of(ways)
+    if chroma is not None and len(times) >= _CONTEXT:
+        laid = bars_in_context(times, heard, chroma, ways)
+        places, best = laid.places, laid.metre
+        readings = shifted_readings(readings, laid)
+    first = places == 0
     down = _finer_at(downbeat, times)
     unsure = float(np.mean(down[first])) < _UNSURE
     share, metre, phase = plain_accents(heard.bands, times, METRES)
@@ -104,6 +118,17 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
         readings,
         unsteady,
     )
+
+
+def _held_steady(
+    times: Floats, places: Floats, sure: Floats, beat: Floats
+) -> tuple[Floats, Floats, Floats]:
+    """Beats on the steady tempo that most lie on; places are kept if none is moved."""
+    held, moved = steadied(times, sure, beat)
+    if not moved.any():
+        return times, places, sure
+    near = np.abs(times[None, :] - held[:, None]).argmin(axis=1)
+    return held, np.where(moved, 1, places[near]), np.where(moved, _finer_at(beat, held), sure[near])
 
 
 def _nothing(duration: float) -> BeatCount:
