@@ -196,9 +196,8 @@ def _song(
 def _confidence(count: BeatCount) -> dict[str, float]:
     if not len(count.beats):
         return {"beats": 0.0, "downbeats": 0.0, "metre": 0.0}
-    alike = [r.share for r in count.readings if r.metre == count.metre]
     return {
         "beats": round(float(np.mean(count.beat_confidence)), 3),
         "downbeats": round(float(np.mean(count.confidence)), 3),
-        "metre": round(float(sum(alike)), 3),
+        "metre": round(float(count.metre_confidence), 3),
     }

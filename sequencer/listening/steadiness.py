@@ -5,6 +5,8 @@ beat where the off-beats are louder; no single beat then looks wrong. A grid thr
 both of its phases, by how much of a beat is heard on each.
 """
 
+from itertools import pairwise
+
 import numpy as np
 
 from sequencer.arrays import Bools, Floats
@@ -44,7 +46,7 @@ def steadied(times: Floats, sure: Floats, beat: Floats) -> tuple[Floats, Bools]:
     """
     cuts = [0, *_changes(times), len(times)]
     beats, moved = [], []
-    for low, high in zip(cuts[:-1], cuts[1:], strict=True):
+    for low, high in pairwise(cuts):
         end = float(times[high]) if high < len(times) else np.inf
         found = _stretch(times[low:high], sure[low:high], beat, end)
         beats.append(found[0])

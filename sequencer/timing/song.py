@@ -39,7 +39,9 @@ class Reading:
     tempo: float  # [beats/min] median
     metre: int  # beats per bar
     share: float  # 0 … 1; the shares of all readings sum to 1
-    shift: int = 0  # beats from a one of the count that is used to a one of this reading, as it goes on
+    shift: int = (
+        0  # beats from a one of the count that is used to a one of this reading, as it goes on
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

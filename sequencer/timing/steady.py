@@ -108,7 +108,9 @@ def steady_beats(
     grid = steady_grid(times, weights)
     if grid is None:
         raise ValueError("a constant tempo needs at least eight beats that were heard")
-    beats = grid.times(max(float(times[0]) - ON_GRID, 0.0), min(float(times[-1]) + ON_GRID, duration))
+    beats = grid.times(
+        max(float(times[0]) - ON_GRID, 0.0), min(float(times[-1]) + ON_GRID, duration)
+    )
     near = np.abs(times[None, :] - beats[:, None]).min(axis=1)
     return beats, (near <= ON_GRID).astype(np.float64)
 
