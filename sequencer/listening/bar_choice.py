@@ -20,6 +20,8 @@ _NAMED = 12.0  # [nats] least score of a way against the best
 _TELLING = 64  # beats whose evidence counts as much as the fitted score says
 _TURN = 6.0  # [nats] cost of a bar of another length, which moves the one
 _OTHER = 9.0  # [nats] cost of another metre from here on
+_HEARD_METRE = 0.08  # weight of the network's odds of a metre there: they come from 15 s on either side
+_RULED_OUT = -6.0  # [nats] least of them
 _PHRASES = 4  # bars of a phrase
 
 
@@ -108,13 +110,17 @@ def bar_ways(
     return BarWays(of_metre, of_phase, rows @ BAR_WEIGHTS + known)
 
 
-def laid_bars(evidence: BarEvidence, ways: BarWays) -> tuple[Ints, Ints]:
+def laid_bars(
+    evidence: BarEvidence, ways: BarWays, metres_there: Floats | None = None
+) -> tuple[Ints, Ints]:
     """The best bars through the song.
 
     Parameters
     ----------
     evidence : BarEvidence
     ways : BarWays
+    metres_there : ndarray, shape (n, 8) [nats], optional
+        Log probability of each metre at each beat.
 
     Returns
     -------
@@ -126,6 +132,8 @@ def laid_bars(evidence: BarEvidence, ways: BarWays) -> tuple[Ints, Ints]:
     Source: Viterbi's algorithm over beats; exact for the costs stated above.
     """
     score = _by_beat(evidence, ways)
+    if metres_there is not None:
+        score = score + _metres_told(metres_there)
     n, size = score.shape
     start = np.append(0, np.cumsum(BAR_METRES))
     states = [(m, p) for m in BAR_METRES for p in range(m)]
@@ -173,6 +181,13 @@ def _by_beat(evidence: BarEvidence, ways: BarWays) -> Floats:
                 column = column + stroke * metre * metre / max(metre - 1, 1) / _TELLING
             columns.append(column)
     return np.column_stack(columns)
+
+
+def _metres_told(there: Floats) -> Floats:
+    """How much likelier than in the whole song each state's metre is at each beat, shape (n, 27) [nats]."""
+    low = np.maximum(there[:, list(BAR_METRES)], _RULED_OUT)
+    told = (low - low.mean(axis=0)) * _HEARD_METRE
+    return np.repeat(told, BAR_METRES, axis=1)
 
 
 def _lead(values: Floats, ones: Bools) -> float:

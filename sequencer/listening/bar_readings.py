@@ -10,6 +10,7 @@ from sequencer.listening.activations import Activations
 from sequencer.listening.bar_choice import BAR_METRES, BarWays, bar_ways, laid_bars
 from sequencer.listening.bar_evidence import bar_evidence
 from sequencer.listening.levels import Counted
+from sequencer.listening.spectra import FRAMES
 from sequencer.timing.song import Reading
 
 _SAME = 0.12  # octaves within which two tempi are one
@@ -69,11 +70,19 @@ def bars_in_context(
     """
     evidence = bar_evidence(times, heard, chroma, BAR_METRES)
     ways = bar_ways(evidence, heard.metres, metre_odds(counted), counted[0].path.metre)
-    metres, places = laid_bars(evidence, ways)
+    metres, places = laid_bars(evidence, ways, _metres_at(times, heard))
     metre = int(np.bincount(metres).argmax())
     ones = np.flatnonzero((places == 0) & (metres == metre))
     phase = int(np.bincount(ones % metre).argmax()) if len(ones) else 0
     return LaidBars(places, metres, metre, phase, ways)
+
+
+def _metres_at(times: Floats, heard: Activations) -> Floats | None:
+    """Log probability of each metre at each beat, shape (n, 8) [nats]; None where it is not known."""
+    if not len(heard.metres_there):
+        return None
+    frames = np.clip(np.round(times * FRAMES).astype(np.int64), 0, len(heard.metres_there) - 1)
+    return heard.metres_there[frames].astype(np.float64)
 
 
 def metre_odds(counted: list[Counted]) -> dict[int, float]:

@@ -16,6 +16,7 @@ from sequencer.timing.steady import SteadyGrid, steady_grid
 _STRETCH = 32  # beats at least in a stretch of one tempo
 _AROUND = 8  # beats on either side, whose median interval is the tempo there
 _CHANGED = 0.03  # share by which the tempo of the two sides differs at a change
+_PLATEAU = 0.9  # of the largest difference, about the change
 _HALVES = 0.97  # share of the beats that lie on the half beats of a grid that is believed
 _MOST = 0.5  # share of the beats that lie on its beats
 _NEAR = 2  # frames about a beat of the grid in which it is heard
@@ -64,10 +65,15 @@ def _changes(times: Floats) -> list[int]:
     right = np.median(windows[2 * _AROUND :], axis=1)
     off = np.abs(np.log(right / left))
     found: list[int] = []
-    for i in np.argsort(-off, kind="stable"):
-        place = int(i) + 2 * _AROUND
+    for i in np.argsort(-off, kind="stable").tolist():
         if off[i] < _CHANGED:
             break
+        low = high = i  # medians are the same for some beats on either side of the change
+        while low > 0 and off[low - 1] > _PLATEAU * off[i]:
+            low -= 1
+        while high + 1 < len(off) and off[high + 1] > _PLATEAU * off[i]:
+            high += 1
+        place = (low + high) // 2 + 2 * _AROUND
         if all(abs(place - other) >= 2 * _AROUND for other in found):
             found.append(place)
     return sorted(found)
