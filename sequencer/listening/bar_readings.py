@@ -96,7 +96,9 @@ def metre_odds(counted: list[Counted]) -> dict[int, float]:
     return {metre: max((value - top) / beats, _UNTRIED) for metre, value in best.items()}
 
 
-def shifted_readings(readings: tuple[Reading, ...], laid: LaidBars) -> tuple[Reading, ...]:
+def shifted_readings(
+    readings: tuple[Reading, ...], laid: LaidBars, times: Floats
+) -> tuple[Reading, ...]:
     """Readings with those of the tempo that is used told apart by metre and by where the one lies.
 
     Parameters
@@ -104,6 +106,8 @@ def shifted_readings(readings: tuple[Reading, ...], laid: LaidBars) -> tuple[Rea
     readings : tuple of Reading
         Most likely first; the first is the one used.
     laid : LaidBars
+    times : ndarray, shape (n,) [s]
+        The beats, at least as many as the longest bar has.
 
     Returns
     -------
@@ -113,15 +117,20 @@ def shifted_readings(readings: tuple[Reading, ...], laid: LaidBars) -> tuple[Rea
     first = readings[0]
     same = [r for r in readings if abs(np.log2(r.tempo / first.tempo)) < _SAME]
     share = sum(reading.share for reading in same)
-    shares: dict[tuple[int, int], float] = {(laid.metre, 0): 0.0}
+    shares: dict[tuple[int, int], float] = {(laid.metre, laid.phase): 0.0}
     for metre, phase, chance in zip(
         laid.ways.metres.tolist(), laid.ways.phases.tolist(), laid.ways.shares, strict=True
     ):
-        shift = (phase - laid.phase) % metre if metre == laid.metre else 0
-        shares[metre, shift] = shares.get((metre, shift), 0.0) + share * float(chance)
+        way = (metre, phase if metre == laid.metre else -1)
+        shares[way] = shares.get(way, 0.0) + share * float(chance)
     told = [
-        Reading(tempo=first.tempo, metre=metre, share=round(chance, 4), shift=shift)
-        for (metre, shift), chance in shares.items()
+        Reading(
+            tempo=first.tempo,
+            metre=metre,
+            share=round(chance, 4),
+            one=round(float(times[phase]), 4) if phase >= 0 else -1.0,
+        )
+        for (metre, phase), chance in shares.items()
     ]
     rest = [*told[1:], *(reading for reading in readings if reading not in same)]
     return (

@@ -106,7 +106,7 @@ def count_of(
     if chroma is not None and len(times) >= _CONTEXT:
         laid = bars_in_context(times, heard, chroma, ways)
         places, best = laid.places.astype(np.float64), laid.metre
-        readings = shifted_readings(readings, laid)
+        readings = shifted_readings(readings, laid, times)
     first = places == 0
     down = _finer_at(downbeat, times)
     unsure = float(np.mean(down[first])) < _UNSURE

@@ -122,7 +122,7 @@ def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
         "confidence": dict(song.confidence),
         "bar_confidence": list(song.bar_confidence),
         "readings": [
-            {"tempo": r.tempo, "meter": r.metre, "share": r.share, "shift": r.shift}
+            {"tempo": r.tempo, "meter": r.metre, "share": r.share, "shift": song.shift_of(r)}
             for r in song.readings
         ],
         "unsteady": [list(span) for span in song.unsteady],

@@ -19,6 +19,7 @@ _CHANGED = 0.03  # share by which the tempo of the two sides differs at a change
 _PLATEAU = 0.9  # of the largest difference, about the change
 _HALVES = 0.97  # share of the beats that lie on the half beats of a grid that is believed
 _MOST = 0.5  # share of the beats that lie on its beats
+_SPAN = 4  # beats at least that slip
 _NEAR = 2  # frames about a beat of the grid in which it is heard
 
 
@@ -92,11 +93,11 @@ def _stretch(times: Floats, sure: Floats, beat: Floats, end: float) -> tuple[Flo
     grids = [grid, grid.moved()]
     heard = [_heard(one.times(low, high), beat) for one in grids]
     best = grids[int(heard[1] > heard[0])]
-    on = best.holds(times)
-    if on.all() or on.mean() < _MOST:
+    on, off = best.holds(times), best.moved().holds(times)
+    if off.sum() < _SPAN or on.mean() < _MOST:
         return times, same
     wanted = best.times(low, min(high, end - best.interval / 2))
-    return _merged(wanted, times[on], best)
+    return _merged(wanted, times[on | ~off], best)  # a beat that is drawn out stays as it was heard
 
 
 def _merged(wanted: Floats, heard: Floats, grid: SteadyGrid) -> tuple[Floats, Bools]:

@@ -76,45 +76,6 @@ def steady_grid(times: Floats, weights: Floats | None = None) -> SteadyGrid | No
     return grid
 
 
-def steady_beats(
-    times: Floats, duration: float, weights: Floats | None = None
-) -> tuple[Floats, Floats]:
-    """All beats of a song whose tempo is known to be constant, and which were heard there.
-
-    Parameters
-    ----------
-    times : ndarray, shape (n,) [s]
-        Beats as they were heard, see `steady_grid`.
-    duration : float
-        Of the song [s].
-    weights : ndarray, shape (n,) [1], optional
-
-    Returns
-    -------
-    beats : ndarray, shape (m,) [s]
-        At one tempo, from the first that was heard to the last, inside the song.
-    heard : ndarray, shape (m,) [1]
-        1 where a beat was heard there, else 0.
-
-    Raises
-    ------
-    ValueError
-        If there are fewer than eight beats to go by.
-
-    Notes
-    -----
-    Source: `steady_grid`.
-    """
-    grid = steady_grid(times, weights)
-    if grid is None:
-        raise ValueError("a constant tempo needs at least eight beats that were heard")
-    beats = grid.times(
-        max(float(times[0]) - ON_GRID, 0.0), min(float(times[-1]) + ON_GRID, duration)
-    )
-    near = np.abs(times[None, :] - beats[:, None]).min(axis=1)
-    return beats, (near <= ON_GRID).astype(np.float64)
-
-
 def _interval(times: Floats, weight: Floats, usual: float) -> float:
     """The interval at which the half-beat phases are most concentrated [s]."""
     span = float(times[-1] - times[0])

@@ -74,6 +74,16 @@ def test_each_of_two_tempi_is_held_by_itself():
     assert moved.sum() >= 28
 
 
+def test_beats_drawn_out_in_a_steady_song_stay_as_they_were_heard():
+    drawn = TRUE.copy()
+    drawn[90:92] += 0.08
+
+    beats, moved = steadied(drawn, SURE, pulses(drawn))
+
+    np.testing.assert_array_equal(beats, drawn)
+    assert not moved.any()
+
+
 def test_a_short_piece_is_left_alone():
     heard = slipped_in(10, 20)[:30]
 
