@@ -110,7 +110,7 @@ def unsure_text(song: Song) -> str:
 
 
 def metres_text(song: Song) -> str:
-    """Where bars change length, such as "4 from bar 1, 3 from bar 33 (1:04)"; empty if they do not."""
+    """Where bars change length, such as "4 from bar 1, 3 from bar 33 (1:04.0)"; empty if they do not."""
     runs = song.metres()
     named = [f"{m} from bar {bar}" for bar, m in runs[:1]]
     named += [f"{m} from bar {bar} ({clock_text(song.downbeats[bar - 1])})" for bar, m in runs[1:]]
