@@ -67,6 +67,10 @@ def bar_features(
     metres, phases : ndarray, shape (27,) [1]
     rows : ndarray, shape (27, k) [1]
         One column for each of `BAR_WEIGHTS`.
+
+    Notes
+    -----
+    Source: this project; what harmony, bass and phrases tell of bars is common practice.
     """
     number = np.arange(len(evidence.strokes))
     total = evidence.strokes.sum(axis=0)

@@ -69,6 +69,10 @@ def bar_evidence(
     Returns
     -------
     evidence : BarEvidence
+
+    Notes
+    -----
+    Source: module docstring and `BarEvidence`.
     """
     edges = np.append(times, times[-1] + float(np.median(np.diff(times))))
     sound = _means(heard.bands, np.round((edges - _EARLY) * FRAMES))

@@ -67,6 +67,10 @@ def bars_in_context(
     Returns
     -------
     laid : LaidBars
+
+    Notes
+    -----
+    Source: `bar_choice`.
     """
     evidence = bar_evidence(times, heard, chroma, BAR_METRES)
     ways = bar_ways(evidence, heard.metres, metre_odds(counted), counted[0].path.metre)
@@ -113,6 +117,10 @@ def shifted_readings(
     -------
     readings : tuple of Reading
         The bars as they are laid first; the shares sum to what they did, but for those below 1 %, which are left out.
+
+    Notes
+    -----
+    Source: `BarWays.shares`.
     """
     first = readings[0]
     same = [r for r in readings if abs(np.log2(r.tempo / first.tempo)) < _SAME]

@@ -82,6 +82,10 @@ def count_of(
     -------
     count : BeatCount
         Without beats if there is no steady beat.
+
+    Notes
+    -----
+    Source: `levels`, `bar_choice`, `confidence`.
     """
     chance = _chance(heard.beat)
     beat, downbeat = _finer(chance), _finer(_chance(heard.downbeat))

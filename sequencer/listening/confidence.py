@@ -36,6 +36,10 @@ def sure_beats(heard: Floats) -> Floats:
     Returns
     -------
     share : ndarray, shape (n,) [1]
+
+    Notes
+    -----
+    Source: module docstring.
     """
     total = np.append(0.0, np.cumsum(heard))
     here = np.arange(len(heard))
@@ -59,6 +63,10 @@ def sure_bars(heard: Floats, lead: Floats, share: float) -> Floats:
     Returns
     -------
     share : ndarray, shape (n,) [1]
+
+    Notes
+    -----
+    Source: module docstring.
     """
     return _share(_BAR[0] * odds_of(heard) + _BAR[1] * lead + _BAR[2] * odds_of(share) + _BAR[3])
 
@@ -78,6 +86,10 @@ def doubted_bars(share: Floats, firsts: Ints, slipped: Bools) -> Floats:
         Index of each bar's first beat.
     slipped : ndarray, shape (m,) [1]
         By beat.
+
+    Notes
+    -----
+    Source: this project.
     """
     if not len(firsts):
         return share
