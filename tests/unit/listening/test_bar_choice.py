@@ -162,3 +162,54 @@ def test_each_shift_is_a_reading_with_its_share():
     assert len({r.one for r in fours}) == len(fours) > 1
     assert sum(r.share for r in found) == pytest.approx(1.0, abs=0.06)
     assert [r.share for r in found[1:]] == sorted((r.share for r in found[1:]), reverse=True)
+
+
+def test_without_evidence_the_metre_is_that_of_the_search_and_of_four_and_two_the_four():
+    def share(metre, searched):
+        ways = bar_ways(told(()), EVEN, {2: 0.0, 3: 0.0, 4: 0.0}, searched)
+        return float(ways.shares[ways.metres == metre].sum())
+
+    assert share(3, 3) > share(3, 4)
+    assert share(3, 3) / share(3, 4) == pytest.approx(np.e * share(2, 3) / share(2, 4), rel=1e-6)
+
+
+def test_the_beat_half_way_through_a_bar_is_told_from_the_others():
+    strokes = np.zeros((96, 4))
+    strokes[0::4], strokes[2::4] = 2.0, (1.0, 0.5, 0.0, 0.0)
+    plain = told(())
+
+    metres, phases, rows = bar_features(
+        BarEvidence(strokes, plain.turns, plain.returns, 0), EVEN, likely(4)
+    )
+
+    four = rows[(metres == 4) & (phases == 0)][0]
+    np.testing.assert_allclose(four[:4], [5 / 3, 11 / 6, 2.0, 2.0])
+    np.testing.assert_allclose(four[4:6], [1.0, 0.5])
+    assert not rows[metres == 3][:, 4:6].any()
+
+
+def test_a_bar_that_is_cut_short_moves_the_one_from_there_on():
+    ones = [*range(0, 140, 4), *range(142, 280, 4)]
+    evidence = told(ones, n=280, strength=4.0)
+
+    _, places = laid_bars(evidence, bar_ways(evidence, EVEN, likely(4), 4))
+
+    found = set(np.flatnonzero(places == 0).tolist())
+    assert len(found ^ set(ones)) <= 3
+
+
+def test_what_returns_after_four_bars_shows_an_edge_where_it_begins():
+    """Two phrases of sixteen beats by turns; from beat 66 on what was heard comes again."""
+    rng = np.random.default_rng(3)
+    frames = round(SECONDS * FRAMES)
+    bands = np.zeros((frames, 80), np.float32)
+    pages = rng.random((96, 80))
+    pages[66:] = pages[50:80]
+    for at, page in zip(TIMES, pages, strict=True):
+        bands[round((at - 0.02) * FRAMES) : round((at + 0.48) * FRAMES)] = page
+    flat = np.full(frames, -3.0)
+    heard = Activations(flat, flat, EVEN, bands)
+
+    evidence = bar_evidence(TIMES, heard, np.ones((520, 12), np.float16), BAR_METRES)
+
+    assert int(np.argmax(evidence.returns[4][20:90])) + 20 == pytest.approx(66, abs=1)
