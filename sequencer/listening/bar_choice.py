@@ -20,9 +20,7 @@ _NAMED = 12.0  # [nats] least score of a way against the best
 _TELLING = 64  # beats whose evidence counts as much as the fitted score says
 _TURN = 6.0  # [nats] cost of a bar of another length, which moves the one
 _OTHER = 9.0  # [nats] cost of another metre from here on
-_HEARD_METRE = (
-    0.08  # weight of the network's odds of a metre there: they come from 15 s on either side
-)
+_HEARD_METRE = 0.08  # weight of the odds of a metre there, which come from 15 s of music
 _RULED_OUT = -6.0  # [nats] least of them
 _PHRASES = 4  # bars of a phrase
 

@@ -84,6 +84,27 @@ def test_beats_drawn_out_in_a_steady_song_stay_as_they_were_heard():
     assert not moved.any()
 
 
+def test_beats_drawn_out_stay_where_others_are_put_back():
+    heard = slipped_in(140, 190)
+    heard[50:52] += 0.08
+
+    beats, moved = steadied(heard, SURE, pulses(TRUE))
+
+    np.testing.assert_allclose(beats[50:52], heard[50:52])
+    assert not moved[:139].any()
+    assert moved[141:189].all()
+
+
+def test_no_grid_is_believed_that_a_third_of_the_beats_lies_beside():
+    heard = slipped_in(180, 200)
+    heard[100:150] += INTERVAL / 4
+
+    beats, moved = steadied(heard, SURE, pulses(TRUE))
+
+    np.testing.assert_array_equal(beats, heard)
+    assert not moved.any()
+
+
 def test_a_short_piece_is_left_alone():
     heard = slipped_in(10, 20)[:30]
 
@@ -113,6 +134,12 @@ class TestSlips:
 
         assert not slipped_beats(paused).any()
         assert not slipped_beats(changed).any()
+
+    def test_where_the_tempo_sways_a_long_beat_is_no_slip(self):
+        steps = INTERVAL * (1 + 0.1 * np.sin(np.arange(199)))
+        steps[100] *= 1.5
+
+        assert not slipped_beats(np.append(0.0, np.cumsum(steps))).any()
 
     def test_bars_with_a_slipped_beat_are_to_be_listened_to(self):
         slipped = np.zeros(12, bool)

@@ -34,6 +34,10 @@ def test_the_shift_is_counted_from_the_one_before(place, later):
     assert song().shift_of(reading(place)) == later
 
 
+def test_the_shift_is_counted_from_the_last_one_also_after_a_short_bar():
+    assert song([0, 4, 8, 10, 14, 18, 22]).shift_of(reading(15)) == 1
+
+
 def test_a_reading_that_does_not_tell_its_one_has_no_shift():
     assert song().shift_of(Reading(tempo=120.0, metre=4, share=0.2)) == 0
 
