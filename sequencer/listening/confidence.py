@@ -13,6 +13,9 @@ _BAR = (0.9076, 0.3737, 0.5866, -1.1923)  # of its beats' odds, its lead, the ba
 _METRE = (1.0168, -0.9021)  # of its odds, constant
 _AROUND = 4  # beats on either side
 _LEAST = 0.01  # shares are taken to lie between this and 1 less this
+_UNHEARD = (
+    0.3  # bars whose beats are heard less than this are counted on: they are no surer than that
+)
 _SLIPPED = 0.45  # most that a bar on beats that slipped is sure: it is told to be listened to
 _HALF = (0.35, 0.65)  # of a beat: how far off the count a slip lies
 _STEADY = 0.04  # share by which intervals on both sides of a slip may differ
@@ -68,7 +71,8 @@ def sure_bars(heard: Floats, lead: Floats, share: float) -> Floats:
     -----
     Source: module docstring.
     """
-    return _share(_BAR[0] * odds_of(heard) + _BAR[1] * lead + _BAR[2] * odds_of(share) + _BAR[3])
+    told = _share(_BAR[0] * odds_of(heard) + _BAR[1] * lead + _BAR[2] * odds_of(share) + _BAR[3])
+    return np.where(heard < _UNHEARD, np.minimum(told, heard), told)
 
 
 def sure_metre(share: float) -> float:
