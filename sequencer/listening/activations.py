@@ -3,7 +3,7 @@
 At `spectra.FRAMES` frames a second, as judged by `network`.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
@@ -37,6 +37,8 @@ class Activations:
         Mean log probability of a frame that bars have 0 … 7 beats; 0 never occurs.
     bands : ndarray, shape (n, 80) [1]
         The network's input, see `spectra.levelled`.
+    metres_there : ndarray, shape (n, 8) [nats]
+        Log probability of each metre by frame; without rows where it is not known.
 
     Notes
     -----
@@ -47,6 +49,7 @@ class Activations:
     downbeat: Floats
     metres: Floats
     bands: NDArray[np.float32]
+    metres_there: NDArray[np.float16] = field(default_factory=lambda: np.zeros((0, 8), np.float16))
 
 
 def activations_of(spectra: Spectra) -> Activations:
@@ -70,7 +73,11 @@ def activations_of(spectra: Spectra) -> Activations:
     shifted = metres - metres.max(axis=1, keepdims=True)
     chance = shifted - np.log(np.exp(shifted).sum(axis=1, keepdims=True))
     mean = np.concatenate([[-99.0], chance.mean(axis=0, dtype=np.float64)])
-    return Activations(odds[:, 0].astype(np.float64), odds[:, 1].astype(np.float64), mean, bands)
+    there = np.full((len(chance), 8), -99.0, np.float16)
+    there[:, 1:] = chance
+    return Activations(
+        odds[:, 0].astype(np.float64), odds[:, 1].astype(np.float64), mean, bands, there
+    )
 
 
 def nothing_heard(bands: NDArray[np.float32]) -> NDArray[np.bool_]:

@@ -1,15 +1,25 @@
-"""Beats and bars from activations: metre and tempo level chosen by likelihood, with confidence values."""
+"""Beats and bars from activations: tempo level chosen by likelihood, bars by all that tells the one, with confidence values."""
 
 from dataclasses import dataclass, replace
 
 import numpy as np
+from numpy.typing import NDArray
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.listening.accents import plain_accents
 from sequencer.listening.activations import Activations
+from sequencer.listening.bar_readings import LaidBars, bars_in_context, shifted_readings
 from sequencer.listening.barpointer import FPS, Path
+from sequencer.listening.confidence import (
+    doubted_bars,
+    slipped_beats,
+    sure_bars,
+    sure_beats,
+    sure_metre,
+)
 from sequencer.listening.levels import METRES, readings_of, ways_to_count
 from sequencer.listening.spectra import FRAMES
+from sequencer.listening.steadiness import steadied
 from sequencer.timing.song import Reading
 
 _UNSURE = 0.5  # mean probability of downbeats below which the network has no opinion
@@ -18,6 +28,7 @@ _LEAST_SCORE = 8.0  # [nats] if no way to count is more likely than this, there 
 _FIRST, _LAST = 0.35, 0.1  # probability of the first beat, and of the last: music fades out
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
 _DOUBTFUL = 0.45  # the same, next to such a span
+_CONTEXT = 24  # beats at least that tell phrases and harmony
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -36,6 +47,8 @@ class BeatCount:
     readings : tuple of Reading
     unsteady : tuple of (float, float)
         Spans without a steady beat [s].
+    metre_confidence : float
+        How sure the metre is [1].
 
     Notes
     -----
@@ -49,9 +62,12 @@ class BeatCount:
     metre: int
     readings: tuple[Reading, ...]
     unsteady: tuple[tuple[float, float], ...]
+    metre_confidence: float = 0.0
 
 
-def count_of(heard: Activations, duration: float) -> BeatCount:
+def count_of(
+    heard: Activations, duration: float, chroma: NDArray[np.float16] | None = None
+) -> BeatCount:
     """Count the beats of a whole track.
 
     Parameters
@@ -59,11 +75,17 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
     heard : Activations
     duration : float
         Of the track [s].
+    chroma : ndarray, shape (m, 12) [1], optional
+        See `Spectra`; without it bars are laid as the search for beats found them, and tempo is not held steady.
 
     Returns
     -------
     count : BeatCount
         Without beats if there is no steady beat.
+
+    Notes
+    -----
+    Source: `levels`, `bar_choice`, `confidence`.
     """
     chance = _chance(heard.beat)
     beat, downbeat = _finer(chance), _finer(_chance(heard.downbeat))
@@ -77,11 +99,19 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
     sure = _confidence(beat, path.frames)
     times = _refined(chance, path.frames)
     times, places, sure = _without_gaps(times, path, sure)
+    put: Floats = np.zeros(0)
+    if chroma is not None:
+        times, places, sure, put = _held_steady(times, places, sure, beat)
     times, places, sure, unsteady = _only_steady(times, places, sure, duration)
     if len(times) < 4 or not np.any(places == 0):
         return _nothing(duration)
-    first = places == 0
     readings = readings_of(ways)
+    laid = None
+    if chroma is not None and len(times) >= _CONTEXT:
+        laid = bars_in_context(times, heard, chroma, ways)
+        places, best = laid.places.astype(np.float64), laid.metre
+        readings = shifted_readings(readings, laid, times)
+    first = places == 0
     down = _finer_at(downbeat, times)
     unsure = float(np.mean(down[first])) < _UNSURE
     share, metre, phase = plain_accents(heard.bands, times, METRES)
@@ -95,7 +125,8 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
         first = accented
         down = first.astype(np.float64)
         readings = (replace(readings[0], metre=best), *readings[1:])
-    return BeatCount(
+        laid = None
+    count = BeatCount(
         times,
         times[first],
         _bar_confidence(times, first, sure, down),
@@ -103,7 +134,43 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
         best,
         readings,
         unsteady,
+        sum(reading.share for reading in readings if reading.metre == best),
     )
+    return count if laid is None else _sure_count(count, first, down, laid, np.isin(times, put))
+
+
+def _sure_count(
+    count: BeatCount, first: Bools, down: Floats, laid: LaidBars, put: Bools
+) -> BeatCount:
+    """The count with its confidence as shares that hold; `put` are beats that a steady tempo put where they are."""
+    firsts = np.flatnonzero(first)
+    ends = np.append(firsts[1:], len(first))
+    mean, lead = [], []
+    for low, high in zip(firsts, ends, strict=True):
+        others = down[low + 1 : high].max() if high - low > 1 else 0.0
+        mean.append(float(count.beat_confidence[low:high].mean()))
+        lead.append(float(down[low] / (down[low] + others + 0.05)))
+    bars = sure_bars(np.array(mean), np.array(lead), laid.share)
+    slipped = put | slipped_beats(count.beats)
+    return replace(
+        count,
+        confidence=doubted_bars(bars, firsts, slipped),
+        beat_confidence=sure_beats(count.beat_confidence),
+        metre_confidence=sure_metre(float(laid.ways.shares[laid.ways.metres == laid.metre].sum())),
+    )
+
+
+def _held_steady(
+    times: Floats, places: Floats, sure: Floats, beat: Floats
+) -> tuple[Floats, Floats, Floats, Floats]:
+    """Beats on the steady tempo that most lie on, and those of them that it put there."""
+    held, moved = steadied(times, sure, beat)
+    if not moved.any():
+        return times, places, sure, held[:0]
+    near = np.clip(np.searchsorted(times, held), 1, len(times) - 1)
+    near -= (held - times[near - 1] < times[near] - held).astype(np.int64)
+    sure = np.where(moved, _finer_at(beat, held), sure[near])
+    return held, np.where(moved, 1, places[near]), sure, held[moved]
 
 
 def _nothing(duration: float) -> BeatCount:

@@ -52,7 +52,7 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
         return known
     spectra = _spectra(path, tell)
     tell("finding the beat", 0.5)
-    count = count_of(activations_of(spectra), spectra.duration)
+    count = count_of(activations_of(spectra), spectra.duration, spectra.chroma)
     tell("finding the sections", 0.9)
     warning = warning_of(path)
     song = _song(path.name, digest, spectra, count, (warning,) if warning else ())
@@ -121,7 +121,10 @@ def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
         "turns": [{"start": at, "confidence": share} for at, share in song.turns],
         "confidence": dict(song.confidence),
         "bar_confidence": list(song.bar_confidence),
-        "readings": [{"tempo": r.tempo, "meter": r.metre, "share": r.share} for r in song.readings],
+        "readings": [
+            {"tempo": r.tempo, "meter": r.metre, "share": r.share, "shift": song.shift_of(r)}
+            for r in song.readings
+        ],
         "unsteady": [list(span) for span in song.unsteady],
         "warnings": list(song.warnings),
         "energy": list(song.energy),
@@ -193,9 +196,8 @@ def _song(
 def _confidence(count: BeatCount) -> dict[str, float]:
     if not len(count.beats):
         return {"beats": 0.0, "downbeats": 0.0, "metre": 0.0}
-    alike = [r.share for r in count.readings if r.metre == count.metre]
     return {
         "beats": round(float(np.mean(count.beat_confidence)), 3),
         "downbeats": round(float(np.mean(count.confidence)), 3),
-        "metre": round(float(sum(alike)), 3),
+        "metre": round(float(count.metre_confidence), 3),
     }

@@ -39,6 +39,7 @@ class Reading:
     tempo: float  # [beats/min] median
     metre: int  # beats per bar
     share: float  # 0 … 1; the shares of all readings sum to 1
+    one: float = -1.0  # [s] a first beat of its bars; below 0 where that is not told
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -136,6 +137,16 @@ class Song:
         downbeats = self._firsts()
         bars = bars_from_downbeats(len(self.beats), downbeats)
         return TempoMap(np.array(self.beats), first=-min(downbeats), bars=bars, metre=self.metre)
+
+    def shift_of(self, reading: Reading) -> int:
+        """Beats from a one of this count to the one of a reading of the same metre, as it goes on; 0 where that is not told."""
+        if reading.one < 0 or len(self.beats) < 2 or not self.downbeats:
+            return 0
+        beats = np.array(self.beats)
+        place = int(np.argmin(np.abs(beats - reading.one)))
+        firsts = np.array(self._firsts())
+        before = firsts[firsts <= place]
+        return int(place - (before[-1] if len(before) else firsts[0])) % self.metre
 
     def unsure_bars(self) -> tuple[tuple[int, int], ...]:
         """Ranges of bars with an uncertain count, as first and last bar, counted from 1."""

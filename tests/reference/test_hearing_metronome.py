@@ -37,7 +37,7 @@ def metronome(tempo, metre, seconds=24.0, swing=None, noise_db=None, seed=0):
 
 def heard(samples):
     spectra = spectra_of([samples])
-    return count_of(activations_of(spectra), spectra.duration)
+    return count_of(activations_of(spectra), spectra.duration, spectra.chroma)
 
 
 @pytest.mark.parametrize("tempo", [50, 72, 100, 138, 176])

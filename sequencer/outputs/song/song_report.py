@@ -12,7 +12,8 @@ from sequencer.listening.sections import divisible
 from sequencer.timing.form import FormPart, section_mark, song_form, sure_word
 from sequencer.timing.phrases import Phrase, level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
-from sequencer.timing.song import Song
+from sequencer.timing.song import Reading, Song
+from sequencer.units import counted
 
 _SURE = 0.6  # confidence from which a result needs no "listen here"
 _NAMED = 6  # stretches of uncertain bars that are named one by one
@@ -82,10 +83,16 @@ def song_summary(song: Song) -> str:
 def readings_text(song: Song) -> str:
     """Other ways to count the song, with their likelihood, such as "60.0 a minute in bars of 4 (12%)"."""
     return ", ".join(
-        f"{r.tempo:.1f} a minute in bars of {r.metre} ({r.share:.0%})"
+        f"{r.tempo:.1f} a minute in bars of {r.metre}{_later_text(song, r)} ({r.share:.0%})"
         for r in song.readings[1:]
         if r.share >= _OTHER
     )
+
+
+def _later_text(song: Song, reading: Reading) -> str:
+    """Where the one of a reading lies against the count's, such as " with the one 2 beats later"; empty if that is not told."""
+    later = song.shift_of(reading) if reading.metre == song.metre else 0
+    return f" with the one {counted(later, 'beat')} later" if later else ""
 
 
 def unsure_text(song: Song) -> str:
@@ -103,9 +110,11 @@ def unsure_text(song: Song) -> str:
 
 
 def metres_text(song: Song) -> str:
-    """Where bars change length, such as "4 from bar 1, 3 from bar 33"; empty if they do not."""
+    """Where bars change length, such as "4 from bar 1, 3 from bar 33 (1:04.0)"; empty if they do not."""
     runs = song.metres()
-    return ", ".join(f"{m} from bar {bar}" for bar, m in runs) if len(runs) > 1 else ""
+    named = [f"{m} from bar {bar}" for bar, m in runs[:1]]
+    named += [f"{m} from bar {bar} ({clock_text(song.downbeats[bar - 1])})" for bar, m in runs[1:]]
+    return ", ".join(named) if len(runs) > 1 else ""
 
 
 def odd_bars_text(song: Song) -> str:
