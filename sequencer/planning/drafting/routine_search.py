@@ -8,7 +8,7 @@ that best routine is tried in its turn, and the walk goes on.
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from math import inf
+from math import inf, isfinite
 
 from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
 from sequencer.planning.drafting.costing.setting import Setting
@@ -84,18 +84,50 @@ class RoutineSearch:
         known : sequence of int, optional
             Picks to start from.
         """
-        picks = known if self._begun else self.first(known)
+        near = self.unproven(known)
+        while near is not None:
+            chosen = self._proven(near.picks)
+            if chosen is None or not self._make_dearer(chosen.picks):
+                return chosen
+            near = self._walked(self._untried(chosen.picks))
+        return None
+
+    def unproven(self, known: Sequence[int] | None) -> Chosen | None:
+        """A routine of which all passes, with what was proven before; None where none was found.
+
+        Parameters
+        ----------
+        known : sequence of int, optional
+            Picks to start from.
+        """
+        return self._walked(known if self._begun else self.first(known))
+
+    def proven(self, picks: Sequence[int]) -> Chosen | None:
+        """A routine of which all passes, no worse than one that does, with what is proven of it; None where nothing is possible any more.
+
+        Parameters
+        ----------
+        picks : sequence of int
+            Of the one that passes.
+        """
+        chosen = self._proven(picks)
+        if chosen is not None and self.setting.linked(chosen.picks) > MOST_LINKED:
+            return self._with_bound(picks)  # not for more links than it has
+        return chosen
+
+    def allows(self, picks: Sequence[int]) -> bool:
+        """Whether nothing of a routine is forbidden by now."""
+        return bool(isfinite(cost_at(self.setting.choices(), picks)))
+
+    def _walked(self, picks: Sequence[int] | None) -> Chosen | None:
+        """A routine of which all passes, found from another; links become dearer on the way where it has too many."""
         while picks is not None:
             passing = self._passing(picks) or self._passing_by_proof(picks)
             if passing is None:
                 return None
-            if self._make_dearer(passing):
-                picks = self._untried(passing)
-                continue
-            chosen = self._proven(passing)
-            if chosen is None or not self._make_dearer(chosen.picks):
-                return chosen
-            picks = self._untried(chosen.picks)
+            if not self._make_dearer(passing):
+                return self._with_bound(passing)
+            picks = self._untried(passing)
         return None
 
     def _untried(self, picks: Sequence[int]) -> tuple[int, ...] | None:
