@@ -30,6 +30,10 @@ _NEAR_ENOUGH = 0.02  # [1] of the cost: by less nothing is sought better once so
 _MANY_TRIED = 30
 _ROUNDED = 0.999  # [1] of a gap: so that rounding leaves none above it
 _MOST_BETTER = 24  # routines that would be better, of which each is tried, in one draft
+_MOST_WHERE_FAR = 40  # the same where the gap is one that is worth more
+_FAR = 0.05  # [1] of the cost: a gap that is worth more than one effort
+_MORE_EFFORTS = 3  # for one draft
+_OF_A_HALF = 4  # of an effort, the share that is spent on half of a gap
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
 _MOST_ROUNDS = 60  # from best to best, where no walk ends
@@ -68,6 +72,7 @@ class RoutineSearch:
         self._begun = False
         self._made_dearer = 0  # times
         self._tries = 0  # of routines that are better as long as nothing of them fails
+        self._more_efforts = _MORE_EFFORTS
         self._bound = -inf  # [1] proven of `_proven_of`, so of all that costs nowhere less
         self._proven_of: Choices | None = None
 
@@ -183,17 +188,32 @@ class RoutineSearch:
         return None
 
     def _proven(self, picks: Sequence[int]) -> Chosen | None:
-        """A routine no worse than one of which all passes, and what is proven; None where nothing is possible any more."""
+        """A routine no worse than one of which all passes, and what is proven; None where nothing is possible any more.
+
+        What is cheaper by half of the gap is sought first, and tried: where nothing is, half of the gap is closed.
+        """
+        halves = True
         while True:
             own = self._with_bound(picks)
             if own.gap <= self._enough:  # by what was proven before: it holds of what is left
                 return own
             worth = own.cost - _ROUNDED * self._enough * abs(own.cost)
-            chosen = self._best(picks, self.effort, below=worth)
+            half = 0.5 * (own.cost + own.bound)
+            below = half if halves and -inf < half < worth else worth
+            effort = self.effort // _OF_A_HALF if below < worth else self.effort
+            chosen = self._best(picks, effort, below=below)
             if chosen is None:
                 return None
+            if chosen.cost >= below:
+                if below < worth:
+                    halves = self._bound >= below  # or it takes too long
+                    continue
+                if self._with_bound(picks).gap > _FAR and self._more_efforts:
+                    self._more_efforts -= 1
+                    continue
             own = self._with_bound(picks)
-            if chosen.cost >= worth or own.gap <= self._enough or self._tries == _MOST_BETTER:
+            most = _MOST_BETTER if own.gap <= _FAR else _MOST_WHERE_FAR
+            if chosen.cost >= worth or own.gap <= self._enough or self._tries >= most:
                 self._best(picks, QUICK, below=own.cost)  # often nothing better exists at all
                 return self._with_bound(picks)
             self._tries += 1
