@@ -222,7 +222,7 @@ class _Drafting:
         return replace(
             draft,
             cost=sound.chosen.cost,
-            bound=min(sound.chosen.bound, sound.chosen.cost),
+            bound=max(min(sound.chosen.bound, sound.chosen.cost), 0.0),  # no term is below 0
             checked=True,
             left=tuple({**self._before, **venue}.values()),
             unflown=self._unflown,

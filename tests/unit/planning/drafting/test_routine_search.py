@@ -295,3 +295,34 @@ def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_pa
     assert not tried(0.019, many=1)
     assert tried(0.019, many=len(trials) + 1)
     assert not tried(0.004, many=len(trials) + 1)
+
+
+@pytest.mark.parametrize(
+    ("proves", "asked"),
+    [
+        (
+            True,
+            [0.9, 0.95, 0.975, 0.98],
+        ),  # half of what is left each time, then all that is worth it
+        (False, [0.9, 0.98, 0.98, 0.98, 0.98, 1.0]),  # halves take too long: three efforts more
+    ],
+)
+def test_half_of_a_gap_is_closed_before_all_of_it(proves, asked, trials, monkeypatch):
+    monkeypatch.setattr(routine_search, "_MANY_TRIED", 1)
+    finder = search(drawn(3))
+    chosen = finder.routine(None)
+    seen = []
+
+    def best(_picks, _effort, *, below):
+        """Finds nothing that is cheaper."""
+        seen.append(below / chosen.cost)
+        finder._bound = max(finder._bound, below * proves)
+        return chosen
+
+    monkeypatch.setattr(finder, "_best", best)
+    finder._bound = 0.8 * chosen.cost
+    out = finder._proven(chosen.picks)
+    assert trials
+    assert seen == pytest.approx(asked, abs=1e-4)
+    assert out.picks == chosen.picks
+    assert out.gap == pytest.approx(0.02 if proves else 0.2, abs=1e-4)
