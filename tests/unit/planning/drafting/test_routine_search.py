@@ -300,11 +300,8 @@ def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_pa
 @pytest.mark.parametrize(
     ("proves", "asked"),
     [
-        (
-            True,
-            [0.9, 0.95, 0.975, 0.98],
-        ),  # half of what is left each time, then all of it
-        (False, [0.9, 0.98, 0.98, 0.98, 0.98, 1.0]),  # halves take too long: three efforts more
+        (True, [0.9, 0.95, 0.975, 0.98, 1.0]),  # half of what is left each time, then all of it
+        (False, [0.9, 0.98, 0.98, 0.98, 0.98, 1.0]),  # it takes too long: three efforts more
     ],
 )
 def test_half_of_a_gap_is_closed_before_all_of_it(proves, asked, trials, monkeypatch):
