@@ -11,6 +11,8 @@ show has so many performers of different statures, who know 25 patterns; formati
     links    share of the time
     size     rank correlation of loudness and of how large the props are danced, over the stretches
     most     the largest such correlation if what returns were as large each time, however loud
+    apart    how far the middle four fifths of these stretches lie apart in loudness [dB]: below 1 dB the song has neither
+             calm nor full parts, ranks are those of noise, and a draft follows its strokes instead
     sized    stretches that are drawn smaller or larger than usual
     alike    parts that return are danced alike: the same moves, hands and cycles, in whatever size
     soon     patterns that come again within two eights without being part of what returns
@@ -43,9 +45,11 @@ from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Block, Staged
 from sequencer.staging.timeline import staged
 from sequencer.tasks.shows import hear_song
+from sequencer.timing.loudness import SAME_LOUDNESS
 from sequencer.timing.song import Song
 
 _GROUP_PATTERNS = 25
+_TENTHS = 10  # values of loudness per second
 _STATURES = (1.70, 1.62, 1.80, 1.66, 1.75, 1.85)  # [m]
 _NAMES = ("Ann", "Bo", "Cy", "Dee", "Eve", "Flo")
 _STAGE = {1: (8, 8), 4: (16, 12), 6: (22, 14)}  # [m] width and depth
@@ -116,6 +120,7 @@ def drafted(track: Path, song: Song, names: Sequence[str], people: int = 1) -> d
         "links": link_share(show),
         "size": size_follows(show, song),
         "most": most_of_size(show, song),
+        "apart": apart(show, song),
         "sized": sum(", drawn " in words for *_, words in draft.rows),
         "alike": alike(show),
         "soon": too_soon(show, draft),
@@ -157,6 +162,19 @@ def loudness_of(show: Staged, song: Song, block: Block) -> float:
         show.seconds(beat) / song.duration * len(curve) for beat in (block.start, block.end)
     )
     return float(curve[max(int(low), 0) : max(int(high), int(low) + 1)].mean())
+
+
+def apart(show: Staged, song: Song) -> float:
+    """How far the middle four fifths of the blocks lie apart in loudness [dB]; 0 for a song without."""
+    if not song.loudness:
+        return 0.0
+    power = 10 ** (np.array(song.loudness) / 10)
+    levels = []
+    for block in show.blocks_of(show.dancers[0].name):
+        if not block.link:
+            low, high = (round(_TENTHS * show.seconds(beat)) for beat in (block.start, block.end))
+            levels.append(10 * np.log10(power[max(low, 0) : max(high, low + 1)].mean()))
+    return float(np.percentile(levels, 90) - np.percentile(levels, 10))
 
 
 def most_of_size(show: Staged, song: Song) -> float:
@@ -273,6 +291,9 @@ def summed(rows: Sequence[dict[str, Any]]) -> dict[str, Any]:
     made = [row for row in rows if "refused" not in row]
     gaps = [row["gap"] for row in made]
     sizes = [row["size"] for row in made if row["size"] == row["size"]]
+    heard = [
+        row["size"] for row in made if row["size"] == row["size"] and row["apart"] >= SAME_LOUDNESS
+    ]
     return {
         "drafts": len(rows),
         "refused": len(rows) - len(made),
@@ -282,6 +303,7 @@ def summed(rows: Sequence[dict[str, Any]]) -> dict[str, Any]:
         "gap at most 5 %": sum(gap <= 0.05 for gap in gaps),
         "links at most 15 %": sum(row["links"] <= 0.15 for row in made),
         "size follows by 0.6": sum(size >= 0.6 for size in sizes),
+        "of songs with calm and full parts": f"{sum(size >= 0.6 for size in heard)} of {len(heard)}",
         "size, median": float(np.median(sizes)) if sizes else None,
         "alike": sum(row["alike"] for row in made),
         "too soon": sum(row["soon"] > 0 for row in made),

@@ -6,19 +6,16 @@ comes out is clean by construction. Findings that the show has without the routi
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from math import floor
 from typing import NamedTuple
-
-import numpy as np
 
 from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.planning.drafting.auditioning.cast_moves import likeness
 from sequencer.planning.drafting.costing.auditions import setting_for
 from sequencer.planning.drafting.costing.refusal import narrowest
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.weights import Weights
+from sequencer.planning.drafting.earlier_draft import another_than, standing, standing_picks
 from sequencer.planning.drafting.finishing.cuts import (
     Findings,
     at_slots_only,
@@ -32,7 +29,7 @@ from sequencer.planning.drafting.finishing.cuts import (
 )
 from sequencer.planning.drafting.finishing.draft_entries import rows_of
 from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
-from sequencer.planning.drafting.finishing.slot_dances import LEAD_LINK, slot_dances
+from sequencer.planning.drafting.finishing.slot_dances import slot_dances
 from sequencer.planning.drafting.finishing.support import Support, supported
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
@@ -43,7 +40,7 @@ from sequencer.show.document import parse_document
 from sequencer.show.drafted import DraftedRow, drafted_entries
 from sequencer.show.drafted_lines import drafted_text
 from sequencer.show.reading import show_from_document
-from sequencer.staging.staged import Block, Staged
+from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
 
@@ -158,6 +155,7 @@ def drafted_show(
 class _Whole(NamedTuple):
     """A routine in the show, and what the checks find against it."""
 
+    chosen: Chosen
     setting: Setting  # with the sizes among its moves
     at: list[int]  # of each slot, its move
     draft: Draft
@@ -214,44 +212,79 @@ class _Drafting:
         self._setting, self._chosen = setting, None
         if self.asked.another:
             setting.besides = self._another(setting)
-        known = self._known(setting)
-        faults: list[Finding] = []
-        flown = 0
         search = self._search(setting)
+        sound = self._sound(search, before)
+        if sound is None:
+            return None
+        # What of it cannot be flown even so is told.
+        self._unflown = tuple(sound.faults)
+        draft = self._with_support(sound, before) or sound.draft
+        return replace(
+            draft,
+            cost=sound.chosen.cost,
+            bound=max(min(sound.chosen.bound, sound.chosen.cost), 0.0),  # no term is below 0
+            checked=True,
+            left=tuple({**self._before, **venue}.values()),
+            unflown=self._unflown,
+            dearer=search.dearer,
+        )
+
+    def _sound(self, search: RoutineSearch, before: Findings) -> "_Whole | None":
+        """A routine that stands as a whole, and is proven; None if something must stay open for it.
+
+        The first is proven before the whole is checked, since mostly nothing is found. Where something is, proofs wait until a
+        routine stands: each would be made anew. What the proof finds better is checked in its turn, and until it stands the one that does
+        is kept.
+        """
+        setting = search.setting
+        sound: _Whole | None = None
+        faults: list[Finding] = []
+        flown, proven = 0, True
+        chosen = search.routine(standing_picks(self.ground, setting))
         for checks in range(1, _MOST_CHECKS + 1):
-            chosen = search.routine(known)
             if chosen is None:
                 break
-            known = chosen.picks
             self.say(f"checking the routine (round {checks})", _FOUND)
             whole = self._whole(setting, chosen, before, links=flown < _MOST_FLOWN)
-            show, faults = whole.show, whole.faults
-            at_rests = at_slots_only(faults, show, setting.slots, whole.stranded)
-            if whole.of_links:
-                flown += 1
-                if not cut(setting, known, show, faults):
-                    break
-                continue
-            flown += of_flight_only(faults)
-            hopeless = flown > _MOST_FLOWN or at_rests
-            if not faults or (hopeless and of_flight_only(faults)):
-                # What of it cannot be flown even so is told.
-                self._unflown = tuple(faults)
-                draft = self._with_support(whole.setting, chosen, whole.at, before) or whole.draft
-                return replace(
-                    draft,
-                    checked=True,
-                    left=tuple({**self._before, **venue}.values()),
-                    unflown=self._unflown,
-                    dearer=search.dearer,
-                )
-            left = to_leave(setting, show, faults)
-            if left:
-                self.ground = replace(self.ground, left=(*self.ground.left, *left))
+            faults = whole.faults
+            flown += whole.of_links or of_flight_only(faults)
+            if self._stands(whole, flown):
+                if proven:
+                    return whole
+                sound = whole
+            elif self._must_leave(whole):
                 return None
-            if not cut(setting, known, show, faults):
+            elif not cut(setting, chosen.picks, whole.show, faults):
                 break
+            proven = sound is not None
+            if sound is None:
+                chosen = search.unproven(chosen.picks)
+                continue
+            # What was forbidden for another routine's sake may be in it: it stands nevertheless
+            allowed = search.allows(sound.chosen.picks)
+            chosen = search.proven(sound.chosen.picks) if allowed else None
+            if chosen is not None and chosen.picks == sound.chosen.picks:
+                return sound._replace(chosen=chosen)
+        if sound is not None:
+            return sound
         raise self._not_clean(faults[0] if faults else None)
+
+    def _must_leave(self, whole: "_Whole") -> bool:
+        """Whether something must stay open, since whatever is danced there is in the way; it is noted."""
+        left = [] if whole.of_links else to_leave(whole.setting, whole.show, whole.faults)
+        if left:
+            self.ground = replace(self.ground, left=(*self.ground.left, *left))
+        return bool(left)
+
+    @staticmethod
+    def _stands(whole: "_Whole", flown: int) -> bool:
+        """Whether nothing is found against a routine, or only what cannot be flown where that was sought often enough."""
+        if whole.of_links:
+            return False
+        slots = whole.setting.slots
+        at_rests = at_slots_only(whole.faults, whole.show, slots, whole.stranded)
+        hopeless = flown > _MOST_FLOWN or at_rests
+        return not whole.faults or bool(hopeless and of_flight_only(whole.faults))
 
     def _unflown_links(self, show: Staged) -> list[Finding]:
         """Links that cannot be flown because of the routine."""
@@ -292,22 +325,21 @@ class _Drafting:
                 faults = caused(show, before)
             beside = sized.keys() & set(slots_beside(faults, show, setting.slots))
             if not beside:
-                return _Whole(wider, now, draft, show, faults, of_links, stranded)
+                return _Whole(chosen, wider, now, draft, show, faults, of_links, stranded)
             tries += 1
             for k in beside if tries < _MOST_SIZINGS else tuple(sized):
                 del sized[k]
 
-    def _with_support(
-        self, setting: Setting, chosen: Chosen, at: Sequence[int], before: Findings
-    ) -> Draft | None:
+    def _with_support(self, whole: "_Whole", before: Findings) -> Draft | None:
         """The routine with solos that the others support, if there is one that passes the checks."""
         if not self._group.solos:
             return None
+        setting, at = whole.setting, whole.at
         for tries, supports in enumerate(supported(setting, at, self._group.solos)):
             if tries == _MOST_SUPPORTS:
                 break
             self.say("finding support for the solos", _FOUND)
-            draft, show = self._made(setting, chosen, at, supports)
+            draft, show = self._made(setting, whole.chosen, at, supports)
             if not self._worse(caused(show, before)):
                 return draft
         return None
@@ -345,52 +377,15 @@ class _Drafting:
 
         return told
 
-    # --- search ---
-
     def _another(self, setting: Setting) -> tuple[Counting, ...]:
-        """Ask for patterns other than those of now, in at least a third of the material and of the stretches."""
-        now = {piece: block.title for piece, block in self._standing(setting).items()}
+        """Ask for another routine than that of now, or than the first that is found."""
+        now = {piece: block.title for piece, block in standing(self.ground, setting).items()}
         if not now:
             picks = self._search(setting).first(None)
             if picks is None:
                 raise self._not_clean(None)
             now = {piece: setting.patterns[k] for piece, k in enumerate(picks)}
-        pieces = range(len(setting.uses))
-        alike = [np.array([float(name == now.get(m)) for name in setting.patterns]) for m in pieces]
-        return tuple(
-            Counting(
-                name="another routine",
-                counts=tuple(weigh * row for weigh, row in zip(each, alike, strict=True)),
-                at_most=float(floor(2 * sum(each) / 3 + 1e-9)),
-            )
-            for each in ([1] * len(alike), [len(setting.uses[m]) for m in pieces])
-        )
-
-    def _standing(self, setting: Setting) -> dict[int, Block]:
-        """What is danced of each material in the file as it stands."""
-        try:
-            show = staged(self.ground.whole, self.ground.heard, before=self.ground.base)
-        except InputError:  # such as an entry over what was drafted, which goes
-            return {}
-        now: dict[int, Block] = {}
-        for slot in setting.slots:
-            for block in show.blocks_of(self.ground.lead.name):
-                if slot.start - 1e-6 <= block.start < slot.start + LEAD_LINK + 1 and not block.link:
-                    now[slot.material] = block
-        return now
-
-    def _known(self, setting: Setting) -> tuple[int, ...] | None:
-        """The routine that an earlier draft wrote, where the search begins: of what costs the same, it stays."""
-        if not drafted_entries(self.ground.document.values):
-            return None
-        picks = []
-        now = self._standing(setting)
-        for piece in range(len(setting.uses)):
-            block = now.get(piece)
-            own = np.sum(list(setting.own_terms(piece).values()), axis=0)
-            alike = np.array([likeness(move, block) for move in setting.cast.moves])
-            picks.append(int(np.argmin(np.where(alike > 0, -alike, own - own.min()))))
-        return tuple(picks)
+        return another_than(setting, now)
 
     # --- the routine in the show ---
 

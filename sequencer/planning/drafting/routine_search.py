@@ -8,7 +8,7 @@ that best routine is tried in its turn, and the walk goes on.
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from math import inf
+from math import inf, isfinite
 
 from sequencer.planning.drafting.auditioning.passages import LINK_LENGTHS
 from sequencer.planning.drafting.costing.setting import Setting
@@ -30,6 +30,10 @@ _NEAR_ENOUGH = 0.02  # [1] of the cost: by less nothing is sought better once so
 _MANY_TRIED = 30
 _ROUNDED = 0.999  # [1] of a gap: so that rounding leaves none above it
 _MOST_BETTER = 24  # routines that would be better, of which each is tried, in one draft
+_MOST_WHERE_FAR = 40  # the same where the gap is one that is worth more
+_FAR = 0.05  # [1] of the cost: a gap that is worth more than one effort
+_MORE_EFFORTS = 3  # for one draft
+_OF_A_HALF = 4  # of an effort, the share that is spent on half of a gap
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
 _MOST_ROUNDS = 60  # from best to best, where no walk ends
@@ -68,6 +72,7 @@ class RoutineSearch:
         self._begun = False
         self._made_dearer = 0  # times
         self._tries = 0  # of routines that are better as long as nothing of them fails
+        self._more_efforts = _MORE_EFFORTS
         self._bound = -inf  # [1] proven of `_proven_of`, so of all that costs nowhere less
         self._proven_of: Choices | None = None
 
@@ -84,18 +89,50 @@ class RoutineSearch:
         known : sequence of int, optional
             Picks to start from.
         """
-        picks = known if self._begun else self.first(known)
+        near = self.unproven(known)
+        while near is not None:
+            chosen = self._proven(near.picks)
+            if chosen is None or not self._make_dearer(chosen.picks):
+                return chosen
+            near = self._walked(self._untried(chosen.picks))
+        return None
+
+    def unproven(self, known: Sequence[int] | None) -> Chosen | None:
+        """A routine of which all passes, with what was proven before; None where none was found.
+
+        Parameters
+        ----------
+        known : sequence of int, optional
+            Picks to start from.
+        """
+        return self._walked(known if self._begun else self.first(known))
+
+    def proven(self, picks: Sequence[int]) -> Chosen | None:
+        """A routine of which all passes, no worse than one that does, with what is proven of it; None where nothing is possible any more.
+
+        Parameters
+        ----------
+        picks : sequence of int
+            Of the one that passes.
+        """
+        chosen = self._proven(picks)
+        if chosen is not None and self.setting.linked(chosen.picks) > MOST_LINKED:
+            return self._with_bound(picks)  # not for more links than it has
+        return chosen
+
+    def allows(self, picks: Sequence[int]) -> bool:
+        """Whether nothing of a routine is forbidden by now."""
+        return bool(isfinite(cost_at(self.setting.choices(), picks)))
+
+    def _walked(self, picks: Sequence[int] | None) -> Chosen | None:
+        """A routine of which all passes, found from another; links become dearer on the way where it has too many."""
         while picks is not None:
             passing = self._passing(picks) or self._passing_by_proof(picks)
             if passing is None:
                 return None
-            if self._make_dearer(passing):
-                picks = self._untried(passing)
-                continue
-            chosen = self._proven(passing)
-            if chosen is None or not self._make_dearer(chosen.picks):
-                return chosen
-            picks = self._untried(chosen.picks)
+            if not self._make_dearer(passing):
+                return self._with_bound(passing)
+            picks = self._untried(passing)
         return None
 
     def _untried(self, picks: Sequence[int]) -> tuple[int, ...] | None:
@@ -151,17 +188,32 @@ class RoutineSearch:
         return None
 
     def _proven(self, picks: Sequence[int]) -> Chosen | None:
-        """A routine no worse than one of which all passes, and what is proven; None where nothing is possible any more."""
+        """A routine no worse than one of which all passes, and what is proven; None where nothing is possible any more.
+
+        What is cheaper by half of the gap is sought first, and tried: where nothing is, half of the gap is closed.
+        """
+        halves = True
         while True:
             own = self._with_bound(picks)
             if own.gap <= self._enough:  # by what was proven before: it holds of what is left
                 return own
             worth = own.cost - _ROUNDED * self._enough * abs(own.cost)
-            chosen = self._best(picks, self.effort, below=worth)
+            half = 0.5 * (own.cost + own.bound)
+            below = half if halves and -inf < half < worth else worth
+            effort = self.effort // _OF_A_HALF if below < worth else self.effort
+            chosen = self._best(picks, effort, below=below)
             if chosen is None:
                 return None
+            if chosen.cost >= below:
+                if below < worth:
+                    halves = self._bound >= below  # or it takes too long
+                    continue
+                if self._with_bound(picks).gap > _FAR and self._more_efforts:
+                    self._more_efforts -= 1
+                    continue
             own = self._with_bound(picks)
-            if chosen.cost >= worth or own.gap <= self._enough or self._tries == _MOST_BETTER:
+            most = _MOST_BETTER if own.gap <= _FAR else _MOST_WHERE_FAR
+            if chosen.cost >= worth or own.gap <= self._enough or self._tries >= most:
                 self._best(picks, QUICK, below=own.cost)  # often nothing better exists at all
                 return self._with_bound(picks)
             self._tries += 1

@@ -7,6 +7,7 @@ candidate. How large it is drawn and how fast it is comes from the same laws.
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 from math import ceil, inf, isfinite
 from typing import Literal
 
@@ -116,7 +117,7 @@ class Audition:
         """The performer's body."""
         return self.record.body
 
-    @property
+    @cached_property
     def props(self) -> dict[Side, Prop]:
         """The props with their flames."""
         fire = self.show.show.fire if self.lit else None

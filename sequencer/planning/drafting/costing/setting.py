@@ -76,6 +76,7 @@ class Setting(SlotLinks):
             dtype=np.float64,
         )
         self.seen = self._seen()
+        self.final = self._final()
         self.effect = effects(
             self.patterns,
             [each.size for each in self.cast.heard],
@@ -86,6 +87,12 @@ class Setting(SlotLinks):
         """Materials in which a wished move is seen: not in a short rest of a part, if there is anything longer."""
         long = np.array([max(s.beats for s in self.uses[m]) >= SEEN for m in range(len(self.uses))])
         return np.asarray(long if long.any() else np.ones_like(long))
+
+    def _final(self) -> int:
+        """The slot with which the routine ends; -1 where it ends with what stays as it is."""
+        last = max(range(len(self.slots)), key=lambda k: self.slots[k].end, default=-1)
+        after = max((each.end for each in self.fixed), default=-inf)
+        return last if last >= 0 and self.slots[last].end > after else -1
 
     # --- tables ---
 
@@ -140,12 +147,14 @@ class Setting(SlotLinks):
             if slot.material != material:
                 continue
             share, loud = slot.beats / EIGHTS, float(self.loudness[k])
-            wanted = 1.0 + (level - 1) * (0.5 + 0.5 * loud)
+            # What is seen last stays with people: there it is as hard as in full music, however softly the song ends.
+            full = 1.0 if k == self.final else loud
+            wanted = 1.0 + (level - 1) * (0.5 + 0.5 * full)
             over = self.difficulty - wanted
             rest = np.abs(slot.beats / cycles - np.round(slot.beats / cycles))
             terms["energy"] += self.energy_cost(k, self._follows(k))
             # In calm music something easy is welcome; in loud music it shows less than the performer can do.
-            easy = (1.0 + 2.0 * loud) / 3
+            easy = (1.0 + 2.0 * full) / 3
             terms["difficulty"] += weigh.difficulty * share * np.where(over > 0, over, -easy * over)
             short = max(0.0, SEEN - slot.beats) / 6
             terms["difficulty"] += weigh.difficulty * 2 * short * (self.difficulty >= HARD)

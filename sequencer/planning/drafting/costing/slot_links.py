@@ -1,6 +1,6 @@
 """Links between slots that follow each other: which are left for two moves, what each costs, and what was found against them."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise, product, zip_longest
 from math import inf
@@ -71,6 +71,7 @@ class SlotLinks:
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
         self._clear: dict[tuple[float, ...], set[tuple[int, int, int]]] = {}
         self._lengths: dict[tuple[object, ...], Ints] = {}
+        self._link_costs: dict[tuple[float, int, float], Mapping[int, float]] = {}
 
     def _exits(self) -> frozenset[int]:
         """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
@@ -99,23 +100,28 @@ class SlotLinks:
             self._joins[key] = np.logical_and.reduce(each)
         return self._joins[key]
 
-    def link_costs(self, a: int) -> dict[int, float]:
+    def link_costs(self, a: int) -> Mapping[int, float]:
         """What links of each length out of a slot cost, best first."""
-        beats = min(self.slots[a].beats, EIGHTS)
+        key = min(self.slots[a].beats, EIGHTS), self.cast.ways[a], self.weights.links
+        if key not in self._link_costs:
+            self._link_costs[key] = self._new_link_costs(*key)
+        return self._link_costs[key]
+
+    def _new_link_costs(self, beats: float, way: int, weight: float) -> dict[int, float]:
         ideal = 2 if beats > SEEN else 1
         if self.cast.material.level <= 1 and beats >= EIGHTS:
             ideal = 3
+        shortest = self._shortest(way)
         costs = {
-            n: self.weights.links
-            * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
+            n: weight * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
             for n in LINK_LENGTHS
-            if beats - n >= 4 and n >= self._shortest(a)
+            if beats - n >= 4 and n >= shortest
         }
         return dict(sorted(costs.items(), key=lambda each: each[1]))
 
-    def _shortest(self, a: int) -> float:
-        """The shortest link out of a slot that is tried [beats]."""
-        stages = [laws[self.cast.ways[a]].stage for laws in self.cast.laws]
+    def _shortest(self, way: int) -> float:
+        """The shortest link that is tried where moves are danced in one way [beats]."""
+        stages = [laws[way].stage for laws in self.cast.laws]
         if not any(prop.flexible for stage in stages for prop in stage.props.values()):
             return 0.0
         return min(_TOO_QUICK * max(stage.tempo) / 60.0 for stage in stages)

@@ -250,15 +250,25 @@ def test_links_of_as_many_beats_between_two_patterns_are_given_up_once_six_faile
 
 def test_a_link_too_quick_to_fly_is_not_tried_with_what_only_pulls():
     """Of links of 0.5 s hardly one in twenty flew (measured); with a staff, which the hand turns, any may be had."""
-    prop = SimpleNamespace(flexible=True)
-    stage = SimpleNamespace(props={"right": prop}, tempo=(100.0, 112.0))
-    one = setting(SLOTS[:2])
-    one.cast = replace(one.cast, laws=((SimpleNamespace(stage=stage),),))
-    assert sorted(one.link_costs(0)) == [2, 3, 4]
-    stage.tempo = (100.0, 108.0)
-    assert sorted(one.link_costs(0)) == [1, 2, 3, 4]
-    stage.tempo, prop.flexible = (100.0, 200.0), False
-    assert sorted(one.link_costs(0)) == [1, 2, 3, 4]
+
+    def lengths(fastest, *, flexible=True):
+        prop = SimpleNamespace(flexible=flexible)
+        stage = SimpleNamespace(props={"right": prop}, tempo=(100.0, fastest))
+        one = setting(SLOTS[:2])
+        one.cast = replace(one.cast, laws=((SimpleNamespace(stage=stage),),))
+        return sorted(one.link_costs(0))
+
+    assert lengths(112.0) == [2, 3, 4]
+    assert lengths(108.0) == [1, 2, 3, 4]
+    assert lengths(200.0, flexible=False) == [1, 2, 3, 4]
+
+
+def test_links_become_dearer_at_once():
+    one = setting(SLOTS[:2], flights=0)
+    one.cast = replace(one.cast, laws=((SimpleNamespace(stage=SimpleNamespace(props={})),),))
+    before = dict(one.link_costs(0))
+    one.weights = replace(one.weights, links=2 * one.weights.links)
+    assert one.link_costs(0) == pytest.approx({n: 2 * cost for n, cost in before.items()})
 
 
 def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_passages_were(
@@ -285,3 +295,31 @@ def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_pa
     assert not tried(0.019, many=1)
     assert tried(0.019, many=len(trials) + 1)
     assert not tried(0.004, many=len(trials) + 1)
+
+
+@pytest.mark.parametrize(
+    ("proves", "asked"),
+    [
+        (True, [0.9, 0.95, 0.975, 0.98, 1.0]),  # half of what is left each time, then all of it
+        (False, [0.9, 0.98, 0.98, 0.98, 0.98, 1.0]),  # it takes too long: three efforts more
+    ],
+)
+def test_half_of_a_gap_is_closed_before_all_of_it(proves, asked, trials, monkeypatch):
+    monkeypatch.setattr(routine_search, "_MANY_TRIED", 1)
+    finder = search(drawn(3))
+    chosen = finder.routine(None)
+    seen = []
+
+    def best(_picks, _effort, *, below):
+        """Finds nothing that is cheaper."""
+        seen.append(below / chosen.cost)
+        finder._bound = max(finder._bound, below * proves)
+        return chosen
+
+    monkeypatch.setattr(finder, "_best", best)
+    finder._bound = 0.8 * chosen.cost
+    out = finder._proven(chosen.picks)
+    assert trials
+    assert seen == pytest.approx(asked, abs=1e-4)
+    assert out.picks == chosen.picks
+    assert out.gap == pytest.approx(0.0 if proves else 0.2, abs=1e-4)

@@ -107,13 +107,28 @@ def test_large_moves_cost_in_calm_music_and_small_ones_in_loud():
 
 @pytest.mark.parametrize(("loud", "easy"), [(0.0, 1 / 3), (0.5, 2 / 3), (1.0, 1.0)])
 def test_what_is_too_hard_costs_and_what_is_too_easy_more_the_louder_it_is(loud, easy):
-    cost = setting([slot(0)], loudness=[loud], level=4).own_terms(0)["difficulty"]
+    ends = slot(1)
+    cost = setting([slot(0), ends], loudness=[loud, 0.5], level=4).own_terms(0)["difficulty"]
     wanted = 1 + 3 * (0.5 + 0.5 * loud)
     hard = max(patterns()["antispin-flower-5"].difficulty - wanted, 0.0)
     assert cost[3] == pytest.approx(Weights().difficulty * hard)
     assert cost[0] == pytest.approx(Weights().difficulty * easy * (wanted - 1))
-    short = setting([slot(0, beats=6)], loudness=[loud], level=4).own_terms(0)["difficulty"]
+    brief = [slot(0, beats=6), ends]
+    short = setting(brief, loudness=[loud, 0.5], level=4).own_terms(0)["difficulty"]
     assert short[3] > cost[3] * 6 / 16 + 0.5
+
+
+@pytest.mark.parametrize("loud", [0.0, 0.5, 1.0])
+def test_the_last_move_is_as_hard_as_in_full_music_unless_something_that_stays_comes_after(loud):
+    slots = [slot(0), slot(1)]
+    full = setting(slots, loudness=[1.0, 1.0], level=4).own_terms(0)["difficulty"]
+    last = setting(slots, loudness=[0.5, loud], level=4)
+    assert last.own_terms(1)["difficulty"] == pytest.approx(full)
+    after = Fixed(start=40, end=56, pattern="extension", label="X", material="m")
+    fixed = setting(slots, loudness=[0.5, loud], level=4, fixed=(after,))
+    assert last.own_terms(0)["difficulty"] == pytest.approx(fixed.own_terms(0)["difficulty"])
+    same = fixed.own_terms(1)["difficulty"] == pytest.approx(full)
+    assert same == (loud == 1.0)
 
 
 def test_something_as_hard_as_the_level_is_shown():
