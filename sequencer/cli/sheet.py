@@ -1,6 +1,7 @@
 """`sequencer sheet`: the printed run sheets."""
 
 from pathlib import Path
+from typing import Literal
 
 import click
 
@@ -33,6 +34,8 @@ _MOST_NAMED = 3  # outdated sheets
     help="Only sheets of this kind, such as post or plan-packet; may be repeated.",
 )
 @click.option("--all", "everything", is_flag=True, help="Every sheet, not only the pack.")
+@click.option("--seen-from", type=click.Choice(["audience", "performers"]), default="audience", show_default=True,
+              help="The side from which formations are drawn.")  # fmt: skip
 @click.option("--drawn", is_flag=True,
               help="Check poi and rope darts as drawn, not as they can be flown: quicker the first time.")  # fmt: skip
 @click.option(
@@ -49,6 +52,7 @@ def sheet(
     for_whom: tuple[str, ...],
     only: tuple[str, ...],
     everything: bool,
+    seen_from: Literal["audience", "performers"],
     drawn: bool,
     since: Path | None,
 ) -> None:
@@ -76,6 +80,7 @@ def sheet(
             only=only,
             for_whom=for_whom,
             flown=not drawn,
+            turned=seen_from == "performers",
             progress=progress,
             removed=lambda path, why: gone.append((path, why)),
             outdated=old.append,

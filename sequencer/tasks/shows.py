@@ -342,6 +342,7 @@ def print_sheets(
     only: Sequence[str] = (),
     for_whom: Sequence[str] = (),
     flown: bool = True,
+    turned: bool = False,
     text: str | None = None,
     progress: Progress | None = None,
     removed: Callable[[Path, str], None] | None = None,
@@ -363,6 +364,8 @@ def print_sheets(
         Only what these performers and crew members carry.
     flown : bool
         Whether passive props are checked as they can be flown, or as drawn with a margin for the hands.
+    turned : bool
+        Whether formations are seen from the performers' side, the audience at the top.
     text : str, optional
         What the show file is taken to say, where that is not written yet.
     progress : callable, optional
@@ -402,6 +405,7 @@ def print_sheets(
         only=only,
         for_whom=for_whom,
         flown=flown,
+        turned=turned,
         progress=within(progress, _CHECKED, 1.0),
         removed=removed,
         outdated=outdated,

@@ -69,6 +69,7 @@ def write(
     since_report: Report | None = None,
     choice: SheetChoice | None = None,
     flown: bool = False,
+    turned: bool = False,
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path, str], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -76,7 +77,7 @@ def write(
     """See `sequencer.outputs.sheets.write_sheets`."""
     if paper not in PAPER_SIZES:
         raise ValueError(f"paper must be one of {', '.join(PAPER_SIZES)}, got {paper!r}")
-    edition = _edition(staged, report, since, since_report, flown=flown)
+    edition = _edition(staged, report, since, since_report, flown=flown, turned=turned)
     user_type = edition.own_type
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
@@ -125,14 +126,18 @@ def _edition(
     since_report: Report | None,
     *,
     flown: bool,
+    turned: bool,
 ) -> Edition:
     before = None
     if since is not None:
-        before = Edition(staged=since, report=since_report or Report(show=since.file), flown=flown)
+        report_before = since_report or Report(show=since.file)
+        before = Edition(staged=since, report=report_before, flown=flown, turned=turned)
     user_type = None
     if staged.show.type_file is not None:
         user_type = read_type(Path(staged.file).parent / staged.show.type_file)
-    return Edition(staged=staged, report=report, before=before, own_type=user_type, flown=flown)
+    return Edition(
+        staged=staged, report=report, before=before, own_type=user_type, flown=flown, turned=turned
+    )
 
 
 def _nothing(*_told: object) -> None:
