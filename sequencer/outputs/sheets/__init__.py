@@ -20,6 +20,7 @@ def write_sheets(
     for_whom: Sequence[str] = (),
     flown: bool = False,
     turned: bool = False,
+    phone: bool = False,
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path, str], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -49,6 +50,8 @@ def write_sheets(
         Whether the reports are of the shows as flown; then so is where heads go that come off.
     turned : bool
         Whether formations are seen from the performers' side, the audience at the top.
+    phone : bool
+        Whether the formations are written for phones too, as one small page.
     progress : callable, optional
         Called with what is going on, and the share done.
     removed : callable, optional
@@ -84,6 +87,7 @@ def write_sheets(
         progress=progress,
         flown=flown,
         turned=turned,
+        phone=phone,
         removed=removed,
         outdated=outdated,
     )

@@ -34,6 +34,7 @@ from sequencer.outputs.sheets.page.wording import slug
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet, document_bytes
 from sequencer.outputs.sheets.performer_sheet import performer_sheet
+from sequencer.outputs.sheets.phone_page import phone_page
 from sequencer.outputs.sheets.post_sheet import post_sheet
 from sequencer.outputs.sheets.print_list import write_print
 from sequencer.outputs.sheets.safety_sheet import safety_sheet
@@ -70,6 +71,7 @@ def write(
     choice: SheetChoice | None = None,
     flown: bool = False,
     turned: bool = False,
+    phone: bool = False,
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path, str], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -105,6 +107,8 @@ def write(
             made.append(
                 (path, document_bytes(part, edition, size, title, drawn, None if number else begun))
             )
+    if phone:
+        made.append((out / f"{show}-formations.html", phone_page(edition).encode()))
     changes = write_print(
         out,
         {path.name: content for path, content in made},

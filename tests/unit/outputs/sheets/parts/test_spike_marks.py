@@ -39,8 +39,8 @@ def test_two_tapes_give_each_place_back(rounds, tmp_path):
     a, b = (each.place for each in fixed_points(RECTANGLE))
     marks = spike_marks(show)
     spots = {(x, y) for standing in show.standings for x, y, _ in standing.spots.values()}
-    assert len(marks) == len(spots) == 10  # two places are taken in two formations
-    assert [mark.number for mark in marks] == list(range(1, 11))
+    assert len(marks) == len(spots) == 12
+    assert [mark.number for mark in marks] == list(range(1, 13))
     for mark in marks:
         assert met(a, b, *mark.lengths) == pytest.approx(mark.place, abs=1e-9)
         assert not mark.behind
@@ -59,9 +59,9 @@ def test_a_mark_on_the_audiences_side_says_so(rounds, tmp_path):
         assert mark.behind == (mark.place[1] < 6.0 - 0.02)
 
 
-def test_the_book_gives_the_lengths(rounds, pages, tmp_path):
+def test_the_book_gives_the_lengths(rounds, pages, tmp_path_factory):
     """Łucja in the line at (-4.5, 2.5): 1.5 and 2.5 from A, which is 2.92 m; 10.5 and 2.5 from B, 10.79 m."""
-    _, paths = rounds.printed(tmp_path)
+    _, paths = rounds.printed(tmp_path_factory)
     path = next(p for p in paths if p.name.endswith("formation-book.pdf"))
     text = " ".join(pages.text_of(path).split()).replace("\u00a0", " ")
     assert (
