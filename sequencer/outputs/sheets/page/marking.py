@@ -22,6 +22,7 @@ from sequencer.outputs.sheets.page.wording import brief, plural
 GONE_LISTED, GONE_LETTERS = 4, 70  # how many removed lines are listed, and how long each may be
 OTHER_LISTED = 8  # how many changed lines are told as they were and as they are
 _ALIKE = 0.6  # share of letters that two lines have in common to be one line that changed; a design choice
+_BESIDE = 2  # words told on either side of those that differ
 _CELL = " · "  # between the cells of a row
 PICTURE = "["  # starts the description of a drawing: for comparison, not for reading
 
@@ -55,6 +56,8 @@ class ChangesNote(Flowable):  # type: ignore[misc]
 
 def words_of(part: Any) -> str:
     """The text of something on a sheet; for a drawing, a description of what it shows."""
+    if getattr(part, "is_aside", False):  # says itself what changed
+        part = ""
     if isinstance(part, str):
         return part
     if isinstance(part, list | tuple):
@@ -138,11 +141,29 @@ def _counterparts(change: Change) -> list[tuple[str, str]]:
 def _told(old: str, now: str) -> str:
     """What differs between two lines, cell by cell: the old words and the new, after what names the line."""
     olds, news = old.split(_CELL), now.split(_CELL)
-    was = _CELL.join(cell for cell in olds if cell not in news) or "nothing"
-    is_ = _CELL.join(cell for cell in news if cell not in olds) or "nothing"
+    was = _CELL.join(cell for cell in olds if cell not in news)
+    is_ = _CELL.join(cell for cell in news if cell not in olds)
+    was, is_ = (words or "nothing" for words in _around(was, is_))
     name = next((cell for cell in news if cell in olds), "")
     lead = f"{brief(name, most=GONE_LETTERS)}: " if name else ""
     return f"{lead}“{brief(is_, most=GONE_LETTERS)}” was “{brief(was, most=GONE_LETTERS)}”"
+
+
+def _around(was: str, now: str) -> tuple[str, str]:
+    """Two long texts from shortly before the first word in which they differ to shortly after the last."""
+    olds, news = was.split(" "), now.split(" ")
+    if max(len(was), len(now)) <= GONE_LETTERS or not was or not now:
+        return was, now
+    short = min(len(olds), len(news))
+    same = next((k for k in range(short) if olds[k] != news[k]), short)
+    end = next((k for k in range(short - same) if olds[-1 - k] != news[-1 - k]), short - same)
+
+    def part(words: list[str]) -> str:
+        first, last = max(same - _BESIDE, 0), min(len(words) - end + _BESIDE, len(words))
+        lead, tail = "… " if first else "", " …" if last < len(words) else ""
+        return f"{lead}{' '.join(words[first:last])}{tail}"
+
+    return part(olds), part(news)
 
 
 def _noted(story: list[Flowable], note: str, change: Change, room: float) -> list[Flowable]:

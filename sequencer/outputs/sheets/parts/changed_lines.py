@@ -10,6 +10,7 @@ from sequencer.staging.staged import Staged
 
 _NEAR = 8.0  # [beats] a move of the same name counts as the same one up to here
 _SAME = 1e-3  # [beats]
+_STOOD = ("place", "facing")
 
 
 def change_words(edition: Edition, who: str, line: CueLine) -> str:
@@ -27,6 +28,11 @@ def change_words(edition: Edition, who: str, line: CueLine) -> str:
     if old is None:
         return "new"
     was, now = _values(before, who, old), _values(edition, who, line)
+    if line.walk is None and old.walk is None and line.cue.kind in {"move", "stop"}:
+        # where one already stands is told at the walk that led there
+        stood = [(was.pop(key, ""), now.pop(key, "")) for key in _STOOD]
+        if was == now and any(there != here for there, here in stood):
+            return ""
     if was.get("move") != now.get("move"):
         was.pop("hands", None)  # another move: its hands stand on the line
         now.pop("hands", None)

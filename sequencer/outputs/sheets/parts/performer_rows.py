@@ -136,6 +136,7 @@ def _mark_changes(edition: Edition, who: str, line: CueLine, row: list[Cell]) ->
             ],
             role="TD",
         )
+        mark.is_aside = True
         last = -1 if row[-1] else -2  # a row of fire spans its last two columns
         row[last] = [*row[last], mark]
 

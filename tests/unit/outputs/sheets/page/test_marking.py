@@ -143,3 +143,15 @@ def test_what_says_nothing_is_never_marked():
 
 def test_bars_stand_in_the_margin():
     assert AWAY > BAR
+
+
+def test_of_a_long_line_the_words_around_the_difference_are_told():
+    long = "walk to the diamond past the point near the post, end {} upstage on the centre line and face the audience"
+    story = marked(
+        [ChangesNote(), *words(long.format("3 m"))],
+        words(long.format("4 m")),
+        against="v1",
+        room=300,
+    )
+
+    assert "“… post, end 3 m upstage …” was “… post, end 4 m upstage …”" in lines_of(story)[0]
