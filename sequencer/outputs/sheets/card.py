@@ -85,6 +85,7 @@ _STYLES = (
     _Style(HEAD, LEAD_SIZE, TEXT, 3.0),
     _Style(LEAD_SIZE, CUE, SMALL, 2.0),
     _Style(LEAD_SIZE, CUE, TINY, 1.0),
+    _Style(CUE, TEXT, TINY, 0.5),
 )
 
 
