@@ -19,6 +19,8 @@ _PICTURES = ("plan", "formations", "flames", "closest", "song")
 @click.option("--until", metavar="WHEN", help="End of the flames and closest pictures.")
 @click.option("--as", "kind", type=click.Choice(["png", "svg", "pdf"]), default="png",
               show_default=True, help="File format.")  # fmt: skip
+@click.option("--seen-from", type=click.Choice(["audience", "performers"]), default="audience", show_default=True,
+              help="The side from which formations are drawn.")  # fmt: skip
 @click.option("--out", type=click.Path(path_type=Path), default=Path("exports"), show_default=True,
               help="Output folder; each show gets its own subfolder.")  # fmt: skip
 @allow_option
@@ -29,13 +31,14 @@ def draw(
     start: str | None,
     until: str | None,
     kind: str,
+    seen_from: str,
     out: Path,
 ) -> None:
     """Draw pictures of SHOW: each PICTURE you name, or all of them.
 
     \b
     plan        the stage from above at a moment (--at); by default, when two performers are closest
-    formations  small plans of all formations, in order
+    formations  small plans of all formations, in order, with names and walks
     flames      map of how long a flame is over each spot
     closest     distance between the closest two over the song, and where it is too small
     song        beats, sections and energy as detected
@@ -52,6 +55,7 @@ def draw(
                 start=start,
                 until=until,
                 kind=kind,
+                turned=seen_from == "performers",
             ),
             progress=progress,
         )

@@ -14,7 +14,11 @@ from sequencer.cli.progress_line import ProgressLine
 @click.option("--force", is_flag=True, help="Overwrite SHOW if it exists.")
 @click.option("--draft/--no-draft", default=True, show_default=True,
               help="Draft a routine of level 2, or lay one easy pattern into each section.")  # fmt: skip
-@click.option("--schema", is_flag=True, help="Print the JSON Schema of a show file, for editors.")
+@click.option(
+    "--schema",
+    is_flag=True,
+    help="Print the JSON Schema of a show file, for editors; with SHOW, write that show's with its names beside it.",
+)
 @click.pass_context
 def new(
     ctx: click.Context,
@@ -28,6 +32,9 @@ def new(
     """Write a commented show file SHOW, divided into the sections of the track, with a routine to start from."""
     from sequencer import tasks
 
+    if schema and show is not None:
+        click.echo(str(tasks.write_schema(show)))
+        return
     if schema:
         click.echo(tasks.schema_text())
         return

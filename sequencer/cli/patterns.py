@@ -45,6 +45,8 @@ PROPS = get_args(_PropKind)
 @click.option("--draw", type=click.Path(path_type=Path),
               help="Draw the pattern, its build steps (--steps), or, without NAME, all patterns on bodies of "
               "several sizes, into a PNG, SVG or PDF file.")  # fmt: skip
+@click.option("--booklet", type=click.Path(path_type=Path),
+              help="Write a pupil's booklet of it (PDF): what to learn first, its steps, common faults, how to practise.")  # fmt: skip
 @click.option("--page", type=click.Path(path_type=Path),
               help="Write an HTML page that dances it, station by station.")  # fmt: skip
 @click.option("--joins", is_flag=True, help="Print a matrix of which pattern joins which.")
@@ -67,6 +69,7 @@ def patterns(
     direction: Literal["same", "opposite"],
     steps: bool,
     draw: Path | None,
+    booklet: Path | None,
     page: Path | None,
     joins: bool,
     laws: bool,
@@ -83,6 +86,9 @@ def patterns(
     if page is not None and name is not None:
         vocabulary.write_page(name, page, options)
         click.echo(f"wrote {page}", err=True)
+    if booklet is not None and name is not None:
+        vocabulary.write_booklet(name, booklet, options)
+        click.echo(f"wrote {booklet}", err=True)
     if draw is not None:
         with ProgressLine() as progress:
             if joins:
@@ -120,8 +126,10 @@ def patterns(
 def _check_name(ctx: click.Context, name: str | None) -> None:
     """Reject options for one pattern given without NAME, and options for all patterns given with it."""
     given = ctx.params
-    if name is None and (given["settings"] or given["steps"] or given["page"]):
-        raise click.UsageError("--set, --steps and --page need the NAME of a pattern", ctx)
+    if name is None and any(given[each] for each in ("settings", "steps", "booklet", "page")):
+        raise click.UsageError(
+            "--set, --steps, --booklet and --page need the NAME of a pattern", ctx
+        )
     if name is None and given["stature"] and not given["draw"]:
         raise click.UsageError("--stature needs the NAME of a pattern, or --draw", ctx)
     for option in ("joins", "laws"):

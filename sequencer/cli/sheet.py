@@ -1,6 +1,7 @@
 """`sequencer sheet`: the printed run sheets."""
 
 from pathlib import Path
+from typing import Literal
 
 import click
 
@@ -34,6 +35,13 @@ _MOST_NAMED = 3  # outdated sheets
     help="Only sheets of this kind, such as post or plan-packet; may be repeated.",
 )
 @click.option("--all", "everything", is_flag=True, help="Every sheet, not only the pack.")
+@click.option("--seen-from", type=click.Choice(["audience", "performers"]), default="audience", show_default=True,
+              help="The side from which formations are drawn.")  # fmt: skip
+@click.option(
+    "--phone",
+    is_flag=True,
+    help="Also write the formations for phones: one small page, no network needed.",
+)
 @click.option("--drawn", is_flag=True,
               help="Check poi and rope darts as drawn, not as they can be flown: quicker the first time.")  # fmt: skip
 @click.option(
@@ -51,6 +59,8 @@ def sheet(
     for_whom: tuple[str, ...],
     only: tuple[str, ...],
     everything: bool,
+    seen_from: Literal["audience", "performers"],
+    phone: bool,
     drawn: bool,
     since: Path | None,
 ) -> None:
@@ -78,6 +88,8 @@ def sheet(
             only=only,
             for_whom=for_whom,
             flown=not drawn,
+            turned=seen_from == "performers",
+            phone=phone,
             progress=progress,
             removed=lambda path, why: gone.append((path, why)),
             outdated=old.append,

@@ -121,6 +121,7 @@ def _block(staged: Staged, block: Block, dancer: Dancer, entry: int | None) -> d
         "words": block_words(block, dancer),
         "phrase": block.phrase,
         "note": block.note,
+        "cue": block.cue,
         "mirrored": block.mirrored,
         "path": list(block.path),
         "entry": None if entry is None else ["timeline", entry],

@@ -4,6 +4,7 @@ Every scalar arrives as the text in the file, so that `17.10` stays bar 17, beat
 """
 
 import datetime as dt
+import re
 from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, PlainSerializer, WithJsonSchema
@@ -14,10 +15,23 @@ from sequencer.timing.position import Clock, Position, SectionEdge, parse_moment
 _TURNERS = {chr(c) for c in (*range(0x202A, 0x202F), *range(0x2066, 0x206A))}
 
 
-def _schema(description: str, *examples: str) -> WithJsonSchema:
-    return WithJsonSchema(
-        {"type": ["string", "number"], "description": description, "examples": list(examples)}
-    )
+# What an editor checks while somebody types; the reader, which also weighs ranges and readings, has the last word.
+_DIGITS = r"[-+]?(\d([\d.,'\u00a0\u2009\u202f ]*[\d.,])?|[.,]\d+)([eE][-+]?\d+)?"
+_FEET = rf"{_DIGITS}\s*(ft|')\s*{_DIGITS}\s*(in|\")?"
+
+
+def _schema(
+    description: str, *examples: str, units: dict[str, float] | None = None, pattern: str = ""
+) -> WithJsonSchema:
+    """The schema of a number or text; text of a quantity is a number with one of its units, or none."""
+    said: dict[str, Any] = {"type": ["string", "number"], "description": description}
+    if units is not None:
+        known = "|".join(re.escape(unit) for unit in units)
+        feet = f"|{_FEET}" if "ft" in units else ""
+        pattern = rf"^\s*({_DIGITS}\s*({known})?{feet})\s*$"
+    if pattern:
+        said["pattern"] = pattern
+    return WithJsonSchema({**said, "examples": list(examples)})
 
 
 def _quantity(
@@ -132,48 +146,59 @@ Name = Annotated[
 Length = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=1e-3, most=500.0),
-    _schema("a length; in metres unless a unit follows", "1.8 m", "6 ft"),
+    _schema("a length; in metres unless a unit follows", "1.8 m", "6 ft", units=units.LENGTHS),
 ]
 Date = Annotated[str, BeforeValidator(_date), WithJsonSchema({"type": "string", "format": "date"})]
 Coordinate = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=-500.0, most=500.0),
-    _schema("a coordinate in the stage frame; in metres unless a unit follows", "-2.5", "6 ft"),
+    _schema(
+        "a coordinate in the stage frame; in metres unless a unit follows",
+        "-2.5",
+        "6 ft",
+        units=units.LENGTHS,
+    ),
 ]
 Mass = Annotated[
     float,
     _quantity(units.MASSES, "kg", least=1e-3, most=20.0),
-    _schema("a mass; in kilograms unless a unit follows", "200 g"),
+    _schema("a mass; in kilograms unless a unit follows", "200 g", units=units.MASSES),
 ]
 Volume = Annotated[
     float,
     _quantity(units.VOLUMES, "L", least=0.0, most=1.0),
-    _schema("a volume; in litres unless a unit follows", "2 L"),
+    _schema("a volume; in litres unless a unit follows", "2 L", units=units.VOLUMES),
 ]
 Area = Annotated[
     float,
     _quantity(units.AREAS, "m²", least=0.1, most=1e6),
-    _schema("an area; in square metres unless a unit follows", "250 m²", "2700 ft²"),
+    _schema(
+        "an area; in square metres unless a unit follows", "250 m²", "2700 ft²", units=units.AREAS
+    ),
 ]
 Duration = Annotated[
     float,
     _quantity(units.DURATIONS, "s", least=0.0, most=86400.0),
-    _schema("a duration; in seconds unless a unit follows", "240 s", "4 min"),
+    _schema(
+        "a duration; in seconds unless a unit follows", "240 s", "4 min", units=units.DURATIONS
+    ),
 ]
 Shift = Annotated[
     float,
     _quantity(units.DURATIONS, "s", least=-60.0, most=60.0),
-    _schema("a shift in time; in seconds unless a unit follows", "-12 ms"),
+    _schema("a shift in time; in seconds unless a unit follows", "-12 ms", units=units.DURATIONS),
 ]
 Speed = Annotated[
     float,
     _quantity(units.SPEEDS, "m/s", least=0.0, most=60.0),
-    _schema("a speed; in metres per second unless a unit follows", "3 m/s", "8 mph"),
+    _schema(
+        "a speed; in metres per second unless a unit follows", "3 m/s", "8 mph", units=units.SPEEDS
+    ),
 ]
 Degrees = Annotated[
     float,
     _quantity(units.ANGLES, "°", least=-720.0, most=720.0),
-    _schema("an angle in degrees", "90"),
+    _schema("an angle in degrees", "90", units=units.ANGLES),
 ]
 Bearing = Annotated[
     float,
@@ -185,7 +210,14 @@ Bearing = Annotated[
     ),
 ]
 Beats = Annotated[
-    float, BeforeValidator(_beats), _schema("a number of beats greater than 0", "8", "1/2")
+    float,
+    BeforeValidator(_beats),
+    _schema(
+        "a number of beats greater than 0",
+        "8",
+        "1/2",
+        pattern=r"^\s*(\d+(\.\d*)?|\.\d+)([eE][-+]?\d+)?(\s*/\s*(\d+(\.\d*)?|\.\d+))?( beats?)?\s*$",
+    ),
 ]
 StopLength = Annotated[
     float | Literal[True],
@@ -211,6 +243,8 @@ When = Annotated[
         {
             "type": ["string", "number"],
             "description": "a moment: bar.beat, m:ss.s of the track, or a section's name",
+            # what is only digits and points is bar.beat or m:ss.s
+            "pattern": r"^\s*(-?\d+\.\d+(\+(\d+/\d+|\d*\.\d+))?|\d+:\d+(\.\d*)?|.*[^\d.:+\-/\s].*)\s*$",
             "examples": ["17.1", "17.3+1/2", "1:02.5", "verse 2", "end of verse 2"],
         }
     ),

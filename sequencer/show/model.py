@@ -215,6 +215,10 @@ class Step(Record):
         description="a beat of the phrase, counted from 1, that must be hit: something begins on it",
     )
     note: Annotated[str, Field(max_length=2000)] = Field("", description="printed on the sheet")
+    cue: Annotated[str, Field(max_length=80)] = Field(
+        "",
+        description="a word or two to say or think as it begins, printed large on the sheet and on the pocket card",
+    )
     drafted: DraftMark | None = Field(
         None,
         description="written by `sequencer draft`, which may replace it; remove this key, or change the entry, to keep it",

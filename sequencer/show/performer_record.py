@@ -8,7 +8,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.props.prop import PropKind
 from sequencer.show.field_kinds import Length, Name
 from sequencer.show.prop_records import PropRecord
-from sequencer.show.record import Record
+from sequencer.show.record import Names, Record
 from sequencer.show.wishes import Repertoire, SkillLevel
 
 
@@ -72,6 +72,9 @@ class Performer(Record):
     )
     repertoire: Repertoire | None = Field(
         None, description="patterns that `sequencer draft` may use"
+    )
+    notes: Names = Field(
+        (), description="notes of one's own, printed on this performer's sheet and pocket card"
     )
 
     @field_validator("stature")

@@ -3,16 +3,27 @@
 from typing import Any
 
 from sequencer.show.model import Show
+from sequencer.show.schema_names import SchemaNames, with_names, with_vocabulary
 
 
-def show_schema() -> dict[str, Any]:
-    """JSON Schema, draft 2020-12, of a show file.
+def show_schema(names: SchemaNames | None = None) -> dict[str, Any]:
+    """JSON Schema, draft 2020-12, of a show file: of any show, or of one with its names.
 
     Every scalar may also be written as text: the reader takes `8`, `"8"` and `8 beats` alike.
+
+    Parameters
+    ----------
+    names : SchemaNames, optional
+        Names of one show; an editor then offers them, and marks any other.
     """
     schema = Show.model_json_schema(by_alias=True, mode="validation")
+    if names is None:
+        with_vocabulary(schema)
+    else:
+        with_names(schema, names)
+    written = "sequencer new --schema" if names is None else "sequencer new SHOW --schema"
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
-        "$comment": "written by `sequencer new --schema`",
+        "$comment": f"written by `{written}`",
         **schema,
     }

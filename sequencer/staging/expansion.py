@@ -38,6 +38,7 @@ class _Run:
     phrase: str | None
     mirrored: bool
     note: str = ""  # of the phrase that it expands
+    cue: str = ""  # of the phrase that it expands; goes before the step's own
 
     @property
     def accent(self) -> bool:
@@ -213,6 +214,8 @@ class _Opener:
             runs += self.phrase_accents(name, begun, at)
         if user.note:
             runs[0] = replace(runs[0], note="; ".join(filter(None, (user.note, runs[0].note))))
+        if user.cue:
+            runs[0] = replace(runs[0], cue=user.cue)
         return runs
 
     def phrase_accents(self, name: str, start: float, end: float) -> list[_Run]:
@@ -312,7 +315,7 @@ def _known_block(
     # Step and performer are kept with it, so that their ids stay their own; numbers as text, since 0.0 and -0.0 are equal.
     key = (
         id(run.step), id(record), flip, run.mirrored, f"{run.start!r} {run.end!r} {late!r} {cycle!r}",
-        run.path, run.phrase, run.note,
+        run.path, run.phrase, run.note, run.cue,
     )  # fmt: skip
     return recent("blocks of steps", key, work, most=_MOST_KEPT)[1]
 
@@ -334,6 +337,7 @@ def _block(run: _Run, who: str, late: float, *, flip: bool, cycle: float) -> Blo
         stopped=_stopped(run.step, mirrored=mirrored),
         phrase=run.phrase,
         note="; ".join(filter(None, (run.note, run.step.note))),
+        cue=run.cue or run.step.cue,
         path=run.path,
     )
 

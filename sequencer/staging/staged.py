@@ -57,6 +57,7 @@ class Block:
     posture: Posture = UPRIGHT  # posture of the body during the block
     stop: StopKind | None = None
     stopped: tuple[Side, ...] = ()  # hands that stop
+    cue: str = ""  # to say or think as it begins
 
     def __repr__(self) -> str:
         return f"<Block of {self.who}: {self.title}, beats {self.start:g} … {self.end:g}>"

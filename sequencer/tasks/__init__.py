@@ -22,6 +22,7 @@ if TYPE_CHECKING:
         stage_show,
         trace_show,
         write_rehearsal,
+        write_schema,
     )
     from sequencer.tasks.starting import start_show
     from sequencer.tasks.vocabulary import trace_pattern
@@ -50,6 +51,7 @@ __all__ = [
     "trace_pattern",
     "trace_show",
     "write_rehearsal",
+    "write_schema",
 ]
 _HOMES = {
     "Dancing": "dancing",

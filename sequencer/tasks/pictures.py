@@ -27,6 +27,7 @@ class PictureOptions:
     start: str | None = None  # of the flames and the closest pair; the song's start
     until: str | None = None
     kind: str = "png"  # or "svg", "pdf"
+    turned: bool = False  # formations seen from the performers' side
 
 
 def draw_show(
@@ -58,6 +59,8 @@ def draw_show(
         if picture == "plan":
             for text, beat in plans or [_closest_moment(show, span)]:
                 keep(f"plan-{_file_part(text)}", _plan(show, beat))
+        elif picture == "formations":
+            keep(picture, _formations(show, turned=options.turned))
         elif picture == "closest" and len(show.dancers) < 2:
             left.append("closest: a solo has no closest pair")
         else:
@@ -75,11 +78,16 @@ def _plan(show: Staged, beat: float) -> "Figure":
     return stage_plan(show.dancers, show.venue, beat, picture=picture)
 
 
-def _formations(show: Staged, _span: tuple[float, float]) -> "Figure":
-    from sequencer.outputs.plans.plan_charts import formation_strip
+def _formations(show: Staged, *, turned: bool) -> "Figure":
+    from sequencer.outputs.plans.formation_strip import FormationTaken, formation_strip
 
-    rows = [(standing.formation, max(standing.start, 0.0)) for standing in show.standings]
-    return formation_strip(show.dancers, show.venue, show.tempo, rows, title=show.show.title)
+    taken = [
+        FormationTaken(name=each.formation, walk=each.walk, start=max(each.start, 0.0))
+        for each in show.standings
+    ]
+    return formation_strip(
+        show.dancers, show.venue, show.tempo, taken, title=show.show.title, turned=turned
+    )
 
 
 def _flames(show: Staged, span: tuple[float, float]) -> "Figure":
@@ -107,7 +115,6 @@ def _song(show: Staged, _span: tuple[float, float]) -> "Figure":
 
 
 _DRAWN: "dict[str, Callable[[Staged, tuple[float, float]], Figure]]" = {
-    "formations": _formations,
     "flames": _flames,
     "closest": _closest,
     "song": _song,

@@ -104,6 +104,34 @@ def schema_text() -> str:
     return json.dumps(show_schema(), indent=2, ensure_ascii=False)
 
 
+def write_schema(path: AnyPath) -> Path:
+    """Write the JSON Schema of one show, with its names, beside it; the show need not be without faults.
+
+    Returns
+    -------
+    written : Path
+        `mine.schema.json` beside `mine.yaml`.
+
+    Raises
+    ------
+    InputError
+        If the show file is no YAML, names a file of patterns that cannot be used, or the schema cannot be written.
+    """
+    from sequencer.files import write_text
+    from sequencer.show.document import read_document
+    from sequencer.show.schema import show_schema
+    from sequencer.show.schema_names import names_of
+    from sequencer.tasks.vocabulary import book_from
+
+    values = read_document(Path(path)).values
+    values = values if isinstance(values, dict) else {}
+    book = book_from(path if {"patterns", "pattern_files"} & set(values) else None)
+    names = names_of(values, book)
+    target = Path(path).with_suffix(".schema.json")
+    write_text(target, json.dumps(show_schema(names), indent=1, ensure_ascii=False) + "\n")
+    return target
+
+
 def stage_show(
     path: AnyShow,
     *,
@@ -342,6 +370,8 @@ def print_sheets(
     only: Sequence[str] = (),
     for_whom: Sequence[str] = (),
     flown: bool = True,
+    turned: bool = False,
+    phone: bool = False,
     text: str | None = None,
     progress: Progress | None = None,
     removed: Callable[[Path, str], None] | None = None,
@@ -363,6 +393,10 @@ def print_sheets(
         Only what these performers and crew members carry.
     flown : bool
         Whether passive props are checked as they can be flown, or as drawn with a margin for the hands.
+    turned : bool
+        Whether formations are seen from the performers' side, the audience at the top.
+    phone : bool
+        Whether the formations are written for phones too, as one small page.
     text : str, optional
         What the show file is taken to say, where that is not written yet.
     progress : callable, optional
@@ -402,6 +436,8 @@ def print_sheets(
         only=only,
         for_whom=for_whom,
         flown=flown,
+        turned=turned,
+        phone=phone,
         progress=within(progress, _CHECKED, 1.0),
         removed=removed,
         outdated=outdated,

@@ -73,15 +73,22 @@ def start_show(
             why = f"no routine could be drafted: {error.what}; {error.mend}"
         except KeyboardInterrupt as stop:
             best = getattr(stop, "draft", None)
-            write_text(show, text if best is None else best.text)
+            write_text(show, _for_editors(text if best is None else best.text, show))
+            shows.write_schema(show)
             holds = (
                 "an easy pattern in each section"
                 if best is None
                 else "the best routine so far, not checked"
             )
             raise KeyboardInterrupt(f"interrupted; {show} is written, with {holds}") from None
-    write_text(show, text)
+    write_text(show, _for_editors(text, show))
+    shows.write_schema(show)
     return why
+
+
+def _for_editors(text: str, show: Path) -> str:
+    """The text with the line by which an editor finds the schema beside the show."""
+    return f"# yaml-language-server: $schema={show.with_suffix('.schema.json').name}\n{text}"
 
 
 def begun_show(

@@ -145,9 +145,7 @@ def steps_text(name: str, options: PatternOptions | None = None, *, as_json: boo
     one = one_of(name, options or PatternOptions())
     with _named(name):
         if as_json:
-            return _json(
-                [pattern_records.station_record(one, station) for station in one.stations()]
-            )
+            return _json(pattern_records.station_records(one))
         return pattern_cards.steps_text(one)
 
 
@@ -181,19 +179,19 @@ def draw(
     InputError
         If the pattern, a parameter or the stature is not known, or the file cannot be written.
     """
-    from sequencer.outputs.figures import write_figure
+    from sequencer.outputs.figures import write_pages
 
     one = one_of(name, options or PatternOptions())
     with _named(name):
         if steps:
-            from sequencer.outputs.patterns.pattern_steps import steps_figure
+            from sequencer.outputs.patterns.pattern_steps import steps_pages
 
-            figure = steps_figure(one)
+            pages = steps_pages(one)
         else:
             from sequencer.outputs.patterns.pattern_drawing import pattern_figure
 
-            figure = pattern_figure(one)
-    write_figure(figure, Path(path))
+            pages = [pattern_figure(one)]
+    write_pages(pages, Path(path))
 
 
 def draw_joins(path: AnyPath, *, file: AnyPath | None = None) -> None:
@@ -245,6 +243,23 @@ def draw_all(
         chosen, bodies, prop=options.prop, tempo=options.tempo, timing=options.timing, direction=options.direction,
         book=book, progress=progress,
     )  # fmt: skip
+    write_pages(pages, Path(path))
+
+
+def write_booklet(name: str, path: AnyPath, options: PatternOptions | None = None) -> None:
+    """Write a pupil's booklet of one pattern: what to learn first, the steps, common faults, how to practise.
+
+    Raises
+    ------
+    InputError
+        If the pattern, a parameter or the stature is not known, or the file is no PDF or cannot be written.
+    """
+    from sequencer.outputs.figures import write_pages
+    from sequencer.outputs.patterns.booklet import pupil_booklet
+
+    one = one_of(name, options or PatternOptions())
+    with _named(name):
+        pages = pupil_booklet(one)
     write_pages(pages, Path(path))
 
 

@@ -74,7 +74,7 @@ def test_steps_drawing_and_page_are_of_the_same_dance(tmp_path):
         "iso-bend-3", "--stature", "1.7", "--steps", "--draw", drawing, "--page", page
     )  # fmt: skip
     assert told.exit_code == 0, told.output
-    assert "hand: 30° from right towards bottom" in told.stdout.split("2  beat")[0]
+    assert "hand at 4 o’clock" in told.stdout.split("  2  count")[0]
     assert "for someone 1.70 m tall with poi of 51 cm" in page.read_text(encoding="utf-8")
     assert drawing.read_bytes().startswith(b"<?xml")
 

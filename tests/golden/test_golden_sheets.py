@@ -17,7 +17,7 @@ LOOKED_AT = {
     "safety": (0, 3),
     "night": (0, 1),
     "operator": (1,),
-    "formation-book": (1,),
+    "formation-book": (1, 3),
     "performer": (0, 1),
     "plan-packet": (1,),
 }  # of the first sheet of a kind; its first page where nothing is said

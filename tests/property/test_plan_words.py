@@ -17,7 +17,7 @@ from sequencer.geometry.regions import (
     round_stage,
     thrust,
 )
-from sequencer.outputs.plans.plan_charts import formation_strip
+from sequencer.outputs.plans.formation_strip import FormationTaken, formation_strip
 from sequencer.outputs.plans.stage_plan import PlanPicture, stage_plan
 from sequencer.timing.tempo import TempoMap
 
@@ -183,7 +183,12 @@ def test_words_of_a_heap_of_people_stay_apart(dance, n):
 def test_words_of_a_strip_stay_apart(dance, n):
     side = int(np.ceil(np.sqrt(n)))
     places = [(2.0 * (k % side) - side + 1, 1.0 + 1.6 * (k // side)) for k in range(n)]
-    rows = [(f"formation {k} with a name", 4.0 * k) for k in range(5)]
+    rows = [
+        FormationTaken(
+            name=f"formation {k} with a name", walk=4.0 * k - 2.0 * bool(k), start=4.0 * k
+        )
+        for k in range(5)
+    ]
     figure = formation_strip(
         cast_of(dance, places),
         Venue(stage=rectangle(16, 12), audience=AUDIENCES[0]),

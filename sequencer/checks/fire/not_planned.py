@@ -28,8 +28,16 @@ def not_planned(show: Staged) -> Outcome:
     """
     record = show.show
     texts = [record.title, *record.phrases, *record.patterns, *record.formations]
-    texts += [step.note for steps in record.phrases.values() for step in steps]
-    texts += [word for entry in record.timeline for word in (entry.note, entry.pattern or "")]
+    texts += [
+        words
+        for steps in record.phrases.values()
+        for step in steps
+        for words in (step.note, step.cue)
+    ]
+    texts += [
+        word for entry in record.timeline for word in (entry.note, entry.cue, entry.pattern or "")
+    ]
+    texts += [note for dancer in record.cast for note in dancer.notes]
     texts += [item for post in record.crew for item in post.equipment]
     said = next((text for text in texts if _BREATHING.search(text)), None)
     if said is None:

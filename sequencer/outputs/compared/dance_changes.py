@@ -23,7 +23,7 @@ _WHEN = frozenset(
 )  # keys that say when something is danced
 _ALL = _WHEN | {
     "pattern", "phrase", "with", "left", "right", "hands", "timing", "direction", "shift", "mirrored",
-    "mirror", "link", "note",
+    "mirror", "link", "note", "cue",
 }  # fmt: skip
 
 
@@ -195,6 +195,8 @@ def _details(
         yield _Detail(_of_phrase(was.phrase, now.phrase), frozenset({"phrase", "pattern"}))
     if was.note.strip() != now.note.strip():
         yield _Detail(_note(was.note.strip(), now.note.strip()), frozenset({"note"}))
+    if was.cue.strip() != now.cue.strip():
+        yield _Detail(_note(was.cue.strip(), now.cue.strip(), "cue"), frozenset({"cue"}))
     yield from _of_body(was, now, dancers)
 
 
@@ -261,10 +263,10 @@ def _into(shift: float) -> str:
     return f"{counted(round(shift, 3), 'beat')} into it" if shift else "at its start"
 
 
-def _note(was: str, now: str) -> str:
+def _note(was: str, now: str, kind: str = "note") -> str:
     if not now:
-        return f"the note “{was}” is gone"
-    return f"note “{now}” instead of “{was}”" if was else f"the note “{now}” is new"
+        return f"the {kind} “{was}” is gone"
+    return f"{kind} “{now}” instead of “{was}”" if was else f"the {kind} “{now}” is new"
 
 
 def _of_phrase(was: str | None, now: str | None) -> str:

@@ -2,20 +2,18 @@
 
 from collections.abc import Mapping
 from fractions import Fraction
-from math import ceil, cos, floor, inf, isfinite, log10, radians, sin
-
-import numpy as np
+from math import ceil, floor, inf, isfinite, log10
 
 from sequencer.geometry.bodies import Side
 from sequencer.motion.fitting.fits import Fit
 from sequencer.motion.fitting.windows import Window, Windows, short_of
-from sequencer.motion.patterns.build_steps import place_words
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.patterns.parameters import ParameterValue
 from sequencer.motion.performers.feasibility import GAP_ERROR, REACH_ERROR
 from sequencer.motion.props.prop import Prop
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.words.posture_words import posture_words
+from sequencer.outputs.words.station_words import clock_words
 
 MOVES: Mapping[str, tuple[str, str]] = {
     "across": ("farther out", "farther in"),
@@ -24,7 +22,6 @@ MOVES: Mapping[str, tuple[str, str]] = {
 }
 SIZES: Mapping[str, str] = {"hand_radius": "hand circle", "size": "half the width of the path"}
 _SPARE = 0.02  # [m] below which a prop is too close to something it should not touch
-AXES: Mapping[str, tuple[int, int]] = {"wall": (0, 2), "wheel": (1, 2), "floor": (0, 1)}
 
 
 def who_words(one: OnePattern) -> str:
@@ -183,9 +180,8 @@ def _values_words(values: Mapping[str, ParameterValue], pattern: Pattern) -> str
     if moved:
         parts.append(f"{', '.join(moved)} than usual")
     if "from" in values:
-        plane = usual.get("plane", pattern.right.fixed.get("plane"))
         parts.append(
-            f"start the circle {from_words(float(values['from']), str(plane))} "
+            f"start the circle {from_words(float(values['from']))} "
             f"(from {float(values['from']):g}°, usually {float(usual.get('from') or 0.0):g}°)"
         )
     covered = {*SIZES, *MOVES, "from"}
@@ -203,15 +199,10 @@ def _plain(value: ParameterValue | None) -> str:
     return f"{value:g}" if isinstance(value, float) else str(value)
 
 
-def from_words(angle: float, plane: str) -> str:
+def from_words(angle: float) -> str:
     """Where on its circle a hand starts, as a person would point to it."""
-    place = np.zeros(3)
-    first, second = AXES.get(plane, AXES["wall"])
-    place[first], place[second] = cos(radians(angle)), sin(radians(angle))
-    words = place_words(place)
-    for name in ("right", "left", "top", "bottom", "front", "back"):
-        words = words.replace(name, f"the {name}")
-    return words if " " in words.removeprefix("the ") else f"at {words}"
+    words = clock_words(angle)
+    return words if words.startswith("between") else f"at {words}"
 
 
 def finite(value: float) -> float | None:

@@ -32,6 +32,7 @@ from sequencer.outputs.patterns.pattern_records import (
     gap_words,
     parameter_records,
 )
+from sequencer.outputs.words.station_words import clock_view, spoken_count, step_words
 from sequencer.progress import Progress
 from sequencer.units import rounded_down, rounded_up
 
@@ -294,15 +295,16 @@ def steps_text(one: OnePattern) -> str:
     stations = one.stations()
     about = [*danced_words(one), *filter(None, [flown_words(one)])]
     lines = [f"Build steps of {one.name}, {who_words(one)}", *about]
+    lines.append(f"the clock is the hand's circle {clock_view(stations)}")
     cycle = 0
-    for station in stations:
+    for station, said in zip(stations, step_words(stations), strict=True):
         if station.cycle != cycle and station is not stations[-1]:
             cycle = station.cycle
             lines += ["", f"cycle {cycle}"]
         last = station is stations[-1]
         lines.append(
-            f"{station.number:>3}  beat {station.beat:g}: {station.half}, lobe {station.lobe}; "
-            f"hand: {station.place}" + ("; home again" if last else "")
+            f"{station.number:>3}  count {spoken_count(station.beat)}: {station.half}, lobe {station.lobe}; "
+            f"hand at {said.hand}" + ("; back where you began" if last else "")
         )
         lines.append(f"     you see: {station.performer}")
         if off := station_words(one, station):
@@ -310,11 +312,12 @@ def steps_text(one: OnePattern) -> str:
         if station.audience != station.performer:
             lines.append(f"     the audience sees: {station.audience}")
         if station.number > 1:
-            lines.append(f"     {station.change}")
             cross = station.cross_words or "none, the two planes are parallel"
             lines.append(
                 f"     cross point with the previous step, from the circle's centre: {cross}"
             )
+        if said.then:
+            lines.append(f"     next: {said.then}")
     return "\n".join([*lines, ""])
 
 

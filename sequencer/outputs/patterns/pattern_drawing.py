@@ -46,6 +46,14 @@ _FLAT = 0.02  # [m] in depth, below which nothing counts as nearer
 _STEADY = 0.01  # of the cosine: a tether that always points equally far outward has no ins and outs
 LABEL_OFF = 0.085  # of half a view: how far a number stands from its spot
 ARROW = 0.17  # [m] length of the arrow at a start
+_FARTHER = (
+    1.0,
+    1.6,
+    2.3,
+)  # times that a number may stand farther off where it would lie on another
+# Half the size of a number at 8 pt, in the distance at which it stands: a view is about 265 pt wide.
+_LETTER_WIDE, _EDGE, _LETTER_TALL = 0.24, 0.12, 0.5
+_OVER = 1e6
 SAME_SPOT = 0.09  # [m] within which beats of one trail share a label
 
 
@@ -315,14 +323,21 @@ def _beats(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
 def _numbers(axes: Axes, spots: Sequence[tuple[Floats, str]], crowd: Floats, off: float) -> None:
     """Put each label on the side of its spot where least is drawn."""
     turns = np.linspace(0, 2 * np.pi, 16, endpoint=False)
-    ways = off * np.stack((np.cos(turns), np.sin(turns)), axis=-1)
+    ring = np.stack((np.cos(turns), np.sin(turns)), axis=-1)
+    ways = off * np.concatenate([far * ring for far in _FARTHER])
+    taken: list[tuple[Floats, Floats]] = []  # middles and half sizes of the labels so far
     for spot, label in spots:
-        around = spot + ways * [
-            1 + 0.14 * (len(label) - 1),
-            1,
-        ]  # longer text stands farther away
+        # longer text stands farther away
+        around = spot + ways * [1 + 0.14 * (len(label) - 1), 1]
+        size = off * np.array([_LETTER_WIDE * len(label) + _EDGE, _LETTER_TALL])
         near = np.linalg.norm(crowd[None] - around[:, None], axis=-1)
-        place = around[int(np.argmin(np.sum(np.exp(-((near / (0.6 * off)) ** 2)), axis=1)))]
+        cost = np.sum(np.exp(-((near / (0.6 * off)) ** 2)), axis=1) + np.repeat(
+            np.array(_FARTHER) - 1.0, len(turns)
+        )
+        for middle, half in taken:
+            cost += _OVER * np.all(np.abs(around - middle) < size + half, axis=1)
+        place = around[int(np.argmin(cost))]
+        taken.append((place, size))
         crowd = np.concatenate((crowd, np.repeat(place[None], _PER_BEAT, axis=0)))
         axes.annotate(
             label, place, fontsize=8, ha="center", va="center", color=DRAWING_INK, zorder=9,

@@ -41,6 +41,7 @@ from sequencer.outputs.patterns.flown_words import (
 )
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.words.law_words import law_words
+from sequencer.outputs.words.station_words import step_words
 from sequencer.progress import Progress
 
 _SAMPLES = 2048  # per closing, for the lowest wick
@@ -178,6 +179,13 @@ def _taut_tempi(law: Law, length: float, end: float) -> TautTempo | None:
         return None
 
 
+def slowest_taut(one: OnePattern, side: Side = "right") -> float | None:
+    """Lowest tempo at which a hand's tether is taut throughout [beats a minute]; None if there is none, or it is not known."""
+    prop = one.dance.props[side]
+    taut = _taut_tempi(one.laws[side], prop.length, one.end) if prop.flexible else None
+    return taut.lowest if taut is not None and isfinite(taut.lowest) else None
+
+
 def _lowest_wick(law: Law, prop: Prop, end: float) -> float:
     """Height of the lowest wick's underside above the floor [m]; sampled, within 1 mm for danceable patterns."""
     motion = law.at(end * np.arange(_SAMPLES + 1, dtype=np.float64) / _SAMPLES)
@@ -204,6 +212,15 @@ def parameter_records(parameters: Sequence[Parameter]) -> list[dict[str, Any]]:
             "help": parameter.help,
         }
         for parameter in parameters
+    ]
+
+
+def station_records(one: OnePattern) -> list[dict[str, Any]]:
+    """Build steps as plain data, with the hand by the clock and what to do next in words."""
+    stations = one.stations()
+    return [
+        {**station_record(one, station), "clock": said.hand, "next": said.then}
+        for station, said in zip(stations, step_words(stations), strict=True)
     ]
 
 

@@ -1,6 +1,5 @@
-"""Charts of the formations over the song, of where flames have been, and of the closest pair over time."""
+"""Charts of where flames have been, and of the closest pair over time."""
 
-import textwrap
 from collections.abc import Sequence
 
 import numpy as np
@@ -13,77 +12,12 @@ from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.plans.plan_extent import extent, seen_edge
 from sequencer.outputs.plans.plan_labels import Label, place_labels
-from sequencer.outputs.plans.plan_style import COOL, PLAN_FLAME, PLAN_INK, PLAN_SOFT, STOP, shown
-from sequencer.outputs.plans.stage_plan import PlanPicture, draw_shapes, write_marks
+from sequencer.outputs.plans.plan_style import COOL, PLAN_FLAME, PLAN_INK, STOP, shown
+from sequencer.outputs.plans.stage_plan import PlanPicture, draw_shapes
 from sequencer.timing.position import clock_text
 from sequencer.timing.tempo import TempoMap
 
-_COLUMNS = 3
 _CELL = 0.1  # [m] cell size of the flame map
-
-
-def formation_strip(
-    dancers: Sequence[Dancer],
-    venue: Venue,
-    tempo: TempoMap,
-    formations: Sequence[tuple[str, float]],
-    *,
-    title: str = "",
-) -> Figure:
-    """Small plans of all formations in order, each with its time.
-
-    Parameters
-    ----------
-    dancers : sequence of Dancer
-    venue : Venue
-    tempo : TempoMap
-    formations : sequence of (name, beat)
-        Each with the beat at which everyone has arrived.
-    title : str
-
-    Returns
-    -------
-    figure : Figure
-
-    Raises
-    ------
-    ValueError
-        If there is no formation.
-    """
-    if not formations:
-        raise ValueError("formations must hold at least one formation")
-    rows = int(np.ceil(len(formations) / _COLUMNS))
-    columns = min(_COLUMNS, len(formations))
-    left, down, right, up = extent(dancers, venue, surroundings=False)
-    tall = 2.5 * (up - down) / (right - left)
-    figure = Figure(figsize=(2.5 * columns + 0.3, (tall + 0.55) * rows + 0.5), layout="constrained")
-    grid = figure.subplots(rows, columns, squeeze=False)
-    plain = PlanPicture(
-        reach=False,
-        props=False,
-        names=False,
-        surroundings=False,
-        mark=0.04 if len(dancers) <= 12 else 0.022,
-    )
-    for k, axes in enumerate(grid.ravel()):
-        if k >= len(formations):
-            axes.set_visible(False)
-            continue
-        name, beat = formations[k]
-        draw_shapes(axes, dancers, venue, beat, picture=plain)
-        axes.tick_params(labelsize=7)
-        axes.set_xlabel("▼ audience", color=COOL, fontsize=8, fontweight="bold", labelpad=1)
-        when = clock_text(float(tempo.seconds_from_beats(beat)))
-        first = "\n".join(textwrap.wrap(f"{k + 1}  {shown(name)}", 30)[:2])
-        axes.set_title(f"{first}\n{tempo.position_of(beat)} · {when}", loc="left", fontsize=9)
-    figure.supxlabel("metres; the audience is at the bottom", fontsize=8, color=PLAN_SOFT)
-    if title:
-        figure.suptitle(shown(title), x=0.01, ha="left", fontsize=12, fontweight="bold")
-    figure.draw_without_rendering()
-    figure.set_layout_engine("none")
-    for axes, (_, beat) in zip(grid.ravel(), formations, strict=False):
-        write_marks(axes, dancers, beat, picture=plain)
-    return figure
 
 
 def flame_map(

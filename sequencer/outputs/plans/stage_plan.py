@@ -136,14 +136,41 @@ def _site_points(picture: PlanPicture) -> list[tuple[float, float]]:
     return [(x + side, y + side) for x, y in points for side in (-_SITE_ROOM, _SITE_ROOM)]
 
 
-def write_marks(axes: Any, dancers: Sequence[Dancer], beat: float, *, picture: PlanPicture) -> None:
-    """Write each performer's letters or number on a plan whose layout is fixed."""
-    place_labels(axes, _letters(axes, dancers, beat, picture))
+def write_names(axes: Any, dancers: Sequence[Dancer], beat: float, *, picture: PlanPicture) -> None:
+    """Write letters or numbers, and of a cast that is not too large the names, on a plan whose layout is fixed."""
+    labels = _letters(axes, dancers, beat, picture)
+    if len(dancers) <= _MOST_NAMED:
+        labels += _names(axes, dancers, beat, picture, [label.text for label in labels])
+    place_labels(axes, labels)
+
+
+def name_key(dancers: Sequence[Dancer], picture: PlanPicture) -> str:
+    """Numbers and names of a cast that is too large for names on the plan; empty for a smaller one."""
+    return _key(dancers, picture) if len(dancers) > _MOST_NAMED else ""
+
+
+def _names(
+    axes: Any, dancers: Sequence[Dancer], beat: float, picture: PlanPicture, letters: Sequence[str]
+) -> list[Label]:
+    """Names beside their performers; with the letter where a name stands farther off."""
+    mark = _mark(axes, picture)
+    stood = [_pair(dancer.floor.at(beat).place) for dancer in dancers]
+    labels = []
+    for number, dancer in enumerate(dancers):
+        back = -1.0 if np.cos(float(dancer.floor.at(beat).facing)) < -0.3 else 1.0
+        labels.append(
+            Label(
+                text=shown(dancer.name[:24]), at=stood[number], off=1.2 * mark, ink=PLAN_INK,
+                first=(0.0, back), rivals=(*stood[:number], *stood[number + 1 :]),
+                otherwise=f"{letters[number]}: {shown(dancer.name[:24])}",
+            )
+        )  # fmt: skip
+    return labels
 
 
 def _mark(axes: Any, picture: PlanPicture) -> float:
     (left, right), (down, up) = axes.get_xlim(), axes.get_ylim()
-    return max(_BODY, picture.mark * max(right - left, up - down))
+    return max(_BODY, picture.mark * max(abs(right - left), abs(up - down)))
 
 
 def _write(
@@ -190,16 +217,8 @@ def _write(
             if each.region is not None
         ]
         if len(dancers) <= _MOST_NAMED:
-            for number, dancer in enumerate(dancers):
-                stand = dancer.floor.at(beat)
-                back = -1.0 if np.cos(float(stand.facing)) < -0.3 else 1.0
-                labels.append(
-                    Label(
-                        text=shown(dancer.name[:24]), at=_pair(stand.place), off=1.2 * mark, ink=PLAN_INK,
-                        first=(0.0, back), rivals=(*stood[:number], *stood[number + 1 :]),
-                        otherwise=f"{labels[number].text}: {shown(dancer.name[:24])}",
-                    )
-                )  # fmt: skip
+            letters = [label.text for label in labels[: len(dancers)]]
+            labels += _names(axes, dancers, beat, picture, letters)
         labels += [
             Label(
                 text=shown(post.name[:32]), at=post.at, off=0.6 * mark, ink=PLAN_INK,

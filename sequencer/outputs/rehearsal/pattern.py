@@ -33,6 +33,7 @@ from sequencer.outputs.rehearsal.page_file import page_from_document
 from sequencer.outputs.rehearsal.song_audio import silent
 from sequencer.outputs.words.block_words import parameters_text
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
+from sequencer.outputs.words.station_words import step_words
 from sequencer.timing.tempo import TempoMap
 
 _LONGEST = 64  # beats shown of a pattern that never comes home
@@ -155,7 +156,11 @@ def _stations(one: OnePattern, end: float) -> list[list[object]]:
             for k in range(round(4 * end / one.cycle))
         ]
     return [
-        [round(step.beat, 6), f"station {step.number}, {step.half} · {step.performer}"]
-        for step in steps
+        [
+            round(step.beat, 6),
+            f"step {step.number} · hand at {said.hand} · {said.way}, {said.plane}"
+            + (f" · next: {said.then}" if said.then else ""),
+        ]
+        for step, said in zip(steps, step_words(steps), strict=True)
         if step.beat < end - 1e-6
     ]

@@ -19,6 +19,8 @@ def write_sheets(
     only: Sequence[str] = (),
     for_whom: Sequence[str] = (),
     flown: bool = False,
+    turned: bool = False,
+    phone: bool = False,
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path, str], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -46,6 +48,10 @@ def write_sheets(
         Only what these performers and crew members carry.
     flown : bool
         Whether the reports are of the shows as flown; then so is where heads go that come off.
+    turned : bool
+        Whether formations are seen from the performers' side, the audience at the top.
+    phone : bool
+        Whether the formations are written for phones too, as one small page.
     progress : callable, optional
         Called with what is going on, and the share done.
     removed : callable, optional
@@ -80,6 +86,8 @@ def write_sheets(
         choice=SheetChoice(pack=pack, only=tuple(only), for_whom=tuple(for_whom)),
         progress=progress,
         flown=flown,
+        turned=turned,
+        phone=phone,
         removed=removed,
         outdated=outdated,
     )

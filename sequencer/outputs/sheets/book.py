@@ -3,10 +3,11 @@
 Lengths in points.
 """
 
+from collections.abc import Sequence
 from functools import partial
-from math import hypot, inf
+from math import dist, hypot, inf
 
-from reportlab.platypus import CondPageBreak, Flowable, Spacer
+from reportlab.platypus import Flowable, PageBreak, Spacer
 
 from sequencer.outputs.sheets.page.elements import Cell, Disc, grid, head_cell, heading
 from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, Page
@@ -22,27 +23,26 @@ from sequencer.outputs.sheets.page.wording import (
 )
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.formation_plans import (
-    is_crowded,
     scene_of,
     ways_to,
     wings_words,
 )
 from sequencer.outputs.sheets.parts.furniture import Sheet
+from sequencer.outputs.sheets.parts.marks_plan import MarksPlan
 from sequencer.outputs.sheets.parts.notices import (
+    brief_notes,
     cautions_block,
     doing_on_stop,
     findings_block,
-    notes_block,
     opening,
 )
 from sequencer.outputs.sheets.parts.plan import StagePlan
-from sequencer.outputs.sheets.parts.scene import way_length
+from sequencer.outputs.sheets.parts.scene import stage_outline, way_length
+from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at, spike_marks
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 
-_PLAN_BESIDE, _PLAN_TALL = 0.46, 168.0  # share of the width, and height, of a plan beside its words
-_GUTTER = 12.0
 _ACROSS = 4  # names in one row
-_NARROW = 400.0  # width below which place, facing and walk are one column
+_HEADING = 74.0  # height of a page's words above its plan
 
 
 def book_sheet(edition: Edition) -> Sheet:
@@ -74,11 +74,56 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += findings_block(edition, group, room, title="Findings about the group")
     story += [Spacer(1, 8), TimelineStrip(edition), Spacer(1, 6)]
     story += _cast(edition, room)
-    for index in range(len(staged.standings)):
-        story += _change(edition, index, page)
-    story += notes_block(edition, group, room)
-    story += cautions_block(edition, "captain", room)
-    return story
+    story += cautions_block(edition, "captain", room, columns=3)
+    story += _floor_marks(edition, page)
+    notes = brief_notes(edition, group)
+    last = len(staged.standings) - 1
+    for index in range(last + 1):
+        story += _change(edition, index, page, notes if index == last else [])
+    return story if last >= 0 else [*story, *notes]
+
+
+def _floor_marks(edition: Edition, page: Page) -> list[Flowable]:
+    """Every mark on one plan, and how far it is from the two fixed points."""
+    staged = edition.staged
+    marks = spike_marks(staged)
+    if not marks:
+        return []
+    a, b = fixed_points(stage_outline(staged))
+    words = (
+        f"A is {a.words}, B {b.words}; {metres(dist(a.place, b.place), decimals=2)} apart. Hold one tape at A, one at B: the mark "
+        "is where the two lengths meet, upstage of the line from A to B"
+    )
+    words += "; marks with * on the audience’s side of it." if any(m.behind for m in marks) else "."
+    rows: list[list[Cell]] = [
+        [head_cell(w) for w in ("mark", "from A", "from B", "from centre and front", "who")]
+    ]
+    for mark in marks:
+        uses: dict[str, list[str]] = {}
+        for formation, who in mark.uses:
+            uses.setdefault(formation, []).append(brief(who, most=16))
+        who = "; ".join(f"{brief(name, most=24)}: {', '.join(each)}" for name, each in uses.items())
+        cells = [
+            TextSpan(f"{mark.number}{'*' if mark.behind else ''}", "Poster", CUE),
+            *(TextSpan(metres(long, decimals=2), "Bold", TEXT) for long in mark.lengths),
+            TextSpan(place_words(*mark.place), "Regular", SMALL),
+            TextSpan(who, "Regular", SMALL),
+        ]
+        rows.append([Prose(span, leading=1.15, role="TD") for span in cells])
+    widths = [34.0, 56.0, 56.0, page.inner * 0.27]
+    widths.append(page.inner - sum(widths))
+    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
+    table = grid(rows, widths, style, repeat=1, pad=1.2)
+    left = page.tall - table.wrap(page.inner, inf)[1] - 76.0
+    plan = MarksPlan(edition, tall=min(max(left, 150.0), page.inner * 0.8))
+    return [
+        PageBreak(),
+        heading("Floor marks", before=0),
+        Prose(TextSpan(words, "Regular", TEXT), after=4),
+        plan,
+        Spacer(1, 4),
+        table,
+    ]
 
 
 def _cast(edition: Edition, room: float) -> list[Flowable]:
@@ -99,7 +144,8 @@ def _cast(edition: Edition, room: float) -> list[Flowable]:
     return [heading("Who is who", level=2, before=4), grid(rows, widths, pad=2, by_cell=True)]
 
 
-def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
+def _change(edition: Edition, index: int, page: Page, after: Sequence[Flowable]) -> list[Flowable]:
+    """One formation: its plan, as large as the page allows, who walks there how, and what comes after."""
     staged = edition.staged
     standing = staged.standings[index]
     beats = standing.start - standing.walk
@@ -112,31 +158,21 @@ def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
         )
     until = min(staged.seconds(standing.end), staged.song.duration)
     lasts = f"until {clock(until)}; section {staged.section_at(standing.start) or 'none'}"
-    scene = scene_of(edition, index, crew=False)
+    scene = scene_of(edition, index, crew=False, close=True)
+    ways = _ways(edition, index, page.inner)
     words = [
         heading(f"{index + 1}  {standing.formation}", before=0),
         Prose(TextSpan(when, "Bold", CUE)),
         Prose(TextSpan(lasts, "Regular", TEXT, SOFT), after=2),
     ]
-    beside = page.inner * _PLAN_BESIDE - _GUTTER
-    if not is_crowded(scene, tall=_PLAN_TALL, wide=beside):
-        plan = StagePlan(scene, tall=_PLAN_TALL, wide=beside)
-        ways = _ways(edition, index, page.inner * (1 - _PLAN_BESIDE))
-        cells = [[plan, [*words, ways]]]
-        widths = [page.inner * _PLAN_BESIDE, page.inner * (1 - _PLAN_BESIDE)]
-        row = grid(cells, widths, pad=4, gutter=_GUTTER, lines=False, by_cell=True)
-        if row.wrap(page.inner, inf)[1] < page.tall:
-            return [row]
-    tall = page.tall * (0.5 if is_crowded(scene, tall=page.tall * 0.24, wide=page.inner) else 0.24)
-    high = 22.0 + 25.0 * len(standing.spots)
-    return [
-        CondPageBreak(min(tall + high + 62, page.tall)),
-        Spacer(1, 8),
-        *words,
-        StagePlan(scene, tall=tall),
-        Spacer(1, 2),
-        _ways(edition, index, page.inner),
-    ]
+    below = [ways, *after]
+    needed = _HEADING + sum(
+        part.wrap(page.inner, inf)[1] + part.getSpaceBefore() + part.getSpaceAfter()
+        for part in below
+    )
+    # as large as the page allows; of a very large cast the ways go on overleaf
+    tall = max(page.tall - needed, 0.5 * page.tall)
+    return [PageBreak(), *words, StagePlan(scene, tall=tall), Spacer(1, 2), *below]
 
 
 def _ways(edition: Edition, index: int, room: float) -> Flowable:
@@ -145,11 +181,9 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
     before = staged.standings[index - 1].spots if index else {}
     seconds = max(staged.seconds(standing.start) - staged.seconds(standing.walk), 1e-9)
     ways = ways_to(staged, standing) if index else {}
-    narrow = room < _NARROW
-    widths = [24.0 if narrow else 28.0, room * (0.24 if narrow else 0.17)]
-    widths += [] if narrow else [room * 0.31, room * 0.19]
+    widths = [28.0, room * 0.15, room * 0.23, room * 0.18, room * 0.16]
     widths.append(room - sum(widths))
-    heads = ("", "who", "to, facing, walk") if narrow else ("", "who", "to", "face", "walk")
+    heads = ("", "who", "to", "from A, from B", "face", "walk")
     rows: list[list[Cell]] = [[head_cell(w) for w in heads]]
     for name, (x, y, facing) in standing.spots.items():
         path = ways.get(name, ())
@@ -164,20 +198,20 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
             way = "enters"
         if comings := standing.comings_of(name):
             way = ", ".join((*(each.words for each in comings), way))
+        mark = mark_at(staged, (x, y))
+        lengths = ", ".join(metres(each, decimals=2) for each in mark.lengths) if mark else ""
         words = [
             f"{wings_words(staged, standing, name)}{place_words(x, y)}",
+            lengths,
             facing_words(facing),
             way,
         ]
-        words = [f"{words[0]}; facing {words[1]}; {words[2]}"] if narrow else words
         rows.append(
             [
-                Disc(str(edition.number_of(name)), 16 if narrow else 18),
-                Prose(
-                    TextSpan(brief(name), "Bold", TEXT if narrow else CUE), leading=1.2, role="TD"
-                ),
+                Disc(str(edition.number_of(name)), 18),
+                Prose(TextSpan(brief(name), "Bold", CUE), leading=1.2, role="TD"),
                 *(Prose(TextSpan(each, "Regular", SMALL), role="TD") for each in words),
             ]
         )
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
-    return grid(rows, widths, style, repeat=1, pad=1.0 if narrow else 1.5)
+    return grid(rows, widths, style, repeat=1, pad=1.5)

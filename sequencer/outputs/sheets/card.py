@@ -8,31 +8,36 @@ A7 (74 by 105 mm); Letter gives 70 by 108 mm. Common practice. Lengths in points
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import partial
-from typing import Any
 
 from reportlab.platypus import Flowable, PageBreak
 
 from sequencer.facts.cautions import page_one
 from sequencer.outputs.sheets.page.elements import LitMark, fitted, grid, kicker
-from sequencer.outputs.sheets.page.letters import Face, clipped
+from sequencer.outputs.sheets.page.letters import Face
 from sequencer.outputs.sheets.page.marking import ChangesNote
 from sequencer.outputs.sheets.page.paper import (
     CUE,
     HEAD,
-    INK,
     LEAD_SIZE,
     MIST,
-    PAPER,
-    RULE,
     SMALL,
     SOFT,
     TEXT,
     TINY,
     Page,
 )
-from sequencer.outputs.sheets.page.pictograms import stop_mark
-from sequencer.outputs.sheets.page.prose import Prose, TextSpan, one_line
-from sequencer.outputs.sheets.page.wording import brief, number, place_words
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
+from sequencer.outputs.sheets.page.wording import NB, brief, number
+from sequencer.outputs.sheets.parts.card_panels import (
+    PANEL_FOOT,
+    PANEL_PAD,
+    PANELS,
+    Fold,
+    RuledPanel,
+    StopSign,
+    Warned,
+    high,
+)
 from sequencer.outputs.sheets.parts.cues import (
     Cue,
     bar_words,
@@ -42,22 +47,25 @@ from sequencer.outputs.sheets.parts.cues import (
     late_clock,
 )
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.furniture import Sheet, stripes
+from sequencer.outputs.sheets.parts.folding import CueLine, folded
+from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.handling_words import (
     first_move,
     lighter_words,
     putter_words,
     waiting_words,
 )
+from sequencer.outputs.sheets.parts.move_words import MoveWords, told_moves
+from sequencer.outputs.sheets.parts.performer_rows import (
+    Stood,
+    counted_link,
+    is_counted,
+    stood_at,
+    where_words,
+)
 from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.on_stop import own_on_stop
 from sequencer.staging.staged import Coming
-
-PANELS = 8
-_PAD = 21.0  # margin of a panel: the edge that home printers cannot print, and room for a thumb
-_FOOT = 15.0
-_TOP = ((0, 5), (1, 4), (2, 3), (3, 2))  # column and page of the upper row, which is upside down
-_LOW = ((0, 6), (1, 7), (2, 8), (3, 1))
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,15 +74,18 @@ class _Style:
 
     time: float
     title: float
+    said: float
     pad: float
-    brief: bool  # give a place only if it is new
 
 
+_STRONG = ("light", "out", "end")
 _SHORT = 4.0  # [beats] shorter rests are left out
+_TIME = 40.0  # width of the times
 _STYLES = (
-    _Style(HEAD, LEAD_SIZE, 2.5, brief=False),
-    _Style(HEAD, LEAD_SIZE, 2.0, brief=True),
-    _Style(LEAD_SIZE, CUE, 1.2, brief=True),
+    _Style(HEAD, LEAD_SIZE, TEXT, 3.0),
+    _Style(LEAD_SIZE, CUE, SMALL, 2.0),
+    _Style(LEAD_SIZE, CUE, TINY, 1.0),
+    _Style(CUE, TEXT, TINY, 0.5),
 )
 
 
@@ -90,22 +101,17 @@ def card_sheet(edition: Edition, who: str) -> Sheet:
 
 
 def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
-    inner = page.width / 4 - 2 * _PAD
-    tall = page.height / 2 - 2 * _PAD - _FOOT
-    back = _back(edition, who)
-    fitting, rest = _fitting(back, _cautions(edition), inner, tall)
-    back[-1:-1] = fitting  # before the folding hint
-    columns: list[list[Flowable]] = []
-    for style in _STYLES:
-        columns = packed([*_cues(edition, who, inner, style), *rest], inner, tall)
-        if len(columns) <= PANELS - 2:
-            break
-    panels = [_front(edition, who, inner)]
-    panels += columns[: PANELS - 2]
-    panels += [[] for _ in range(PANELS - 1 - len(panels))]
+    inner = page.width / 4 - 2 * PANEL_PAD
+    tall = page.height / 2 - 2 * PANEL_PAD - PANEL_FOOT
+    columns, back = _laid_out(edition, who, inner, tall)
+    panels = [_front(edition, who, inner), *columns[: PANELS - 2]]
+    while len(panels) < PANELS - 1:  # nothing is left blank without a use
+        panels.append([RuledPanel(inner, tall, "Your notes")])
     panels.append(back)
     more = columns[PANELS - 2 :]
     sheets = [panels] + [more[k : k + PANELS] for k in range(0, len(more), PANELS)]
+    for sheet in sheets[1:]:
+        sheet += [[RuledPanel(inner, tall, "Your notes")] for _ in range(PANELS - len(sheet))]
     story: list[Flowable] = []
     for index, panels in enumerate(sheets):
         story += [PageBreak()] if index else []
@@ -113,18 +119,32 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     return story
 
 
-def _fitting(
-    fixed: Sequence[Flowable], lines: Sequence[Flowable], room: float, tall: float
-) -> tuple[list[Flowable], list[Flowable]]:
-    """Lines that still fit on a panel with its present content, and the rest."""
-    left = tall - sum(part.wrap(room, tall)[1] + (part.getSpaceAfter() or 0) for part in fixed)
-    fitting = 0
-    for line in lines:
-        left -= line.wrap(room, tall)[1] + (line.getSpaceAfter() or 0)
-        if left < 0:
-            break
-        fitting += 1
-    return list(lines[:fitting]), list(lines[fitting:])
+def _laid_out(
+    edition: Edition, who: str, inner: float, tall: float
+) -> tuple[list[list[Flowable]], list[Flowable]]:
+    """The panels between front and back, and the back: in the largest type that one sheet can hold, else in the smallest.
+
+    What to remember stands together, on the back or after the cues, if it can; else its first lines after the cues.
+    """
+    cautions = cautions_of(edition.staged, edition.report.conditions, reader="pocket")
+    words = [caution.short for caution in cautions]
+    before = list(range(len(words) + 1))
+    before = [0, *reversed(before[1:])]  # how many stand after the cues
+    cues: list[Flowable] = []
+    for style in _STYLES:
+        cues = [*_cues(edition, who, inner, style), *_own_notes(edition, who)]
+        for count in before:
+            back = _back(edition, who)
+            back[-1:-1] = _listed("Remember", words[count:], SMALL)  # before the folding hint
+            if sum(map(partial(high, inner), back)) > tall:
+                continue
+            first = _listed("Remember", words[:count], SMALL)
+            apart = [*packed(cues, inner, tall), *(packed(first, inner, tall) if first else [])]
+            columns = apart if len(apart) <= PANELS - 2 else packed([*cues, *first], inner, tall)
+            if len(columns) <= PANELS - 2:
+                return columns, back
+    rest = _listed("Remember", words, SMALL)
+    return [*packed(cues, inner, tall), *packed(rest, inner, tall)], _back(edition, who)
 
 
 def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Flowable]]:
@@ -134,39 +154,45 @@ def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Fl
     waiting = list(blocks)
     while waiting:
         block = waiting.pop(0)
-        _, high = block.wrap(room, tall)
-        if high > tall and (parts := block.split(room, tall)):
+        _, needed = block.wrap(room, tall)
+        if needed > tall and (parts := block.split(room, tall)):
             waiting = [*parts, *waiting]
             continue
-        if high > left and columns[-1]:
+        if needed > left and columns[-1]:
             columns.append([])
             left = tall
         columns[-1].append(block)
-        left -= high
+        left -= needed + (block.getSpaceAfter() or 0)
     return columns
 
 
 def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowable]:
-    """What goes on the card: no walks, links or short rests; a place only if it is new."""
-    cues = [
-        cue
-        for cue in cues_of(edition.staged, who)
-        if (cue.kind not in {"walk", "link"} or cue.coming is not None)
-        and not (cue.kind == "wait" and cue.beats < _SHORT and cue.onward is None)
+    """The lines of the sheet in brief, without short rests: links stand with the move before them."""
+    told = told_moves(edition.staged, who)
+    blocks: list[Flowable] = []
+    stood: Stood | None = None
+    known: set[Stood] = set()
+    cues = cues_of(edition.staged, who)
+    for line in folded(cues):
+        cue = line.cue
+        if not (cue.kind == "wait" and cue.beats < _SHORT and cue.onward is None):
+            place = "" if cue.kind in _STRONG else where_words(line, stood, known)
+            words = told.get(id(cue.block), MoveWords())
+            blocks.append(_cue(edition, line, room, style, words, place))
+        stood = stood_at(line) or stood
+        known |= {stood} if stood is not None else set()
+    blocks += [
+        _cue(edition, CueLine(cue=cue), room, style, MoveWords(), "")
+        for cue in cues
+        if cue.kind == "end"
     ]
-    blocks, before = [], ""
-    for cue in cues:
-        place = place_words(*(cue.spot[:2] if cue.onward is None else cue.onward.place))
-        blocks.append(
-            _cue(edition, cue, room, style, "" if place == before and style.brief else place)
-        )
-        if cue.still or cue.kind == "move":
-            before = place
     return blocks
 
 
-def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> Flowable:
-    staged = edition.staged
+def _cue(
+    edition: Edition, line: CueLine, room: float, style: _Style, words: MoveWords, place: str
+) -> Flowable:
+    staged, cue = edition.staged, line.cue
     titles = {
         "wait": _wait_words(cue),
         "walk": _coming_words(cue.coming),
@@ -176,32 +202,41 @@ def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> 
         "end": "END",
     }
     title = titles.get(cue.kind) or (cue.block.title if cue.block else cue.kind)
-    strong = cue.kind in {"light", "out", "end"}
-    face: Face = "Poster" if strong else "Bold"
-    body = [Prose(TextSpan(brief(title, most=60), face, style.title), leading=1.1, role="TD")]
-    if cue.kind == "accent":
-        if cue.note:
-            body.append(Prose(TextSpan(edition.in_order(cue.note), "Regular", TEXT), role="TD"))
-    elif not strong:
-        how = [TextSpan(f"{number(round(4 * cue.beats) / 4)} beats  ", "Bold", TEXT)]
-        how += [TextSpan(place, "Regular", TEXT, SOFT)] if place else []
-        body.append(Prose(how, leading=1.12, role="TD"))
-    body += [
-        Prose(TextSpan(line, "Bold", TEXT), leading=1.12, role="TD")
-        for line in _handled(edition, cue)
+    strong = cue.kind in _STRONG
+    head = [TextSpan(brief(title, most=60), "Poster" if strong else "Bold", style.title)]
+    if words.cue:
+        head.append(TextSpan(f"  “{edition.in_order(words.cue)}”", "Poster", style.title))
+    counts, said = _counts(line), "; ".join(words.brief)
+    if counts and not said:
+        head.append(TextSpan(f"  {counts}", "Bold", style.said))
+    body = [Prose(head, leading=1.1, role="TD")]
+    lines: list[list[tuple[str, Face]]] = [
+        [(f"{counts}  ", "Bold"), (said, "Regular")] if said else [],
+        [(place, "Bold")],
+        [(cue.note, "Regular")],
     ]
-    time: list[Flowable] = [
-        Prose(
-            TextSpan(early_clock(staged.seconds(cue.start)), "Poster", style.time),
-            leading=1.05,
-            role="TD",
-        )
-    ]
-    if not strong:
-        bar = bar_words(staged, cue) if staged.seconds(cue.start) > 0.01 else "track starts"
-        time.append(Prose(TextSpan(bar, "Regular", TEXT), leading=1.1, role="TD"))
+    lines[2:2] = [[(each, "Bold")] for each in _handled(edition, cue)]
+    for parts in lines:
+        spans = [TextSpan(edition.in_order(text), face, style.said) for text, face in parts if text]
+        if spans:
+            body.append(Prose(spans, leading=1.1, role="TD"))
+    clock = early_clock(staged.seconds(cue.start))
+    time: list[Flowable] = [Prose(TextSpan(clock, "Poster", style.time), leading=1.05, role="TD")]
+    position = bar_words(staged, cue)
+    if not strong and staged.seconds(cue.start) > 0.01 and "+" not in position:
+        time.append(Prose(TextSpan(position, "Regular", style.said), leading=1.1, role="TD"))
     ground = [("BACKGROUND", (0, 0), (-1, -1), MIST)] if strong else []
-    return grid([[time, body]], [50, room - 50], *ground, pad=style.pad, gutter=4)
+    wide = _TIME * style.time / LEAD_SIZE
+    return grid([[time, body]], [wide, room - wide], *ground, pad=style.pad, gutter=3)
+
+
+def _counts(line: CueLine) -> str:
+    """Counts of a line, and those of the link after it."""
+    cue = line.cue
+    if cue.kind not in {"move", "stop", "wait"} or not is_counted(cue):
+        return ""
+    link = counted_link(line)
+    return f"{number(cue.beats)}{f'{NB}+{number(link.beats)}' if link else ''}"
 
 
 def _wait_words(cue: Cue) -> str:
@@ -240,7 +275,7 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
     issue.is_constant = True  # differs in every print, so it is not marked as a change
     parts: list[Flowable] = []
     if edition.stops:
-        parts.append(_Warning(f"DO NOT DANCE YET ({len(edition.stops)})"))
+        parts.append(Warned(f"DO NOT DANCE YET ({len(edition.stops)})"))
     if edition.is_draft:
         parts.append(Prose(TextSpan("DRAFT – no permit that counts", "Bold", SMALL), after=2))
     parts += [
@@ -274,18 +309,24 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
     return parts
 
 
-def _cautions(edition: Edition) -> list[Flowable]:
-    """What a pocket card holds besides the cues; whatever does not fit on the back follows the cues."""
-    cautions = cautions_of(edition.staged, edition.report.conditions, reader="pocket")
-    words = [f"– {caution.short}" for caution in cautions]
-    if not words:
+def _own_notes(edition: Edition, who: str) -> list[Flowable]:
+    """Notes of one's own, under their heading."""
+    dancer = next(each for each in edition.staged.show.cast if each.name == who)
+    return _listed("Your notes", [edition.in_order(note) for note in dancer.notes], TEXT)
+
+
+def _listed(title: str, lines: Sequence[str], size: float) -> list[Flowable]:
+    """Lines under a heading, which never stands alone at the foot of a panel."""
+    if not lines:
         return []
-    # a heading never stands alone at the foot of a panel
-    first = [TextSpan("Remember\n", "Poster", LEAD_SIZE), TextSpan(words[0], "Regular", SMALL)]
-    return [
-        Prose(first, leading=1.2, after=1),
-        *(Prose(TextSpan(line, "Regular", SMALL), leading=1.15, after=1) for line in words[1:]),
+    first = [
+        TextSpan(f"{title}\n", "Poster", CUE),
+        TextSpan(f"– {lines[0]}", "Regular", size),
     ]
+    more = [
+        Prose(TextSpan(f"– {line}", "Regular", size), leading=1.1, after=1) for line in lines[1:]
+    ]
+    return [Prose(first, leading=1.15, after=1), *more]
 
 
 def _back(edition: Edition, who: str) -> list[Flowable]:
@@ -304,7 +345,7 @@ def _back(edition: Edition, who: str) -> list[Flowable]:
         "fold into a booklet."
     )
     return [
-        _Stop(),
+        StopSign(),
         Prose(TextSpan(edition.in_order(stop), "Bold", TEXT + 1), leading=1.2, before=4, after=6),
         *(
             Prose(TextSpan(edition.in_order(brief(line, most=90)), "Bold", TEXT), after=3)
@@ -312,105 +353,3 @@ def _back(edition: Edition, who: str) -> list[Flowable]:
         ),
         Prose(TextSpan(hint, "Italic", TINY, SOFT)),
     ]
-
-
-class _Warning(Flowable):  # type: ignore[misc]
-    """The warning that the show has a STOP, on a dark field with stripes."""
-
-    def __init__(self, words: str) -> None:
-        super().__init__()
-        self.words = words
-
-    def wrap(self, room: float, _tall: float) -> tuple[float, float]:
-        self.width = room
-        return room, 20.0
-
-    def draw(self) -> None:
-        canvas = self.canv
-        canvas.setFillColor(INK)
-        canvas.rect(0, 3, self.width, 16, stroke=0, fill=1)
-        stripes(canvas, 0, 3, 14, 16)
-        stripes(canvas, self.width - 14, 3, 14, 16)
-        words = clipped(self.words, "Bold", SMALL, self.width - 32)
-        one_line(canvas, self.width / 2, 8, TextSpan(words, "Bold", SMALL, PAPER), align="centre")
-
-
-class _Stop(Flowable):  # type: ignore[misc]
-    """The stop mark."""
-
-    def wrap(self, room: float, _tall: float) -> tuple[float, float]:
-        self.width = room
-        return room, 50.0
-
-    def draw(self) -> None:
-        stop_mark(self.canv, 0, 0, 48, INK)
-        one_line(self.canv, 24, 18.5, TextSpan("STOP", "Poster", 16, PAPER), align="centre")
-
-
-class Fold(Flowable):  # type: ignore[misc]
-    """Eight panels on one sheet."""
-
-    def __init__(
-        self,
-        edition: Edition,
-        who: str,
-        panels: Sequence[Sequence[Flowable]],
-        page: Page,
-        *,
-        sheet: int,
-        sheets: int,
-    ) -> None:
-        super().__init__()
-        self.edition, self.who, self.panels, self.page = edition, who, panels, page
-        self.sheet, self.sheets = sheet, sheets
-
-    def wrap(self, _room: float, _tall: float) -> tuple[float, float]:
-        """The whole sheet."""
-        self.width, self.height = self.page.width, self.page.height
-        return self.width, self.height
-
-    def draw(self) -> None:
-        """Put the panels on the page."""
-        canvas = self.canv
-        wide, tall = self.width / 4, self.height / 2
-        for column, panel in _LOW:
-            canvas.saveState()
-            canvas.translate(column * wide, 0)
-            self._panel(canvas, panel, wide, tall)
-            canvas.restoreState()
-        for column, panel in _TOP:
-            canvas.saveState()
-            canvas.translate((column + 1) * wide, 2 * tall)
-            canvas.rotate(180)
-            self._panel(canvas, panel, wide, tall)
-            canvas.restoreState()
-        self._folds(canvas, wide, tall)
-
-    def _panel(self, canvas: Any, number: int, wide: float, tall: float) -> None:
-        content = self.panels[number - 1] if number <= len(self.panels) else []
-        top = tall - _PAD
-        for part in content:
-            _, high = part.wrap(wide - 2 * _PAD, top)
-            top -= high
-            part.drawOn(canvas, _PAD, top)
-            top -= getattr(part, "spaceAfter", 0) or 0
-        page = (self.sheet - 1) * PANELS + number
-        words = f"{self.edition.number_of(self.who)}  {brief(self.who, most=18)} · page {page} of {self.sheets * PANELS}"
-        one_line(
-            canvas, _PAD, _PAD + 5, TextSpan(words, "Regular", TINY, SOFT), room=wide - 2 * _PAD
-        )
-
-    def _folds(self, canvas: Any, wide: float, tall: float) -> None:
-        canvas.begin_artifact()
-        canvas.setStrokeColor(RULE)
-        canvas.setLineWidth(0.5)
-        canvas.setDash(3, 3)
-        for column in (1, 2, 3):
-            canvas.line(column * wide, 0, column * wide, 2 * tall)
-        canvas.line(0, tall, wide, tall)
-        canvas.line(3 * wide, tall, 4 * wide, tall)
-        canvas.setDash()
-        canvas.setStrokeColor(INK)
-        canvas.setLineWidth(1.0)
-        canvas.line(wide, tall, 3 * wide, tall)
-        canvas.end_tag()

@@ -1,39 +1,52 @@
-"""Build steps of the toroids that a show dances: each station with a drawing, for a teacher to hand out.
+"""Build steps of the toroids that a show dances, as it dances them: each step drawn and said, for a teacher to hand out.
 
-Drawn from behind, as the performer sees it: x to the right, z up, anything ahead drawn a little higher and to the
-right. Lengths on paper in points, in the drawing in metres of the body frame.
+Each round of the hand is a row of steps; where a second round brings the poi the other way round, it stands beside the first.
+Lengths on paper in points, in the drawing in metres of the body frame.
 """
 
-from collections.abc import Hashable
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass, field
 from functools import partial
-from typing import Any
+from math import inf
 
 import numpy as np
 from reportlab.platypus import CondPageBreak, Flowable
 
-from sequencer.arrays import Floats, as_floats
+from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.posture import Posture
 from sequencer.motion.patterns.build_steps import Station, build_steps
 from sequencer.motion.patterns.library import find
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
-from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, RULE, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, LEAD_SIZE, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
-from sequencer.outputs.sheets.page.wording import NB, number, plural
+from sequencer.outputs.sheets.page.wording import NB, plural
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import cautions_block, doing_on_stop, opening
-from sequencer.outputs.words.place_words import block_place
+from sequencer.outputs.sheets.parts.step_mark import StepMark
+from sequencer.outputs.station_picture import HandAt, Stroke, station_picture, window
+from sequencer.outputs.words.place_words import block_place, danced_span
 from sequencer.outputs.words.posture_words import block_posture
+from sequencer.outputs.words.station_words import (
+    FoldedStep,
+    StepWords,
+    clock_view,
+    folded_steps,
+    spoken_count,
+    started_at,
+    step_words,
+)
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block
 
-MARK = 78.0  # side of a drawing
 OFFSETS = ("across", "ahead", "up")  # of the hand circle's centre
-_STATURE = 1.70  # [m] stature for the lengths below, which scale with it
-_LEFT, _LOW, _TALL = -0.72, 0.45, 2.05  # [m] of the drawing: left and lower edge, height and width
-_AHEAD = (0.28, 0.16)  # how far one metre ahead is drawn to the right and up
+_LARGE, _SMALLEST = 78.0, 52.0  # side of a drawing
+_COUNT = 62.0  # width of the numbers and counts
+_MIRROR = np.array(
+    [-1.0, 1.0, 1.0]
+)  # left and right swapped; an axis turns round but for its first part
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,104 +55,35 @@ class Build:
 
     pattern: str
     side: Side
-    stations: tuple[Station, ...]
+    stations: tuple[Station, ...]  # as danced: from the block's start, counted from it
+    others: tuple[HandAt, ...]  # the other hand at each station; empty if one hand dances
     body: Body
+    posture: Posture
     length: float  # [m] of the tether
+    beats: float  # [beats] of the block
+    cycle: float  # [beats] of one round
     key: Hashable  # the same for everybody whose stations match, seen from the hand circle's centre
     places: dict[tuple[str, str], bool] = field(default_factory=dict)
     """Performers and words, if it is not in its usual place; whether it is only mirrored."""
 
+    @property
+    def rounds(self) -> int:
+        """Rounds of the hand until all is as at the start."""
+        return self.stations[-2].cycle if len(self.stations) > 1 else 1
 
-class StationMark(Flowable):  # type: ignore[misc]
-    """One station: body, hand, tether with its head, and the ring of the prop's plane."""
-
-    def __init__(self, station: Station, length: float, body: Body) -> None:
-        super().__init__()
-        self.station, self.length, self.body = station, length, body
-        self.size = body.stature / _STATURE
-
-    def wrap(self, _room: float, _tall: float) -> tuple[float, float]:
-        """Its square."""
-        self.width = self.height = MARK
-        return MARK, MARK
-
-    def draw(self) -> None:
-        """Put it on the page."""
-        canvas, station = self.canv, self.station
-        canvas.begin_tag(
-            "Figure", f"Station {station.number}: {station.performer}, hand {station.place}"
-        )
-        canvas.setStrokeColor(RULE)
-        canvas.setLineWidth(0.5)
-        canvas.rect(0, 0, MARK, MARK, stroke=1, fill=0)
-        clip = canvas.beginPath()
-        clip.rect(0, 0, MARK, MARK)
-        canvas.saveState()
-        canvas.clipPath(clip, stroke=0, fill=0)
-        self._body(canvas)
-        self._prop(canvas)
-        canvas.restoreState()
-        canvas.end_tag()
-
-    def _prop(self, canvas: Any) -> None:
-        station = self.station
-        ring = np.linspace(0.0, 2 * np.pi, 49)
-        side = np.cross(station.plane, station.tether)
-        points = station.hand + self.length * (
-            np.cos(ring)[:, None] * station.tether + np.sin(ring)[:, None] * side
-        )
-        near = points[:, 1] <= station.hand[1]
-        for k in range(48):
-            canvas.setStrokeColor(SOFT)
-            canvas.setLineWidth(1.3 if near[k] and near[k + 1] else 0.45)
-            canvas.line(*self._at(points[k]), *self._at(points[k + 1]))
-        hand, head = self._at(station.hand), self._at(station.hand + self.length * station.tether)
-        canvas.setStrokeColor(INK)
-        canvas.setFillColor(INK)
-        canvas.setLineWidth(2.0)
-        canvas.line(*hand, *head)
-        canvas.circle(*head, 3.4, stroke=0, fill=1)
-        canvas.circle(*hand, 2.0, stroke=0, fill=1)
-        self._arrow(canvas, station.hand + self.length * station.tether, as_floats("side", side))
-        if station.cross is not None:
-            x, y = self._at(station.cross)
-            canvas.setLineWidth(1.1)
-            canvas.line(x - 3, y - 3, x + 3, y + 3)
-            canvas.line(x - 3, y + 3, x + 3, y - 3)
-
-    def _at(self, point: Floats) -> tuple[float, float]:
-        scale = MARK / (_TALL * self.size)
-        x = float(point[0]) + _AHEAD[0] * float(point[1])
-        y = float(point[2]) + _AHEAD[1] * float(point[1])
-        return (x - _LEFT * self.size) * scale, (y - _LOW * self.size) * scale
-
-    def _body(self, canvas: Any) -> None:
-        body, size = self.body, self.size
-        canvas.setStrokeColor(RULE)
-        canvas.setLineWidth(3.0)
-        canvas.setLineCap(1)
-        hip, neck = np.array([0, 0, 0.9 * size]), np.array([0, 0, 1.4 * size])
-        for foot in (-0.12, 0.12):
-            canvas.line(*self._at(np.array([foot * size, 0, 0.04 * size])), *self._at(hip))
-        canvas.line(*self._at(hip), *self._at(neck))
-        shoulders = [self._at(body.shoulder(side)) for side in ("left", "right")]
-        canvas.line(*shoulders[0], *shoulders[1])
-        canvas.setFillColor(RULE)
-        canvas.circle(*self._at(np.array([0, 0, 1.58 * size])), 3.4, stroke=0, fill=1)
-        canvas.setLineCap(0)
-
-    def _arrow(self, canvas: Any, head: Floats, way: Floats) -> None:
-        """Direction of the prop: a small arrow from its head along the ring."""
-        x0, y0 = self._at(head)
-        x1, y1 = self._at(head + 0.22 * way)
-        canvas.setLineWidth(1.0)
-        canvas.line(x0, y0, x1, y1)
-        dx, dy = x1 - x0, y1 - y0
-        long = (dx * dx + dy * dy) ** 0.5
-        if long > 2.0:
-            ux, uy = dx / long, dy / long
-            for turn in (1, -1):
-                canvas.line(x1, y1, x1 - 3 * ux - turn * 2 * uy, y1 - 3 * uy + turn * 2 * ux)
+    def pictures(self) -> list[list[Stroke]]:
+        """A picture of each station."""
+        out = []
+        for k, station in enumerate(self.stations):
+            hands = [
+                HandAt(
+                    side=self.side, hand=station.hand, tether=station.tether,
+                    plane=station.plane, length=self.length,
+                )
+            ]  # fmt: skip
+            hands += [self.others[k]] if self.others else []
+            out.append(station_picture(hands, self.body, self.posture))
+        return out
 
 
 def toroids(edition: Edition) -> tuple[Build, ...]:
@@ -174,17 +118,47 @@ def _build_of(edition: Edition, block: Block, dancer: Dancer) -> Build | None:
     for name in OFFSETS:
         values.pop(name, None)
     try:
-        stations = build_steps(
+        whole = build_steps(
             part.pattern, part.values, side=side, body=dancer.body, cycle=block.cycle,
             book=edition.staged.book,
         )  # fmt: skip
     except ValueError:  # not a toroid: no stations to build
         return None
+    stations = started_at(whole, block.shift)
     length = float(part.values.get("tether") or dancer.props[source[side]].length)
+    second: Side = "left" if side == "right" else "right"
     return Build(
         pattern=part.pattern, side=side, stations=tuple(stations), body=dancer.body,
-        length=length, key=(part.pattern, side, round(block.cycle, 6), repr(sorted(values.items()))),
+        posture=block.posture, length=length, beats=block.end - block.start, cycle=block.cycle,
+        others=_other_hand(block, dancer, second, source[second], stations),
+        key=(
+            part.pattern, side, round(block.cycle, 6), repr(sorted(values.items())), block.shift,
+            block.timing, block.direction, len(block.hands),
+        ),
     )  # fmt: skip
+
+
+def _other_hand(
+    block: Block, dancer: Dancer, side: Side, danced: Side, stations: list[Station]
+) -> tuple[HandAt, ...]:
+    """The other hand at the counts of the stations, as it is danced; if mirrored, as it is before the swap."""
+    span = danced_span(dancer, danced, block)
+    if danced not in block.hands or span is None:
+        return ()
+    motion = span.at(np.array([block.start + station.beat for station in stations]))
+    length = float(block.hands[danced].values.get("tether") or dancer.props[danced].length)
+    return tuple(
+        HandAt(
+            side=side, hand=_swapped(motion.hand[k], block), tether=_swapped(motion.tether[k], block),
+            plane=-_swapped(motion.plane[k], block) if block.mirrored else motion.plane[k],
+            length=length, leads=False,
+        )
+        for k in range(len(stations))
+    )  # fmt: skip
+
+
+def _swapped(vector: Floats, block: Block) -> Floats:
+    return vector * _MIRROR if block.mirrored else vector
 
 
 def _placed(block: Block, dancer: Dancer) -> str:
@@ -212,67 +186,133 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     builds = toroids(edition)
     facts = [
         ("Builds", str(len(builds))),
-        ("Seen", "from behind, as you see it"),
+        ("Seen", "from behind, half from your right"),
         ("Hand", " or ".join(dict.fromkeys(build.side for build in builds))),
     ]
     stop = doing_on_stop(edition, None, "performer")
-    story = opening(edition, room, kind="Build steps", title=edition.title, facts=facts, stop=stop)
+    story = opening(
+        edition, room, kind="Build steps", title=edition.title, facts=facts, stop=stop, close=True
+    )
     story.append(Prose(TextSpan("Learn unlit.", "Bold", TEXT), before=4))
+    # the cautions here: a build has a page to itself, and would leave this one empty
+    story += cautions_block(edition, "performer", room, columns=3)
     for build in builds:
-        story += [CondPageBreak(300)]
-        story += _build(build, room, named=len(edition.staged.dancers) > 1)
-    story += cautions_block(edition, "performer", room)
+        parts = _build(build, page, named=len(edition.staged.dancers) > 1)
+        story += [CondPageBreak(min(_height(parts, room) + 2, page.tall)), *parts]
     return story
 
 
-def _build(build: Build, room: float, *, named: bool) -> list[Flowable]:
-    stations = build.stations
-    cycles = stations[-2].cycle if len(stations) > 1 else 1
-    home = "comes home after one cycle"
-    if cycles > 1:
-        home = f"comes home the wrong way round after one cycle, and as it began after {cycles}"
-    words = f"{plural(len(stations) - 1, 'half lobe')}, {number(stations[-1].beat)} beats; {home}."
-    legend = (
-        "Dot: hand. Thick line and ball: tether and head, the arrow says which way it turns. Ring: the prop’s plane, "
-        "thick where it is nearer to you. Cross: where this plane meets the previous one."
+def _height(parts: Sequence[Flowable], room: float) -> float:
+    return sum(
+        part.wrap(room, inf)[1] + part.getSpaceBefore() + part.getSpaceAfter() for part in parts
     )
-    rows: list[list[Cell]] = [
-        [head_cell(w) for w in ("", "", "plane, as you see it", "hand", "what changes")]
-    ]
-    rows += [_row(station, cycles, build) for station in stations]
-    widths = [66.0, MARK + 10, room * 0.29, room * 0.13]
-    widths.append(room - sum(widths))
-    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
-    return [
+
+
+def _build(build: Build, page: Page, *, named: bool) -> list[Flowable]:
+    """One build: what it comes to, its steps, and how to read them."""
+    room = page.inner
+    steps = folded_steps(build.stations)
+    words = step_words(build.stations)
+    pictures = build.pictures()
+    seen = window(pictures, build.body)
+    twice = any(step.again is not None for step in steps)
+    top = [
         heading(build.pattern),
-        Prose(TextSpan(words, "Bold", TEXT)),
+        Prose(TextSpan(_rounds(build), "Bold", TEXT)),
         *(
             Prose(TextSpan(line.replace(" cm", f"{NB}cm"), "Regular", TEXT), after=2)
             for line in _place_lines(build, named=named)
         ),
-        Prose(TextSpan(legend, "Regular", SMALL, SOFT), after=4),
-        grid(rows, widths, style, repeat=1, pad=1),
+        Prose(TextSpan(_legend(build, twice=twice), "Regular", SMALL, SOFT), after=4),
     ]
+    side = min(_LARGE, max(_SMALLEST, (page.tall - _height(top, room) - 24.0) / len(steps) - 4.0))
+    heads = ["step", "first time round", "second time", ""] if twice else ["step", "", ""]
+    rows: list[list[Cell]] = [[head_cell(words) for words in heads]]
+    rows += [_row(step, words, pictures, seen, side) for step in steps]
+    if not twice:
+        rows = [rows[0], *([row[0], row[1], row[3]] for row in rows[1:])]
+    widths = [_COUNT, *([side + 8] * (2 if twice else 1))]
+    widths.append(room - sum(widths))
+    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
+    return [*top, grid(rows, widths, style, repeat=1, pad=1, gutter=6.0)]
 
 
-def _row(station: Station, cycles: int, build: Build) -> list[Cell]:
-    small = [f"count {number(station.beat)}", f"{station.half}, lobe {station.lobe}"]
-    small += [f"cycle {station.cycle}"] if cycles > 1 else []
-    change = [Prose(TextSpan(station.change, "Regular", TEXT), role="TD")]
-    if station.cross is not None:
-        change.append(
-            Prose(TextSpan(f"cross: {station.cross_words}", "Regular", SMALL, SOFT), role="TD")
-        )
-    return [
-        [
-            Prose(TextSpan(str(station.number), "Poster", HEAD), leading=1.1, role="TD"),
-            Prose(TextSpan("\n".join(small), "Regular", SMALL, SOFT), role="TD"),
-        ],
-        StationMark(station, build.length, build.body),
-        [
-            Prose(TextSpan(station.performer, "Bold", CUE), leading=1.2, role="TD"),
-            Prose(TextSpan(f"audience: {station.audience}", "Regular", TEXT, SOFT), role="TD"),
-        ],
-        Prose(TextSpan(station.place, "Bold", TEXT), role="TD"),
-        change,
+def _rounds(build: Build) -> str:
+    """How it goes in the routine, and how it comes back."""
+    times = build.beats / build.cycle
+    here = f"In the routine {plural(build.beats, 'count')}"
+    if abs(times - round(times)) < 1e-6:
+        here += f": {plural(round(times), 'time')} round, {plural(build.cycle, 'count')} each"
+    else:
+        here += f", {plural(build.cycle, 'count')} a round"
+    if build.rounds > 1:
+        return f"{here}. After one round the poi spins the other way; after {build.rounds} you are back where you began."
+    return f"{here}. After one round you are back where you began."
+
+
+def _legend(build: Build, *, twice: bool) -> str:
+    words = (
+        f"The clock is the hand’s circle {clock_view(build.stations)}. Ball: the head; ring: the way it goes round, thick "
+        "where it is nearer to you, with arrows."
+    )
+    if build.others:
+        words += f" Dark: {build.side} hand; grey: the other hand at that count."
+    if twice:
+        words += " Where nothing stands under the second time, it is as the first."
+    return words
+
+
+def _row(
+    step: FoldedStep,
+    words: list[StepWords],
+    pictures: list[list[Stroke]],
+    seen: tuple[float, float, float],
+    side: float,
+) -> list[Cell]:
+    first, again = step.first, step.again
+    said = words[first.number - 1]
+    counts = [spoken_count(first.beat)]
+    counts += [spoken_count(again.beat)] if again is not None else []
+    number = [
+        Prose(TextSpan(str(first.number), "Poster", HEAD), leading=1.05, role="TD"),
+        Prose(TextSpan(f"count {', '.join(counts)}", "Bold", SMALL), leading=1.1, role="TD"),
+        Prose(
+            TextSpan(f"poi {first.half}", "Regular", SMALL, SOFT),
+            leading=1.1,
+            role="TD",
+        ),
     ]
+    marks: list[Cell] = [_mark(first, said, pictures, seen, side)]
+    title = [TextSpan(said.way, "Bold", LEAD_SIZE)]
+    if again is not None:
+        other = words[again.number - 1]
+        marks.append(_mark(again, other, pictures, seen, side))
+        title.append(TextSpan(f"   second time {other.way}", "Bold", CUE, SOFT))
+    else:
+        marks.append("")
+    where = f"hand at {said.hand}, {said.plane}"
+    lines = [
+        Prose(title, leading=1.1, role="TD"),
+        Prose(TextSpan(where, "Bold", TEXT), leading=1.15, role="TD"),
+        Prose(
+            [TextSpan("next  ", "Bold", TEXT, SOFT), TextSpan(said.then, "Regular", TEXT)],
+            leading=1.15,
+            role="TD",
+        ),
+    ]
+    if again is not None and words[again.number - 1].then != said.then:
+        second = words[again.number - 1].then.partition("; ")[2]
+        spans = [TextSpan("second time  ", "Bold", SMALL, SOFT), TextSpan(second, "Regular", SMALL)]
+        lines.append(Prose(spans, leading=1.12, role="TD"))
+    return [number, *marks, lines]
+
+
+def _mark(
+    station: Station,
+    said: StepWords,
+    pictures: list[list[Stroke]],
+    seen: tuple[float, float, float],
+    side: float,
+) -> StepMark:
+    words = f"Step {station.number}: hand at {said.hand}, poi {said.way}, {said.plane}"
+    return StepMark(pictures[station.number - 1], seen, side=side, words=words)

@@ -34,6 +34,7 @@ from sequencer.outputs.sheets.page.wording import slug
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet, document_bytes
 from sequencer.outputs.sheets.performer_sheet import performer_sheet
+from sequencer.outputs.sheets.phone_page import phone_page
 from sequencer.outputs.sheets.post_sheet import post_sheet
 from sequencer.outputs.sheets.print_list import write_print
 from sequencer.outputs.sheets.safety_sheet import safety_sheet
@@ -69,6 +70,8 @@ def write(
     since_report: Report | None = None,
     choice: SheetChoice | None = None,
     flown: bool = False,
+    turned: bool = False,
+    phone: bool = False,
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path, str], None] | None = None,
     outdated: Callable[[Path], None] | None = None,
@@ -76,7 +79,7 @@ def write(
     """See `sequencer.outputs.sheets.write_sheets`."""
     if paper not in PAPER_SIZES:
         raise ValueError(f"paper must be one of {', '.join(PAPER_SIZES)}, got {paper!r}")
-    edition = _edition(staged, report, since, since_report, flown=flown)
+    edition = _edition(staged, report, since, since_report, flown=flown, turned=turned)
     user_type = edition.own_type
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
@@ -104,6 +107,8 @@ def write(
             made.append(
                 (path, document_bytes(part, edition, size, title, drawn, None if number else begun))
             )
+    if phone:
+        made.append((out / f"{show}-formations.html", phone_page(edition).encode()))
     changes = write_print(
         out,
         {path.name: content for path, content in made},
@@ -125,14 +130,18 @@ def _edition(
     since_report: Report | None,
     *,
     flown: bool,
+    turned: bool,
 ) -> Edition:
     before = None
     if since is not None:
-        before = Edition(staged=since, report=since_report or Report(show=since.file), flown=flown)
+        report_before = since_report or Report(show=since.file)
+        before = Edition(staged=since, report=report_before, flown=flown, turned=turned)
     user_type = None
     if staged.show.type_file is not None:
         user_type = read_type(Path(staged.file).parent / staged.show.type_file)
-    return Edition(staged=staged, report=report, before=before, own_type=user_type, flown=flown)
+    return Edition(
+        staged=staged, report=report, before=before, own_type=user_type, flown=flown, turned=turned
+    )
 
 
 def _nothing(*_told: object) -> None:

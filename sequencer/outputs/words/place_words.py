@@ -16,6 +16,7 @@ from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.placing import sign_of
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.trajectories.trajectory import Span
 from sequencer.staging.staged import Block, HandWords
 
 MOVED = 0.05  # [m] from a pattern's usual place; less is not worth mentioning
@@ -101,9 +102,15 @@ def lie_words(block: Block, dancer: Dancer) -> str:
 
 def danced_law(dancer: Dancer | None, side: Side, block: Block) -> Law | None:
     """One hand's law in a block; None if it is not available."""
+    span = danced_span(dancer, side, block)
+    return span.law if span is not None else None
+
+
+def danced_span(dancer: Dancer | None, side: Side, block: Block) -> Span | None:
+    """One hand's law in a block with its place in the count; None if it is not available."""
     spans = getattr(dancer.trajectories.get(side), "spans", ()) if dancer is not None else ()
     middle = 0.5 * (block.start + block.end)
-    return next((s.law for s in spans if s.kind == "block" and s.start <= middle < s.end), None)
+    return next((s for s in spans if s.kind == "block" and s.start <= middle < s.end), None)
 
 
 def _lie(law: Law, side: Side, part: HandWords, dancer: Dancer) -> Lie:

@@ -7,6 +7,7 @@ anything that a sheet prints is marked when it changes, on every sheet alike. Le
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
+from difflib import SequenceMatcher
 from typing import Any
 
 from reportlab.platypus import Flowable, Table
@@ -19,6 +20,10 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import brief, plural
 
 GONE_LISTED, GONE_LETTERS = 4, 70  # how many removed lines are listed, and how long each may be
+OTHER_LISTED = 8  # how many changed lines are told as they were and as they are
+_ALIKE = 0.6  # share of letters that two lines have in common to be one line that changed; a design choice
+_BESIDE = 2  # words told on either side of those that differ
+_CELL = " · "  # between the cells of a row
 PICTURE = "["  # starts the description of a drawing: for comparison, not for reading
 
 
@@ -26,8 +31,9 @@ PICTURE = "["  # starts the description of a drawing: for comparison, not for re
 class Change:
     """The differences on one sheet."""
 
-    new: int = 0
+    new: list[str] = field(default_factory=list)
     gone: list[str] = field(default_factory=list)
+    other: list[tuple[str, str]] = field(default_factory=list)  # lines as they were and as they are
 
 
 class ChangesNote(Flowable):  # type: ignore[misc]
@@ -50,10 +56,12 @@ class ChangesNote(Flowable):  # type: ignore[misc]
 
 def words_of(part: Any) -> str:
     """The text of something on a sheet; for a drawing, a description of what it shows."""
+    if getattr(part, "is_aside", False):  # says itself what changed
+        part = ""
     if isinstance(part, str):
         return part
     if isinstance(part, list | tuple):
-        return " · ".join(filter(None, map(words_of, part)))
+        return _CELL.join(filter(None, map(words_of, part)))
     if isinstance(part, Prose):
         return "".join(span.text for span in part.spans).strip()
     if isinstance(part, Table):
@@ -91,7 +99,7 @@ def marked(
         if left[words] > 0:
             left[words] -= 1
         elif before is not None:
-            change.new += 1
+            change.new.append(words)
             mark()
     change.gone = [
         words
@@ -99,6 +107,7 @@ def marked(
         if words and not words.startswith(PICTURE)
         for _ in range(count)
     ]
+    change.other = _counterparts(change)
     note = (
         _note_text(change, against) if before is not None else f"Not in the last print ({against})."
     )
@@ -108,18 +117,68 @@ def marked(
 def _note_text(change: Change, against: str) -> str:
     if not change.new and not change.gone:
         return f"Since {against}: no changes on this sheet."
+    removed = len(change.gone) - len(change.other)
     return (
-        f"Since {against}: {plural(change.new, 'line')} new or changed, "
-        f"each with a bar in the margin; {len(change.gone) or 'none'} removed."
+        f"Since {against}: {plural(len(change.new), 'line')} new or changed, "
+        f"each with a bar in the margin; {removed or 'none'} removed."
     )
+
+
+def _counterparts(change: Change) -> list[tuple[str, str]]:
+    """Lines that are gone, each with the new line that says most of the same, in the order of the sheet."""
+    left = list(change.gone)
+    found = []
+    for words in change.new:
+        if words.startswith(PICTURE) or not left:
+            continue
+        near, old = max((SequenceMatcher(None, each, words).ratio(), each) for each in left)
+        if near >= _ALIKE:
+            left.remove(old)
+            found.append((old, words))
+    return found
+
+
+def _told(old: str, now: str) -> str:
+    """What differs between two lines, cell by cell: the old words and the new, after what names the line."""
+    olds, news = old.split(_CELL), now.split(_CELL)
+    was = _CELL.join(cell for cell in olds if cell not in news)
+    is_ = _CELL.join(cell for cell in news if cell not in olds)
+    was, is_ = (words or "nothing" for words in _around(was, is_))
+    name = next((cell for cell in news if cell in olds), "")
+    lead = f"{brief(name, most=GONE_LETTERS)}: " if name else ""
+    return f"{lead}“{brief(is_, most=GONE_LETTERS)}” was “{brief(was, most=GONE_LETTERS)}”"
+
+
+def _around(was: str, now: str) -> tuple[str, str]:
+    """Two long texts from shortly before the first word in which they differ to shortly after the last."""
+    olds, news = was.split(" "), now.split(" ")
+    if max(len(was), len(now)) <= GONE_LETTERS or not was or not now:
+        return was, now
+    short = min(len(olds), len(news))
+    same = next((k for k in range(short) if olds[k] != news[k]), short)
+    end = next((k for k in range(short - same) if olds[-1 - k] != news[-1 - k]), short - same)
+
+    def part(words: list[str]) -> str:
+        first, last = max(same - _BESIDE, 0), min(len(words) - end + _BESIDE, len(words))
+        lead, tail = "… " if first else "", " …" if last < len(words) else ""
+        return f"{lead}{' '.join(words[first:last])}{tail}"
+
+    return part(olds), part(news)
 
 
 def _noted(story: list[Flowable], note: str, change: Change, room: float) -> list[Flowable]:
     """The story with its note in place."""
     lines: list[Flowable] = [Prose(TextSpan(note, "Bold", TEXT))]
-    gone = [f"“{brief(words, most=GONE_LETTERS)}”" for words in change.gone[:GONE_LISTED]]
+    told = [_told(old, now) for old, now in change.other[:OTHER_LISTED]]
+    if told:
+        more = len(change.other) - len(told)
+        tail = f"; and {more} more" if more > 0 else ""
+        lines.append(Prose(TextSpan(f"Now and before: {'; '.join(told)}{tail}", "Regular", SMALL)))
+    matched = Counter(old for old, _ in change.other)
+    removed = list((Counter(change.gone) - matched).elements())
+    gone = [f"“{brief(words, most=GONE_LETTERS)}”" for words in removed[:GONE_LISTED]]
     if gone:
-        more = len(change.gone) - len(gone)
+        more = len(removed) - len(gone)
         tail = f" and {more} more" if more > 0 else ""
         lines.append(Prose(TextSpan(f"Removed: {'; '.join(gone)}{tail}", "Regular", SMALL)))
     for index, part in enumerate(story):

@@ -102,6 +102,7 @@ class Prose(Flowable):  # type: ignore[misc]
             None  # that the lines were broken to: a table asks again and again
         )
         self.is_constant = False  # true: not compared with the last print
+        self.is_aside = False  # true: a remark on what has changed, and no change itself
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """Break the lines; reportlab calls this."""

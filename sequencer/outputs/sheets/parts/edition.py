@@ -32,6 +32,7 @@ class Edition:
     before: "Edition | None" = None  # the last print; changes since then are marked
     own_type: OwnType | None = None  # for letters that the sheets' type lacks
     flown: bool = False  # whether the report is of the show as flown
+    turned: bool = False  # whether formations are seen from the performers' side
 
     @property
     def motion(self) -> Staged:
@@ -170,13 +171,13 @@ class Edition:
         show = self.staged.show
         yield from (show.title, show.version, show.venue.name, self.staged.song.track)
         yield from show.names
+        yield from (note for dancer in show.cast for note in dancer.notes)
         yield self.tonight
         yield from show.formations
         yield from (section.label for section in self.staged.song.sections)
-        yield from (stop.note for stop in self.staged.stops)
         yield from (accent.note for accent in self.staged.accents)
-        for block in self.staged.blocks:
-            yield block.note
+        for block in (*self.staged.stops, *self.staged.blocks):
+            yield from (block.note, block.cue)
             yield from (part.pattern for part in block.hands.values())
         for post in show.crew:
             yield from (post.name, *post.equipment)

@@ -63,14 +63,15 @@ def _is_short(cue: Cue, entries: Sequence[CueLine], cues: Sequence[Cue]) -> bool
     return cue.beats <= SHORT_REST or (last and is_out)
 
 
-def walk_words(cue: Cue) -> str:
-    """A walk in words: how long, past which points, where to, and which way to face there."""
-    x, y, facing = cue.spot
+def walk_words(cue: Cue, *, facing: bool = True) -> str:
+    """A walk in words: how long, past which points, where to, and which way to face there, unless that is as before."""
+    x, y, faced = cue.spot
     if cue.coming is not None and not cue.coming.on:
         side = f", {cue.coming.side}" if cue.coming.side else ""
         return f"{plural(cue.beats, 'beat')} into the wings{side}; end {place_words(x, y)}"
     passing = [f"pass the point {place_words(*point)}" for point in cue.via]
-    goal = f"end {place_words(x, y)}, face {facing_words(facing)}"
+    goal = f"end {place_words(x, y)}"
+    goal += f", face {facing_words(faced)}" if facing else ""
     wings = "" if cue.coming is None else " from the wings"
     if cue.coming is not None and cue.coming.side:
         wings += f", {cue.coming.side},"

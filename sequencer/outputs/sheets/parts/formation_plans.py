@@ -50,6 +50,7 @@ def scene_of(
     focus: str | None = None,
     crew: bool = True,
     dimensions: bool = False,
+    close: bool = False,
 ) -> Scene:
     """One formation of the show, with the walks into it."""
     staged = edition.staged
@@ -63,6 +64,8 @@ def scene_of(
         crew=crew,
         distances=focus is None,  # otherwise given under the plan
         dimensions=dimensions,
+        turned=edition.turned and not dimensions,
+        close=close,
     )
 
 

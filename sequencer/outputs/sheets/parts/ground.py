@@ -73,7 +73,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
             ground += (venue.exits, venue.extinguishers, venue.fuel_station, venue.wind_from)
             ground += (venue.fire_lane, venue.gate, venue.spin_off)
             ground += (tuple(out.counted for out in ways_out(scene.staged)),)
-        return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r} {scene.landing}"
+        return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r} {scene.landing} {scene.turned}"
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """As wide as the space, and as high as the stage at that scale."""
@@ -92,8 +92,10 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
 
     def at(self, x: float, y: float) -> tuple[float, float]:
         """Paper point of a point of the stage."""
-        low_x, low_y, high_x, _ = self._window
+        low_x, low_y, high_x, high_y = self._window
         spare = self.width - (high_x - low_x) * self.scale
+        if self.scene.turned:
+            x, y = low_x + high_x - x, low_y + high_y - y
         return (x - low_x) * self.scale + spare / 2, (y - low_y) * self.scale + self._below
 
     @property
@@ -114,7 +116,8 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
     def area(self) -> ShownArea:
         """Left, low, width and height of the drawing."""
         low_x, low_y, high_x, high_y = self._window
-        x, y = self.at(low_x, low_y)
+        corner = (high_x, high_y) if self.scene.turned else (low_x, low_y)
+        x, y = self.at(*corner)
         return x, y, (high_x - low_x) * self.scale, (high_y - low_y) * self.scale
 
     def clip(self, canvas: Any) -> None:
@@ -160,7 +163,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
                 for k in range(int(long // 7) + 1):
                     t = k * 7 / long if long else 0.0
                     x, y = a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])
-                    canvas.line(x, y, x - 2.5, y - 5)
+                    canvas.line(x, y, x - 2.5, y + (5 if self.scene.turned else -5))
         canvas.restoreState()
         for edge in venue.audience:
             self._name_audience(canvas, edge)
@@ -245,7 +248,9 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         canvas.setStrokeColor(RULE)
         canvas.setLineWidth(HAIR)
         canvas.rect(left, low, wide, tall, stroke=1, fill=0)
-        middle = "UPSTAGE · rest: see list" if self.left_out else "UPSTAGE"
+        turned = self.scene.turned
+        middle = "AUDIENCE" if turned else "UPSTAGE"
+        middle += " · rest: see list" if self.left_out else ""
         names = ((middle, "Bold"), ("stage right", "Regular"), ("stage left", "Regular"))
         if sum(width(words, face) * TINY for words, face in names) + 24 < wide:
             one_line(
@@ -255,9 +260,9 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
                 TextSpan(middle, "Bold", TINY, SOFT),
                 align="centre",
             )
-        sides = ("stage right", "stage left")
+        sides = ("stage left", "stage right") if turned else ("stage right", "stage left")
         if sum(width(words, "Regular") * TINY for words in sides) + 8 > wide:
-            sides = ("right", "left")
+            sides = ("left", "right") if turned else ("right", "left")
         one_line(canvas, left, low + tall + 4, TextSpan(sides[0], "Regular", TINY, SOFT))
         one_line(
             canvas,

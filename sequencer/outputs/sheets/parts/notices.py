@@ -24,6 +24,7 @@ from sequencer.outputs.sheets.page.marking import ChangesNote
 from sequencer.outputs.sheets.page.own_type import joins
 from sequencer.outputs.sheets.page.paper import (
     CUE,
+    GAP,
     GIANT,
     HEAD,
     INK,
@@ -68,20 +69,21 @@ def opening(
     inner = room - (52 if badge is not None else 0)
     name: list[Flowable] = [kicker(kind), fitted(title, inner, sizes=sizes)]
     top: list[Flowable] = name
+    beside = close and badge is not None and bool(facts)  # badge, name and facts in one row
     if badge is not None:
-        top = [
-            grid(
-                [[badge, name]],
-                [52, inner],
-                ("VALIGN", (0, 0), (0, 0), "MIDDLE"),
-                pad=0,
-                lines=False,
-            )
-        ]
+        cells: list[Cell] = [badge, name]
+        widths = [52.0, inner]
+        if beside:
+            called = min(max(112.0, width(printable(title), "Poster") * HEAD + 8), 0.4 * room)
+            widths = [42.0, called, room - 42.0 - called]
+            name[:] = [kicker(kind), fitted(title, called, sizes=sizes)]
+            cells = [badge, name, facts_row(facts, widths[2])]
+        middle = ("VALIGN", (0, 0), (-1, 0), "MIDDLE")
+        top = [grid([cells], widths, middle, pad=0, gutter=0, lines=False)]
     return [
         *top,
         Spacer(1, 3),
-        *([facts_row(facts, room)] if facts else []),
+        *([facts_row(facts, room)] if facts and not beside else []),
         *_tonight(edition),
         *stop_bar(edition, stop, close=close),
         *(_close_caution(edition, room) if close else caution_box(room)),
@@ -217,6 +219,18 @@ def findings_block(
     ]
 
 
+def brief_notes(edition: Edition, findings: Sequence[Finding]) -> list[Flowable]:
+    """Notes from the checks for somebody who dances: what and when; mends and sources are for whoever plans."""
+    alike: dict[str, list[Finding]] = {}
+    for finding in findings:
+        if finding.severity == "note":
+            alike.setdefault(finding.message, []).append(finding)
+    if not alike:
+        return []
+    lines = [_note_line(edition, words, group, named=False) for words, group in alike.items()]
+    return [heading("Notes from the checks", level=2, before=GAP / 2), *lines]
+
+
 def notes_block(
     edition: Edition, findings: Sequence[Finding], room: float, *, named: bool = True
 ) -> list[Flowable]:
@@ -308,15 +322,21 @@ class SeverityMark(Flowable):  # type: ignore[misc]
 
 
 def cautions_block(
-    edition: Edition, reader: Reader, room: float, *, whole: bool = False
+    edition: Edition,
+    reader: Reader,
+    room: float,
+    *,
+    whole: bool = False,
+    columns: int = 2,
+    small: bool = False,
 ) -> list[Flowable]:
-    """All cautions for a reader: in full, with who decides, or in short."""
+    """All cautions for a reader: in full, with who decides, or in short, in some columns; small beside something else."""
     chosen = cautions_of(edition.staged, edition.report.conditions, reader=reader)
     if not chosen:
         return []
     cells: list[list[Cell]] = []
     for caution in chosen:
-        spans = [TextSpan(caution.short, "Regular", SMALL, INK)]
+        spans = [TextSpan(caution.short, "Regular", TINY if small else SMALL, INK)]
         if whole:
             decides = f"  Decides: {caution.defers_to}."
             spans = [
@@ -327,20 +347,31 @@ def cautions_block(
     if whole:
         table = grid(cells, [22, room - 22], pad=1.2, gutter=4.0)
         return [CondPageBreak(90), heading("Cautions"), table]
-    half = (len(cells) + 1) // 2
-    column = room / 2 - 8
+    column = room / columns - 8
     stacks = [
         grid(part, [18, column - 18], pad=0.8, gutter=4.0, lines=False)
-        for part in (cells[:half], cells[half:])
-        if part
+        for part in _columns(cells, columns, column - 18)
     ]
     tail = "Shortened; in full, with who decides, on the safety crew sheet and in the plan packet."
     return [
         CondPageBreak(max(stack.wrap(column, 1e9)[1] for stack in stacks) + 56),
-        heading("Cautions"),
+        heading("Cautions", level=2, before=4) if small or columns > 2 else heading("Cautions"),
         grid([stacks], [room / len(stacks)] * len(stacks), pad=0, lines=False, by_cell=True),
         Prose(TextSpan(tail, "Regular", TINY, SOFT), before=2),
     ]
+
+
+def _columns(cells: list[list[Cell]], count: int, room: float) -> list[list[list[Cell]]]:
+    """Rows in columns of about equal height."""
+    high = [max(part.wrap(room, 1e9)[1] for part in row[1:]) + 1.6 for row in cells]
+    out: list[list[list[Cell]]] = [[]]
+    done, share = 0.0, sum(high) / count
+    for row, tall in zip(cells, high, strict=True):
+        if done + tall / 2 > share * len(out) and out[-1] and len(out) < count:
+            out.append([])
+        out[-1].append(row)
+        done += tall
+    return [part for part in out if part]
 
 
 def letters_block(edition: Edition, room: float) -> list[Flowable]:

@@ -35,7 +35,8 @@ class StagePlan(SiteDrawing):
         canvas, scene = self.canv, self.scene
         begin = getattr(canvas, "begin_tag", None)
         if begin is not None:
-            begin("Figure", "Stage plan from above, audience at the bottom")
+            side = "top" if scene.turned else "bottom"
+            begin("Figure", f"Stage plan from above, audience at the {side}")
         venue = scene.staged.show.venue
         self.draw_ground(canvas)
         if scene.crew:
@@ -170,7 +171,7 @@ class StagePlan(SiteDrawing):
         true = self.at(*self.scene.spots[name][:2])
         if hypot(true[0] - x, true[1] - y) > 1:
             self.draw_leader(*true, x, y)
-        facing = radians(self.scene.spots[name][2])
+        facing = radians(self.scene.spots[name][2] + (180.0 if self.scene.turned else 0.0))
         tip = (sin(facing), -cos(facing))
         side = (cos(facing), sin(facing))
         canvas.setFillColor(INK if self.scene.focus in {None, name} else SOFT)
@@ -422,6 +423,7 @@ class StagePlan(SiteDrawing):
             return
         x, y = found[0], found[1] + 5
         self.taken.append((x - half, y - half - 11, x + half, y + half + 1))
+        degrees += 180.0 if self.scene.turned else 0.0
         to = (-sin(radians(degrees)), cos(radians(degrees)))
         side = (to[1], -to[0])
         canvas.setStrokeColor(INK)

@@ -32,6 +32,10 @@ class Scene:
     distances: bool = True  # name the closest pair
     dimensions: bool = False  # also give the distances to the audience
     landing: tuple[Way, ...] = ()  # outlines of the area where heads that come off may land
+    turned: bool = (
+        False  # seen from the performers' side: the audience at the top, stage left on the left
+    )
+    close: bool = False  # only the stage and who is on it, as large as can be; the audience is named at the frame
 
 
 def way_length(way: Way) -> float:
@@ -50,6 +54,12 @@ def window(scene: Scene) -> ShownArea:
     venue = scene.staged.show.venue
     outline = stage_outline(scene.staged)
     xs, ys = [p[0] for p in outline], [p[1] for p in outline]
+    if scene.close:
+        points = [spot[:2] for spot in scene.spots.values()]
+        points += [point for way in scene.ways.values() for point in way]
+        xs, ys = [*xs, *(x for x, _ in points)], [*ys, *(y for _, y in points)]
+        pad = 0.5 + 0.04 * (max(xs) - min(xs))
+        return min(xs) - pad, min(ys) - pad, max(xs) + pad, max(ys) + pad
     on_stage = [spot[:2] for spot in scene.spots.values()]
     for x, y in (*on_stage, *(point for way in scene.ways.values() for point in way)):
         xs.append(x)

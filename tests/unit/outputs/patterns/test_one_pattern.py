@@ -17,7 +17,6 @@ from sequencer.motion.fitting.fits import Fit, Margins
 from sequencer.motion.fitting.search import fitted
 from sequencer.motion.fitting.windows import Window, Windows
 from sequencer.motion.flown.flyable import WouldFly
-from sequencer.motion.patterns.build_steps import place_words
 from sequencer.outputs.patterns import one_pattern as module
 from sequencer.outputs.patterns.fit_words import (
     cycle_words,
@@ -35,6 +34,7 @@ from sequencer.outputs.patterns.one_pattern import one_pattern
 from sequencer.outputs.patterns.pattern_cards import card_text, steps_text
 from sequencer.outputs.patterns.pattern_drawing import drawn, drawn_hands, labels, pattern_figure
 from sequencer.outputs.patterns.pattern_records import card_record
+from sequencer.outputs.words.station_words import clock_words
 from sequencer.show.document import parse_document
 from sequencer.show.prop_records import usual_prop
 from sequencer.show.reading import show_from_document
@@ -69,7 +69,7 @@ def test_only_what_is_not_as_usual_is_told():
     assert danced_words(one) == [
         (
             "hand circle 10 cm (usually 20 cm), 30 cm farther out, 18 cm nearer, 18 cm higher than "
-            "usual, start the circle half-way between the right and the bottom (from -45°, usually -90°)"
+            "usual, start the circle between 4 and 5 o’clock (from -45°, usually -90°)"
         ),
         "lean back a little",
     ]
@@ -84,8 +84,9 @@ def test_where_the_circle_starts_is_where_the_hand_then_is(angle):
     one = one_pattern("pro-bend-4", {"from": angle})
     motion = one.lead("right").at(np.linspace(0.0, 4.0, 401))
     away = motion.hand[0] - motion.hand[:-1].mean(axis=0)
-    told = from_words(angle, "wall")
-    assert told.replace("the ", "").removeprefix("at ") == place_words(away)
+    told = from_words(angle)
+    there = clock_words(float(np.degrees(np.arctan2(away[2], away[0]))))
+    assert told.removeprefix("at ") == there
 
 
 def test_windows_in_words():
@@ -271,8 +272,8 @@ def test_steps_are_those_of_the_dance():
         assert_allclose(station.tether, motion.tether, atol=1e-12)
     assert one.stations()[0].place == "30° from right towards bottom"
     text = steps_text(one)
-    assert "start the circle 30° from the right towards the bottom" in text
-    assert "beat 0: in, lobe 1; hand: 30° from right towards bottom" in text
+    assert "start the circle at 4 o’clock" in text
+    assert "count 1: in, lobe 1; hand at 4 o’clock" in text
     slow = one_pattern("pro-bend-1")
     assert slow.cycle == 2.0
     assert slow.stations()[-1].beat == slow.laws["right"].period

@@ -33,7 +33,7 @@ from sequencer.outputs.patterns.pattern_records import (
     card_record,
     station_record,
 )
-from sequencer.outputs.patterns.pattern_steps import steps_figure
+from sequencer.outputs.patterns.pattern_steps import steps_pages
 from sequencer.show.prop_records import usual_prop
 
 
@@ -206,7 +206,8 @@ def test_steps_are_told_for_both_eyes_with_cross_points():
     assert text.count("you see:") == 13
     assert text.count("the audience sees:") == 6  # the outs lie in the wall plane
     assert text.count("cross point") == 12
-    assert "home again" in text
+    assert "back where you began" in text
+    assert text.count("next: hand to ") == 12
     assert station_record(one, steps[1])["cross"] == steps[1].cross.tolist()
     assert station_record(one, steps[0])["cross"] is None
 
@@ -249,27 +250,29 @@ def test_an_odd_build_is_drawn_through_both_cycles():
 
 
 @pytest.mark.parametrize(("paper", "size"), [("a4", (8.27, 11.69)), ("letter", (8.5, 11.0))])
-def test_steps_fit_one_page(paper, size):
+def test_steps_fit_their_pages(paper, size):
     given = {"pro-bend-4": {}, "toroid": {"lobes": 7, "bend": "anti"}}
     for name in (
         given if paper == "letter" else ("toroid",)
     ):  # the longest; letter is the lower paper
-        figure = steps_figure(one_pattern(name, given[name]), paper=paper)
-        assert tuple(figure.get_size_inches()) == size
-        box = figure.bbox
-        for text in figure.texts:
-            extent = text.get_window_extent()
-            assert extent.x0 >= box.x0
-            assert extent.x1 <= box.x1
-            assert extent.y0 >= box.y0
-            assert extent.y1 <= box.y1
+        pages = steps_pages(one_pattern(name, given[name]), paper=paper)
+        assert len(pages) == (2 if name == "toroid" else 1)  # fourteen steps through two rounds
+        for figure in pages:
+            assert tuple(figure.get_size_inches()) == size
+            box = figure.bbox
+            for text in figure.texts:
+                extent = text.get_window_extent()
+                assert extent.x0 >= box.x0
+                assert extent.x1 <= box.x1
+                assert extent.y0 >= box.y0
+                assert extent.y1 <= box.y1
 
 
 def test_paper_must_be_known():
     with pytest.raises(ValueError, match="paper must be one of a4, letter"):
-        steps_figure(one_pattern("pro-bend-4"), paper="a5")
+        steps_pages(one_pattern("pro-bend-4"), paper="a5")
     with pytest.raises(ValueError, match="is not a toroid"):
-        steps_figure(one_pattern("extension"))
+        steps_pages(one_pattern("extension"))
 
 
 @pytest.mark.parametrize("kind", ["staff", "club", "fan", "hoop", "rope dart"])

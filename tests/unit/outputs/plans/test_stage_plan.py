@@ -11,7 +11,6 @@ from sequencer.outputs.plans.plan_charts import (
     closest_chart,
     flame_map,
     flame_seconds,
-    formation_strip,
 )
 from sequencer.outputs.plans.plan_extent import extent
 from sequencer.outputs.plans.plan_style import fitted_names, shown
@@ -76,15 +75,6 @@ def test_a_plan_of_nobody_and_nothing(dance):
     assert "closest" not in words(figure)
     alone = stage_plan([dance.dancer()], Venue(), 0.0, picture=PlanPicture(required=0.3))
     assert "closest" not in words(alone)
-
-
-def test_a_strip_has_one_plan_a_formation(two):
-    figure = formation_strip(two, VENUE, TEMPO, [("line", 0.0), ("close 火", 16.0)], title="Show")
-
-    assert "1  line\n1.1 · 0:00.0" in words(figure)
-    assert "2  close □\n5.1 · 0:08.0" in words(figure)
-    with pytest.raises(ValueError, match="at least one"):
-        formation_strip(two, VENUE, TEMPO, [])
 
 
 def test_flames_cover_what_they_burn_over(dance):

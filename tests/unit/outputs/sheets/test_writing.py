@@ -192,14 +192,15 @@ def test_changed_lines_are_marked_against_the_last_print(rounds, pages, tmp_path
     crew = plain(pages.text_of(sheet_file(edition, "safety", tmp_path)))
 
     against = "Since version 2 · 2026-11-20:"
-    assert (
-        f"{against} 7 lines new or changed, each with a bar in the margin; 6 removed."
-        in own.replace("\u00a0", " ")
-    )
-    assert (
-        own.count("CHANGED") == 2
-    )  # the lighting, with the link that is then danced lit; the pattern
-    assert "CHANGED ×2" in own
+    said = own.replace("\u00a0", " ")
+    assert against in own
+    assert "each with a bar in the margin" in said
+    assert "CHANGED two-beat-weave (was windmill)" in said
+    # the burn begins a bar, 2 s, earlier: at 66.1 instead of 67.1
+    assert "CHANGED 1:54 (was 1:56); " in said
+    assert "Burn begins at 2:10, bar 66.1" in said[said.index("CHANGED 1:54") :]
+    assert "(was Burn begins at 2:12, bar 67.1" in said
+    assert "CHANGED" not in said[: said.index("verse 1")]
     assert against in crew
 
 
@@ -208,9 +209,18 @@ def test_build_steps_follow_the_station_table(printed, pages):
     path = next(p for p in printed[1] if p.name.endswith("build-steps.pdf"))
     text = plain(pages.text_of(path)).replace("\u00a0", " ")
 
-    for words in ("pro-bend-4", "8 half lobes, 8 beats; comes home after one cycle", "pro-bend-3"):
+    for words in (
+        "pro-bend-4",
+        "In the routine 32 counts: 4 times round, 8 counts each. After one round you are back where you began.",
+        "pro-bend-3",
+        "After one round the poi spins the other way; after 2 you are back where you began.",
+    ):
         assert words in text
-    assert "comes home the wrong way round after one cycle, and as it began after 2" in text
+    assert "backward second time forward" in text
+    assert (
+        "next hand to 4 o’clock; poi swings back towards you into the wall plane, anticlockwise"
+        in text
+    )
 
 
 def test_every_file_is_made_for_archives(printed):
@@ -264,7 +274,7 @@ def test_a_performers_sheet_tells_every_cue(printed, pages):
     for cue in cues_of(show, "Łucja"):
         if cue.block is not None and not cue.block.link:
             assert cue.block.title in text
-    for words in ("FLAMES ON", "FLAMES OUT", "keep it low until the drum", "wheel plane, forward"):
+    for words in ("FLAMES ON", "FLAMES OUT", "keep it low until the drum", "forward, wheel plane"):
         assert words in text
     assert "Łucja’s right head comes within 0.12 m of Søren’s left arm" in text
 

@@ -111,8 +111,28 @@ def test_a_sheet_that_is_new_as_a_whole_says_so_instead_of_marking_everything():
 def test_what_is_gone_is_told_with_its_old_words():
     story = marked([ChangesNote(), *words("wind 3")], words("wind 2"), against="v1", room=300)
 
+    assert "none removed" in lines_of(story)[0]
+    assert "“wind 3” was “wind 2”" in lines_of(story)[0]
+
+
+def test_of_a_row_only_the_cells_that_differ_are_told():
+    story = marked(
+        [ChangesNote(), *words("Wren · 14 counts · 0:48")],
+        words("Wren · 12 counts · 0:48"),
+        against="v1",
+        room=300,
+    )
+
+    assert "Now and before: Wren: “14 counts” was “12 counts”" in lines_of(story)[0]
+
+
+def test_a_line_that_is_like_none_is_removed():
+    story = marked(
+        [ChangesNote(), *words("mooring post")], words("fan 12 kg"), against="v1", room=300
+    )
+
     assert "1 removed" in lines_of(story)[0]
-    assert "“wind 2”" in lines_of(story)[0]
+    assert "Removed: “fan 12 kg”" in lines_of(story)[0]
 
 
 def test_what_says_nothing_is_never_marked():
@@ -123,3 +143,15 @@ def test_what_says_nothing_is_never_marked():
 
 def test_bars_stand_in_the_margin():
     assert AWAY > BAR
+
+
+def test_of_a_long_line_the_words_around_the_difference_are_told():
+    long = "walk to the diamond past the point near the post, end {} upstage on the centre line and face the audience"
+    story = marked(
+        [ChangesNote(), *words(long.format("3 m"))],
+        words(long.format("4 m")),
+        against="v1",
+        room=300,
+    )
+
+    assert "“… post, end 3 m upstage …” was “… post, end 4 m upstage …”" in lines_of(story)[0]

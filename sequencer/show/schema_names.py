@@ -1,0 +1,125 @@
+"""Names for a schema: the patterns, phrases, formations and people that an editor may offer while somebody types."""
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from sequencer.motion.patterns.library import patterns
+
+_ALL = "all"
+_NUMBER = re.compile(r"\d+(\.\d+)?")
+_NAMED = "a name of this show; renew its schema when you add one: sequencer new SHOW --schema"
+# Where a name stands: record, key, and of what it is a name; `*` for keys that are names themselves.
+_PLACES: tuple[tuple[str, str, str], ...] = (
+    ("Step", "pattern", "pattern"),
+    ("Entry", "pattern", "pattern"),
+    ("HandPart", "pattern", "pattern"),
+    ("Step", "phrase", "phrase"),
+    ("Entry", "phrase", "phrase"),
+    ("Staging", "formation", "formation"),
+    ("Staging", "via", "*cast"),
+    ("Formation", "spots", "*cast"),
+    ("Formation", "order", "cast"),
+    ("Entry", "who", "dancing"),
+    ("Entry", "mirror", "dancing"),
+    ("Entrance", "who", "dancing"),
+    ("LitSpan", "who", "dancing"),
+    ("CrewMember", "watches", "dancing"),
+    ("LitSpan", "lit_by", "crew"),
+    ("LitSpan", "put_out_by", "crew"),
+    ("Handling", "lit_by", "crew"),
+    ("Tonight", "away", "people"),
+    ("StandIn", "for", "people"),
+)
+_LISTS = frozenset({"cast", "dancing", "people"})  # one name, or a list of them
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SchemaNames:
+    """What a show names."""
+
+    patterns: tuple[str, ...]
+    phrases: tuple[str, ...]
+    formations: tuple[str, ...]
+    cast: tuple[str, ...]
+    crew: tuple[str, ...]
+
+    def of(self, kind: str) -> tuple[str, ...]:
+        """The names of a kind, as `_PLACES` calls them."""
+        return {
+            "pattern": self.patterns, "phrase": self.phrases, "formation": self.formations,
+            "cast": self.cast, "dancing": (_ALL, *self.cast), "crew": self.crew,
+            "people": (*self.cast, *self.crew),
+        }[kind]  # fmt: skip
+
+
+def names_of(values: Mapping[str, Any], book: Iterable[str]) -> SchemaNames:
+    """The names in a show file's plain values; what is no list or has no name is passed over.
+
+    Parameters
+    ----------
+    values : mapping
+        As the file says them, whether or not they are a show.
+    book : iterable of str
+        Names of all patterns that it can dance.
+    """
+
+    def listed(key: str) -> tuple[str, ...]:
+        rows = values.get(key)
+        rows = rows if isinstance(rows, list) else []
+        return _plain(row.get("name") for row in rows if isinstance(row, dict))
+
+    def keyed(key: str) -> tuple[str, ...]:
+        found = values.get(key)
+        return _plain(found if isinstance(found, dict) else ())
+
+    return SchemaNames(
+        patterns=tuple(book), phrases=keyed("phrases"), formations=keyed("formations"),
+        cast=listed("cast"), crew=listed("crew"),
+    )  # fmt: skip
+
+
+def _plain(names: Iterable[Any]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(" ".join(str(name).split()) for name in names if name is not None))
+
+
+def with_names(schema: dict[str, Any], names: SchemaNames) -> None:
+    """Write a show's names into a schema of show files, in place."""
+    for record, key, kind in _PLACES:
+        field = schema["$defs"][record]["properties"][key]
+        chosen = _chosen(names.of(kind.removeprefix("*")))
+        if kind.startswith("*"):
+            for each in (field, *field.get("anyOf", ())):
+                if each.get("type") == "object":
+                    each["propertyNames"] = chosen
+            continue
+        is_optional = {"type": "null"} in field.get("anyOf", ())
+        forms = [chosen]
+        if kind in _LISTS:
+            forms.append({"type": "array", "items": chosen})
+        forms += [{"type": "null"}] if is_optional else []
+        field.pop("type", None)
+        field["anyOf"] = forms
+        field["description"] = f"{field.get('description', '')}; {_NAMED}".lstrip("; ")
+
+
+def _chosen(names: Sequence[str]) -> dict[str, Any]:
+    """One of some names; a name that looks like a number may be written without quotation marks."""
+    digits = [name for name in names if _NUMBER.fullmatch(name)]
+    numbers = [int(name) if name.isdigit() else float(name) for name in digits]
+    return {"enum": [*names, *numbers]}
+
+
+def with_vocabulary(schema: dict[str, Any]) -> None:
+    """Let a schema of show files offer and check the built-in patterns, in a show that brings none of its own, in place."""
+    known = {"enum": [*patterns(), None]}
+    hand = {"properties": {"pattern": known}}
+    step = {"properties": {"pattern": known, "left": hand, "right": hand}}
+    schema["if"] = {"anyOf": [{"required": ["patterns"]}, {"required": ["pattern_files"]}]}
+    schema["else"] = {
+        "properties": {
+            "timeline": {"items": step},
+            "phrases": {"additionalProperties": {"items": step}},
+        }
+    }

@@ -1,0 +1,231 @@
+"""What a performer takes home: two pages for a solo of four minutes, and a card of one sheet that is enough on stage."""
+
+import pdfplumber
+import pypdf
+import pytest
+
+from sequencer.outputs.sheets.parts.cues import cues_of
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import document_bytes
+from sequencer.outputs.sheets.parts.hand_words import said
+from sequencer.outputs.sheets.parts.move_words import told_moves
+from sequencer.outputs.sheets.writing import sheets_of
+from sequencer.outputs.words.company_words import company_of_blocks
+from sequencer.outputs.words.law_words import LawWords
+
+MOVES = (
+    "pendulum", "extension", "two-beat-weave", "three-beat-weave", "butterfly", "windmill",
+    "antispin-flower-4", "inspin-flower-4", "corkscrew", "fountain",
+)  # fmt: skip
+
+SOLO = """
+title: Four Minutes
+version: "1"
+date: 2026-11-20
+track: {file: lantern_round.ogg}
+venue:
+  name: Mill yard
+  stage: {shape: rectangle, width: 12 m, depth: 9 m}
+  audience: [{line: [[-9, -6], [9, -6]], name: audience}]
+cast: [{name: Ada, stature: 1.68 m, prop: {tether: 0.45 m, fuel_mass: 45 g}, notes: [Breathe out before the drum., Look up.]}]
+formations:
+  back: {spots: {Ada: {at: [0, 6]}}}
+  front: {spots: {Ada: {at: [0, 3]}}}
+staging:
+  - {formation: back, from: "1.1"}
+  - {formation: front, from: "25.1", beats: 8}
+  - {formation: back, from: "61.1", beats: 8}
+timeline:
+"""
+FIRE = """
+fire:
+  fuel: lamp oil
+  burn: {time: 400 s, measured: true}
+  lit: [{who: all, from: "5.1", until: "116.1"}]
+  handling: {light: 5 s, put_out: 5 s, waiting: on the ground, lit_by: Mira}
+crew:
+  - {name: Ewa, post: [-7, 4], equipment: [damp towel, fire blanket]}
+  - {name: Mira, post: [0, -3], duty: lead, equipment: [whistle]}
+"""
+
+
+def solo(rounds, folder):
+    """Twenty-seven moves with their links in four minutes."""
+    rows = [
+        f'  - {{from: "{5 + 4 * k}.1", pattern: {MOVES[k % len(MOVES)]}, beats: 14, '
+        f"cue: word {k}}}\n  - {{link: true, beats: 2}}\n"
+        for k in range(27)
+    ]
+    rows[-1] = rows[-1].split("\n")[0] + "\n"
+    heard = rounds.song(duration=240.0, tempo=120.0)
+    show = rounds.show(folder, SOLO + "".join(rows) + FIRE, name="solo.yaml", heard=heard)
+    return Edition(staged=show, report=rounds.report(stop=False))
+
+
+def pdf_of(edition, name, folder):
+    sheet = next(each for each in sheets_of(edition) if each.name == name)
+    path = folder / f"{name}.pdf"
+    path.write_bytes(document_bytes([sheet], edition, "a4", name))
+    return path
+
+
+@pytest.fixture(scope="module")
+def paper(rounds, tmp_path_factory):
+    folder = tmp_path_factory.mktemp("solo")
+    edition = solo(rounds, folder)
+    return edition, {name: pdf_of(edition, name, folder) for name in ("performer-ada", "card-ada")}
+
+
+def text_of(path):
+    return " ".join(" ".join(page.extract_text() for page in pypdf.PdfReader(path).pages).split())
+
+
+def test_a_solo_of_four_minutes_takes_two_pages_and_one_card(paper, pages):
+    _, paths = paper
+    assert len(pypdf.PdfReader(paths["performer-ada"]).pages) == 2
+    assert len(pypdf.PdfReader(paths["card-ada"]).pages) == 1
+    for path in paths.values():
+        assert pages.faults(path) == []
+
+
+def test_every_move_cue_word_and_own_note_is_on_both(paper):
+    edition, paths = paper
+    for path in paths.values():
+        text = text_of(path).replace("\u00ad", "")
+        for k in range(27):
+            assert f"“word {k}”" in text
+        assert "Breathe out before the drum." in text
+        assert "Look up." in text
+    moves = [cue for cue in cues_of(edition.staged, "Ada") if cue.kind == "move"]
+    assert len(moves) == 27
+
+
+def test_a_place_or_a_pattern_that_is_as_before_is_not_told_again(paper):
+    _, paths = paper
+    text = text_of(paths["performer-ada"])
+    assert "same place" not in text
+    assert text.count("poi and hand anticlockwise, wall plane") == 3  # of three patterns
+    assert text.count("split time, same direction") == 1
+    # the walk back leads to a place that is known: its name is enough
+    assert "walk 8 beats to back" in text.replace("\u00a0", " ")
+    assert "walk 8 beats to front; end on the centre line, 3.0 m" in text.replace("\u00a0", " ")
+
+
+def test_no_count_is_a_fraction_that_nobody_can_count(paper):
+    for path in paper[1].values():
+        assert not set("¼¾⅓⅔⅛") & set(text_of(path))
+        assert "+1/" not in text_of(path)
+
+
+def test_a_sections_first_move_stands_on_its_page(paper):
+    """The heading of a section is grey; the line under it, on the same page, is a move's time in large type."""
+    edition, paths = paper
+    names = list(edition.staged.song.section_names())
+    found = 0
+    with pdfplumber.open(paths["performer-ada"]) as pdf:
+        for page in pdf.pages:
+            lines = page.extract_text_lines(return_chars=True)
+            for k, line in enumerate(lines):
+                if not any(line["text"].startswith(f"{name} from ") for name in names):
+                    continue
+                found += 1
+                after = [c for each in lines[k + 1 : k + 3] for c in each["chars"] if c["x0"] < 80]
+                assert any("Poster" in c["fontname"] or c["size"] >= 13 for c in after), line[
+                    "text"
+                ]
+    assert found >= 7
+
+
+def test_nothing_on_the_card_is_blank_and_no_heading_stands_alone(paper):
+    """Each of the eight panels says something; the line under "Remember" is in the same panel."""
+    with pdfplumber.open(paper[1]["card-ada"]) as pdf:
+        page = pdf.pages[0]
+        wide, tall = page.width / 4, page.height / 2
+        for column in range(4):
+            for row in range(2):
+                box = (column * wide, row * tall, (column + 1) * wide, (row + 1) * tall)
+                text = page.crop(box).extract_text()
+                assert len(text) > 25, (column, row)
+                upside_down = "rebmemeR" in text
+                if "Remember" in text or upside_down:
+                    lines = text.splitlines()
+                    k = next(
+                        i
+                        for i, each in enumerate(lines)
+                        if "Remember" in each or "rebmemeR" in each
+                    )
+                    assert (lines[k - 1] if upside_down else lines[k + 1]).strip()
+
+
+CANON = "who: [Łucja, Søren, Noa עברית, 火花]"
+
+
+def test_a_canon_says_who_leads_and_how_many_counts_after_whom(rounds, tmp_path):
+    """Two counts apart, in the order in which the entry names them."""
+    show = rounds.show(tmp_path)
+    words = company_of_blocks(show)
+    told = {
+        who: [words[id(b)] for b in show.blocks_of(who) if b.title == "pro-bend-4"]
+        for who in show.show.names
+    }
+    assert told == {
+        "Łucja": ["canon: you lead, Søren follows after 2 counts"],
+        "Søren": ["canon: Łucja leads, you 2 counts later"],
+        "Noa עברית": ["canon: Łucja leads, you 2 counts after Søren"],
+        "火花": ["canon: Łucja leads, you 2 counts after Noa עברית"],
+    }
+
+
+def test_a_canon_without_its_second_keeps_its_counts(rounds, tmp_path):
+    show = rounds.show(tmp_path, f"{rounds.ROUND}tonight: {{away: [Søren]}}\n")
+    words = company_of_blocks(show)
+    block = next(b for b in show.blocks_of("Noa עברית") if b.title == "pro-bend-4")
+    assert words[id(block)] == "canon: Łucja leads, you 4 counts later"
+
+
+def test_a_mirrored_performer_reads_whose_mirror_image_they_are(rounds, tmp_path):
+    show = rounds.show(tmp_path)
+    words = company_of_blocks(show)
+    of = {
+        who: next(b for b in show.blocks_of(who) if b.title == "antispin-flower-4")
+        for who in show.show.names
+    }
+    assert words[id(of["Søren"])] == (
+        "mirror image of Łucja, Noa עברית and 火花, written for your hands"
+    )
+    assert words[id(of["Łucja"])] == "Søren mirrors you"
+    after = next(b for b in show.blocks_of("Søren") if b.title == "pro-bend-3")
+    assert words[id(after)] == "no longer mirrored"
+
+
+def test_hands_are_told_again_only_where_they_are_new(rounds, tmp_path):
+    show = rounds.show(tmp_path)
+    told = told_moves(show, "Łucja")
+    spins = [told[id(b)] for b in show.blocks_of("Łucja") if b.title == "static-spin"]
+    assert len(spins) == 2
+    assert spins[0].hands
+    assert spins[1].hands == ""
+    assert told[id(show.blocks_of("Łucja")[1])].timing == "split time, same direction"
+
+
+@pytest.mark.parametrize(
+    ("prop", "hand", "words"),
+    [
+        ("wall plane, clockwise", "the hand circles in the wall plane, anticlockwise",
+         "poi clockwise, hand anticlockwise, wall plane"),
+        ("wall plane, clockwise", "the hand circles in the wall plane, clockwise",
+         "poi and hand clockwise, wall plane"),
+        ("wheel plane, forward", "the hand circles in the wall plane, clockwise",
+         "poi forward, wheel plane; hand clockwise, wall plane"),
+        ("wheel plane, forward", "the hand moves from side to side",
+         "poi forward, wheel plane; hand from side to side"),
+        ("wheel plane, forward", "the hand stays still", "poi forward, wheel plane"),
+        ("back and forth in the wheel plane", "the hand stays still", "poi back and forth, wheel plane"),
+        ("the plane bends, starting with wheel plane, backward",
+         "the hand circles in the wall plane, anticlockwise",
+         "poi bends, starting backward, wheel plane; hand anticlockwise, wall plane"),
+        ("the prop hangs without turning", "the hand stays still", "poi hangs without turning"),
+    ],
+)  # fmt: skip
+def test_hands_are_told_as_one_performer_tells_another(prop, hand, words):
+    assert said(LawWords(prop=prop, hand=hand), "poi") == words

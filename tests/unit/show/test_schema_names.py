@@ -1,0 +1,160 @@
+"""Names in the schema for editors: a misspelt pattern, person, phrase or quantity is marked while somebody types.
+
+Outside source: JSON Schema draft 2020-12, as the library jsonschema checks it; YAML 1.2 by ruamel.yaml.
+"""
+
+import copy
+from pathlib import Path
+
+import jsonschema
+import pytest
+from ruamel.yaml import YAML
+
+from sequencer.motion.patterns.library import patterns
+from sequencer.show.schema import show_schema
+from sequencer.show.schema_names import names_of
+from sequencer.units import AREAS, DURATIONS, LENGTHS, MASSES, quantity
+
+SHOW = YAML(typ="safe", pure=True).load(Path(__file__).parents[3] / "shows" / "lantern_round.yaml")
+for _key in ("date", "night"):
+    SHOW[_key] = str(SHOW[_key])  # an editor's reader gives a date
+
+
+def faults(show, schema):
+    """Where something is marked, as the path of the value."""
+    found = list(jsonschema.Draft202012Validator(schema).iter_errors(show))
+    for error in found:  # those inside an alternative too, as an editor shows them
+        found += error.context or ()
+    return [".".join(map(str, error.absolute_path)) for error in found]
+
+
+def edited(change):
+    show = copy.deepcopy(SHOW)
+    change(show)
+    return show
+
+
+@pytest.fixture(scope="module")
+def any_show():
+    return show_schema()
+
+
+@pytest.fixture(scope="module")
+def own():
+    return show_schema(names_of(SHOW, patterns()))
+
+
+def test_a_show_without_faults_is_marked_nowhere(any_show, own):
+    jsonschema.Draft202012Validator.check_schema(own)
+    assert faults(SHOW, any_show) == []
+    assert faults(SHOW, own) == []
+
+
+BAD = {
+    "a misspelt pattern": (
+        lambda show: show["timeline"][2].update(pattern="fountian"), "timeline.2.pattern"
+    ),
+    "a misspelt pattern in a phrase": (
+        lambda show: show["phrases"]["two-beat"][0].update(pattern="two-beat-weeve"),
+        "phrases.two-beat.0.pattern",
+    ),
+    "a misspelt pattern of one hand": (
+        lambda show: show["timeline"].append({"left": {"pattern": "fontain"}, "beats": 4}),
+        f"timeline.{len(SHOW['timeline'])}.left.pattern",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("fault", BAD)
+def test_any_schema_marks_a_misspelt_pattern(fault, any_show, own):
+    change, path = BAD[fault]
+    for schema in (any_show, own):
+        assert path in faults(edited(change), schema)
+
+
+NAMED = {
+    "a phrase": (lambda show: show["timeline"][5].update(phrase="two-beet"), "timeline.5"),
+    "who dances": (lambda show: show["timeline"][2].update(who="Wrenn"), "timeline.2.who"),
+    "one of those who dance": (lambda show: show["timeline"][2].update(who=["Wren", "Mos"]), "timeline.2.who"),
+    "who mirrors": (lambda show: show["timeline"][2].update(mirror=["Sabel"]), "timeline.2.mirror"),
+    "a formation": (lambda show: show["staging"][1].update(formation="diamont"), "staging.1.formation"),
+    "a spot": (lambda show: show["formations"]["line"]["spots"].update(Wern={"at": [0, 1]}), "formations.line.spots"),
+    "a way": (lambda show: show["staging"][2]["via"].update(Wern=[[0, 1]]), "staging.2.via"),
+    "who lights": (lambda show: show["fire"]["handling"].update(lit_by="Sorel"), "fire.handling.lit_by"),
+    "who is watched": (lambda show: show["crew"][0].update(watches=["Jupiter"]), "crew.0.watches"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("fault", NAMED)
+def test_a_shows_own_schema_marks_names_that_it_does_not_have(fault, any_show, own):
+    change, path = NAMED[fault]
+    show = edited(change)
+    assert faults(show, any_show) == []  # which knows nobody's names
+    assert any(each.startswith(path) for each in faults(show, own))
+
+
+def test_own_patterns_are_taken():
+    """In any show's schema where the show brings some; in its own by name."""
+    show = edited(lambda each: each.update(patterns={"slow cube": {"law": "orbit", "ratio": 1}}))
+    show["timeline"][2]["pattern"] = "slow cube"
+    assert faults(show, show_schema()) == []
+    named = show_schema(names_of(show, [*patterns(), "slow cube"]))
+    assert faults(show, named) == []
+    show["timeline"][2]["pattern"] = "slow kube"
+    assert set(faults(show, named)) == {"timeline.2.pattern"}
+
+
+def test_the_names_are_enumerations_that_an_editor_can_offer(own):
+    who = own["$defs"]["Entry"]["properties"]["who"]["anyOf"]
+    assert {"enum": ["all", "Wren", "Moss", "Juniper", "Sable"]} in who
+    assert set(own["$defs"]["Step"]["properties"]["pattern"]["anyOf"][0]["enum"]) == set(patterns())
+
+
+QUANTITIES = {
+    "stature": (LENGTHS, ["1.8 m", "6 ft", "5'11", "5 ft 11 in", "5'4\"", "1,8 m", "180cm", "1.8", "1 500 mm"],
+                ["1.8 metres", "six feet", "1.8 kg", "m", ""]),
+    "mass": (MASSES, ["200 g", "0.2 kg", "7 oz", "0,2"], ["200 m", "two hundred g", "200 gr"]),
+    "area": (AREAS, ["250 m²", "2700 ft2"], ["250 m"]),
+    "time": (DURATIONS, ["240 s", "4 min", "240"], ["4 minutes", "4 m"]),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("kind", QUANTITIES)
+def test_quantities_are_marked_where_the_reader_refuses_their_unit(kind, any_show):
+    """The reader itself is the measure: what it takes, the pattern takes; these slips both refuse."""
+    field = {
+        "stature": any_show["$defs"]["Performer"]["properties"]["stature"],
+        "mass": any_show["$defs"]["PropRecord"]["properties"]["mass"],
+        "area": any_show["$defs"]["VenueRecord"]["properties"]["audience_area"],
+        "time": any_show["$defs"]["BurnRecord"]["properties"]["time"],
+    }[kind]
+    units, good, bad = QUANTITIES[kind]
+    check = jsonschema.Draft202012Validator(field)
+    for text in good:
+        assert quantity(text, units, default=next(iter(units))) > 0
+        assert check.is_valid(text), text
+    for text in bad:
+        with pytest.raises(ValueError, match=r"number|unit"):
+            quantity(text, units, default=next(iter(units)))
+        assert not check.is_valid(text), text
+
+
+@pytest.mark.parametrize(
+    ("text", "is_good"),
+    [
+        ("17.1", True), ("17.3+1/2", True), ("17.3+.173", True), ("1:02.5", True), ("verse 2", True),
+        ("end of verse 2", True), ("2nd verse", True), ("-1.1", True), ("17", False), ("17.", False),
+        ("1:2:3", False),
+    ],
+)  # fmt: skip
+def test_moments_are_marked_where_they_are_none(text, is_good, any_show):
+    """`17` alone is no moment: bar.beat has a beat."""
+    field = any_show["$defs"]["Staging"]["properties"]["from"]
+    assert jsonschema.Draft202012Validator(field).is_valid(text) is is_good
+
+
+def test_names_come_from_a_file_that_is_no_show_yet():
+    found = names_of(
+        {"cast": [{"name": " Ada  B "}, {"nmae": "x"}, 3], "crew": None, "phrases": []}, ["a"]
+    )
+    assert (found.cast, found.crew, found.phrases, found.patterns) == (("Ada B",), (), (), ("a",))
