@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
+from sequencer.listening.loudness_meter import LoudnessMeter
 from sequencer.listening.mpeg import Recounted, counted, length_warning
 
 SAMPLE_RATE = 22050  # [Hz] for all analysis
@@ -52,6 +53,7 @@ class AudioFile:
     duration: float = 0.0  # [s] decoded so far
     mixed: float = 0.0  # energy of the mean of the channels
     apart: float = 0.0  # mean energy of the channels
+    meter: LoudnessMeter | None = None  # how strong all channels sound together
 
     @property
     def cancels(self) -> bool:
@@ -71,10 +73,12 @@ class AudioFile:
         with _opened(self.path) as file:
             rate = int(file.samplerate)
             stream = soxr.ResampleStream(rate, SAMPLE_RATE, 1, dtype="float32", quality="HQ")
+            self.meter = LoudnessMeter(rate, int(file.channels))
             frames = 0
             while len(block := self._read(file, frames, rate)):
                 mono = block.mean(axis=1)
                 self._weigh(block, mono, frames / rate)
+                self.meter.take(block)
                 frames += len(block)
                 self.duration = frames / rate
                 if self.channel is not None:

@@ -18,16 +18,16 @@ def loudness_curve(loudness: Floats) -> Floats:
     Parameters
     ----------
     loudness : ndarray, shape (m,) [rms, full scale 1]
-        Weighted, at `spectra.SLOW` values per second.
+        Weighted, of all channels, at `spectra.SLOW` values per second: `loudness_meter.tenths`.
 
     Returns
     -------
-    levels : ndarray, shape (m,) [dB]
-        Relative to full scale, at least −70.
+    levels : ndarray, shape (m,) [LUFS]
+        At least −70.
 
     Notes
     -----
-    Source: Recommendation ITU-R BS.1770-4, annex 1, for one channel; its absolute gate as the floor. Exact.
+    Source: Recommendation ITU-R BS.1770-4, annex 1; its absolute gate as the floor. Exact.
     """
     levels: Floats = np.maximum(LEVEL_OFFSET + 10 * np.log10(loudness**2 + 1e-12), _SILENT)
     return levels

@@ -9,6 +9,7 @@ import numpy as np
 
 from sequencer.listening.hearing import song_json as song_record_of
 from sequencer.listening.sections import divisible
+from sequencer.outputs.song.highlight_words import highlight_records, highlights_text
 from sequencer.timing.form import FormPart, section_mark, song_form, sure_word
 from sequencer.timing.phrases import Phrase, level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
@@ -35,6 +36,7 @@ def song_record(song: Song, track: Path) -> dict[str, Any]:
         {"section": p.section, "number": p.number, "start": p.start, "end": p.end, "counts": p.counts}
         for p in phrases(song)
     ]  # fmt: skip
+    record["highlights"] = highlight_records(song)
     record["listen_here"] = [{"from_bar": a, "to_bar": b} for a, b in song.unsure_bars()]
     return record
 
@@ -75,7 +77,7 @@ def song_summary(song: Song) -> str:
         if song.unsteady:
             lines.append(f"no steady beat found here: {_spans_text(song)}")
     if song.sections:
-        lines += ["", *form_text(song)]
+        lines += ["", *form_text(song), *highlights_text(song)]
     return "\n".join(lines)
 
 
