@@ -6,7 +6,7 @@ from numpy.typing import NDArray
 from sequencer.arrays import Floats
 from sequencer.listening.weighting import LEVEL_OFFSET, weighting_filter
 
-TICKS = 20  # per second: steps in which power is kept
+POWER_TICKS = 20  # per second: steps in which power is kept
 MOMENTARY, SHORT_TERM = 0.4, 3.0  # [s]
 ABSOLUTE_GATE = -70.0  # [LUFS] blocks quieter than this are no programme
 _RELATIVE_GATE = -10.0  # [LU] below the loudness of what passes the absolute gate
@@ -64,16 +64,16 @@ class LoudnessMeter:
             self._rest = power
 
     def powers(self) -> Floats:
-        """Weighted mean squares, `TICKS` per second, shape (n,) [1]; what is left over at the end is no whole tick."""
+        """Weighted mean squares, `POWER_TICKS` per second, shape (n,) [1]; what is left over at the end is no whole tick."""
         return np.concatenate(self._ticks) if self._ticks else np.zeros(0)
 
     def _edge(self, tick: int) -> int:
         """The sample at which a tick begins."""
-        return round(tick * self._rate / TICKS)
+        return round(tick * self._rate / POWER_TICKS)
 
     def _tick_at(self, sample: int) -> int:
         """The last tick that begins at or before a sample."""
-        tick = int(sample * TICKS / self._rate) + 1
+        tick = int(sample * POWER_TICKS / self._rate) + 1
         return tick if self._edge(tick) <= sample else tick - 1
 
 
@@ -83,7 +83,7 @@ def block_loudness(powers: Floats, seconds: float) -> Floats:
     Parameters
     ----------
     powers : ndarray, shape (n,) [1]
-        `TICKS` per second.
+        `POWER_TICKS` per second.
     seconds : float
         `MOMENTARY` or `SHORT_TERM`.
 
@@ -96,7 +96,7 @@ def block_loudness(powers: Floats, seconds: float) -> Floats:
     -----
     Source: EBU Tech 3341 (momentary and short-term loudness). Exact.
     """
-    width, step = round(seconds * TICKS), round(_STEP * TICKS)
+    width, step = round(seconds * POWER_TICKS), round(_STEP * POWER_TICKS)
     if len(powers) < width:
         return np.zeros(0)
     total = np.concatenate([[0.0], np.cumsum(powers)])
@@ -110,7 +110,7 @@ def integrated_loudness(powers: Floats) -> float:
     Parameters
     ----------
     powers : ndarray, shape (n,) [1]
-        `TICKS` per second.
+        `POWER_TICKS` per second.
 
     Returns
     -------
