@@ -75,7 +75,7 @@ def speech(rng, seconds):
             how = ["-s", str(int(rng.integers(130, 190))), "-p", str(int(rng.integers(20, 80)))]
             words = TEXT.split(". ")
             rng.shuffle(words)
-            subprocess.run(["espeak-ng", "-v", "en-gb", *how, "-w", str(path), ". ".join(words)], check=True)  # fmt: skip
+            subprocess.run([shutil.which("espeak-ng"), "-v", "en-gb", *how, "-w", str(path), ". ".join(words)], check=True)  # fmt: skip
             said, rate = soundfile.read(path)
         import soxr
 
@@ -220,7 +220,9 @@ def main():
             if of := found[name]:
                 words += f" | {name}: {sum(r['false'] for r in of):3} false (sure {np.mean([r['sure'] for r in of]):.2f}), F {np.mean([r['f'] for r in of]):.3f}, late {np.mean([r['late'] for r in of]):.1f} s"
         print(words)
-    print("without a leader:", {name: round(float(np.mean(f)), 3) for name, f in alones.items() if f})
+    print(
+        "without a leader:", {name: round(float(np.mean(f)), 3) for name, f in alones.items() if f}
+    )
 
 
 def _songs(asked):
@@ -232,7 +234,9 @@ def _songs(asked):
         import soxr
 
         samples, rate = soundfile.read(path, always_2d=True)
-        truth = json.loads((asked.songs / "truth" / f"{path.stem}.json").read_text(encoding="utf-8"))
+        truth = json.loads(
+            (asked.songs / "truth" / f"{path.stem}.json").read_text(encoding="utf-8")
+        )
         beats = np.array([b for b in truth["beats"] if b < 29.5])
         if len(beats) > 8:
             yield soxr.resample(samples[: 30 * rate].mean(axis=1), rate, RATE), beats

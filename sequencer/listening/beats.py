@@ -8,6 +8,7 @@ from sequencer.arrays import Bools, Floats, Ints
 from sequencer.listening.accents import plain_accents
 from sequencer.listening.activations import Activations
 from sequencer.listening.barpointer import FPS, Path
+from sequencer.listening.leaders import count_in, counted_music
 from sequencer.listening.levels import METRES, readings_of, ways_to_count
 from sequencer.listening.spectra import FRAMES
 from sequencer.timing.song import Reading
@@ -36,6 +37,8 @@ class BeatCount:
     readings : tuple of Reading
     unsteady : tuple of (float, float)
         Spans without a steady beat [s].
+    count_in : int
+        Beats before the first bar that only count the music in.
 
     Notes
     -----
@@ -49,6 +52,7 @@ class BeatCount:
     metre: int
     readings: tuple[Reading, ...]
     unsteady: tuple[tuple[float, float], ...]
+    count_in: int = 0
 
 
 def count_of(heard: Activations, duration: float) -> BeatCount:
@@ -77,6 +81,10 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
     sure = _confidence(beat, path.frames)
     times = _refined(chance, path.frames)
     times, places, sure = _without_gaps(times, path, sure)
+    heard_from, heard_to = counted_music(times, heard.bands)
+    times, places, sure = (each[heard_from:heard_to] for each in (times, places, sure))
+    if len(times) < 4:
+        return _nothing(duration)
     times, places, sure, unsteady = _only_steady(times, places, sure, duration)
     if len(times) < 4 or not np.any(places == 0):
         return _nothing(duration)
@@ -95,6 +103,8 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
         first = accented
         down = first.astype(np.float64)
         readings = (replace(readings[0], metre=best), *readings[1:])
+    led = count_in(times, first, best, heard.bands)
+    first = first & (np.arange(len(times)) >= led)
     return BeatCount(
         times,
         times[first],
@@ -103,6 +113,7 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
         best,
         readings,
         unsteady,
+        led,
     )
 
 

@@ -109,6 +109,7 @@ def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
         "meter": song.metre,
         "beats": list(song.beats),
         "downbeats": list(song.downbeats),
+        "count_in": song.count_in,
         "sections": [
             {
                 "start": s.start,
@@ -197,6 +198,7 @@ def _song(
         bar_confidence=tuple(np.round(count.confidence, 3).tolist()),
         readings=count.readings,
         unsteady=count.unsteady,
+        count_in=count.count_in,
         warnings=warnings,
     )
 

@@ -52,6 +52,7 @@ class Song:
     metre: int  # most common number of beats per bar
     beats: tuple[float, ...]  # [s] rising
     downbeats: tuple[float, ...]  # [s] a subset of `beats`
+    count_in: int = 0  # beats before the first bar that only count the music in, as heard
     sections: tuple[Section, ...]  # cover 0 … duration
     turns: tuple[
         tuple[float, float], ...

@@ -14,6 +14,7 @@ from sequencer.timing.form import FormPart, section_mark, song_form, sure_word
 from sequencer.timing.phrases import Phrase, level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
+from sequencer.units import counted
 
 _SURE = 0.6  # confidence from which a result needs no "listen here"
 _NAMED = 6  # stretches of uncertain bars that are named one by one
@@ -59,7 +60,7 @@ def song_summary(song: Song) -> str:
     else:
         lines.append(
             f"{song.tempo:.1f} beats a minute, {song.metre} beats a bar, {len(song.beats)} beats, "
-            f"bar 1 at {clock_text(song.downbeats[0], decimals=2)}"
+            f"bar 1 at {clock_text(song.downbeats[0], decimals=2)}{_before_bar_one(song)}"
         )
         if others := readings_text(song):
             lines.append(f"could also be counted: {others}")
@@ -79,6 +80,20 @@ def song_summary(song: Song) -> str:
     if song.sections:
         lines += ["", *form_text(song), *highlights_text(song)]
     return "\n".join(lines)
+
+
+def _before_bar_one(song: Song) -> str:
+    """The beats before the first bar: a count-in, or a pick-up; empty if there are none."""
+    beats = song.beats.index(song.downbeats[0])
+    if not beats:
+        return ""
+    if beats == song.count_in:
+        return f", after a count-in of {counted(beats, 'beat')}"
+    return (
+        f", after a pick-up of {counted(beats, 'beat')}"
+        if beats < song.metre
+        else f", {counted(beats, 'beat')} before it"
+    )
 
 
 def readings_text(song: Song) -> str:
