@@ -21,6 +21,8 @@ _MUSIC = (
     0.6,
 )  # shares of ranks on the beats of music (benchmarks, 17 tracks)
 _ALIKE = 12.0  # beats of such music that a song's own beats are added to
+_ROUNDS = 2
+_LEAST = 6  # beats
 _CLEAR = 5.0  # [nats] by which beats at an end must be unlike the song's
 _SAME_COLOURS = 0.88  # correlation of mean spectra: music before its strokes set in has those of the music behind (benchmarks)
 _STILL = 0.03  # [1] by which the level of what only hums goes up and down
@@ -49,7 +51,8 @@ def counted_music(times: Floats, bands: NDArray[np.float32]) -> tuple[int, int]:
 
     Notes
     -----
-    Source: ours. Log likelihood of a beat's rank among the frames around it, music against chance, added up from both ends;
+    Source: ours. Log likelihood of a beat's rank among the frames around it, music against chance: the run of beats with the
+    largest sum (J. Bentley, Programming Pearls, 1984; from memory);
     the ranks of music are the song's own, so that one whose strokes lie beside its beats keeps them all. Music that starts softly,
     without strokes, keeps its count where its colours are those of the music behind.
     """
@@ -57,22 +60,34 @@ def counted_music(times: Floats, bands: NDArray[np.float32]) -> tuple[int, int]:
     if n < 4:
         return 0, n
     ranks = stroke_ranks(times, bands)
-    place = np.searchsorted(_EDGES, ranks)
-    own = np.bincount(place, minlength=len(_MUSIC)) + _ALIKE * np.array(_MUSIC)
-    bounds = np.array([0.0, *_EDGES, 1.0]) ** (2 * _NEAR + 1)  # the highest of so many frames
-    gain = np.log(own / own.sum() / np.diff(bounds))[place]
-    before = np.concatenate([[0.0], np.cumsum(gain)])
-    first = int(np.argmin(before))
-    behind = np.concatenate([[0.0], np.cumsum(gain[::-1])])
-    last = int(np.argmin(behind))
-    end = n - last
-    if first >= end:
-        return 0, 0
+    total: Floats = np.zeros(n + 1)
+    first, end = 0, n
+    for _ in range(_ROUNDS):  # what is no music has no say in how music is
+        total = _sums(ranks, ranks[first:end])
+        first, end = _fullest(total)
     low, high = round(times[first] * FRAMES), round(times[end - 1] * FRAMES) + 1
     music = bands[low:high]
-    begins_later = before[first] < -_CLEAR and _unlike(bands[: max(low - FRAMES // 2, 0)], music)
-    ends_earlier = behind[last] < -_CLEAR and _unlike(bands[high + FRAMES :], music)
+    begins_later = first >= _LEAST and total[first] < -_CLEAR
+    ends_earlier = n - end >= _LEAST and total[n] - total[end] < -_CLEAR
+    begins_later = begins_later and _unlike(bands[: max(low - FRAMES // 2, 0)], music)
+    ends_earlier = ends_earlier and _unlike(bands[high + FRAMES :], music)
     return first if begins_later else 0, end if ends_earlier else n
+
+
+def _sums(ranks: Floats, music: Floats) -> Floats:
+    """Log odds of music against chance, added up over the first beats, shape (n + 1,) [nats]."""
+    place = np.searchsorted(_EDGES, music)
+    own = np.bincount(place, minlength=len(_MUSIC)) + _ALIKE * np.array(_MUSIC)
+    bounds = np.array([0.0, *_EDGES, 1.0]) ** (2 * _NEAR + 1)  # the highest of so many frames
+    gain = np.log(own / own.sum() / np.diff(bounds))[np.searchsorted(_EDGES, ranks)]
+    return np.concatenate([[0.0], np.cumsum(gain)])
+
+
+def _fullest(total: Floats) -> tuple[int, int]:
+    """Ends of the run of beats over which the sums rise most; at least one beat."""
+    lowest = np.minimum.accumulate(total[:-1])
+    end = int(np.argmax(total[1:] - lowest)) + 1
+    return int(np.argmin(total[:end])), end
 
 
 def _unlike(some: NDArray[np.float32], music: NDArray[np.float32]) -> bool:
