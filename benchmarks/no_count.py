@@ -1,6 +1,6 @@
 """False counts: what is counted where nothing can be counted, and whether music after it is still counted as it is alone.
 
-    python benchmarks/no_count.py [--seeds N] [--songs FOLDER --tracks N] --json
+    python benchmarks/no_count.py [--seeds N] [--first-seed N] [--songs FOLDER --tracks N] --json
 
 Sounds without a count, all made here: noise, rain (drops by Poisson), applause (claps by Poisson, swelling), a crowd (many voices at
 once), speech, tuning (long tones that glide), hum. Speech is by eSpeak NG where `espeak-ng` is installed, else the project's spoken
@@ -190,24 +190,26 @@ def main():
     """Tables of all kinds."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--seeds", type=int, default=3)
+    parser.add_argument("--first-seed", type=int, default=0)
     parser.add_argument("--songs", type=Path, help="a corpus folder, as for hearing.py")
     parser.add_argument("--tracks", type=int, default=4)
     parser.add_argument("--json", action="store_true")
     asked = parser.parse_args()
     rows = {}
+    seeds = range(asked.first_seed, asked.first_seed + asked.seeds)
     for kind in KINDS:
-        rows[kind] = {"alone": [alone(kind, seed) for seed in range(asked.seeds)]}
+        rows[kind] = {"alone": [alone(kind, seed) for seed in seeds]}
         for name, softly in (("band", False), ("soft band", True)):
             rows[kind][name] = [
                 before_music(kind, seed, *band(np.random.default_rng(seed), 24.0, softly=softly), 0.5)
-                for seed in range(asked.seeds)
+                for seed in seeds
             ]  # fmt: skip
         rows[kind]["songs"] = [before_music(kind, k, *song, 0.5) for k, song in enumerate(_songs(asked))]  # fmt: skip
     alones = {
         name: [float(mir_eval.beat.f_measure(beats, heard(samples).beats)) for samples, beats in made]
         for name, made in (
-            ("band", [band(np.random.default_rng(seed), 24.0) for seed in range(asked.seeds)]),
-            ("soft band", [band(np.random.default_rng(seed), 24.0, softly=True) for seed in range(asked.seeds)]),
+            ("band", [band(np.random.default_rng(seed), 24.0) for seed in seeds]),
+            ("soft band", [band(np.random.default_rng(seed), 24.0, softly=True) for seed in seeds]),
             ("songs", list(_songs(asked))),
         )
     }  # fmt: skip

@@ -25,6 +25,8 @@ _ROUNDS = 2
 _LEAST = 6  # beats
 _CLEAR = 5.0  # [nats] by which beats at an end must be unlike the song's
 _SAME_COLOURS = 0.88  # correlation of mean spectra: music before its strokes set in has those of the music behind (benchmarks)
+_CERTAIN, _VERY_ALIKE = 20.0, 0.915  # [nats], and the same where so much speaks against music
+_MOST_MOVED = 24  # beats by which an end is moved to where the colours change
 _STILL = 0.03  # [1] by which the level of what only hums goes up and down
 _THIN = 0.25  # [1] of the sound of the next bars: what is left between the strokes of a count-in
 _LATE, _BEFORE_NEXT = 0.45, 0.9  # [beats] after a stroke, where it has died away
@@ -51,10 +53,10 @@ def counted_music(times: Floats, bands: NDArray[np.float32]) -> tuple[int, int]:
 
     Notes
     -----
-    Source: ours. Log likelihood of a beat's rank among the frames around it, music against chance: the run of beats with the
-    largest sum (J. Bentley, Programming Pearls, 1984; from memory);
-    the ranks of music are the song's own, so that one whose strokes lie beside its beats keeps them all. Music that starts softly,
-    without strokes, keeps its count where its colours are those of the music behind.
+    Source: the run of beats with the largest sum (J. Bentley, Programming Pearls, 1984; from memory) of log odds: how much rises on
+    a beat, as a rank among the frames around it, in music against chance. The ranks of music are the song's own, so that one whose
+    strokes lie beside its beats keeps them all. Music that starts softly, without strokes, keeps its count where its colours are
+    those of the music behind. Thresholds are this project's choice (benchmarks).
     """
     n = len(times)
     if n < 4:
@@ -65,13 +67,31 @@ def counted_music(times: Floats, bands: NDArray[np.float32]) -> tuple[int, int]:
     for _ in range(_ROUNDS):  # what is no music has no say in how music is
         total = _sums(ranks, ranks[first:end])
         first, end = _fullest(total)
-    low, high = round(times[first] * FRAMES), round(times[end - 1] * FRAMES) + 1
+    frames = np.round(times * FRAMES).astype(np.int64)
+    low, high = int(frames[first]), int(frames[end - 1]) + 1
     music = bands[low:high]
-    begins_later = first >= _LEAST and total[first] < -_CLEAR
-    ends_earlier = n - end >= _LEAST and total[n] - total[end] < -_CLEAR
-    begins_later = begins_later and _unlike(bands[: max(low - FRAMES // 2, 0)], music)
-    ends_earlier = ends_earlier and _unlike(bands[high + FRAMES :], music)
-    return first if begins_later else 0, end if ends_earlier else n
+    # of each stretch the part that lies far from the music: the run may begin late
+    ahead, behind = bands[: 2 * low // 3], bands[high + (len(bands) - high) // 3 :]
+    begins, ends = 0, n
+    if first >= _LEAST and _unlike(ahead, music, total[first]):
+        begins = first
+        while begins > max(first - _MOST_MOVED, 0) and _closer(bands, frames[begins - 1], music, ahead):  # fmt: skip
+            begins -= 1
+        while begins < first + _MOST_MOVED and not _closer(bands, frames[begins], music, ahead):
+            begins += 1
+    if n - end >= _LEAST and _unlike(behind, music, total[n] - total[end]):
+        ends = end
+        while ends < min(end + _MOST_MOVED, n) and _closer(bands, frames[ends], music, behind):
+            ends += 1
+    return begins, ends
+
+
+def _closer(
+    bands: NDArray[np.float32], frame: int, music: NDArray[np.float32], other: NDArray[np.float32]
+) -> bool:
+    """Whether what follows a beat sounds more like the music than like something else."""
+    here = bands[max(frame, 0) : frame + FRAMES // 2]
+    return len(here) > 2 and _colours(here, music) >= _colours(here, other)
 
 
 def _sums(ranks: Floats, music: Floats) -> Floats:
@@ -90,13 +110,19 @@ def _fullest(total: Floats) -> tuple[int, int]:
     return int(np.argmin(total[:end])), end
 
 
-def _unlike(some: NDArray[np.float32], music: NDArray[np.float32]) -> bool:
-    """Whether a stretch sounds like something else than the music: other colours, or nothing that moves."""
-    if len(some) < 2 or len(music) < 2:
+def _unlike(some: NDArray[np.float32], music: NDArray[np.float32], odds: float) -> bool:
+    """Whether a stretch is no part of the music: nothing is struck on its beats, and other colours, or nothing that moves."""
+    if odds > -_CLEAR or len(some) < FRAMES or len(music) < FRAMES:
         return False
-    colours = np.corrcoef(some.mean(axis=0), music.mean(axis=0))[0, 1]
     level = some.mean(axis=1)
-    return bool(colours < _SAME_COLOURS or level.std() < _STILL * level.mean())
+    most = _SAME_COLOURS if odds > -_CERTAIN else _VERY_ALIKE
+    return bool(_colours(some, music) < most or level.std() < _STILL * level.mean())
+
+
+def _colours(some: NDArray[np.float32], other: NDArray[np.float32]) -> float:
+    """Correlation of mean spectra."""
+    a, b = some.mean(axis=0), other.mean(axis=0)
+    return float(np.corrcoef(a, b)[0, 1]) if a.std() > 0 and b.std() > 0 else 0.0
 
 
 def stroke_ranks(times: Floats, bands: NDArray[np.float32]) -> Floats:
