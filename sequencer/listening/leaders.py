@@ -26,6 +26,7 @@ _LEAST = 6  # beats
 _CLEAR = 5.0  # [nats] by which beats at an end must be unlike the song's
 _SAME_COLOURS = 0.88  # correlation of mean spectra: music before its strokes set in has those of the music behind (benchmarks)
 _CERTAIN, _VERY_ALIKE = 20.0, 0.915  # [nats], and the same where so much speaks against music
+_FAINT = 0.6  # [1] of the music's level, on the scale of `levelled`
 _MOST_MOVED = 24  # beats by which an end is moved to where the colours change
 _STILL = 0.03  # [1] by which the level of what only hums goes up and down
 _THIN = 0.25  # [1] of the sound of the next bars: what is left between the strokes of a count-in
@@ -115,6 +116,8 @@ def _unlike(some: NDArray[np.float32], music: NDArray[np.float32], odds: float) 
     if odds > -_CLEAR or len(some) < FRAMES or len(music) < FRAMES:
         return False
     level = some.mean(axis=1)
+    if level.mean() < _FAINT * music.mean():
+        return False  # music that begins softly, or fades out
     most = _SAME_COLOURS if odds > -_CERTAIN else _VERY_ALIKE
     return bool(_colours(some, music) < most or level.std() < _STILL * level.mean())
 

@@ -67,6 +67,11 @@ def test_a_hum_of_the_same_colours_is_no_music():
     assert end == 64
 
 
+def test_music_that_fades_into_other_colours_is_counted_to_its_end():
+    bands = track(music(20), 0.45 * speech(12, 5))
+    assert counted_music(beats(32), bands) == (0, 64)
+
+
 def test_eighths_do_not_make_beats_doubtful():
     bands = track(music(30, eighths=True))
     assert stroke_ranks(beats(30), bands)[2:-2].mean() > 0.9
