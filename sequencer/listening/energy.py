@@ -18,7 +18,7 @@ def loudness_curve(loudness: Floats) -> Floats:
     Parameters
     ----------
     loudness : ndarray, shape (m,) [rms, full scale 1]
-        Weighted, of all channels, at `spectra.SLOW` values per second: `loudness_meter.tenths`.
+        Weighted, of all channels mixed to one, at `spectra.SLOW` values per second.
 
     Returns
     -------
@@ -27,7 +27,8 @@ def loudness_curve(loudness: Floats) -> Floats:
 
     Notes
     -----
-    Source: Recommendation ITU-R BS.1770-4, annex 1; its absolute gate as the floor. Exact.
+    Source: Recommendation ITU-R BS.1770-4, annex 1, for one channel; its absolute gate as the floor. Exact. A clipped master keeps more of its
+    contrast in the mix than in its channels, so the curves over a song are of the mix.
     """
     levels: Floats = np.maximum(LEVEL_OFFSET + 10 * np.log10(loudness**2 + 1e-12), _SILENT)
     return levels

@@ -13,7 +13,7 @@ from sequencer.listening.activations import activations_of
 from sequencer.listening.audio import SAMPLE_RATE, AudioFile, is_audio_name, sha256_of, warning_of
 from sequencer.listening.beats import BeatCount, count_of
 from sequencer.listening.energy import energy_curve, loudness_curve, mean_energy
-from sequencer.listening.loudness_meter import integrated_loudness, tenths
+from sequencer.listening.loudness_meter import integrated_loudness
 from sequencer.listening.onsets import brightness_of, onsets_of
 from sequencer.listening.sections import form_of
 from sequencer.listening.spectra import Ear, Spectra
@@ -161,8 +161,7 @@ def _song(
     count: BeatCount,
     warnings: tuple[str, ...],
 ) -> Song:
-    loudness = tenths(powers)
-    energy = energy_curve(loudness, spectra.duration)
+    energy = energy_curve(spectra.loudness, spectra.duration)
     form = form_of(spectra, count.downbeats)
     levels = [mean_energy(energy, spectra.duration, s.start, s.end) for s in form.parts]
     onsets, strengths = onsets_of(spectra)
@@ -189,7 +188,7 @@ def _song(
         ),
         turns=tuple((round(at, _DECIMALS), round(share, 3)) for at, share in form.turns),
         energy=tuple(np.round(energy, 3).tolist()),
-        loudness=tuple(np.round(loudness_curve(loudness), 1).tolist()),
+        loudness=tuple(np.round(loudness_curve(spectra.loudness), 1).tolist()),
         integrated=round(integrated_loudness(powers), 1),
         brightness=tuple(np.round(brightness_of(spectra), 3).tolist()),
         onsets=tuple(np.round(onsets, 2).tolist()),

@@ -129,12 +129,5 @@ def integrated_loudness(powers: Floats) -> float:
     return _mean_level(heard[heard > gate])
 
 
-def tenths(powers: Floats) -> Floats:
-    """Root of the power around each tenth of a second, shape (m,) [rms, full scale 1]: what curves over the song are made of."""
-    padded = np.concatenate([powers[:1], powers])  # a value stands for the tenth around its time
-    pairs = padded[: len(padded) // 2 * 2].reshape(-1, 2)
-    return np.asarray(np.sqrt(pairs.mean(axis=1)))
-
-
 def _mean_level(levels: Floats) -> float:
     return float(10 * np.log10(np.mean(10 ** (levels / 10))))

@@ -58,8 +58,8 @@ class Song:
         tuple[float, float], ...
     ] = ()  # [s], 0 … 1: where else a section may begin, and how likely, on the scale of sections
     energy: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: what is quieter
-    loudness: tuple[float, ...] = ()  # [LUFS] of each tenth of a second
-    integrated: float | None = None  # [LUFS] loudness of the whole track
+    loudness: tuple[float, ...] = ()  # [LUFS] of each tenth of a second, mixed to one channel
+    integrated: float | None = None  # [LUFS] loudness of the whole track, of all channels
     brightness: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: low to high
     onsets: tuple[float, ...] = ()  # [s] strokes, rising
     onset_strengths: tuple[float, ...] = ()  # of each: 1 for the strong ones of the song, at most 2
