@@ -17,6 +17,7 @@ from sequencer.checks.dance import (
     joins,
     listen_again,
     named_sections,
+    other_count,
     travel,
     who_is_there,
     wishes_kept,
@@ -80,6 +81,7 @@ BUILT_IN: tuple[Check, ...] = (
     not_planned.CHECK,
     listen_again.CHECK,
     named_sections.CHECK,
+    other_count.CHECK,
     as_flown.CHECK,
     drift.CHECK,
 )

@@ -7,7 +7,7 @@ import click
 
 from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
-from sequencer.progress import within
+from sequencer.progress import Progress, within
 
 if TYPE_CHECKING:
     from sequencer.tasks import Dancing
@@ -23,6 +23,10 @@ if TYPE_CHECKING:
     "first, each one tried; comments are kept.",
 )
 @click.option("--one", is_flag=True, help="With --mend: make one mend only, then check.")
+@click.option("--recount", "corrections", metavar="KEY=VALUE", multiple=True,
+              help="First correct the song's count (tempo=half, metre=3, one=0:12.4 …) and write all bars and beats of SHOW in the "
+                   "new count: everything stays at its moment of the song. KEY alone: a correction that SHOW has, but its numbers "
+                   "do not follow yet. Comments are kept; nothing is written if something cannot be renumbered.")  # fmt: skip
 @click.option("--drawn", is_flag=True,
               help="Check poi and rope darts as drawn, with a margin for the hands, not as they can be flown: quicker the "
                    "first time, and stricter about distances.")  # fmt: skip
@@ -46,6 +50,7 @@ def check(
     as_json: bool,
     mend: bool,
     one: bool,
+    corrections: tuple[str, ...],
     drawn: bool,
     start: str | None,
     until: str | None,
@@ -69,20 +74,24 @@ def check(
         raise click.UsageError("--one says how many mends --mend makes; add --mend", ctx)
     _agree(ctx, runs=runs, cluster=cluster, jobs=jobs)
     part = tasks.PartOfShow(start=start, until=until) if (start, until) != (None, None) else None
-    if part is not None and (mend or runs is not None):
+    if part is not None and (mend or runs is not None or corrections):
         raise click.UsageError(
-            "--from and --until look at a part: --mend and --danced need the whole show", ctx
+            "--from and --until look at a part: --mend, --recount and --danced need the whole show",
+            ctx,
         )
     flown = not drawn
     dancing = _dancing(runs, seed, jobs, cluster)
+    said: list[str] = []
     mended, begun = None, 0.0
     try:
         with ProgressLine() as progress:
+            if corrections:
+                begun = 0.1
+                said = [_recounted(show, corrections, within(progress, 0.0, begun))]
             if mend:
+                mending = within(progress, begun, 0.6)
                 begun = 0.6
-                mended = tasks.mend_show(
-                    show, one=one, flown=flown, progress=within(progress, 0.0, begun)
-                )
+                mended = tasks.mend_show(show, one=one, flown=flown, progress=mending)
             checking = within(progress, begun, 1.0)
             report = tasks.check_show(
                 show, flown=flown, dancing=dancing, part=part, jobs=jobs or 1, progress=checking
@@ -95,8 +104,9 @@ def check(
             raise KeyboardInterrupt(_kept(len(mended.done))) from None
         raise
     if mended is not None:
-        for line in _mended_lines(mended.done, mended.left):
-            click.echo(line, err=True)
+        said += _mended_lines(mended.done, mended.left)
+    for line in said:
+        click.echo(line, err=True)
     click.echo(tasks.report_text(report, as_json=as_json, width=_width()))
     ctx.exit(0 if report.ok else 1)
 
@@ -129,6 +139,18 @@ def _mended_lines(done: tuple[str, ...], left: tuple[str, ...]) -> list[str]:
             else "nothing was changed: there is nothing that --mend mends"
         )  # fmt: skip
     return lines
+
+
+def _recounted(show: Path, corrections: tuple[str, ...], progress: Progress | None) -> str:
+    """Do what --recount asks for, and say what it has written."""
+    from sequencer import tasks
+
+    done = tasks.recount_show(show, corrections, progress=progress)
+    again = f"; to have it drawn for this count: sequencer draft {show}" if done.drafted else ""
+    return (
+        f"recounted: {done.changed} line{'' if done.changed == 1 else 's'} of {show} written in the new count; "
+        f"all lies at the same moments of the song, and is danced by the new counts{again}"
+    )
 
 
 def _kept(mends: int) -> str:

@@ -16,6 +16,7 @@ from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.entrance_words import only_entrances
 from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.staged import Block, Coming, Staged
+from sequencer.timing.form import heard_borders_of, song_form, sure_word
 from sequencer.timing.song import Song
 
 _STEPS = 16  # straight pieces by which a walk is drawn
@@ -65,6 +66,7 @@ def show_view(staged: Staged) -> dict[str, Any]:
         "span": [_rounded(low), _rounded(high)],
         "tempo": tempo_document(staged.tempo),
         "sections": list(_sections(staged)),
+        "turns": list(_turns(staged)),
         "cast": list(_cast(staged)),
         "blocks": [
             _block(staged, each, dancers[each.who], entries.get(id(each)))
@@ -143,12 +145,22 @@ def _block(staged: Staged, block: Block, dancer: Dancer, entry: int | None) -> d
 
 def _sections(staged: Staged) -> Iterator[dict[str, Any]]:
     song = staged.song
-    for one, name in zip(song.sections, song.section_names(), strict=True):
+    marks = heard_borders_of(song, staged.heard or song)
+    for one, name, (mark, share) in zip(song.sections, song.section_names(), marks, strict=True):
         beats = [float(staged.tempo.beats_from_seconds(edge)) for edge in (one.start, one.end)]
         yield {
             "name": name, "label": one.label, "start": one.start, "end": one.end, "energy": one.energy,
             "start_beat": _rounded(beats[0]), "end_beat": _rounded(beats[1]),
+            "mark": mark, "border": None if share is None else sure_word(share),
         }  # fmt: skip
+
+
+def _turns(staged: Staged) -> Iterator[dict[str, Any]]:
+    """Where else a section may begin, by what was heard: a bar or more from any that does."""
+    for part in song_form(staged.song):
+        for bar, share in part.turns:
+            start = staged.song.downbeats[bar - 1]
+            yield {"start": start, "bar": bar, "confidence": share}
 
 
 def _cast(staged: Staged) -> Iterator[dict[str, Any]]:

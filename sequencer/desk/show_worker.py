@@ -299,6 +299,7 @@ class ShowWorker:
         """
         from sequencer.show.operations.operation import read_again, shown_text
         from sequencer.staging.timeline import staged
+        from sequencer.staging.written_count import other_count_fault
 
         with self._staging:
             known = self._stagings.get(text)
@@ -311,7 +312,10 @@ class ShowWorker:
                     before = self._last
                     if before is not None and before.heard is not song:
                         before = None
-                    known = staged(read, song, before=before)
+                    try:
+                        known = staged(read, song, before=before)
+                    except InputError as error:
+                        raise other_count_fault(read, song) or error from None
                     self._last = self._last if aside else known
                 except InputError as error:
                     if error.code in {"no-track", "cannot-read"}:

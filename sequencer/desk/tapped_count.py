@@ -187,7 +187,9 @@ _NO_LEVEL = "none"
 
 def level_after(now: str | None, wanted: str) -> str | None:
     """What `tempo` must say to count half or twice as fast as now: None is as it was heard, "none" cannot be said."""
-    levels = ["half", None, "double"]
+    levels: list[str | None] = ["half", None, "double"]
+    if now is not None and now.startswith("constant"):
+        levels = ["constant half", "constant", "constant double"]
     at = levels.index(now) + (1 if wanted == "double" else -1)
     return levels[at] if 0 <= at < len(levels) else _NO_LEVEL
 

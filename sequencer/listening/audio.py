@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 from sequencer.arrays import Floats
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
+from sequencer.listening.loudness_meter import LoudnessMeter
 from sequencer.listening.mpeg import Recounted, counted, length_warning
 
 SAMPLE_RATE = 22050  # [Hz] for all analysis
@@ -57,6 +58,7 @@ class AudioFile:
     apart: float = 0.0  # mean energy of the channels
     level: float | Floats = 0.0  # sum of the samples of each channel
     frames: int = 0
+    meter: LoudnessMeter | None = None  # how strong all channels sound together
 
     @property
     def cancels(self) -> bool:
@@ -76,10 +78,12 @@ class AudioFile:
         with _opened(self.path) as file:
             rate = _believed_rate(self.path, int(file.samplerate))
             stream = soxr.ResampleStream(rate, SAMPLE_RATE, 1, dtype="float32", quality="HQ")
+            self.meter = LoudnessMeter(rate, int(file.channels))
             frames = 0
             while len(block := self._read(file, frames, rate)):
                 mono = block.mean(axis=1)
                 self._weigh(block, mono, frames / rate)
+                self.meter.take(block)
                 frames += len(block)
                 self.duration = frames / rate
                 if self.channel is not None:

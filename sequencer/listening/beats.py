@@ -17,6 +17,7 @@ from sequencer.listening.confidence import (
     sure_beats,
     sure_metre,
 )
+from sequencer.listening.leaders import count_in, counted_music
 from sequencer.listening.levels import METRES, readings_of, ways_to_count
 from sequencer.listening.spectra import FRAMES
 from sequencer.listening.steadiness import steadied
@@ -49,6 +50,8 @@ class BeatCount:
         Spans without a steady beat [s].
     metre_confidence : float
         How sure the metre is [1].
+    count_in : int
+        Beats before the first bar that only count the music in.
 
     Notes
     -----
@@ -63,6 +66,7 @@ class BeatCount:
     readings: tuple[Reading, ...]
     unsteady: tuple[tuple[float, float], ...]
     metre_confidence: float = 0.0
+    count_in: int = 0
 
 
 def count_of(
@@ -102,6 +106,10 @@ def count_of(
     put: Floats = np.zeros(0)
     if chroma is not None:
         times, places, sure, put = _held_steady(times, places, sure, beat)
+    heard_from, heard_to = counted_music(times, heard.bands)
+    times, places, sure = (each[heard_from:heard_to] for each in (times, places, sure))
+    if len(times) < 4:
+        return _nothing(duration)
     times, places, sure, unsteady = _only_steady(times, places, sure, duration)
     if len(times) < 4 or not np.any(places == 0):
         return _nothing(duration)
@@ -126,6 +134,8 @@ def count_of(
         down = first.astype(np.float64)
         readings = (replace(readings[0], metre=best), *readings[1:])
         laid = None
+    led = count_in(times, first, best, heard.bands)
+    first = first & (np.arange(len(times)) >= led)
     count = BeatCount(
         times,
         times[first],
@@ -135,6 +145,7 @@ def count_of(
         readings,
         unsteady,
         sum(reading.share for reading in readings if reading.metre == best),
+        led,
     )
     return count if laid is None else _sure_count(count, first, down, laid, np.isin(times, put))
 

@@ -18,16 +18,17 @@ def loudness_curve(loudness: Floats) -> Floats:
     Parameters
     ----------
     loudness : ndarray, shape (m,) [rms, full scale 1]
-        Weighted, at `spectra.SLOW` values per second.
+        Weighted, of all channels mixed to one, at `spectra.SLOW` values per second.
 
     Returns
     -------
-    levels : ndarray, shape (m,) [dB]
-        Relative to full scale, at least −70.
+    levels : ndarray, shape (m,) [LUFS]
+        At least −70.
 
     Notes
     -----
-    Source: Recommendation ITU-R BS.1770-4, annex 1, for one channel; its absolute gate as the floor. Exact.
+    Source: Recommendation ITU-R BS.1770-4, annex 1, for one channel; its absolute gate as the floor. Exact. A clipped master keeps more of its
+    contrast in the mix than in its channels, so the curves over a song are of the mix.
     """
     levels: Floats = np.maximum(LEVEL_OFFSET + 10 * np.log10(loudness**2 + 1e-12), _SILENT)
     return levels

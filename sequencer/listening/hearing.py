@@ -6,12 +6,14 @@ from typing import Any
 
 import numpy as np
 
+from sequencer.arrays import Floats
 from sequencer.errors import InputError
 from sequencer.listening import cache
 from sequencer.listening.activations import activations_of
 from sequencer.listening.audio import SAMPLE_RATE, AudioFile, is_audio_name, sha256_of, warning_of
 from sequencer.listening.beats import BeatCount, count_of
 from sequencer.listening.energy import energy_curve, loudness_curve, mean_energy
+from sequencer.listening.loudness_meter import integrated_loudness
 from sequencer.listening.onsets import brightness_of, onsets_of
 from sequencer.listening.sections import form_of
 from sequencer.listening.spectra import Ear, Spectra
@@ -50,12 +52,12 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
     if use_cache and (known := cache.load(digest, track=path.name)):
         tell("this song was heard before", 1.0)
         return known
-    spectra = _spectra(path, tell)
+    spectra, powers = _spectra(path, tell)
     tell("finding the beat", 0.5)
     count = count_of(activations_of(spectra), spectra.duration, spectra.chroma)
     tell("finding the sections", 0.9)
     warning = warning_of(path)
-    song = _song(path.name, digest, spectra, count, (warning,) if warning else ())
+    song = _song(path.name, digest, spectra, powers, count, (warning,) if warning else ())
     cache.store(song)
     tell("done", 1.0)
     return song
@@ -107,6 +109,7 @@ def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
         "meter": song.metre,
         "beats": list(song.beats),
         "downbeats": list(song.downbeats),
+        "count_in": song.count_in,
         "sections": [
             {
                 "start": s.start,
@@ -128,11 +131,12 @@ def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
         "unsteady": [list(span) for span in song.unsteady],
         "warnings": list(song.warnings),
         "energy": list(song.energy),
+        "integrated_lufs": song.integrated,
     }
 
 
-def _spectra(path: Path, tell: Progress) -> Spectra:
-    """Spectra of the file; of the first channel only if mixing would cancel the music."""
+def _spectra(path: Path, tell: Progress) -> tuple[Spectra, Floats]:
+    """Spectra of the file, of the first channel only if mixing would cancel the music; and the power of all channels."""
     expected = _expected_duration(path)
     for channel in (None, 0):
         track = AudioFile(path, channel)
@@ -142,7 +146,8 @@ def _spectra(path: Path, tell: Progress) -> Spectra:
             tell("listening", 0.5 * min(1.0, track.duration / expected))
         if not track.cancels:
             break
-    return ear.spectra(track.duration)
+    powers = track.meter.powers() if track.meter is not None else np.zeros(0)
+    return ear.spectra(track.duration), powers
 
 
 def _expected_duration(path: Path) -> float:
@@ -152,7 +157,12 @@ def _expected_duration(path: Path) -> float:
 
 
 def _song(
-    name: str, digest: str, spectra: Spectra, count: BeatCount, warnings: tuple[str, ...]
+    name: str,
+    digest: str,
+    spectra: Spectra,
+    powers: Floats,
+    count: BeatCount,
+    warnings: tuple[str, ...],
 ) -> Song:
     energy = energy_curve(spectra.loudness, spectra.duration)
     form = form_of(spectra, count.downbeats)
@@ -182,6 +192,7 @@ def _song(
         turns=tuple((round(at, _DECIMALS), round(share, 3)) for at, share in form.turns),
         energy=tuple(np.round(energy, 3).tolist()),
         loudness=tuple(np.round(loudness_curve(spectra.loudness), 1).tolist()),
+        integrated=round(integrated_loudness(powers), 1),
         brightness=tuple(np.round(brightness_of(spectra), 3).tolist()),
         onsets=tuple(np.round(onsets, 2).tolist()),
         onset_strengths=tuple(np.round(strengths, 2).tolist()),
@@ -189,6 +200,7 @@ def _song(
         bar_confidence=tuple(np.round(count.confidence, 3).tolist()),
         readings=count.readings,
         unsteady=count.unsteady,
+        count_in=count.count_in,
         warnings=warnings,
     )
 

@@ -3,9 +3,9 @@
 from math import pi, tan
 
 import numpy as np
+from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
-from sequencer.listening.audio import Samples
 
 LEVEL_OFFSET = -0.691  # [dB] so that a sine of 997 Hz at full scale in one channel is −3.01
 
@@ -66,11 +66,11 @@ class Weighting:
         self._sections = weighting_filter(rate)
         self._state = np.zeros((2, 2))
 
-    def take(self, block: Samples) -> Samples:
+    def take(self, block: NDArray[np.float32]) -> NDArray[np.float32]:
         """The next block weighted, shape (n,) [full scale 1]."""
         from scipy.signal import sosfilt
 
         if not len(block):
             return block
         weighted, self._state = sosfilt(self._sections, block, zi=self._state)
-        return weighted.astype(np.float32)
+        return np.asarray(weighted, dtype=np.float32)

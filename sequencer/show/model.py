@@ -32,6 +32,8 @@ from sequencer.show.tonight_record import Tonight
 from sequencer.show.wishes import DraftMark, Wishes
 from sequencer.units import counted
 
+TempoWords = Literal["half", "double", "constant", "constant half", "constant double"]
+
 
 class SectionMark(Record):
     """A section named by hand; it lasts until the next one."""
@@ -59,8 +61,10 @@ class CorrectionRecord(Record):
         None,
         description="a beat that is the first of its bar, as m:ss.s or as bar.beat of the detected count",
     )
-    tempo: Literal["half", "double"] | None = Field(
-        None, description="count half or twice as many beats as were detected"
+    tempo: TempoWords | None = Field(
+        None,
+        description="count half or twice as many beats as were detected; `constant`: one tempo through the whole song, "
+        "where the detected beats slip",
     )
     shift: Shift = Field(0.0, description="move all beats later (or earlier, if negative)")
     beats: str | None = Field(

@@ -13,7 +13,7 @@ from sequencer.timing.tempo import TempoMap
 
 LIT = 180.0  # [s] three quarters of the four minutes assumed in the starter's fire block
 USUAL_FLOOR = ("8 m", "8 m")  # width and depth, to be put right
-_NAMED = 4  # bars inside a section that are named as where another may begin
+_NAMED = 4  # moments inside a section that are named as where another may begin
 LINK = 2  # beats from one section's pattern to the next
 STARTER_SPACING = (
     4.0  # [m] between neighbours until formations are drafted: more than twice what a poi reaches
@@ -110,15 +110,15 @@ def _inside(song: Song) -> dict[str, str]:
             sure = sure_word(section.confidence) == "sure"
             words.append("surely a new part" if sure else "perhaps not a new part")
         if part.turns:
-            words.append(f"another may begin at bar {_bars(part.turns)}")
+            words.append(f"another may begin at {_moments(song, part.turns)}")
         said[part.name] = "".join(f"; {word}" for word in words)
     return said
 
 
-def _bars(turns: Sequence[tuple[int, float]]) -> str:
-    """The likeliest few bars, such as "57, 61 or 65"."""
+def _moments(song: Song, turns: Sequence[tuple[int, float]]) -> str:
+    """The likeliest few, such as "1:52.1, 2:00.1 or 2:08.1": bars would be others once the count is put right."""
     likely = sorted(sorted(turns, key=lambda turn: -turn[1])[:_NAMED])
-    *others, last = [str(bar) for bar, _ in likely]
+    *others, last = [clock_text(song.downbeats[bar - 1]) for bar, _ in likely]
     return f"{', '.join(others)} or {last}" if others else last
 
 
@@ -247,7 +247,9 @@ track:
   corrections:
     # metre: 3           # beats per bar
     # one: 0:01.2        # a beat that is the first of its bar
-    # tempo: half        # or double
+    # tempo: half        # or double; constant where the count slips
+    # Bars below are numbered in this count. `sequencer check THIS-FILE --recount tempo=half` corrects it and
+    # writes them anew, so that everything stays at its moment of the song.
     # shift: -12 ms      # all beats earlier or later
     sections:            # rename them as you like; give parts that repeat the same name
 {marks}

@@ -4,8 +4,9 @@ from dataclasses import replace
 from math import floor
 from pathlib import Path
 
+from sequencer.show.model import TempoWords
 from sequencer.show.reading import ReadShow
-from sequencer.timing.corrections import Corrections, corrected, steady_count
+from sequencer.timing.corrections import Corrections, Level, corrected, steady_count
 from sequencer.timing.position import Clock, SectionEdge, clock_text
 from sequencer.timing.song import Song
 from sequencer.timing.taps import given_count
@@ -40,6 +41,7 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
             "bad-correction", (*path, "steady"), "there is a file of beats as well",
             "leave out `steady` or `beats`",
         )  # fmt: skip
+    constant, level = _tempo(given.tempo)
     brought = Corrections()
     if given.beats is not None:
         brought = given_count(Path(read.document.file).parent / given.beats)
@@ -52,7 +54,8 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
                 brought,
                 metre=given.metre or brought.metre,
                 one=given.one,
-                tempo=given.tempo,
+                constant=constant,
+                tempo=level,
                 shift=given.shift,
             ),
         )
@@ -72,6 +75,13 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
             "bad-correction", (*path, "sections"), str(error),
             "give every section a moment of its own in the track, as m:ss.s or bar.beat",
         ) from error  # fmt: skip
+
+
+def _tempo(words: TempoWords | None) -> tuple[bool, Level | None]:
+    """Whether the tempo is constant, and at which level it is counted."""
+    last = words.split()[-1] if words else None
+    level: Level | None = "half" if last == "half" else "double" if last == "double" else None
+    return bool(words and words.startswith("constant")), level
 
 
 def _steady(read: ReadShow, tempo: float, one: float, song: Song) -> Corrections:

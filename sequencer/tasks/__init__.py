@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
     from sequencer.tasks.mend import mend_show
     from sequencer.tasks.part_of_show import PartOfShow
+    from sequencer.tasks.recounting import recount_show
     from sequencer.tasks.shows import (
         check_show,
         click_song,
@@ -43,6 +44,7 @@ __all__ = [
     "hear_song",
     "mend_show",
     "print_sheets",
+    "recount_show",
     "report_text",
     "schema_text",
     "song_text",
@@ -64,6 +66,7 @@ _HOMES = {
     "hear_folder": "folders",
     "mend_show": "mend",
     "PartOfShow": "part_of_show",
+    "recount_show": "recounting",
     "start_show": "starting",
     "trace_pattern": "vocabulary",
 }  # all others are in `shows`

@@ -184,9 +184,12 @@ def stage_show(
         work_out(read, analysed, jobs=jobs, flown=flown, progress=working)
     if progress is not None:
         progress("putting the dances on the song", _SONG if jobs == 1 else _WORKED_OUT)
-    if part is not None:
-        return part.staged(read, analysed)
-    return staged(read, analysed)
+    try:
+        return staged(read, analysed) if part is None else part.staged(read, analysed)
+    except InputError as error:
+        from sequencer.staging.written_count import other_count_fault
+
+        raise other_count_fault(read, analysed) or error from None
 
 
 def _refuse_another_cut(read: "ReadShow", song: "Song") -> None:

@@ -1,7 +1,7 @@
 """A person's corrections to a song's count, applied over the detected beats.
 
-Order of application: beats given by hand or at one tempo, then half or double tempo, shift, metre, which beat is one,
-sections. Moments written as bar.beat refer to the count at that stage: `one` in the count before it is
+Order of application: beats given by hand or at one tempo, then a constant tempo, half or double tempo, shift, metre, which
+beat is one, sections. Moments written as bar.beat refer to the count at that stage: `one` in the count before it is
 moved, sections in the corrected count.
 """
 
@@ -13,13 +13,15 @@ from typing import Literal
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.timing.constant_tempo import constant_grid
 from sequencer.timing.position import Clock, Moment, Position, SectionEdge, clock_text
-from sequencer.timing.song import Section, Song
+from sequencer.timing.song import Reading, Section, Song
 from sequencer.timing.tempo import TempoMap, median_tempo
 
 Level = Literal["half", "double"]
 LONGEST_SHIFT = 5.0  # [s] anything larger is a unit error (ms for s)
 LONGEST_BAR = 16  # beats
+_ALIKE = 0.12  # octaves by which the tempos of one reading may differ
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +30,7 @@ class Corrections:
 
     metre: int | None = None  # beats per bar
     one: Position | Clock | None = None  # a beat that is the first of its bar
+    constant: bool = False  # one tempo through the whole song, fitted to the detected beats
     tempo: Level | None = None  # count half as fast, or twice as fast
     shift: float = 0.0  # [s] added to every beat
     sections: tuple[tuple[Moment, str], ...] = ()  # start and name of each
@@ -62,9 +65,11 @@ def corrected(song: Song, corrections: Corrections) -> Song:
     """
     if corrections == Corrections():
         return song
+    heard = song
     song = _with_given_beats(song, corrections)
     count = (
-        corrections.metre
+        corrections.constant
+        or corrections.metre
         or corrections.one is not None
         or corrections.tempo
         or corrections.shift
@@ -74,6 +79,8 @@ def corrected(song: Song, corrections: Corrections) -> Song:
         raise ValueError(
             "no steady beat was detected in this track, so its count cannot be corrected"
         )
+    if corrections.constant:
+        song = _at_constant_tempo(song)
     if corrections.tempo:
         song = _at_level(song, corrections.tempo)
     if corrections.shift:
@@ -84,7 +91,7 @@ def corrected(song: Song, corrections: Corrections) -> Song:
         song = _from_one(song, corrections.one)
     if corrections.sections:
         song = replace(song, sections=_sections(song, corrections.sections))
-    return song
+    return replace(song, readings=_readings(heard, song))
 
 
 def steady_count(song: Song, tempo: float, one: float, metre: int | None = None) -> Corrections:
@@ -168,6 +175,30 @@ def _barred(song: Song, beats: Floats, indices: list[int], metre: int) -> Song:
         tempo=median_tempo(beats),
         bar_confidence=confidence,
     )
+
+
+def _at_constant_tempo(song: Song) -> Song:
+    grid = constant_grid(song.beats, song.stretches() or ((0, song.metre),), song.duration)
+    if len(grid.beats) < 2 or not grid.firsts:
+        raise ValueError("too few beats for a constant tempo")
+    found = _barred(song, grid.beats, list(grid.firsts), song.metre)
+    first, last = found.beats[0], found.beats[-1]
+    aside = tuple(span for span in song.unsteady if span[1] <= first or span[0] >= last)
+    return replace(found, unsteady=aside)
+
+
+def _readings(heard: Song, song: Song) -> tuple[Reading, ...]:
+    """Ways to count the song as they are from a corrected count: it first, what was heard among the others."""
+    same = (heard.tempo, heard.metre) == (song.tempo, song.metre)
+    if not heard.readings or not song.tempo or same:
+        return heard.readings
+    alike = [
+        abs(np.log2(each.tempo / song.tempo)) < _ALIKE and each.metre == song.metre
+        for each in heard.readings
+    ]
+    share = sum(each.share for each, own in zip(heard.readings, alike, strict=True) if own)
+    others = tuple(each for each, own in zip(heard.readings, alike, strict=True) if not own)
+    return (Reading(tempo=song.tempo, metre=song.metre, share=round(share, 4)), *others)
 
 
 def _at_level(song: Song, level: Level) -> Song:

@@ -15,6 +15,7 @@ SURE_BORDER = 0.8  # confidence from which a border is told as sure
 _BREAKS = 1 / 3  # confidence from which another part that may begin ends a group of four
 _FOURS = 4
 _NEAR = 0.1  # [s] between a moment and the beat on it
+_BORDER = 0.25  # [s] between a border that was given and one that was heard
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,6 +67,35 @@ def sure_word(confidence: float) -> str:
 def section_mark(section: Section) -> str:
     """The label with a stroke for each way in which it has come before: B, B', B''."""
     return section.label + "'" * section.variant
+
+
+def heard_borders_of(song: Song, heard: Song) -> tuple[tuple[str, float | None], ...]:
+    """How the sections of a song that were given by hand were heard.
+
+    Parameters
+    ----------
+    song : Song
+        With sections as they are now.
+    heard : Song
+        As it was detected.
+
+    Returns
+    -------
+    marks : tuple of (str, float or None)
+        For each section: its label with a stroke for each way in which the same music has come before, where the same stretch was
+        heard; and the confidence of a border that was heard where it begins, None where none was, or where the song begins.
+    """
+    return tuple(_as_heard(part, heard, first=k == 0) for k, part in enumerate(song.sections))
+
+
+def _as_heard(part: Section, heard: Song, *, first: bool) -> tuple[str, float | None]:
+    same = next((each for each in heard.sections if abs(each.start - part.start) < _BORDER), None)
+    if same is None:
+        turn = next((share for at, share in heard.turns if abs(at - part.start) < _BORDER), None)
+        return part.label, turn
+    whole = abs(same.end - part.end) < _BORDER
+    mark = part.label + "'" * (same.variant if whole else 0)
+    return mark, None if first else same.confidence
 
 
 def _groups(song: Song, inside: list[Phrase], part: Section) -> tuple[PhraseGroup, ...]:

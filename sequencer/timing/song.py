@@ -53,12 +53,14 @@ class Song:
     metre: int  # most common number of beats per bar
     beats: tuple[float, ...]  # [s] rising
     downbeats: tuple[float, ...]  # [s] a subset of `beats`
+    count_in: int = 0  # beats before the first bar that only count the music in, as heard
     sections: tuple[Section, ...]  # cover 0 … duration
     turns: tuple[
         tuple[float, float], ...
     ] = ()  # [s], 0 … 1: where else a section may begin, and how likely, on the scale of sections
     energy: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: what is quieter
-    loudness: tuple[float, ...] = ()  # [dB] of each tenth of a second, as ears hear it
+    loudness: tuple[float, ...] = ()  # [LUFS] of each tenth of a second, mixed to one channel
+    integrated: float | None = None  # [LUFS] loudness of the whole track, of all channels
     brightness: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: low to high
     onsets: tuple[float, ...] = ()  # [s] strokes, rising
     onset_strengths: tuple[float, ...] = ()  # of each: 1 for the strong ones of the song, at most 2

@@ -12,7 +12,6 @@ KEPT = {
     "geometry.bodies.Body.of_survey": "tests stand bodies of a published survey on the stage",
     "listening.mpeg.Recounted.readinto": "the library that reads sound calls it",
     "listening.mpeg.Recounted.seekable": "the library that reads sound calls it",
-    "listening.spectra.spectra_of": "tests hear made-up sound with it",
 }
 
 

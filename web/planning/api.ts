@@ -62,7 +62,10 @@ export interface Block {
   hands: Partial<Record<"left" | "right", HandSaid>>;
 }
 
-export interface Section { name: string; label: string; start: number; end: number; energy: number; start_beat: number; end_beat: number }
+export interface Section { name: string; label: string; start: number; end: number; energy: number; start_beat: number; end_beat: number; mark: string; border: "sure" | "perhaps" | null }
+
+/** Where else a section may begin, as the song was heard. */
+export interface Turn { start: number; bar: number; confidence: number }
 export type Spot = [number, number, number]; // [m] across and upstage, facing [degrees]
 
 export interface Standing { formation: string; walk: number; start: number; end: number; position: string; path: Path; waiting: string[]; spots: Record<string, Spot> }
@@ -89,6 +92,7 @@ export interface View {
   span: [number, number];
   tempo: { times: number[]; first: number; bars: number[]; metre: number };
   sections: Section[];
+  turns: Turn[];
   cast: { name: string; path: Path; stature: number; prop: string; lit: { start: number; end: number; path: Path }[] }[];
   blocks: Block[];
   accents: { who: string; beat: number; position: string; path: Path }[];

@@ -223,13 +223,30 @@ function Sections() {
                 <button type="button" class="small" aria-label={`Join ${names[k]} with the section before it`} onClick={() => thinkSections(borders.filter((_, i) => i !== k), `${names[k]} is joined with ${names[k - 1]}.`)}>join</button>
               </span>
             )}
+            {k > 0 && <small class="quiet">{howSure(each.seconds)}</small>}
           </li>
         ))}
       </ol>
+      {view.value.turns.length > 0 && (
+        <p class="row">
+          <span class="quiet">As heard, a part may also begin at</span>
+          {view.value.turns.map((each) => (
+            <button key={each.start} type="button" class="small" title="Go there" onClick={() => player.seek(each.start)}>bar {each.bar} ({Math.round(100 * each.confidence)}%)</button>
+          ))}
+        </p>
+      )}
       <datalist id="section-names">{[...new Set(["intro", "verse", "chorus", "bridge", "break", "outro", ...borders.map((each) => each.name)])].map((each) => <option key={each} value={each} />)}</datalist>
       <p class="row"><button type="button" onClick={split}>Split at {momentOf(here)}</button></p>
     </section>
   );
+}
+
+/** Whether a part was heard to begin at a moment of the song. */
+function howSure(seconds: number): string {
+  const found = view.value!.sections.find((each) => Math.abs(each.start - seconds) < 0.25);
+  if (!found?.border) return "";
+  const varied = found.mark === found.label ? "" : `, ${found.mark}: it comes back varied`;
+  return (found.border === "sure" ? "surely a new part" : "perhaps not a new part") + varied;
 }
 
 // --- what it comes to ---

@@ -56,8 +56,8 @@ function SheetRow({ row, wide, first, who }: { row: Row; wide: number; first: bo
   return (
     <div class="part-row">
       {row.heads && row.section && (
-        <h2 class="part">
-          {row.section.name} <small>bar {row.bar}{full(row.section)}</small>
+        <h2 class={row.section.border === "perhaps" ? "part perhaps" : "part"}>
+          {row.section.name}{marked(row.section)} <small>bar {row.bar}{full(row.section)}{heardHow(row.section.border)}</small>
         </h2>
       )}
       <div class="eight">
@@ -87,6 +87,10 @@ function full(section: Section): string {
   const rank = all.indexOf(section.energy) / Math.max(1, all.length - 1);
   return all.length < 3 ? "" : rank <= 0.25 ? ", calm" : rank >= 0.75 ? ", full" : "";
 }
+
+/** How it varies what has come before, where its name does not say so: " (B')". */
+const marked = (section: Section) => (section.mark === section.label ? "" : ` (${section.mark})`);
+const heardHow = (border: Section["border"]) => (border === "sure" ? ", surely a new part" : border === "perhaps" ? ", perhaps not a new part" : "");
 
 const eachCount = (row: Row) => [...Array(Math.max(1, Math.round(row.beats))).keys()];
 const share = (row: Row, beat: number) => `${(100 * (Math.min(Math.max(beat, row.start), row.start + row.beats) - row.start)) / row.beats}%`;

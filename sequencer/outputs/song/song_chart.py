@@ -13,6 +13,7 @@ from matplotlib.figure import Figure
 from sequencer.arrays import Floats
 from sequencer.outputs.song.song_report import metres_text, readings_text
 from sequencer.timing.form import SURE_BORDER, section_mark, song_form
+from sequencer.timing.highlights import highlights
 from sequencer.timing.phrases import phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import SURE_CONFIDENCE, Song
@@ -22,7 +23,10 @@ _INK, ACCENT, FAINT = "#1a1a1a", "#b3400a", "#8a8a8a"
 _BELOW = -0.14  # on the energy scale: the strip of bar numbers lies below it
 _LETTER = 0.009  # width of a letter of a section's name, as a share of the line
 _HATCHES = ("", "///", "...", "\\\\\\", "xxx", "---", "+++", "ooo")
+_FLOOR = 0.101  # share of the strip's height where energy begins
+_IN_A_ROW = 6  # words of the legend
 _PERHAPS = (0, (5, 4))
+_KINDS = {"build": "╱ build", "break": "□ break", "drop": "◆ drop", "accent": "× accent"}
 _GREYS = ("#f2f2f2", "#dcdcdc", "#e8e4da", "#d3dbe0", "#ece0d8", "#dde5d8")
 
 
@@ -73,11 +77,16 @@ def _legend(song: Song) -> str:
         parts.append("dashed: perhaps not a new part")
     if song.turns:
         parts.append("dotted: less likely")
+    kinds = (
+        {each.kind for each in highlights(song, song.tempo_map())} if len(song.beats) > 1 else set()
+    )
+    parts += [words for kind, words in _KINDS.items() if kind in kinds]
     if song.unsure_bars():
         parts.append("▼ listen here: the count is uncertain")
     if song.unsteady:
         parts.append("crossed out: no steady beat found here")
-    return "    ".join(parts)
+    rows = [parts[k : k + _IN_A_ROW] for k in range(0, len(parts), _IN_A_ROW)]
+    return "\n".join("    ".join(row) for row in rows)
 
 
 def _energy(axes: Axes, song: Song, span: tuple[float, float]) -> None:
@@ -108,6 +117,7 @@ def _energy(axes: Axes, song: Song, span: tuple[float, float]) -> None:
         at = np.linspace(0.0, song.duration, len(song.energy))
         axes.fill_between(at, np.array(song.energy), color="#6f6f6f", alpha=0.75, linewidth=0.0)
     _bars(axes, song, span)
+    _highlights(axes, song)
     axes.set(xlim=span, ylim=(_BELOW, 1.25), yticks=[])
     axes.set_ylabel("energy", fontsize=9)
     axes.tick_params(labelbottom=False)
@@ -134,6 +144,25 @@ def _bars(axes: Axes, song: Song, span: tuple[float, float]) -> None:
         t for k, t in inside if song.bar_confidence and song.bar_confidence[k] < SURE_CONFIDENCE
     ]
     axes.plot(unsure, np.full(len(unsure), 0.93), "v", color=ACCENT, markersize=7, mec="white")
+
+
+def _highlights(axes: Axes, song: Song) -> None:
+    """Builds slope upwards, breaks are boxed, drops and accents are points."""
+    if len(song.beats) < 2:
+        return
+    count = song.tempo_map()
+    for each in highlights(song, count):
+        start, end = count.second_of(each.start), count.second_of(each.end)
+        if each.kind == "build":
+            axes.plot([start, end], [0.05, 0.85], color=ACCENT, linewidth=2.0)
+        elif each.kind == "break":
+            axes.axvspan(
+                start, end, _FLOOR, 0.75, facecolor="white", edgecolor=ACCENT, linewidth=1.2
+            )
+        elif each.kind == "drop":
+            axes.plot([start], [0.85], "D", color=ACCENT, markersize=8, mec="white")
+        else:
+            axes.plot([start], [0.85], "x", color=_INK, markersize=4)
 
 
 def _tempo(axes: Axes, song: Song, span: tuple[float, float]) -> None:

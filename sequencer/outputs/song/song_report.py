@@ -9,6 +9,7 @@ import numpy as np
 
 from sequencer.listening.hearing import song_json as song_record_of
 from sequencer.listening.sections import divisible
+from sequencer.outputs.song.highlight_words import highlight_records, highlights_text
 from sequencer.timing.form import FormPart, section_mark, song_form, sure_word
 from sequencer.timing.phrases import Phrase, level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
@@ -36,6 +37,7 @@ def song_record(song: Song, track: Path) -> dict[str, Any]:
         {"section": p.section, "number": p.number, "start": p.start, "end": p.end, "counts": p.counts}
         for p in phrases(song)
     ]  # fmt: skip
+    record["highlights"] = highlight_records(song)
     record["listen_here"] = [{"from_bar": a, "to_bar": b} for a, b in song.unsure_bars()]
     return record
 
@@ -58,7 +60,7 @@ def song_summary(song: Song) -> str:
     else:
         lines.append(
             f"{song.tempo:.1f} beats a minute, {song.metre} beats a bar, {len(song.beats)} beats, "
-            f"bar 1 at {clock_text(song.downbeats[0], decimals=2)}"
+            f"bar 1 at {clock_text(song.downbeats[0], decimals=2)}{_before_bar_one(song)}"
         )
         if others := readings_text(song):
             lines.append(f"could also be counted: {others}")
@@ -76,8 +78,22 @@ def song_summary(song: Song) -> str:
         if song.unsteady:
             lines.append(f"no steady beat found here: {_spans_text(song)}")
     if song.sections:
-        lines += ["", *form_text(song)]
+        lines += ["", *form_text(song), *highlights_text(song)]
     return "\n".join(lines)
+
+
+def _before_bar_one(song: Song) -> str:
+    """The beats before the first bar: a count-in, or a pick-up; empty if there are none."""
+    beats = song.beats.index(song.downbeats[0])
+    if not beats:
+        return ""
+    if beats == song.count_in:
+        return f", after a count-in of {counted(beats, 'beat')}"
+    return (
+        f", after a pick-up of {counted(beats, 'beat')}"
+        if beats < song.metre
+        else f", {counted(beats, 'beat')} before it"
+    )
 
 
 def readings_text(song: Song) -> str:

@@ -1,6 +1,7 @@
 """A staged show as a page draws it: held against the staged show and its file."""
 
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -99,6 +100,24 @@ def test_beats_and_seconds_agree_with_the_count(show, view):
         assert block["position"] == show.position(block["start"])
     assert view["sections"][0]["end"] == pytest.approx(48.0)
     assert view["sections"][0]["end_beat"] == pytest.approx(96.0)
+
+
+def test_sections_tell_how_they_were_heard_and_where_others_may_begin():
+    """The file names them anew; the moments are those that were heard."""
+    heard = even_song(96, sections={0.0: "A", 16.0: "B", 32.0: "A"})
+    parts = [
+        replace(s, variant=int(k > 1), confidence=0.9 - 0.2 * k)
+        for k, s in enumerate(heard.sections)
+    ]
+    heard = replace(heard, sections=tuple(parts), turns=((24.0, 0.25), (32.0, 0.2)))
+    named = "[{from: 1.1, name: in}, {from: 9.1, name: verse}, {from: 17.1, name: in}, {from: 20.1, name: out}]"
+    text = SHOW.replace("file: song.ogg", f"file: song.ogg, corrections: {{sections: {named}}}")
+
+    view = show_view(staged(show_from_document(parse_document(text, "s.yaml")), heard))
+
+    told = [(each["mark"], each["border"]) for each in view["sections"]]
+    assert told == [("in", None), ("verse", "perhaps"), ("in", "perhaps"), ("out", None)]
+    assert view["turns"] == [{"start": 24.0, "bar": 13, "confidence": 0.25}]
 
 
 @pytest.mark.parametrize("name", ["lantern_round", "night_ferry", "salt_wind"])

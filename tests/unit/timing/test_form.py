@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from sequencer.timing.form import section_mark, song_form, sure_word
+from sequencer.timing.form import heard_borders_of, section_mark, song_form, sure_word
 from sequencer.timing.song import Section
 from tests.songs import even_song, silent_song
 
@@ -64,3 +64,22 @@ def test_words():
     assert [sure_word(c) for c in (0.0, 0.79, 0.8, 1.0)] == ["perhaps", "perhaps", "sure", "sure"]
     marks = [section_mark(Section(start=0, end=1, label="B", variant=k)) for k in range(3)]
     assert marks == ["B", "B'", "B''"]
+
+
+def test_sections_given_by_hand_are_marked_as_they_were_heard():
+    """The same moments under other names, one where a part was only possible, and one of one's own."""
+    heard = even_song(128, sections={0.0: "A", 16.0: "B", 32.0: "A", 48.0: "B"})
+    parts = [
+        replace(s, variant=k > 2, confidence=0.4 + 0.2 * k) for k, s in enumerate(heard.sections)
+    ]
+    heard = replace(heard, sections=tuple(parts), turns=((24.0, 0.3),))
+    names = {0.0: "in", 16.1: "verse", 24.0: "verse", 32.0: "in", 40.0: "own", 48.0: "verse"}
+    song = replace(even_song(128, sections=names), turns=heard.turns)
+
+    assert heard_borders_of(song, heard) == (
+        ("in", None), ("verse", pytest.approx(0.6)), ("verse", 0.3), ("in", pytest.approx(0.8)),
+        ("own", None), ("verse'", pytest.approx(1.0)),
+    )  # fmt: skip
+    short = replace(song, sections=(*song.sections[:-1], replace(song.sections[-1], end=60.0)))
+    assert heard_borders_of(short, heard)[-1][0] == "verse"  # only a part of what varies
+    assert [mark for mark, _ in heard_borders_of(heard, heard)] == ["A", "B", "A", "B'"]

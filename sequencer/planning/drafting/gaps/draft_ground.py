@@ -226,9 +226,10 @@ class DraftGround:
         if isinstance(wished, int):
             held = [end for _, end in self.music.breaks]  # where the music itself stops first
 
-            def worth(part: SongPart) -> tuple[bool, float]:
+            def worth(part: SongPart) -> tuple[bool, bool, float]:
                 stops = any(abs(end - part.start) <= 1 for end in held)
-                return stops, self.energy(part.start, part.end)
+                drops = any(abs(beat - part.start) <= 1 for beat in self.music.drops)
+                return stops, drops, self.energy(part.start, part.end)
 
             return [part.name for part in sorted(self.parts[1:], key=worth, reverse=True)[:wished]]
         found: list[str] = []

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.timing.highlights import breaks, highlights, power_level, struck
 from sequencer.timing.loudness import SAME_LOUDNESS, percentile_ranks
 from sequencer.timing.phrases import phrases
 from sequencer.timing.song import Song
@@ -14,15 +14,6 @@ _TENTHS = 10  # values of loudness per second
 _SAME_DENSITY = 0.25  # [strokes/beat] eights that differ by less are equally busy
 _SAME_BRIGHTNESS = 0.02  # [1] of the scale of bands
 _COUNTED = 0.3  # [1] strength from which a stroke makes a passage busy
-_QUIET = 10.0  # [dB] below the part that follows: a break
-_BREAK = 1.0  # [beats] the shortest
-_LONGEST_BREAK = 8.0  # [beats] what is quiet for longer is a calm part
-_AFTER = 4.0  # [beats] of the part that follows
-_STEP = 0.5  # [beats] to which breaks and accents are told
-_STRIKING = 0.8  # [1] least strength of an accent
-_LESSER = 0.6  # [1] of an accent's strength: strokes beside it must be weaker
-_BEFORE, _BEHIND = 0.4, 1.3  # [beats] that belong to an accent alone
-_ON = 0.2  # [beats] an accent lies no further from a half beat
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,6 +38,7 @@ class HeardMusic:
     breaks: tuple[
         tuple[float, float], ...
     ]  # [beats] quiet before a loud part, which begins at the end
+    drops: tuple[float, ...] = ()  # [beats] where the full music falls in
 
 
 def heard_music(song: Song, count: TempoMap) -> HeardMusic:
@@ -96,8 +88,9 @@ def heard_music(song: Song, count: TempoMap) -> HeardMusic:
     first, last = eights[0].start, eights[-1].end
     return HeardMusic(
         eights=eights,
-        accents=_accents(count.beats_from_seconds(onsets), strengths, first, last),
-        breaks=_breaks(song, count, first, last),
+        accents=tuple(beat for beat, _ in struck(song, count, first, last)),
+        breaks=breaks(song, count, first, last),
+        drops=tuple(each.start for each in highlights(song, count) if each.kind == "drop"),
     )
 
 
@@ -107,11 +100,7 @@ def _level(song: Song, start: float, end: float) -> float:
         return 0.0
     low = min(round(start * _TENTHS), len(song.loudness) - 1)
     high = max(round(end * _TENTHS), low + 1)
-    return _power_level(np.array(song.loudness[low:high]))
-
-
-def _power_level(levels: Floats) -> float:
-    return float(10 * np.log10(np.mean(10 ** (levels / 10))))
+    return power_level(np.array(song.loudness[low:high]))
 
 
 def _mean(curve: tuple[float, ...], duration: float, start: float, end: float) -> float:
@@ -121,56 +110,3 @@ def _mean(curve: tuple[float, ...], duration: float, start: float, end: float) -
     low = min(int(start / duration * len(curve)), len(curve) - 1)
     high = max(int(np.ceil(end / duration * len(curve))), low + 1)
     return float(np.mean(curve[low:high]))
-
-
-def _accents(beats: Floats, strengths: Floats, first: float, last: float) -> tuple[float, ...]:
-    """Strong strokes with nothing near as strong close by, to the half beat."""
-    found = []
-    for beat, strength in zip(beats, strengths, strict=True):
-        half = round(beat / _STEP) * _STEP
-        if strength < _STRIKING or abs(beat - half) > _ON or not first <= half <= last:
-            continue
-        near = (beats >= beat - _BEFORE) & (beats <= beat + _BEHIND) & (beats != beat)
-        if not np.any(strengths[near] >= _LESSER * strength):
-            found.append(float(half))
-    return tuple(dict.fromkeys(found))
-
-
-def _breaks(
-    song: Song, count: TempoMap, first: float, last: float
-) -> tuple[tuple[float, float], ...]:
-    """Spans of half beats that are all much quieter than the beats after them."""
-    if not song.loudness:
-        return ()
-    edges = np.arange(np.ceil(first / _STEP), np.floor(last / _STEP) + 1) * _STEP
-    # A value stands for the tenth of a second around its time.
-    at = np.clip(count.seconds_from_beats(edges) * _TENTHS + 0.5, 0, len(song.loudness))
-    level = _means(np.array(song.loudness), at)
-    after = round(_AFTER / _STEP)
-    least, most = round(_BREAK / _STEP), round(_LONGEST_BREAK / _STEP)
-    found = []
-    start = 0
-    for end in range(least, len(level) - after + 1):
-        loud = _power_level(level[end : end + after])
-        quiet = level < loud - _QUIET
-        if quiet[end] or not quiet[end - 1]:
-            continue
-        length = _run(quiet[start:end])
-        if least <= length <= most:
-            found.append((float(edges[end - length]), float(edges[end])))
-            start = end
-    return tuple(found)
-
-
-def _means(values: Floats, at: Floats) -> Floats:
-    """Means between places of a row of values, which may lie within one; shape (len(at) − 1,)."""
-    total = np.concatenate([[0.0], np.cumsum(values)])
-    sums = np.diff(np.interp(at, np.arange(len(total)), total))
-    means: Floats = sums / np.maximum(np.diff(at), 1e-9)
-    return means
-
-
-def _run(quiet: Bools) -> int:
-    """How many there are in a row at the end."""
-    loud = np.flatnonzero(~quiet)
-    return len(quiet) - (int(loud[-1]) + 1 if len(loud) else 0)

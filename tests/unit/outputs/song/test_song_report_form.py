@@ -140,14 +140,17 @@ def test_a_file_to_start_from_says_it_beside_each_section():
 
     assert marks_of(text) == [
         "0.00",
-        "0.00; surely a new part; another may begin at bar 21",
+        "0.00; surely a new part; another may begin at 0:40.0",
         "0.80; B again, but varied (B'); perhaps not a new part",
         "0.00; surely a new part",
     ]
     turns = tuple((20.0 + 4 * k, share) for k, share in enumerate((0.3, 0.2, 0.21, 0.22, 0.25)))
     many = replace(song(), turns=turns)
     text = starter_text(many, track="song.ogg", title="T", date="2026-01-01")
-    assert marks_of(text)[1] == "0.00; surely a new part; another may begin at bar 11, 15, 17 or 19"
+    assert (
+        marks_of(text)[1]
+        == "0.00; surely a new part; another may begin at 0:20.0, 0:28.0, 0:32.0 or 0:36.0"
+    )
     sections = parse_document(text, "s.yaml").values["track"]["corrections"]["sections"]
     assert [(row["from"], row["name"]) for row in sections] == [
         ("1.1", "A"), ("9.1", "B"), ("29.1", "B"), ("37.1", "A"),
