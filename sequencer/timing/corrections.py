@@ -189,13 +189,16 @@ def _at_constant_tempo(song: Song) -> Song:
 
 def _readings(heard: Song, song: Song) -> tuple[Reading, ...]:
     """Ways to count the song as they are from a corrected count: it first, what was heard among the others."""
-    same = (heard.tempo, heard.metre) == (song.tempo, song.metre)
-    if not heard.readings or not song.tempo or same:
+    if not heard.readings or not song.tempo:
         return heard.readings
     alike = [
-        abs(np.log2(each.tempo / song.tempo)) < _ALIKE and each.metre == song.metre
+        abs(np.log2(each.tempo / song.tempo)) < _ALIKE
+        and each.metre == song.metre
+        and song.shift_of(each) == 0
         for each in heard.readings
     ]
+    if alike[0]:
+        return heard.readings
     share = sum(each.share for each, own in zip(heard.readings, alike, strict=True) if own)
     others = tuple(each for each, own in zip(heard.readings, alike, strict=True) if not own)
     return (Reading(tempo=song.tempo, metre=song.metre, share=round(share, 4)), *others)

@@ -8,6 +8,7 @@ import pytest
 
 from sequencer.timing.corrections import Corrections, corrected, steady_count
 from sequencer.timing.position import Clock, Position, SectionEdge
+from sequencer.timing.song import Reading
 from tests.songs import even_song, silent_song
 
 
@@ -225,3 +226,18 @@ def test_a_steady_count_outside_the_track_is_refused(song):
         steady_count(song, 120, 18.5)
     with pytest.raises(ValueError, match="no two beats"):
         steady_count(replace(song, duration=2.0), 20, 1.0)
+
+
+def test_a_one_put_right_is_the_first_reading_and_the_one_heard_is_among_the_others():
+    heard = even_song(
+        64,
+        readings=(
+            Reading(tempo=120.0, metre=4, share=0.6, one=0.0),
+            Reading(tempo=120.0, metre=4, share=0.3, one=1.0),
+            Reading(tempo=60.0, metre=4, share=0.1),
+        ),
+    )
+    put = corrected(heard, Corrections(one=Clock(1.0)))
+    assert [each.share for each in put.readings] == [0.3, 0.6, 0.1]
+    assert [put.shift_of(each) for each in put.readings[:2]] == [0, 2]
+    assert corrected(heard, Corrections(one=Clock(0.0))).readings == heard.readings
