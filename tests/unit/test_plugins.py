@@ -130,7 +130,7 @@ def test_patterns_are_added_as_data_or_by_a_function(install, form):
     [
         ("{'orbit': {'law': 'orbit'}}", "pattern 'orbit' already exists"),
         ("{'own': {'law': 'orbitt'}}", "law 'orbitt' is not known; did you mean orbit"),
-        ("{'own': {'law': 'orbit', 'set': 3}}", "'int' object has no attribute"),
+        ("{'own': {'law': 'orbit', 'set': 3}}", "set must be a record"),
         ("['own']", "expected a mapping of names to records, got list"),
         ("{3: {}}", "a name must be text, got 3"),
         ("lambda: 1 / 0", "ZeroDivisionError"),

@@ -33,6 +33,7 @@ from sequencer.outputs.sheets.parts.handling_words import (
 from sequencer.outputs.sheets.parts.move_words import MoveWords, told_moves
 
 _TIME, _BAR, _COUNT = 48.0, 36.0, 48.0  # widths of columns
+_SHORT_TIME = 4  # letters of a time that stands in full size
 _INLINE_NOTE, _NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
 _LIT_BAR = 3.5
 _LEADING = 1.14
@@ -53,9 +54,9 @@ class RowType:
 
 
 ROW_TYPES = (
-    RowType(lead=17.0, name=14.0, said=12.0, pad=2.2),
-    RowType(lead=15.0, name=13.0, said=11.0, pad=1.4),
-    RowType(lead=13.5, name=12.0, said=10.0, pad=0.9),
+    RowType(lead=17.0, name=14.0, said=12.0, pad=2.8),
+    RowType(lead=15.0, name=13.0, said=11.0, pad=2.0),
+    RowType(lead=13.5, name=12.0, said=10.0, pad=1.4),
 )
 
 
@@ -90,7 +91,11 @@ def cue_table(edition: Edition, who: str, room: float, sizes: RowType) -> Flowab
         rows += [["", "", "", note] for note in written.long_notes(cue)]
         if cue.kind in {"light", "out"}:
             style += _fire_style(n, light=cue.kind == "light")
-            kept = n if cue.kind == "light" and kept is None else kept
+            if cue.kind == "light":
+                kept = n if kept is None else kept
+            elif kept is not None:  # a section may begin with it
+                style.append(("NOSPLIT", (0, kept), (0, n)))
+                kept = None
             continue
         if cue.lit:
             style.append(("LINEBEFORE", (0, n), (0, len(rows) - 1), _LIT_BAR, FLAME))
@@ -119,8 +124,8 @@ def _fire_style(n: int, *, light: bool) -> list[tuple[object, ...]]:
         ("VALIGN", (0, n), (1, n), "MIDDLE"),
         ("RIGHTPADDING", (0, n), (1, n), 1),
         ("RIGHTPADDING", (2, n), (2, n), 6),
-        ("TOPPADDING", (0, n), (-1, n), 1),
-        ("BOTTOMPADDING", (0, n), (-1, n), 4),
+        ("TOPPADDING", (0, n), (-1, n), 3),
+        ("BOTTOMPADDING", (0, n), (-1, n), 3),
         ground,
     ]
 
@@ -286,7 +291,8 @@ class _Written:
 
     def _time(self, cue: Cue, ink: Color = INK) -> Prose:
         words = early_clock(self.edition.staged.seconds(cue.start))
-        return Prose(TextSpan(words, "Poster", self.sizes.lead, ink), leading=1.05, role="TD")
+        size = self.sizes.lead - 3.0 * (len(words) > _SHORT_TIME)  # a time is never broken
+        return Prose(TextSpan(words, "Poster", size, ink), leading=1.05, role="TD")
 
     def _bar(self, cue: Cue) -> Cell:
         """bar.beat, where it can be counted."""
