@@ -107,10 +107,13 @@ def count_of(
     if chroma is not None:
         times, places, sure, put = _held_steady(times, places, sure, beat)
     heard_from, heard_to = counted_music(times, heard.bands)
+    left = _left_out(times, heard_from, heard_to)
     times, places, sure = (each[heard_from:heard_to] for each in (times, places, sure))
     if len(times) < 4:
         return _nothing(duration)
     times, places, sure, unsteady = _only_steady(times, places, sure, duration)
+    told = [span for span in left if not any(a <= span[0] and span[1] <= b for a, b in unsteady)]
+    unsteady = tuple(sorted([*unsteady, *told]))
     if len(times) < 4 or not np.any(places == 0):
         return _nothing(duration)
     readings = readings_of(ways)
@@ -182,6 +185,16 @@ def _held_steady(
     near -= (held - times[near - 1] < times[near] - held).astype(np.int64)
     sure = np.where(moved, _finer_at(beat, held), sure[near])
     return held, np.where(moved, 1, places[near]), sure, held[moved]
+
+
+def _left_out(times: Floats, first: int, end: int) -> list[tuple[float, float]]:
+    """Spans before and after the music in which beats were found that are not counted [s]."""
+    spans = []
+    if first:
+        spans.append((round(float(times[0]), 3), round(float(times[first]), 3)))
+    if end < len(times):
+        spans.append((round(float(times[end - 1]), 3), round(float(times[-1]), 3)))
+    return spans
 
 
 def _nothing(duration: float) -> BeatCount:

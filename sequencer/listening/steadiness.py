@@ -2,7 +2,7 @@
 
 Produced music keeps one tempo, or changes it at once and keeps the next. The search for beats goes from beat to beat and can slip by half a
 beat where the off-beats are louder; no single beat then looks wrong. A grid through the whole stretch competes with it, in
-both of its phases, by how much of a beat is heard on each.
+both of its phases, by how much of a beat is heard on each; each slip is put back only where the grid is heard as well as it.
 """
 
 from itertools import pairwise
@@ -94,21 +94,35 @@ def _stretch(times: Floats, sure: Floats, beat: Floats, end: float) -> tuple[Flo
     heard = [_heard(one.times(low, high), beat) for one in grids]
     best = grids[int(heard[1] > heard[0])]
     on, off = best.holds(times), best.moved().holds(times)
-    if off.sum() < _SPAN or on.mean() < _MOST:
+    if on.mean() < _MOST:
         return times, same
-    wanted = best.times(low, min(high, end - best.interval / 2))
-    return _merged(wanted, times[on | ~off], best)  # a beat that is drawn out stays as it was heard
+    beats, moved = [], []
+    begin = 0
+    for first, last in _slips(on, off):
+        low = times[first - 1] + best.interval / 2 if first else times[0]
+        high = (
+            times[last] - best.interval / 2
+            if last < len(times)
+            else min(high, end - best.interval / 2)
+        )
+        wanted = best.times(low, high)
+        # a song may really jump by half a beat: at a cut, a pause, a short bar
+        if _heard(wanted, beat) < _heard(times[first:last], beat):
+            continue
+        beats += [times[begin:first], wanted]
+        moved += [same[begin:first], np.ones(len(wanted), np.bool_)]
+        begin = last
+    return np.concatenate([*beats, times[begin:]]), np.concatenate([*moved, same[begin:]])
 
 
-def _merged(wanted: Floats, heard: Floats, grid: SteadyGrid) -> tuple[Floats, Bools]:
-    """The grid's beats, each as it was heard where it was."""
-    beats = wanted.copy()
-    number = np.round((heard - wanted[0]) / grid.interval).astype(np.int64)
-    inside = (number >= 0) & (number < len(wanted))
-    beats[number[inside]] = heard[inside]
-    moved = np.ones(len(wanted), np.bool_)
-    moved[number[inside]] = False
-    return beats, moved
+def _slips(on: Bools, off: Bools) -> list[tuple[int, int]]:
+    """Runs of beats that lie half a beat off, as first and one past the last; what lies on neither goes with what is before it."""
+    label = np.where(on, 1, np.where(off, -1, 0))
+    known = np.maximum.accumulate(np.where(label != 0, np.arange(len(label)), 0))
+    slipped = label[known] < 0
+    edges = np.flatnonzero(np.diff(np.concatenate([[False], slipped, [False]]).astype(np.int8)))
+    runs = zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True)
+    return [(first, last) for first, last in runs if off[first:last].sum() >= _SPAN]
 
 
 def _heard(times: Floats, beat: Floats) -> float:

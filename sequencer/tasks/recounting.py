@@ -1,10 +1,9 @@
 """What `check --recount` does: a show file's count put right, and all its bars and beats written in the new count."""
 
 import os
-from codecs import BOM_UTF8
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,10 +11,10 @@ from pydantic import JsonValue
 
 from sequencer import kept
 from sequencer.errors import InputError, Place
-from sequencer.files import AnyPath, write_text
+from sequencer.files import AnyPath
 from sequencer.progress import Progress, within
 from sequencer.show.document import parse_document
-from sequencer.show.file_text import file_text
+from sequencer.show.file_text import disk_text, write_disk_text
 from sequencer.show.operations.rows import keys_set
 from sequencer.show.plain_edits import TakenOut, TextEdit, ValueSet
 from sequencer.show.plain_values import ValuePath
@@ -70,10 +69,8 @@ def recount_show(
 
 
 def _recounted_show(path: Path, given: Sequence[str], progress: Progress | None) -> RenumberedShow:
-    text = ShowText(file_text(path), str(path))  # refuses what is no text
-    before = path.read_bytes()
-    byte_order = "\ufeff" if before.startswith(BOM_UTF8) else ""
-    text = ShowText(before.decode("utf-8-sig"), str(path))
+    before = disk_text(path)
+    text = ShowText(before.text, str(path))
     old, new = _counts(text, given)
     read, other = _read(old), _read(new)
     if read.show is not read.written:
@@ -87,12 +84,12 @@ def _recounted_show(path: Path, given: Sequence[str], progress: Progress | None)
     if progress is not None:
         progress("writing the new numbers", 0.5)
     after = _written(new, read, other, song)
-    if path.read_bytes() != before:
+    if disk_text(path) != before:
         raise InputError(
             "changed-meanwhile", Place(str(path)),
             "the show file was changed meanwhile, so nothing was written and your change is kept", "ask again",
         )  # fmt: skip
-    write_text(path, byte_order + after.text)
+    write_disk_text(path, replace(before, text=after.text))
     lines = Counter(after.text.splitlines()) - Counter(text.text.splitlines())
     return RenumberedShow(
         text=after.text,

@@ -252,7 +252,7 @@ class _Drafting:
                 if proven:
                     return whole
                 sound = whole
-            elif self._must_leave(whole):
+            elif sound is None and self._must_leave(whole):
                 return None
             elif not cut(setting, chosen.picks, whole.show, faults):
                 break

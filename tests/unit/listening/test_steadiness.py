@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+from numpy.testing import assert_allclose
 
 from sequencer.listening.barpointer import FPS
 from sequencer.listening.confidence import (
@@ -168,3 +169,35 @@ class TestShares:
         assert alone[20] < alone[0]
         assert alone[20] > all_over[20]
         assert alone[24] < alone[0] == pytest.approx(alone[30])
+
+
+def jumped(at, by, *, heard=0.95, slow=1e-3):
+    """Beats at half a second that jump by some beats at one of them, as a cut makes it, and what the network hears: every beat."""
+    times = np.concatenate([np.arange(at) * 0.5, (np.arange(at, 240) + by) * 0.5])
+    beat = np.full(round((times[-1] + 2) * FPS), slow)
+    beat[np.round(times * FPS).astype(np.int64)] = heard
+    return times, beat
+
+
+@pytest.mark.parametrize("by", [0.5, 1.5, -0.5, 3.5])
+@pytest.mark.parametrize("at", [40, 100, 200])
+def test_a_song_that_really_jumps_by_half_a_beat_keeps_its_beats(at, by):
+    times, beat = jumped(at, by)
+    found, moved = steadied(times, np.full(len(times), 0.9), beat)
+    assert_allclose(found, times)
+    assert not moved.any()
+
+
+def test_putting_a_slip_back_loses_no_beat_at_either_end():
+    rng = np.random.default_rng(3)
+    for _ in range(60):
+        true = np.arange(160) * 0.5
+        beat = np.full(round(90 * FPS), 1e-3)
+        beat[np.round(true * FPS).astype(np.int64)] = 0.9
+        times = true + rng.normal(0, 0.006, 160)
+        slipped = np.concatenate([times[:70], times[70:90] + 0.25, times[90:]])
+        found, moved = steadied(slipped, np.full(160, 0.9), beat)
+        assert abs(found[0] - true[0]) < 0.03
+        assert abs(found[-1] - true[-1]) < 0.03
+        assert len(found) in {159, 160, 161}
+        assert 18 <= moved.sum() <= 22
