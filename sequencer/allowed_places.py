@@ -26,10 +26,27 @@ def is_allowed(path: Path, folder: Path) -> bool:
     own = Path(os.path.realpath(folder))
     if real.is_relative_to(own):
         return True
-    project = next((each for each in own.parents if (each / PROJECT_MARK).is_file()), None)
+    project = next((each for each in own.parents if _is_project(each)), None)
     if project is not None and real.is_relative_to(project):
         return True
     return any(real.is_relative_to(os.path.realpath(each)) for each in _for_now())
+
+
+def _is_project(folder: Path) -> bool:
+    """Whether a folder is marked, and none into which things from elsewhere are put: a mark may come with them."""
+    return (folder / PROJECT_MARK).is_file() and str(folder) not in _common()
+
+
+def _common() -> set[str]:
+    import tempfile
+
+    import platformdirs
+
+    places = (
+        Path.home(), tempfile.gettempdir(), platformdirs.user_downloads_dir(), platformdirs.user_desktop_dir(),
+        platformdirs.user_documents_dir(), Path.home().anchor,
+    )  # fmt: skip
+    return {os.path.realpath(each) for each in places}
 
 
 def allow_for_now(folders: tuple[str, ...]) -> None:

@@ -13,11 +13,13 @@ def sha256_of_file(path: Path) -> str:
     Raises
     ------
     OSError
-        If it cannot be read, or is no file: a device may never end.
+        If it cannot be read, is no file (a device may never end), or is larger than any song.
     """
     if path.exists() and not path.is_file():
         raise OSError(errno.EINVAL, "this is not a file", str(path))
     before = _state_of(path)
+    if before.size > LARGEST_TRACK:
+        raise OSError(errno.EFBIG, f"this file is larger than {LARGEST_TRACK // 10**9} GB", str(path))
     if before in _DIGESTS:
         return _DIGESTS[before]
     with path.open("rb") as file:
@@ -46,5 +48,6 @@ def _state_of(path: Path) -> _State:
     )
 
 
+LARGEST_TRACK = 4_000_000_000  # bytes: four hours as they are on a disc have 2.5
 _SETTLED = 5.0  # [s] since a file was changed
 _DIGESTS: dict[_State, str] = {}

@@ -58,9 +58,10 @@ def replacing(path: Path) -> Iterator[Path]:
         scratch.touch(mode=0o600, exist_ok=False)
         yield scratch
         mode = path.stat().st_mode if path.exists() else 0o666 & ~_umask()
+        _settle(scratch)  # before it gets rights that may forbid it
         scratch.chmod(mode & 0o777)
-        _settle(scratch)
         scratch.replace(path)
+        _settle_folder(path.parent)
     except OSError as error:
         raise _refusal(path, error) from error
     finally:
@@ -72,6 +73,16 @@ def _settle(scratch: Path) -> None:
     """Have a file on the disk before it takes another's name: after a power cut there is the old one or the new one."""
     with scratch.open("rb+") as file:
         os.fsync(file.fileno())
+
+
+def _settle_folder(folder: Path) -> None:
+    """Have a folder's new names on the disk, where the system lets anybody ask for that."""
+    with suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)
 
 
 def _sweep(folder: Path) -> None:

@@ -11,8 +11,11 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
+from sequencer.errors import InputError, Place
 from sequencer.files import telling
+from sequencer.given_files import TooLargeError, given_bytes
 
+_LARGEST = 256_000_000  # bytes
 _FORMAT = 1
 JournalEntry = Mapping[str, Any]
 
@@ -99,9 +102,16 @@ def read_journal(path: Path) -> tuple[list[dict[str, Any]], int, bool]:
     """
     with telling(path):
         try:
-            content = path.read_bytes()
+            content = given_bytes(path, _LARGEST)
         except FileNotFoundError:
             return [], 0, False
+        except TooLargeError as error:
+            raise InputError(
+                "too-large",
+                Place(str(path)),
+                "this journal is larger than any that was kept here",
+                "move it away",
+            ) from error
     entries: list[dict[str, Any]] = []
     size = 0
     for line in _whole_lines(content):

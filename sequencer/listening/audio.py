@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
-from sequencer.digests import sha256_of_file
+from sequencer.digests import LARGEST_TRACK, sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.listening.loudness_meter import LoudnessMeter
 from sequencer.listening.mpeg import Recounted, counted, length_warning
@@ -210,6 +210,11 @@ def _require_file(path: Path) -> None:
             )
         if path.stat().st_size == 0:
             raise InputError("track-empty", place, "the file is empty", "copy the track again")
+        if path.stat().st_size > LARGEST_TRACK:
+            raise InputError(
+                "track-too-long", place, f"the file is larger than {LARGEST_TRACK // 10**9} GB",
+                "cut it to the song of the show",
+            )  # fmt: skip
     except (OSError, ValueError) as error:  # names too long, or with a zero byte
         raise _unreadable(path, error) from error
 

@@ -1,7 +1,8 @@
 """Files that a show names: none may lie where the person at this machine has not allowed it."""
 
+import os
 from collections.abc import Iterator
-from pathlib import Path
+from pathlib import Path, PureWindowsPath
 
 from sequencer.allowed_places import is_allowed
 from sequencer.digests import sha256_of_file
@@ -27,8 +28,9 @@ def files_of(show: Show) -> Iterator[tuple[ValuePath, str]]:
 
 
 def outside_files(document: Document, show: Show) -> list[InputError]:
-    """Why files that a show on disk names may not be read; a text that is no file yet is its writer's."""
-    if not Path(document.file).is_file():
+    """Why files that a show names may not be read; a text that lies in no folder is its writer's."""
+    file = Path(document.file)
+    if not (file.is_absolute() or file.is_file()):
         return []
     found = (outside_file(document, *each, sha256=_known(show, each[0])) for each in files_of(show))
     return [each for each in found if each is not None]
@@ -40,13 +42,17 @@ def outside_file(
     """Why a file that is named there may not be read; None if it may, or if its content is known by its hash already."""
     folder = Path(document.file).parent
     try:
-        if is_allowed(folder / name, folder) or _has(folder / name, sha256):
+        # to ask what a name leads to on another machine would already speak with it
+        elsewhere = PureWindowsPath(name).drive.startswith(("\\\\", "//"))
+        if not elsewhere and is_allowed(folder / name, folder):
+            return None
+        if not elsewhere and _has(folder / name, sha256):
             return None
     except (OSError, ValueError):  # no file can have that name: it is refused once it is opened
         return None
     return InputError(
         "outside-folder", document.place(*path), f"{name!r} lies outside the folder of this file",
-        f"put it below that folder, or, if you trust this file, add --allow {_quoted(str(Path(name).parent))}",
+        f"put it below that folder, or, if you trust this file, add --allow {_quoted(os.path.normpath(folder / Path(name).parent))}",
         "a show from elsewhere must not read what is on your machine",
     )  # fmt: skip
 
@@ -56,7 +62,9 @@ def _known(show: Show, path: ValuePath) -> str | None:
 
 
 def _has(path: Path, sha256: str | None) -> bool:
-    return sha256 is not None and path.is_file() and sha256_of_file(path) == sha256
+    if sha256 is None or not path.is_file():
+        return False
+    return sha256_of_file(path) == sha256
 
 
 def _quoted(words: str) -> str:

@@ -107,6 +107,8 @@ class AskedReport:
             digests = [sha256_of_file(folder / name) for name in names[0]]
         except (OSError, ValueError):
             return None
+        if not is_allowed(folder / names[0][0], folder) and digests[0] not in text:
+            return None  # nor is its content named
         year = dt.datetime.now(tz=dt.UTC).year
         others: tuple[str | bytes | int, ...] = (
             code, str(self._path), text, year, "flown" if self._flown else "drawn", *digests[1:],

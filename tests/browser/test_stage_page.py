@@ -261,6 +261,11 @@ def test_a_newer_file_takes_the_place_of_words_but_not_of_those_being_typed(plan
     page.wait_for_function("() => document.querySelector('#show-title').value === 'Anew'")
     page.evaluate(DRAWN)
     assert (title.input_value(), version.input_value()) == ("Anew", "half a wo")
+    version.fill("")
+    version.press("x")  # and away again: as it was when it was begun, and not what the file says
+    version.press("Backspace")
+    page.keyboard.press("Tab")
+    page.wait_for_function("() => document.querySelector('#show-version').value === '2'")
     version.fill("three")
     page.keyboard.press("Tab")
     eventually(lambda: "version: three" in text(planner))

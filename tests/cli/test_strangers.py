@@ -107,6 +107,49 @@ def test_a_song_that_a_person_named_is_read_the_next_time(mailed):
     assert_refused(run("check", mailed / "other.yaml"), "lies outside the folder")
 
 
+@pytest.mark.parametrize("verb", ["check"])
+def test_what_was_answered_once_is_not_told_where_it_is_not_allowed(mailed, verb):
+    show = show_that_names(mailed, "track", "../private/song.wav")
+    assert_refused(run(verb, show), "lies outside the folder")
+    allowed = ("--allow", mailed.parent / "private")
+    assert run(verb, show, *allowed).exit_code in {0, 1}
+    os.environ[VARIABLE] = ""  # another process
+    assert_refused(run(verb, show), "lies outside the folder")
+
+
+def test_a_text_that_no_file_holds_yet_is_a_mailed_one_too(mailed):
+    from sequencer.errors import InputError
+    from sequencer.show.document import parse_document
+    from sequencer.show.reading import show_from_document
+
+    text = show_that_names(mailed, "beats", "../private/beats.txt").read_text(encoding="utf-8")
+    with pytest.raises(InputError, match="lies outside the folder"):
+        show_from_document(parse_document(text, str(mailed / "not-there.yaml")))
+
+
+def test_the_advice_names_the_folder_as_it_is_seen_from_here(mailed, monkeypatch):
+    monkeypatch.chdir(mailed.parent)
+    show_that_names(mailed, "beats", "../private/beats.txt")
+    assert "--allow private " in assert_refused(run("check", "mailed/show.yaml"), "outside")
+
+
+@pytest.mark.parametrize("name", ["'\\\\host\\share\\song.wav'", "//host/share/song.wav"])
+def test_no_other_machine_is_asked(mailed, name, monkeypatch):
+    asked = []
+    monkeypatch.setattr(
+        "sequencer.show.outside_files.is_allowed", lambda *given: asked.append(given)
+    )
+    assert_refused(run("check", show_that_names(mailed, "track", name)), "lies outside the folder")
+    assert asked == []
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="no such files there")
+def test_a_track_without_end_is_refused_before_it_is_read(mailed):
+    with (mailed / "huge.wav").open("wb") as file:
+        file.truncate(200 * 10**9)
+    assert_refused(run("check", show_that_names(mailed, "track", "huge.wav")), "larger than 4 GB")
+
+
 @pytest.mark.skipif(sys.platform == "win32", reason="no such devices")
 @pytest.mark.parametrize("key", [key for key, _ in NAMED])
 def test_devices_and_pipes_are_no_files(mailed, key):

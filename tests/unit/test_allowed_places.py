@@ -54,3 +54,10 @@ def test_the_person_allows_folders_for_now(folder):
     assert is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
     assert not is_allowed(folder.parent / "elsewhere-too" / "b.wav", folder)
     assert os.environ[VARIABLE]  # processes that are started from here know it too
+
+
+def test_a_mark_among_downloads_or_at_home_opens_nothing(folder, monkeypatch):
+    (folder.parent / ".sequencer").touch()
+    assert is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
+    monkeypatch.setattr("platformdirs.user_downloads_dir", lambda: str(folder.parent))
+    assert not is_allowed(folder.parent / "elsewhere" / "b.wav", folder)

@@ -1,8 +1,10 @@
 """Writing is whole or not at all."""
 
 import errno
+import os
 import stat
 import sys
+import time
 from pathlib import Path
 
 import pytest
@@ -80,3 +82,21 @@ def test_permissions_of_a_replaced_file_stay(tmp_path):
     target.chmod(0o640)
     write_text(target, "new")
     assert stat.S_IMODE(target.stat().st_mode) == 0o640
+
+
+def test_a_scratch_file_of_another_process_stays_and_a_forgotten_one_goes(tmp_path):
+    young, old = tmp_path / ".partial-young.yaml", tmp_path / ".partial-old.yaml"
+    for path, age in ((young, 600), (old, 7200)):
+        path.write_text("half", encoding="utf-8")
+        os.utime(path, (time.time() - age, time.time() - age))
+    write_text(tmp_path / "a.yaml", "new")
+    assert young.exists()
+    assert not old.exists()
+
+
+@pytest.mark.skipif(getattr(os, "geteuid", lambda: 0)() == 0, reason="rights do not bind here")
+def test_a_file_that_may_only_be_read_is_replaced_in_a_folder_that_may_be_written(tmp_path):
+    (tmp_path / "a.yaml").write_text("old", encoding="utf-8")
+    (tmp_path / "a.yaml").chmod(0o444)
+    write_text(tmp_path / "a.yaml", "new")
+    assert (tmp_path / "a.yaml").read_text(encoding="utf-8") == "new"

@@ -113,10 +113,10 @@ const YES: Record<string, string> = { true: "yes", false: "no" };
 
 /** A text that is sent once it is left; put back where it is refused. */
 function TextField({ id, why, given, put, placeholder, list, label }: { id?: string; why?: string; given: string; put: (text: string) => Promise<boolean>; placeholder?: string; list?: string; label?: string }) {
-  const { now, type, leave, box } = useTyping<HTMLInputElement>([given], ([text]) => put(text.trim()));
+  const { now, type, leave, left, box } = useTyping<HTMLInputElement>([given], ([text]) => put(text.trim()));
   return (
     <input ref={box} id={id} type="text" aria-describedby={why} aria-label={label} list={list} value={now[0]} placeholder={placeholder}
-      onInput={(event) => type([event.currentTarget.value])} onChange={() => void leave()} />
+      onInput={(event) => type([event.currentTarget.value])} onChange={() => void leave()} onBlur={left} />
   );
 }
 
@@ -161,13 +161,13 @@ function PeopleField({ name, value, set }: Given) {
 /** Words or sentences, one a line. */
 function LinesField({ value, set, id }: Given) {
   const given = value === undefined || value === null ? "" : [value].flat().join("\n");
-  const { now, type, leave, box } = useTyping<HTMLTextAreaElement>([given], ([text]) => {
+  const { now, type, leave, left, box } = useTyping<HTMLTextAreaElement>([given], ([text]) => {
     const lines = text.split("\n").map((line) => line.trim()).filter(Boolean);
     return set(!lines.length ? null : lines.length === 1 ? lines[0] : lines);
   });
   return (
     <textarea ref={box} id={id} aria-describedby={`${id}-why`} rows={Math.min(6, Math.max(1, now[0].split("\n").length))} value={now[0]}
-      onInput={(event) => type([event.currentTarget.value])} onChange={() => void leave()} />
+      onInput={(event) => type([event.currentTarget.value])} onChange={() => void leave()} onBlur={left} />
   );
 }
 

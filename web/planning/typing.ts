@@ -19,7 +19,11 @@ export function useTyping<Box extends HTMLElement>(given: string[], put: (now: s
     sent.current = now;
     if (!(await put(now))) type(before.current);
   };
-  return { now, type, leave, box };
+  /** Left as it was found, it says what the file says by now. */
+  const left = () => {
+    if (!same(now, given) && !(sent.current !== null && same(now, sent.current))) type(given);
+  };
+  return { now, type, leave, left, box };
 }
 
 const same = (a: string[], b: string[]) => a.length === b.length && a.every((each, k) => each === b[k]);

@@ -56,7 +56,7 @@ def test_what_a_trial_finds_lies_where_a_check_of_the_file_looks(file, monkeypat
 @pytest.mark.parametrize("after", [False, True])
 def test_an_interruption_of_the_last_write_loses_no_mend(file, monkeypatch, after):
     """Before the file is replaced, or after."""
-    plain, calls = mend.write_text, []
+    plain, calls = mend.write_disk_text, []
 
     def interrupted(path, text):
         calls.append(text)
@@ -65,7 +65,7 @@ def test_an_interruption_of_the_last_write_loses_no_mend(file, monkeypatch, afte
         if len(calls) == 1:
             raise KeyboardInterrupt
 
-    monkeypatch.setattr(mend, "write_text", interrupted)
+    monkeypatch.setattr(mend, "write_disk_text", interrupted)
     with pytest.raises(MendingStopped) as stopped:
         mend_show(file)
     assert stopped.value.mended.done == ("a join", "one", "two")
@@ -104,7 +104,7 @@ def test_a_file_saved_before_an_interruption_is_not_overwritten(file, monkeypatc
 @pytest.mark.parametrize("when", ["worked out", "written"])
 def test_a_second_interruption_loses_no_mend(file, monkeypatch, when):
     """While the text of the first mend is worked out, which takes long, or while it is written."""
-    plain = mend.write_text
+    plain = mend.write_disk_text
 
     def pressed_again(now):
         if now == when:
@@ -122,7 +122,7 @@ def test_a_second_interruption_loses_no_mend(file, monkeypatch, when):
         made(worked_out)
         raise KeyboardInterrupt
 
-    monkeypatch.setattr(mend, "write_text", written)
+    monkeypatch.setattr(mend, "write_disk_text", written)
     monkeypatch.setattr(mend, "mended_spacing", spaced)
     with pytest.raises(MendingStopped) as stopped:
         mend_show(file)
