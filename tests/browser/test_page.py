@@ -471,11 +471,16 @@ def test_a_pattern_is_stepped_through_its_stations(browser, opened, tmp_path):
     with opened(browser, path) as there:
         page = there.page
         page.keyboard.press("Shift+ArrowRight")
-        reads(page, "#station", "station 2, out · wall plane, anticlockwise")
+        page.wait_for_function(
+            "() => document.querySelector('#station').textContent.startsWith('step 2 · hand at ')"
+        )
+        step = page.locator("#station").inner_text()
+        assert "anticlockwise, wall plane" in step
+        assert "next: hand to " in step
         page.keyboard.press("Shift+ArrowLeft")
         page.keyboard.press("Shift+ArrowLeft")
         page.wait_for_function(
-            "() => document.querySelector('#station').textContent.includes('station 8')"
+            "() => document.querySelector('#station').textContent.includes('step 8 · ')"
         )
         page.keyboard.press("Space")
         page.wait_for_function(
