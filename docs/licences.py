@@ -53,7 +53,9 @@ def licence_of(package: Distribution) -> str:
         if line.startswith("License")
     ]
     text = (record.get("License") or "").strip().split("\n")[0]
-    return told or ", ".join(each for each in classed if each != "OSI Approved") or text or "none told"
+    return (
+        told or ", ".join(each for each in classed if each != "OSI Approved") or text or "none told"
+    )
 
 
 def is_allowed_licence(words: str) -> bool:
@@ -67,7 +69,9 @@ def _plain(name: str) -> str:
 
 def main() -> None:
     """Print them, those that are not allowed marked."""
-    rows = sorted((package.metadata["Name"], package.version, licence_of(package)) for package in installed())
+    rows = sorted(
+        (package.metadata["Name"], package.version, licence_of(package)) for package in installed()
+    )
     for name, version, licence in rows:
         mark = "" if is_allowed_licence(licence) else "   NOT ALLOWED"
         sys.stdout.write(f"{name:24} {version:14} {licence}{mark}\n")

@@ -76,7 +76,9 @@ def test_a_grid_that_a_third_of_the_beats_lies_beside_is_refused():
     beats = heard()
     beats[90:170] -= GAP / 2
 
-    with pytest.raises(ValueError, match=r"only 69% of the heard beats fall on its beats, and many between"):
+    with pytest.raises(
+        ValueError, match=r"only 69% of the heard beats fall on its beats, and many between"
+    ):
         grid_of(beats)
 
 
