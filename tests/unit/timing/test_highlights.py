@@ -150,6 +150,7 @@ def alone(*beats, level=lambda _: -10, like=1.4):
 
 def test_a_stroke_that_comes_again_is_none():
     assert alone(26, 34) == []  # two bars later, on the three as well
+    assert alone(28, 35.9) == []  # a little before the one
     assert alone(26, 58) == []  # eight bars
     assert alone(26, 62) == [26.0, 62.0]  # nine
     assert alone(26, 35) == [26.0, 35.0]  # on the four
