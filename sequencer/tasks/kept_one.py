@@ -3,8 +3,6 @@
 `one` in the show file is a beat of the count that it corrects. In another count the same words are another beat, or lie between two.
 """
 
-from collections.abc import Sequence
-
 import numpy as np
 
 from sequencer.arrays import Floats
@@ -69,16 +67,11 @@ def with_one_kept(new: ShowText, read: ReadShow, other: ReadShow, song: Song) ->
 
 
 def _goes_on(old: Song, plain: Song, one: float, near: float) -> bool:
-    """Whether bars from a one on begin where bars of the old count did; where bars have other lengths, the one alone must."""
-    ones = corrected(plain, Corrections(one=Clock(one))).downbeats
+    """Whether bars from a one on begin where bars of the old count did; bars of another metre cannot."""
     if old.metre != plain.metre:
-        return _all_among([one], ones, near)
+        return True
+    ones = corrected(plain, Corrections(one=Clock(one))).downbeats
     few, many = sorted((old.downbeats, ones), key=len)
     inside = [at for at in few if many[0] - near <= at <= many[-1] + near]
-    return _all_among(inside, many, near)
-
-
-def _all_among(some: Sequence[float], others: Sequence[float], near: float) -> bool:
-    """Whether each of some moments is near one of the others [s]."""
-    apart = np.abs(np.subtract.outer(np.array(some), np.array(others)))
+    apart = np.abs(np.subtract.outer(np.array(inside), np.array(many)))
     return bool(np.all(apart.min(axis=1) <= near))

@@ -16,9 +16,7 @@ _FINE = 0.1  # [turns] by which the last beat may be off between two tempos that
 _NEAR = 0.04  # [s] from the grid, or
 _NEAR_SHARE = 0.1  # [1] of a beat, whichever is less: a beat that is on it
 _ON_GRID = 0.85  # [1] of the beats that must be on it for the tempo to count as constant
-_ON_BEAT = (
-    0.75  # [1] of the beats that must lie on its beats: half beats off are slips, which are few
-)
+_ON_BEAT = 0.75  # [1] of the beats that must lie on its beats; half beats off are slips
 _SURE_HALF = 0.6  # [1] of those on it that tell which of the two are its beats
 _END = 8  # beats at either end, of which
 _STAYS = 0.75  # [1] must be on it, or the music slows down, or settles, there
