@@ -199,11 +199,25 @@ def test_a_one_between_the_beats_of_the_new_count_is_refused_at_its_place(file):
     text = with_one("2.2")
     file.write_text(text, encoding="utf-8")
 
-    with pytest.raises(
-        InputError, match=r"two\.yaml:5:\d+: no one that you count with `one: 2\.2`"
-    ):
-        recount_show(file, ["tempo=half"])
-    assert text_of(file) == text
+    for given in (["tempo=half"], ["tempo=half", "metre=3"]):
+        with pytest.raises(InputError, match=r"two\.yaml:5:\d+: no one that .* `one: 2\.2`"):
+            recount_show(file, given)
+        assert text_of(file) == text
+
+
+def test_of_ones_that_are_beats_of_the_new_count_one_is_taken_from_which_all_bars_go_on(
+    file, monkeypatch
+):
+    """From 2.75 s on, a new bar would begin between two old ones at the bar of five; from 1.25 s on, none does."""
+    odd = even_song(lengths=[4] * 20 + [5] + [4] * 43, tempo=160, start=0.5, duration=97.0)
+    monkeypatch.setattr(recounting.shows, "song_of", lambda *_, **__: odd)
+    text = with_one("0:02.75").partition("  - {from: B")[0]
+    file.write_text(text, encoding="utf-8")
+
+    recount_show(file, ["tempo=half"])
+
+    assert line_of_one(file) == "one: 0:01.25"
+    assert set(ones(text_of(file), odd).round(3)) <= set(ones(text, odd).round(3))
 
 
 def test_a_one_that_is_given_is_taken_as_it_is(file):
