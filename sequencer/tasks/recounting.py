@@ -24,6 +24,7 @@ from sequencer.show.show_text import ShowText
 from sequencer.staging.counted_song import as_counted
 from sequencer.staging.written_count import COUNT_KEYS, unknown_to_numbers, without_sections
 from sequencer.tasks import shows
+from sequencer.tasks.kept_one import with_one_kept
 
 if TYPE_CHECKING:
     from sequencer.staging.staged import Block, Staged
@@ -81,6 +82,8 @@ def _recounted_show(path: Path, given: Sequence[str], progress: Progress | None)
     song = shows.song_of(read, progress=within(progress, 0.0, 0.5))
     if old.text != text.text and not unknown_to_numbers(other, song):
         raise _refuse_unknown(text, given)
+    new = with_one_kept(new, read, other, song)
+    other = _read(new)
     if progress is not None:
         progress("writing the new numbers", 0.5)
     after = _written(new, read, other, song)
@@ -104,6 +107,7 @@ def _counts(text: ShowText, given: Sequence[str]) -> tuple[ShowText, ShowText]:
     said = held if isinstance(held, dict) else {}
     taken: list[TextEdit] = []
     put: dict[str, JsonValue] = {}
+    keys: set[str] = set()
     for each in given:
         key, _, value = (part.strip() for part in each.partition("="))
         if key not in COUNT_KEYS:
@@ -111,6 +115,12 @@ def _counts(text: ShowText, given: Sequence[str]) -> tuple[ShowText, ShowText]:
                 "no-such-correction", Place(text.file), f"{key!r} is no correction that numbers beats anew",
                 f"give one of {', '.join(COUNT_KEYS)}, such as tempo=half",
             )  # fmt: skip
+        if key in keys:
+            raise InputError(
+                "two-counts", Place(text.file), f"{key!r} is to be corrected twice at once",
+                f"give --recount {key} once",
+            )  # fmt: skip
+        keys.add(key)
         if key in said and value == _OUT:
             put[key] = None
         elif key in said and value in {"", str(said[key])}:
@@ -193,10 +203,9 @@ def _kept_cycles(
 
 def _refuse_moved(text: ShowText, before: "Staged", after: "Staged") -> None:
     """Refuse a count in which something would be danced at another moment than before."""
-    shift = after.show.track.corrections.shift - before.show.track.corrections.shift
     for one, two in zip(_danced(before), _danced(after), strict=True):
         for a, b in ((one.start, two.start), (one.end, two.end)):
-            off = after.seconds(b) - before.seconds(a) - shift
+            off = after.seconds(b) - before.seconds(a)
             if abs(off) > _MOVED / float(before.tempo.beats_per_second(a)):
                 raise InputError(
                     "falls-between", text.document.place(*one.path),

@@ -9,14 +9,17 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from sequencer.arrays import Floats, Ints
+from sequencer.arrays import Bools, Floats, Ints
 
 _WIDE = 0.04  # [1] of the median tempo within which the grid's tempo is sought
 _FINE = 0.1  # [turns] by which the last beat may be off between two tempos that are tried
 _NEAR = 0.04  # [s] from the grid, or
 _NEAR_SHARE = 0.1  # [1] of a beat, whichever is less: a beat that is on it
 _ON_GRID = 0.85  # [1] of the beats that must be on it for the tempo to count as constant
-_SURE_HALF = 0.6  # [1] of these that must lie on the beat rather than half a beat off
+_ON_BEAT = 0.75  # [1] of the beats that must lie on its beats; half beats off are slips
+_SURE_HALF = 0.6  # [1] of those on it that tell which of the two are its beats
+_END = 8  # beats at either end, of which
+_STAYS = 0.75  # [1] must be on it, or the music slows down, or settles, there
 _ROUNDS = 5
 _FEWEST = 16  # beats
 _RUN = 8  # bars that decide which beat is the one
@@ -33,11 +36,14 @@ class ConstantGrid:
         Indices of the first beats of bars.
     on_grid : float
         Share of the heard beats that lie on it, or half a beat off.
+    drifting : tuple of (float, float)
+        Spans at the beginning and at the end in which the heard beats leave it [s]: there it is only counted on.
     """
 
     beats: Floats
     firsts: tuple[int, ...]
     on_grid: float
+    drifting: tuple[tuple[float, float], ...] = ()
 
 
 def constant_grid(
@@ -62,7 +68,7 @@ def constant_grid(
     Raises
     ------
     ValueError
-        If there are too few beats, too few of them lie on any grid, or as many lie between its beats as on them.
+        If there are too few beats, too few of them lie on any grid, or too many lie between its beats.
 
     Notes
     -----
@@ -88,13 +94,35 @@ def constant_grid(
         )
     if odd > 0.5:
         start, steps = start + half, np.asarray(steps - 1, dtype=np.int64)
+    whole = float(np.mean(near & (steps % 2 == 0)))
+    if whole < _ON_BEAT:
+        raise ValueError(
+            f"the tempo is not constant: at {30.0 / half:.2f} beats a minute only {whole:.0%} of the heard beats fall on its beats, "
+            "and many between them"
+        )
     first, last = int(np.round(steps[0] / 2)), int(np.round(steps[-1] / 2))
     number: Ints = np.arange(first, last + 1)
     grid: Floats = np.asarray(start + 2 * half * number, dtype=np.float64)
     inside = (grid >= 0) & (grid <= duration)
     number = np.asarray(number[inside], dtype=np.int64)
     firsts = _firsts(steps, stretches, number)
-    return ConstantGrid(grid[inside], firsts, share)
+    return ConstantGrid(grid[inside], firsts, share, _drifting(times, near, duration))
+
+
+def _drifting(times: Floats, near: Bools, duration: float) -> tuple[tuple[float, float], ...]:
+    """Where the music leaves the grid at its ends, as a ritardando does, [s]."""
+    begins, ends = _beats_off(near[::-1]), _beats_off(near)
+    spans = [(0.0, float(times[begins - 1]))] if begins else []
+    return (*spans, (float(times[-ends]), duration)) if ends else tuple(spans)
+
+
+def _beats_off(near: Bools) -> int:
+    """How many beats at the end are no longer on the grid, from the first that is not."""
+    low = len(near)
+    while low > 0 and near[max(low - _END, 0) : low].mean() < _STAYS:
+        low = max(low - _END, 0)
+    off = np.flatnonzero(~near[low:])
+    return len(near) - low - int(off[0]) if len(off) else 0
 
 
 def _likeliest_half(times: Floats) -> float:

@@ -21,6 +21,7 @@ from sequencer.timing.tempo import TempoMap, median_tempo
 Level = Literal["half", "double"]
 LONGEST_SHIFT = 5.0  # [s] anything larger is a unit error (ms for s)
 LONGEST_BAR = 16  # beats
+_DOUBTED = 0.45  # [1] most that a bar is sure where the music leaves a constant tempo
 _ALIKE = 0.12  # octaves by which the tempos of one reading may differ
 
 
@@ -184,7 +185,21 @@ def _at_constant_tempo(song: Song) -> Song:
     found = _barred(song, grid.beats, list(grid.firsts), song.metre)
     first, last = found.beats[0], found.beats[-1]
     aside = tuple(span for span in song.unsteady if span[1] <= first or span[0] >= last)
-    return replace(found, unsteady=aside)
+    return replace(_doubted(found, grid.drifting), unsteady=aside)
+
+
+def _doubted(song: Song, spans: tuple[tuple[float, float], ...]) -> Song:
+    """The song with bars that reach into spans told to be listened to."""
+    if not spans:
+        return song
+    ends = [*song.downbeats[1:], song.duration]
+    told = song.bar_confidence or (1.0,) * len(song.downbeats)
+    met = [
+        any(a < end and start <= b for a, b in spans)
+        for start, end in zip(song.downbeats, ends, strict=True)
+    ]
+    sure = tuple(min(c, _DOUBTED) if hit else c for c, hit in zip(told, met, strict=True))
+    return replace(song, bar_confidence=sure)
 
 
 def _readings(heard: Song, song: Song) -> tuple[Reading, ...]:

@@ -1,6 +1,6 @@
 """What stands out in a song, for stops and poses: accents, breaks, builds and drops, by the beats of its count.
 
-An accent is one stroke alone; a break is quiet for a few beats before the music goes on; a build grows over bars; a drop is the
+An accent is one stroke alone that the bars around it do not have; a break is quiet for a few beats before the music goes on; a build grows over bars; a drop is the
 beat on which the full music falls in. All is judged within the song: levels against the beats beside them, fullness by
 ranks among the song's own beats.
 """
@@ -10,7 +10,7 @@ from typing import Literal
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.arrays import Bools, Floats, Ints
 from sequencer.timing.loudness import SAME_LOUDNESS, percentile_ranks
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
@@ -26,6 +26,8 @@ _STRIKING = 0.8  # [1] least strength of an accent
 _LESSER = 0.6  # [1] of an accent's strength: strokes beside it must be weaker
 _BEFORE, _BEHIND = 0.4, 1.3  # [beats] that belong to an accent alone
 _ON = 0.2  # [beats] an accent lies no further from a half beat
+_ALIKE_BARS = 8  # bars on either side in which another stroke at the same place of the bar makes it a figure of the music
+_HANDFUL = 5  # accents of a song: the strongest
 _LENGTHS = (32, 24, 16, 12)  # [beats] of a build, longest first
 _GROWS = 0.75  # rank correlation of fullness with time in a build
 _RISE = 0.3  # [1] of the way from the song's calm beats to its full ones: its last quarter over its first
@@ -37,6 +39,7 @@ _SUDDEN = (
 )
 _OFTEN = 32  # [beats] for each break: where there are more, most of them are a figure of the music
 _LONGER = 1.5  # [1] times the usual length of such, from which one is a break all the same
+_SILENT = 30.0  # [dB] below the part that follows: no music
 _JUMP, _JUMP_AFTER = (
     6.0,
     2.0,
@@ -80,7 +83,7 @@ def highlights(song: Song, count: TempoMap) -> tuple[Highlight, ...]:
         *(Highlight(kind="break", start=a, end=b, strength=_rise_at(song, count, b)) for a, b in quiet),
         *growing,
         *_drops(song, count, quiet, growing),
-        *(Highlight(kind="accent", start=at, end=at, strength=own) for at, own in struck(song, count, first, last)),
+        *(Highlight(kind="accent", start=at, end=at, strength=own) for at, own in _alone(struck(song, count, first, last), song, count)),
     ]  # fmt: skip
     return tuple(sorted(found, key=lambda each: (each.start, -each.end)))
 
@@ -99,6 +102,41 @@ def struck(
         if not np.any(strengths[near] >= _LESSER * strength):
             found.setdefault(float(half), float(strength))
     return tuple(found.items())
+
+
+def _alone(
+    found: tuple[tuple[float, float], ...], song: Song, count: TempoMap
+) -> list[tuple[float, float]]:
+    """Of accents the strongest few that come neither again, at the same place of a bar nearby, nor as the music only begins."""
+    beats, strengths = count.beats_from_seconds(np.array(song.onsets)), np.array(song.onset_strengths)  # fmt: skip
+    bars, places = _in_bars(beats, count)
+    begun = _begun(song, count)
+    kept = []
+    for at, own in found:
+        if at - _AFTER < begun:
+            continue
+        bar, place = _in_bars(np.array([at]), count)
+        near = (bars != bar) & (np.abs(bars - bar) <= _ALIKE_BARS) & (np.abs(places - place) <= _ON)
+        if not np.any(strengths[near] >= _LESSER * own):
+            kept.append((at, own))
+    return sorted(kept, key=lambda each: -each[1])[:_HANDFUL]
+
+
+def _in_bars(beats: Floats, count: TempoMap) -> tuple[Ints, Floats]:
+    """Which bar each beat is in, and how many beats after its first; a stroke just before a bar belongs to it."""
+    starts = np.array(count.bars, dtype=np.float64)
+    bar: Ints = np.searchsorted(starts, beats + _ON, side="right") - 1
+    return bar, beats - starts[np.maximum(bar, 0)]
+
+
+def _begun(song: Song, count: TempoMap) -> float:
+    """The beat on which the music begins: with its first bar, or later if that is still silent."""
+    first = float(count.bars[0])
+    loud = np.array(song.loudness)
+    if not len(loud):
+        return first
+    sounds = np.flatnonzero(loud >= np.percentile(loud, 90) - _SILENT)
+    return max(first, float(count.beats_from_seconds(sounds[0] / _TENTHS)))
 
 
 def breaks(
@@ -254,9 +292,12 @@ def _drops(
         k = int(bar - knots[0])
         if k < _EIGHT or k + _EIGHT > len(level) or ranks[k] < _FULL:
             continue
+        if bar == count.bars[0] or level[max(k - _EIGHT - 1, 0) : k].max() < fallen[k] - _SILENT:
+            continue  # the music only begins, after a count-in or silence
         led = any(0 <= bar - end <= _LEADS for end in leads)
         jump = fallen[k] - power_level(level[max(k - (2 if led else 4), 0) : k])
-        held = power_level(level[k + 4 : k + _EIGHT]) >= power_level(level[k : k + 4]) - _HELD
+        here, on = power_level(level[k : k + 4]), power_level(level[k + 4 : k + _EIGHT])
+        held = on >= here - _HELD and here >= fallen[k] - _HELD  # nor is the loud beat a bar later
         if held and jump >= (_JUMP_AFTER if led else _JUMP):
             found.append(Highlight(kind="drop", start=float(bar), end=float(bar), strength=jump))
     return _strongest_apart(found)

@@ -58,6 +58,24 @@ def test_music_that_begins_without_strokes_keeps_its_count():
     assert counted_music(beats(32), bands) == (0, 64)
 
 
+@pytest.mark.parametrize(("calm", "begins"), [(4, 24), (8, 24), (15, 30)])
+def test_the_count_begins_where_the_colours_are_those_of_the_music(calm, begins):
+    """Its strokes set in later; of a long stretch without any, twelve seconds are told from the speech before it."""
+    bands = track(speech(12), music(calm, strokes=False), music(20))
+    assert counted_music(beats(32 + calm), bands) == (begins, 64 + 2 * calm)
+
+
+def test_a_few_beats_of_other_colours_are_left_out_only_if_nothing_is_struck_on_them():
+    bare = speech(4, 7)
+    tapped = bare.copy()
+    for beat in (0, 3, 6):
+        frame = round(beat * GAP * FRAMES) + 1
+        tapped[frame : frame + 3] += 0.9 * np.linspace(0.2, 1.0, BANDS)
+
+    assert counted_music(beats(28), track(bare, music(24))) == (8, 56)
+    assert counted_music(beats(28), track(tapped, music(24))) == (0, 56)
+
+
 def test_a_hum_of_the_same_colours_is_no_music():
     hum = np.tile(np.linspace(0.3, 0.06, BANDS), (600, 1)) + 1e-4 * np.random.default_rng(2).normal(
         size=(600, BANDS)

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from itertools import pairwise
 
+import numpy as np
 import pytest
 
 from sequencer.checks.dance.other_count import CHECK
@@ -124,6 +125,111 @@ def test_a_block_of_so_many_cycles_keeps_their_length(file, monkeypatch):
 
     assert "cycles: 4, cycle: " in text_of(file)
     assert spans(staged_text(text_of(file), slow)) == spans(staged_text(text, slow))
+
+
+def with_one(one, more=""):
+    return SHOW.replace("    # as", f"    one: {one}\n{more}    # as")
+
+
+def ones(text, song=SONG):
+    return np.array(staged_text(text, song).song.downbeats)
+
+
+def line_of_one(path):
+    return next(line.strip() for line in text_of(path).splitlines() if line.strip().startswith("one:"))  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("one", "moment", "given", "after"),
+    [
+        ("2.3", 2.75, "tempo=half", "1.4"),
+        ("2.3", 2.75, "tempo=double", "4.1"),
+        ("0:02.75", 2.75, "tempo=half", "0:02.75"),
+        ("0:02.8", 2.75, "tempo=half", "0:02.8"),
+        ("9.4", 13.625, "metre=3", "12.3"),
+        ("0:02.75", 2.75, "metre=3", "0:02.75"),
+    ],
+)
+def test_ones_of_the_performers_own_stay_ones(file, one, moment, given, after):
+    text = with_one(one)
+    file.write_text(text, encoding="utf-8")
+    old = ones(text)
+
+    recount_show(file, [given])
+
+    new = ones(text_of(file))
+    assert line_of_one(file) == f"one: {after}"
+    if given == "tempo=half":
+        assert set(new.round(3)) <= set(old.round(3))
+    elif given == "tempo=double":
+        assert set(old.round(3)) <= set(new.round(3))
+    assert np.abs(new - moment).min() < 1e-6
+    assert np.abs(old - moment).min() < 1e-6
+    assert spans(staged_text(text_of(file))) == spans(staged_text(text))
+
+
+def test_a_one_that_is_no_beat_of_the_new_count_goes_to_the_next_that_is(file, monkeypatch):
+    """Bars of three: each second one lies between two beats of the half count."""
+    song = even_song(255, tempo=160, start=0.5, metre=3, duration=97.0)
+    monkeypatch.setattr(recounting.shows, "song_of", lambda *_, **__: song)
+    text = with_one("0:00.875")
+    file.write_text(text, encoding="utf-8")
+
+    recount_show(file, ["tempo=half"])
+
+    assert line_of_one(file) == "one: 0:02.00"
+    assert set(ones(text_of(file), song).round(3)) <= set(ones(text, song).round(3))
+
+
+def test_a_one_comes_back_with_the_count(file):
+    file.write_text(with_one("2.3"), encoding="utf-8")
+    recount_show(file, ["tempo=half"])
+    recount_show(file, ["tempo=none"])
+    assert text_of(file) == with_one("2.3")
+
+
+def test_a_one_of_the_count_before_a_hand_written_tempo_is_kept_too(file):
+    file.write_text(with_one("2.1", "    tempo: half\n"), encoding="utf-8")
+    recount_show(file, ["tempo"])
+    assert line_of_one(file) == "one: 1.3"
+    assert spans(staged_text(text_of(file))) == spans(staged_text(with_one("2.1")))
+
+
+def test_a_one_between_the_beats_of_the_new_count_is_refused_at_its_place(file):
+    text = with_one("2.2")
+    file.write_text(text, encoding="utf-8")
+
+    for given in (["tempo=half"], ["tempo=half", "metre=3"]):
+        with pytest.raises(InputError, match=r"two\.yaml:5:\d+: no one that .* `one: 2\.2`"):
+            recount_show(file, given)
+        assert text_of(file) == text
+
+
+def test_of_ones_that_are_beats_of_the_new_count_one_is_taken_from_which_all_bars_go_on(
+    file, monkeypatch
+):
+    """From 2.75 s on, a new bar would begin between two old ones at the bar of five; from 1.25 s on, none does."""
+    odd = even_song(lengths=[4] * 20 + [5] + [4] * 43, tempo=160, start=0.5, duration=97.0)
+    monkeypatch.setattr(recounting.shows, "song_of", lambda *_, **__: odd)
+    text = with_one("0:02.75").partition("  - {from: B")[0]
+    file.write_text(text, encoding="utf-8")
+
+    recount_show(file, ["tempo=half"])
+
+    assert line_of_one(file) == "one: 0:01.25"
+    assert set(ones(text_of(file), odd).round(3)) <= set(ones(text, odd).round(3))
+
+
+def test_a_one_that_is_given_is_taken_as_it_is(file):
+    file.write_text(with_one("2.3"), encoding="utf-8")
+    recount_show(file, ["one=0:02.0"])
+    assert line_of_one(file) == "one: 0:02.0"
+
+
+def test_one_correction_is_given_once(file):
+    with pytest.raises(InputError, match="'tempo' is to be corrected twice"):
+        recount_show(file, ["tempo=half", "tempo=double"])
+    assert text_of(file) == SHOW
 
 
 def test_a_byte_order_mark_and_line_ends_stay(file):

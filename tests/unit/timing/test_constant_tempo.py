@@ -5,7 +5,7 @@ import pytest
 
 from sequencer.timing.constant_tempo import constant_grid
 from sequencer.timing.corrections import Corrections, corrected
-from sequencer.timing.song import Reading
+from sequencer.timing.song import SURE_CONFIDENCE, Reading
 from tests.songs import even_song, silent_song
 
 GAP = 60 / 128
@@ -69,6 +69,55 @@ def test_as_many_beats_between_as_on_them_are_refused():
 
     with pytest.raises(ValueError, match="as many beats"):
         grid_of(beats)
+
+
+def test_a_grid_that_a_third_of_the_beats_lies_beside_is_refused():
+    """All of them are on it or half a beat off; so many half beats are no slips."""
+    beats = heard()
+    beats[90:170] -= GAP / 2
+
+    with pytest.raises(
+        ValueError, match=r"only 69% of the heard beats fall on its beats, and many between"
+    ):
+        grid_of(beats)
+
+
+def slowing(beats, last):
+    """Each of the last steps is a twelfth of its length longer than the one before."""
+    steps = np.diff(beats)
+    steps[-last:] *= 1 + np.arange(1, last + 1) / 12
+    return np.append(beats[0], beats[0] + np.cumsum(steps))
+
+
+@pytest.mark.parametrize("last", [8, 14])
+def test_where_it_slows_down_at_the_end_or_settles_at_the_beginning_is_told(last):
+    beats = slowing(heard(), last)
+    ((low, high),) = grid_of(beats, duration=135.0).drifting
+    assert high == 135.0
+    assert beats[-last - 3] < low <= beats[-last + 2]
+
+    settling = TRUE[0] - (beats[::-1] - beats[-1])
+    ((low, high),) = grid_of(settling, duration=135.0).drifting
+    assert low == 0.0
+    assert settling[last - 3] <= high < settling[last + 3]
+
+
+def test_a_few_beats_beside_it_at_an_end_are_no_drift():
+    beats = heard(0.002)
+    beats[[-3, 2, 4]] += 0.1
+    assert grid_of(beats).drifting == ()
+
+
+def test_bars_where_it_slows_down_are_told_to_be_listened_to():
+    song = even_song(256, tempo=128, start=0.7, duration=135.0)
+    beats = tuple(slowing(TRUE, 8).tolist())
+    object.__setattr__(song, "beats", beats)
+    object.__setattr__(song, "downbeats", beats[::4])
+
+    found = corrected(song, Corrections(constant=True))
+
+    assert [k for k, share in enumerate(found.bar_confidence) if share < SURE_CONFIDENCE] == [*range(62, len(found.downbeats))]  # fmt: skip
+    assert set(found.bar_confidence) == {1.0, 0.45}
 
 
 def test_few_beats_are_refused():

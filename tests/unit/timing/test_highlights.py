@@ -73,6 +73,33 @@ def test_one_loud_bar_is_no_drop():
     assert found(song(lambda beat: -8 if 64 <= beat < 84 else -16), "drop") == [("drop", 64.0, 64.0)]  # fmt: skip
 
 
+def test_one_very_loud_bar_is_no_drop_nor_is_the_bar_before_it():
+    assert found(song(lambda beat: -8 if 64 <= beat < 68 else -24), "drop") == []
+
+
+def test_no_drop_into_music_that_is_calm_for_this_song():
+    """From very calm to calm, and from there to what most of the song is."""
+
+    def level(beat):
+        if 48 <= beat < 96:
+            return -30 if beat < 64 else -20
+        return -8
+
+    assert found(song(level), "drop") == [("drop", 96.0, 96.0)]
+
+
+def test_where_the_music_only_begins_is_no_drop():
+    """After two bars that count it in, and after sixteen silent beats; after a calm beginning it is one."""
+    counted_in = song(lambda beat: -20 if beat < 8 else -8)
+    assert found(counted_in, "drop") == [("drop", 8.0, 8.0)]
+    counted_in = replace(counted_in, downbeats=counted_in.downbeats[2:], count_in=8)
+    assert counted_in.tempo_map().bars[0] == counted_in.tempo_map().knots[0] + 8
+    assert found(counted_in, "drop") == []
+
+    for before, drops in ((-70, []), (-30, [("drop", 16.0, 16.0)])):
+        assert found(song(lambda beat, low=before: low if beat < 16 else -8), "drop") == drops
+
+
 def test_full_music_that_falls_in_on_another_beat_is_no_drop_there():
     """Two beats late: the bar before has two beats of it already, and so has no bar a clear fall."""
     assert ("drop", 66.0, 66.0) not in found(song(lambda beat: -8 if 66 <= beat < 96 else -16))
@@ -111,6 +138,37 @@ def test_a_stroke_alone_is_an_accent_and_has_its_strength():
     (accent,) = highlights(of, of.tempo_map())
     assert (accent.kind, accent.start, accent.end) == ("accent", 24.0, 24.0)
     assert accent.strength == pytest.approx(1.4)
+
+
+def alone(*beats, level=lambda _: -10, like=1.4):
+    """Where single strokes are found of those given, among softer ones on all other beats."""
+    strong = {*beats, *(beat + 1 for beat in beats)}
+    strokes = [(float(k), 0.7) for k in range(BEATS) if k not in strong]
+    strokes += [(float(beat), 1.4 if k == 0 else like) for k, beat in enumerate(beats)]
+    return [start for _, start, _ in found(song(level, strokes=sorted(strokes)), "accent")]
+
+
+def test_a_stroke_that_comes_again_is_none():
+    assert alone(26, 34) == []  # two bars later, on the three as well
+    assert alone(28, 35.9) == []  # a little before the one
+    assert alone(26, 58) == []  # eight bars
+    assert alone(26, 62) == [26.0, 62.0]  # nine
+    assert alone(26, 35) == [26.0, 35.0]  # on the four
+    assert alone(26, 34, like=0.9) == []
+    assert alone(26, 34, like=0.8) == [26.0]
+
+
+def test_a_song_has_a_handful_of_single_strokes():
+    many = [beat + place for place in range(0, 4, 2) for beat in (4, 44, 84, 124)]
+    assert len(alone(*many)) == 5
+    assert len(alone(*many[:3])) == 3
+
+
+def test_the_first_notes_are_no_single_strokes():
+    assert alone(0) == alone(3) == []
+    assert alone(4) == [4.0]
+    late = alone(20, 62, level=lambda beat: -60 if beat < 20 else -10)
+    assert late == [62.0]
 
 
 def test_made_by_hand_nothing_stands_out():
