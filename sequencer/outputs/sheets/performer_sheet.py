@@ -24,6 +24,7 @@ from sequencer.outputs.sheets.parts.notices import (
 )
 from sequencer.outputs.sheets.parts.own_places import own_places
 from sequencer.outputs.sheets.parts.performer_rows import ROW_TYPES, cue_table
+from sequencer.outputs.sheets.parts.whole_show import whole_show_block
 from sequencer.safety.burning import burn_time
 
 _PAGES = 2  # that a show should fit on: the largest type is taken that does
@@ -53,8 +54,9 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
         badge=Disc(str(edition.number_of(who)), 30),
         close=True,
     )
-    findings = [f for f in edition.findings_for(who) if f.who or f.severity == "stop"]
+    findings = [finding for finding in edition.findings_for(who) if finding.who]
     story += findings_block(edition, findings, room, title="Before you dance: findings about you")
+    story += whole_show_block(edition, who, room)
     story += _own_notes(edition, who)
     floor = _floor(edition, who, page)
     foot = [

@@ -1,9 +1,12 @@
 """What a performer takes home: two pages for a solo of four minutes, and a card of one sheet that is enough on stage."""
 
+from dataclasses import replace
+
 import pdfplumber
 import pypdf
 import pytest
 
+from sequencer.findings import Finding
 from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import document_bytes
@@ -229,3 +232,48 @@ def test_hands_are_told_again_only_where_they_are_new(rounds, tmp_path):
 )  # fmt: skip
 def test_hands_are_told_as_one_performer_tells_another(prop, hand, words):
     assert said(LawWords(prop=prop, hand=hand), "poi") == words
+
+
+def finding(code, severity, message, **given):
+    fixed = {"who": (), "start": None, "end": None, "position": None, "remedies": (f"mend {code}",)}
+    return Finding(code=code, severity=severity, message=message, **{**fixed, **given})
+
+
+def told_of(rounds, folder, *findings):
+    """The words of Łucja's sheet with only these findings."""
+    said = replace(rounds.report(stop=False), findings=findings)
+    path = pdf_of(Edition(staged=rounds.show(folder), report=said), "performer-lucja", folder)
+    return text_of(path).replace("\u00a0", " ")
+
+
+def test_what_should_be_mended_for_the_whole_show_is_told_whoever_burns(rounds, tmp_path):
+    """In one line each, without the mends; that there is no permit stands on every page of a draft already."""
+    text = told_of(
+        rounds,
+        tmp_path,
+        finding("wind-near", "warn", "The wind is near the limit."),
+        finding("stop-call-kept", "warn", "The stop call is kept by one.", start=61.0, end=62.0),
+        finding("no-permit", "warn", "No permit is recorded."),
+        finding("odd", "note", "Only a note."),
+    )
+    assert "Before you dance: the whole show WARN The wind is near the limit." in text
+    assert "WARN 1:01 The stop call is kept by one." in text
+    for words in ("mend ", "No permit is recorded", "Only a note", "findings about you"):
+        assert words not in text
+
+
+def test_what_stops_the_whole_show_is_told_whole(rounds, tmp_path):
+    text = told_of(
+        rounds,
+        tmp_path,
+        finding("wind", "stop", "The wind is too strong."),
+        finding("wind-near", "warn", "A gust is near the limit."),
+        finding("reach", "warn", "Your left hand cannot get there.", who=("Łucja",)),
+        finding("reach", "warn", "Søren’s hand cannot get there.", who=("Søren",)),
+    )
+    assert "findings about you" in text
+    assert "Your left hand cannot get there." in text
+    assert "Søren’s hand cannot" not in text
+    assert text.index("the whole show") < text.index("The wind is too strong.")
+    assert "mend wind" in text
+    assert "WARN A gust is near the limit." in text
