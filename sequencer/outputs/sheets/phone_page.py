@@ -19,7 +19,7 @@ from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.formation_plans import scene_of, wings_words
 from sequencer.outputs.sheets.parts.notices import callers_words
 from sequencer.outputs.sheets.parts.scene import Scene, stage_outline, way_length, window
-from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at
+from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at, sides
 
 _UNITS = 100  # of a plan's own measure, to a metre
 _DISC = 0.045  # radius of a performer's disc, of the plan's width
@@ -58,8 +58,11 @@ def phone_page(edition: Edition) -> str:
     ]
     head = "".join(f'<p class="stop">{html.escape(words)}</p>' for words in warned)
     stop = f"{callers_words(edition)}: shout “{call.word}” three times, {call.signal}."
-    a, b = fixed_points(stage_outline(staged))
-    measured = f"Marks are measured from A, {a.words}, and B, {b.words}."
+    a, b = fixed_points(staged)
+    usual = sides(staged)[0].replace("of it", "of the line A–B")
+    measured = (
+        f"Marks are measured from A, {a.words}, and B, {b.words}: {usual} unless said otherwise."
+    )
     parts = "".join(_formation(edition, k) for k in range(len(staged.standings)))
     return (
         '<!doctype html><html lang="en"><head><meta charset="utf-8">'
@@ -102,6 +105,12 @@ def _row(edition: Edition, index: int, scene: Scene, name: str) -> str:
         words.append(
             ", ".join(f"{letter}{NB}{long}" for letter, long in zip("AB", lengths, strict=True))
         )
+        if mark.behind:
+            words[-1] += f", {sides(staged)[1].replace('of it', 'of the line A–B')}"
+        if mark.weak:
+            words.append(
+                "tapes cross too flatly here: measure from the centre line and the front edge"
+            )
     number = edition.number_of(name)
     return f"<li><b>{number} {html.escape(name)}</b> {html.escape('; '.join(words))}</li>"
 
@@ -141,6 +150,14 @@ def _plan(edition: Edition, scene: Scene) -> str:
             f'<circle cx="{x:.0f}" cy="{y:.0f}" r="{disc:.0f}" fill="var(--ink)"/>'
             f'<text x="{x:.0f}" y="{y + 0.38 * disc:.0f}" font-size="{1.1 * disc:.0f}" text-anchor="middle" '
             f'font-weight="700" fill="var(--paper)">{edition.number_of(name)}</text>'
+        )
+    for point in fixed_points(edition.staged):
+        x, y = at(*point.place)
+        half = 0.65 * disc
+        drawn.append(
+            f'<rect x="{x - half:.0f}" y="{y - half:.0f}" width="{2 * half:.0f}" height="{2 * half:.0f}" fill="var(--paper)" '
+            f'{edge_ink}/><text x="{x:.0f}" y="{y + 0.36 * disc:.0f}" font-size="{disc:.0f}" text-anchor="middle" '
+            f'font-weight="700" fill="var(--ink)">{point.letter}</text>'
         )
     edge = 0.03 * tall if scene.turned else 0.985 * tall
     drawn.append(
