@@ -31,6 +31,8 @@ _PAGES = 2  # that a show should fit on: the largest type is taken that does
 _PLANS_ACROSS = 4
 _PLAN_SHARE, _PLAN_TALL = 0.34, 150.0  # of the page's width, and height, of a soloist's plan
 _SPARE = 48.0  # lost where a row does not fit at the foot of a page
+_CHANGES = 96.0  # for the note on what has changed, which is put in later
+_SHORT = 0.4  # of a page
 
 
 def performer_sheet(edition: Edition, who: str) -> Sheet:
@@ -60,15 +62,21 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     story += _own_notes(edition, who)
     floor = _floor(edition, who, page)
     foot = [
-        *brief_notes(edition, findings),
+        *_kept(brief_notes(edition, findings), room, page),
         *(cautions_block(edition, "performer", room, columns=3) if len(floor) != 1 else []),
     ]
-    taken = _height([*story, *floor, *foot], room)
+    taken = _height([*story, *floor, *foot], room) + (_CHANGES if edition.before else 0.0)
     for sizes in ROW_TYPES:
         table = cue_table(edition, who, room, sizes)
         if taken + _height([table], room) < _PAGES * page.tall - _SPARE:
             break
-    return [*story, Spacer(1, 4), table, *floor, *foot]
+    return [*story, Spacer(1, 4), table, *_kept(floor, room, page), *foot]
+
+
+def _kept(parts: list[Flowable], room: float, page: Page) -> list[Flowable]:
+    """What is short stays on one page with its heading."""
+    high = _height(parts, room)
+    return [CondPageBreak(high + 2), *parts] if 0 < high < _SHORT * page.tall else parts
 
 
 def _height(parts: Sequence[Flowable], room: float) -> float:
