@@ -6,7 +6,6 @@ import click
 
 from sequencer.cli.progress_line import ProgressLine
 
-
 _EXAMPLE = "sequencer new shows/mine.yaml --track my-song.mp3"
 
 
@@ -51,4 +50,6 @@ def new(
     if why:
         click.echo(f"{why}; one easy pattern is laid into each section instead", err=True)
     schema_file = show.with_suffix(".schema.json").name
-    click.echo(f"wrote {show}, and {schema_file} beside it for editors; next: sequencer check {show}")
+    click.echo(
+        f"wrote {show}, and {schema_file} beside it for editors; next: sequencer check {show}"
+    )

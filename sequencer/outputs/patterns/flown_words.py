@@ -100,7 +100,9 @@ def flown_words(one: OnePattern) -> str:
     if not one.flies:
         return "cannot be flown at this tempo (see its card): shown as drawn"
     worst = max(one.flown.values(), key=lambda period: period.head_off[0])
-    return f"reads {reading(worst)}, the head typically {off_words(worst.head_off[0])} off the drawing"
+    return (
+        f"reads {reading(worst)}, the head typically {off_words(worst.head_off[0])} off the drawing"
+    )
 
 
 def station_words(one: OnePattern, station: Station, side: Side = "right") -> str:

@@ -46,6 +46,7 @@ from sequencer.outputs.sheets.parts.spike_marks import (
     spike_marks,
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
+from sequencer.outputs.sheets.parts.walk_marks import crossing_words
 from sequencer.staging.staged import Staged
 
 _ACROSS = 4  # names in one row
@@ -182,7 +183,12 @@ def _change(edition: Edition, index: int, page: Page, after: Sequence[Flowable])
         Prose(TextSpan(when, "Bold", CUE)),
         Prose(TextSpan(lasts, "Regular", TEXT, SOFT), after=2),
     ]
-    below = [ways, *_key_of_signs(staged, standing.spots.values()), *after]
+    below = [
+        ways,
+        *_crossings(edition, index),
+        *_key_of_signs(staged, standing.spots.values()),
+        *after,
+    ]
     needed = _HEADING + sum(
         part.wrap(page.inner, inf)[1] + part.getSpaceBefore() + part.getSpaceAfter()
         for part in below
@@ -190,6 +196,23 @@ def _change(edition: Edition, index: int, page: Page, after: Sequence[Flowable])
     # as large as the page allows; of a very large cast the ways go on overleaf
     tall = max(page.tall - needed, 0.5 * page.tall)
     return [PageBreak(), *words, StagePlan(scene, tall=tall), Spacer(1, 2), *below]
+
+
+def _crossings(edition: Edition, index: int) -> list[Flowable]:
+    """Who passes first where ways cross, if the ways say so."""
+    standing = edition.staged.standings[index]
+    ways = ways_to(edition.staged, standing) if index else {}
+    words = "; ".join(crossing_words(ways, standing.start - standing.walk))
+    if not words:
+        return []
+    return [
+        Prose(
+            [
+                TextSpan("Where ways cross  ", "Bold", SMALL),
+                TextSpan(edition.in_order(words), "Regular", SMALL),
+            ]
+        )
+    ]
 
 
 def _key_of_signs(staged: Staged, spots: Iterable[Spot]) -> list[Flowable]:

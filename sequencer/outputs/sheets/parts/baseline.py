@@ -10,7 +10,7 @@ from memory. Source: elementary geometry. Exact. Stage frame [m]: X to the audie
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import combinations
-from math import cos, dist, hypot, inf, radians, sin
+from math import dist, hypot, inf, radians, sin
 
 Place = tuple[float, float]
 _LEVEL = 0.05  # [m] points no further upstage than this are on the front edge

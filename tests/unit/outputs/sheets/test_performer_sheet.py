@@ -112,7 +112,9 @@ def test_a_place_or_a_pattern_that_is_as_before_is_not_told_again(paper):
     assert text.count("split time, same direction") == 1
     # the walk back leads to a place that is known: its name and where it is, since no name is explained, but no facing
     assert "walk 8 beats to back, on the centre line, 6.0 m upstage" in text.replace("\u00a0", " ")
-    assert "walk 8 beats to back, on the centre line, 6.0 m upstage; face" not in text.replace("\u00a0", " ")
+    assert "walk 8 beats to back, on the centre line, 6.0 m upstage; face" not in text.replace(
+        "\u00a0", " "
+    )
     assert "walk 8 beats to front; end on the centre line, 3.0 m" in text.replace("\u00a0", " ")
 
 
@@ -287,7 +289,9 @@ NOTED = ", note: low until the drum comes back"
 def noted(rounds, folder, moves, **given):
     """A solo with a note and a cue on every move, of eight seconds each."""
     head = given.pop("head", SOLO).replace("61.1", "53.1")
-    return solo(rounds, folder, moves=moves, duration=8.0 * moves + 40, head=head, note=NOTED, **given)
+    return solo(
+        rounds, folder, moves=moves, duration=8.0 * moves + 40, head=head, note=NOTED, **given
+    )
 
 
 @pytest.mark.parametrize(("paper_name", "moves"), [("a4", 25), ("letter", 25), ("letter", 19)])

@@ -6,8 +6,8 @@ import pytest
 
 from sequencer.outputs.sheets.parts.baseline import WEAK, baseline, side_words, spread
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at, sides, spike_marks
 from sequencer.outputs.sheets.parts.furniture import document_bytes
+from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at, sides, spike_marks
 from sequencer.outputs.sheets.phone_page import phone_page
 from sequencer.outputs.sheets.writing import sheets_of
 
