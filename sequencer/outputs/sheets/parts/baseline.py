@@ -62,14 +62,15 @@ def baseline(outline: Sequence[Place], places: Sequence[Place]) -> tuple[FixedPo
         A is further to stage right, or downstage if neither is.
     """
 
-    def cost(pair: tuple[tuple[Place, str], tuple[Place, str]]) -> tuple[int, float]:
+    def cost(pair: Sequence[tuple[Place, str]]) -> tuple[int, float]:
         (a, _), (b, _) = pair
         spreads = [spread(place, a, b) for place in places]
         weak = sum(each > WEAK for each in spreads)
         return weak, sum(min(each, 1e3) for each in spreads) if weak else 0.0
 
-    pairs = combinations(_found(outline), 2)
-    one, other = sorted(min(pairs, key=cost))
+    pairs = list(combinations(_found(outline), 2))
+    best = min(pairs, key=cost)
+    one, other = sorted(best)
     return FixedPoint("A", *one), FixedPoint("B", *other)
 
 

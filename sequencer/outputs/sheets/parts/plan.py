@@ -17,7 +17,7 @@ from sequencer.outputs.sheets.page.wording import metres
 from sequencer.outputs.sheets.parts.ground import Circle, is_nearest
 from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
 from sequencer.outputs.sheets.parts.site_drawing import SiteDrawing
-from sequencer.outputs.sheets.parts.walk_marks import start_mark, way_arrow
+from sequencer.outputs.way_marks import start_mark, way_arrow
 from sequencer.safety.ways_out import ways_out
 from sequencer.show.site import VenueRecord
 

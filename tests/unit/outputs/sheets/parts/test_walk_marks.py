@@ -6,8 +6,9 @@ from math import dist
 import pytest
 
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.walk_marks import crossing_words, start_mark, way_arrow
+from sequencer.outputs.sheets.parts.walk_marks import crossing_words
 from sequencer.outputs.sheets.phone_page import phone_page
+from sequencer.outputs.way_marks import start_mark, way_arrow
 
 
 def straight(a, b, count=33):
