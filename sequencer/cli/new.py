@@ -6,12 +6,14 @@ import click
 
 from sequencer.cli.progress_line import ProgressLine
 
+_EXAMPLE = "sequencer new shows/mine.yaml --track my-song.mp3"
 
-@click.command(epilog="Example: sequencer new shows/mine.yaml --track my-song.mp3")
+
+@click.command(epilog=f"Example: {_EXAMPLE}")
 @click.argument("show", type=click.Path(path_type=Path), required=False)
 @click.option("--track", type=click.Path(path_type=Path), help="The song.")
 @click.option("--title", help="Title of the show (default: from the file name).")
-@click.option("--force", is_flag=True, help="Overwrite SHOW if it exists.")
+@click.option("--force", is_flag=True, help="Overwrite SHOW and its schema if they exist.")
 @click.option("--draft/--no-draft", default=True, show_default=True,
               help="Draft a routine of level 2, or lay one easy pattern into each section.")  # fmt: skip
 @click.option(
@@ -40,11 +42,14 @@ def new(
         return
     if show is None or track is None:
         missing = "SHOW" if show is None else "--track"
-        raise click.UsageError(f"{missing} is missing; for example: {new.epilog}", ctx)
+        raise click.UsageError(f"{missing} is missing; for example: {_EXAMPLE}", ctx)
     with ProgressLine() as progress:
         why = tasks.start_show(
             show, track, title=title, force=force, draft=draft, progress=progress
         )
     if why:
         click.echo(f"{why}; one easy pattern is laid into each section instead", err=True)
-    click.echo(f"wrote {show}; next: sequencer check {show}")
+    schema_file = show.with_suffix(".schema.json").name
+    click.echo(
+        f"wrote {show}, and {schema_file} beside it for editors; next: sequencer check {show}"
+    )

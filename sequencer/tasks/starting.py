@@ -35,7 +35,7 @@ def start_show(
     title : str, optional
         Default: from the file's name.
     force : bool
-        Whether an existing file is overwritten.
+        Whether existing files are overwritten.
     draft : bool
         Whether a routine of level 2 is drafted into it; otherwise it has one easy pattern for each section.
     progress : callable, optional
@@ -48,7 +48,7 @@ def start_show(
     Raises
     ------
     InputError
-        If the file exists already, or the track has no steady beat.
+        If the file or its schema exists already, or the track has no steady beat.
     KeyboardInterrupt
         If drafting is interrupted; the file is written all the same, with the best routine so far or with easy patterns.
     """
@@ -59,6 +59,14 @@ def start_show(
             Place(str(show)),
             "this file already exists",
             "choose another name, or add --force",
+        )
+    schema = show.with_suffix(".schema.json")
+    if os.path.lexists(schema) and not force:
+        raise InputError(
+            "file-exists",
+            Place(str(schema)),
+            "this file already exists, and the new show’s schema for editors would go there",
+            "choose another name for the show, move this file away, or add --force",
         )
     song = shows.hear_song(track, progress=within(progress, 0.0, _HEARD if draft else 1.0))
     text = _begun(song, show, track, title=title, blocks=True)
@@ -73,7 +81,7 @@ def start_show(
             why = f"no routine could be drafted: {error.what}; {error.mend}"
         except KeyboardInterrupt as stop:
             best = getattr(stop, "draft", None)
-            write_text(show, _for_editors(text if best is None else best.text, show))
+            _write(show, text if best is None else best.text)
             shows.write_schema(show)
             holds = (
                 "an easy pattern in each section"
@@ -81,9 +89,14 @@ def start_show(
                 else "the best routine so far, not checked"
             )
             raise KeyboardInterrupt(f"interrupted; {show} is written, with {holds}") from None
-    write_text(show, _for_editors(text, show))
+    _write(show, text)
     shows.write_schema(show)
     return why
+
+
+def _write(show: Path, text: str) -> None:
+    """Write the show; where its name is a link, into the file that the link leads to."""
+    write_text(Path(os.path.realpath(show)), _for_editors(text, show))
 
 
 def _for_editors(text: str, show: Path) -> str:

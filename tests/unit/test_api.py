@@ -360,3 +360,25 @@ def test_tasks_take_paths_as_text(song, tmp_path):
     assert "small wheel" in tasks.vocabulary.list_text(file=str(moves))
     heard = tasks.hear_folder(str(TRACK.parent), jobs=1)
     assert str(TRACK) in {str(path) for path, _ in heard}
+
+
+def test_a_new_show_overwrites_no_schema_and_writes_through_a_link(tmp_path):
+    """The schema beside it may be somebody's own; a link to a show on a stick stays a link."""
+    schema = tmp_path / "mine.schema.json"
+    schema.write_text("mine", encoding="utf-8")
+    with pytest.raises(sequencer.InputError, match=r"mine\.schema\.json.*already exists"):
+        tasks.start_show(tmp_path / "mine.yaml", TRACK, draft=False)
+    assert schema.read_text(encoding="utf-8") == "mine"
+    assert not (tmp_path / "mine.yaml").exists()
+    tasks.start_show(tmp_path / "mine.yaml", TRACK, draft=False, force=True)
+    assert schema.read_text(encoding="utf-8").startswith("{")
+
+    real = tmp_path / "stick" / "real.yaml"
+    real.parent.mkdir()
+    real.write_text("old", encoding="utf-8")
+    link = tmp_path / "linked.yaml"
+    link.symlink_to(real)
+    tasks.start_show(link, TRACK, draft=False, force=True)
+    assert link.is_symlink()
+    assert sequencer.read_show(link).show.title == "Linked"
+    assert real.read_text(encoding="utf-8").startswith("# yaml-language-server")

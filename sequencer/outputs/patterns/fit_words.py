@@ -87,7 +87,7 @@ def margin_words(fit: Fit, *, flexible: bool = False) -> str:
         for room, what in ((margins.body, "from your own body"), (margins.other, "between the two props"))
         if room != inf
     ]  # fmt: skip
-    keeps = "as drawn, keeps" if flexible else "keeps"
+    keeps = "as drawn, the prop keeps" if flexible else "the prop keeps"
     return f"{keeps} {' and '.join(gaps)}" if gaps else ""
 
 

@@ -100,7 +100,9 @@ def flown_words(one: OnePattern) -> str:
     if not one.flies:
         return "cannot be flown at this tempo (see its card): shown as drawn"
     worst = max(one.flown.values(), key=lambda period: period.head_off[0])
-    return f"reads {reading(worst)}, the head {off_words(worst.head_off[0])} off the drawing (RMS)"
+    return (
+        f"reads {reading(worst)}, the head typically {off_words(worst.head_off[0])} off the drawing"
+    )
 
 
 def station_words(one: OnePattern, station: Station, side: Side = "right") -> str:
@@ -209,11 +211,11 @@ def _moved_words(record: Mapping[str, Any]) -> list[str]:
 
 def _off_words(record: Mapping[str, Any]) -> str:
     head, hand = (
-        f"{off_words(record[f'{what}_off_rms_m'])}{{}}, {off_words(record[f'{what}_off_m'])} at most"
+        f"typically {off_words(record[f'{what}_off_rms_m'])}{{}}, {off_words(record[f'{what}_off_m'])} at most"
         for what in ("head", "hand")
     )
     turned = f"tether up to {record['tether_off_degrees']:.0f}°"
-    return f"head {head.format(' off the drawing (RMS)')}; hand {hand.format('')}; {turned}"
+    return f"head {head.format(' off the drawing')}; hand {hand.format('')}; {turned}"
 
 
 def _wobble_words(record: Mapping[str, Any]) -> str:

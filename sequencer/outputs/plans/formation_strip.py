@@ -12,7 +12,14 @@ from sequencer.geometry.regions import Venue
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.plans.plan_extent import extent
 from sequencer.outputs.plans.plan_style import COOL, PLAN_INK, PLAN_SOFT, shown
-from sequencer.outputs.plans.stage_plan import PlanPicture, draw_shapes, name_key, write_names
+from sequencer.outputs.plans.stage_plan import (
+    PlanPicture,
+    draw_shapes,
+    mark_radius,
+    name_key,
+    write_names,
+)
+from sequencer.outputs.way_marks import start_mark, way_arrow
 from sequencer.timing.position import clock_text
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import counted
@@ -83,7 +90,7 @@ def formation_strip(
         one = formations[k]
         draw_shapes(axes, dancers, venue, one.start, picture=plain)
         if k:
-            _ways(axes, dancers, one)
+            _ways(axes, dancers, one, mark_radius(axes, plain))
         axes.tick_params(labelsize=7)
         if turned:
             axes.invert_xaxis()
@@ -93,7 +100,7 @@ def formation_strip(
         first = "\n".join(textwrap.wrap(f"{k + 1}  {shown(one.name)}", 34)[:2])
         axes.set_title(f"{first}\n{_when(tempo, one)}", loc="left", fontsize=8.5)
     where = "at the top" if turned else "at the bottom"
-    words = f"metres; the audience is {where}; dashed: the walk, from the ring"
+    words = f"metres; the audience is {where}; dashed: the walk, from the ring along the arrow"
     figure.supxlabel(f"{words}\n{key}" if key else words, fontsize=8, color=PLAN_SOFT)
     if title:
         figure.suptitle(shown(title), x=0.01, ha="left", fontsize=12, fontweight="bold")
@@ -117,16 +124,23 @@ def _when(tempo: TempoMap, one: FormationTaken) -> str:
     return f"walk {moment(one.walk)} to {moment(one.start)}\n{counted(round(beats, 3), 'count')}"
 
 
-def _ways(axes: Any, dancers: Sequence[Dancer], one: FormationTaken) -> None:
-    """Each walk to a formation as a dashed line, with a ring where it begins."""
+def _ways(axes: Any, dancers: Sequence[Dancer], one: FormationTaken, mark: float) -> None:
+    """Each walk to a formation as a dashed line, with a ring where it begins and an arrow that points ahead."""
+    stood = [tuple(dancer.floor.at(np.array([one.start])).place[0].tolist()) for dancer in dancers]
     beats = np.linspace(one.walk, one.start, _WAY, dtype=np.float64)
     for dancer in dancers:
         way = dancer.floor.at(beats).place
         if float(np.sum(np.linalg.norm(np.diff(way, axis=0), axis=1))) < _STILL:
             continue
         axes.plot(*way.T, color=PLAN_INK, linewidth=0.8, linestyle=(0, (4, 2)), zorder=2)
+        points = [(float(x), float(y)) for x, y in way]
+        (x, y), ahead = way_arrow(points, stood, 1.5 * mark)
+        axes.annotate(
+            "", (x + 0.05 * ahead[0], y + 0.05 * ahead[1]), (x, y),
+            arrowprops={"arrowstyle": "-|>", "color": PLAN_INK, "lw": 0.8}, zorder=2.2,
+        )  # fmt: skip
         axes.plot(
-            *way[0],
+            *start_mark(points, stood, 1.3 * mark),
             "o",
             color="white",
             markeredgecolor=PLAN_INK,

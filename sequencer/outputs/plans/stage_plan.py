@@ -125,7 +125,7 @@ def draw_shapes(
     if picture.site is not None:
         draw_site(axes, picture.site)
     _venue(axes, venue, picture)
-    mark = _mark(axes, picture)
+    mark = mark_radius(axes, picture)
     for dancer in dancers:
         _performer(axes, dancer, beat, mark, picture)
 
@@ -153,7 +153,7 @@ def _names(
     axes: Any, dancers: Sequence[Dancer], beat: float, picture: PlanPicture, letters: Sequence[str]
 ) -> list[Label]:
     """Names beside their performers; with the letter where a name stands farther off."""
-    mark = _mark(axes, picture)
+    mark = mark_radius(axes, picture)
     stood = [_pair(dancer.floor.at(beat).place) for dancer in dancers]
     labels = []
     for number, dancer in enumerate(dancers):
@@ -168,7 +168,8 @@ def _names(
     return labels
 
 
-def _mark(axes: Any, picture: PlanPicture) -> float:
+def mark_radius(axes: Any, picture: PlanPicture) -> float:
+    """Radius of the disc of somebody who stands there [m]."""
     (left, right), (down, up) = axes.get_xlim(), axes.get_ylim()
     return max(_BODY, picture.mark * max(abs(right - left), abs(up - down)))
 
@@ -182,7 +183,7 @@ def _write(
     pair: "_Pair | None",
 ) -> None:
     """All words of a plan, the most important first."""
-    mark = _mark(axes, picture)
+    mark = mark_radius(axes, picture)
     labels = _letters(axes, dancers, beat, picture)
     stood = [_pair(dancer.floor.at(beat).place) for dancer in dancers]
     if pair is not None and picture.required is not None:
@@ -245,7 +246,7 @@ def _letters(
     if len(names) > _MOST_NAMED or max((len(mark) for mark in marks.values()), default=0) > 2:
         marks = {name: str(k + 1) for k, name in enumerate(names)}
     size = 8.0 if len(names) <= _MOST_NAMED else 6.5
-    mark = _mark(axes, picture)
+    mark = mark_radius(axes, picture)
     return [
         Label(
             text=marks[dancer.name], at=_pair(dancer.floor.at(beat).place), off=1.1 * mark, ink=PLAN_INK,

@@ -3,7 +3,7 @@
 Lengths in points.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import partial
 from math import dist, hypot, inf
 
@@ -37,9 +37,17 @@ from sequencer.outputs.sheets.parts.notices import (
     opening,
 )
 from sequencer.outputs.sheets.parts.plan import StagePlan
-from sequencer.outputs.sheets.parts.scene import stage_outline, way_length
-from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at, spike_marks
+from sequencer.outputs.sheets.parts.scene import Spot, way_length
+from sequencer.outputs.sheets.parts.spike_marks import (
+    SpikeMark,
+    fixed_points,
+    mark_at,
+    sides,
+    spike_marks,
+)
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
+from sequencer.outputs.sheets.parts.walk_marks import crossing_words
+from sequencer.staging.staged import Staged
 
 _ACROSS = 4  # names in one row
 _HEADING = 74.0  # height of a page's words above its plan
@@ -89,12 +97,18 @@ def _floor_marks(edition: Edition, page: Page) -> list[Flowable]:
     marks = spike_marks(staged)
     if not marks:
         return []
-    a, b = fixed_points(stage_outline(staged))
+    a, b = fixed_points(staged)
+    usual, other = sides(staged)
     words = (
         f"A is {a.words}, B {b.words}; {metres(dist(a.place, b.place), decimals=2)} apart. Hold one tape at A, one at B: the mark "
-        "is where the two lengths meet, upstage of the line from A to B"
+        f"is where the two lengths meet. Of the line from A to B it is {usual}"
     )
-    words += "; marks with * on the audience’s side of it." if any(m.behind for m in marks) else "."
+    words += f"; a mark with * is {other}." if any(m.behind for m in marks) else "."
+    if any(mark.weak for mark in marks):
+        words += (
+            " At a mark with ~ the two tapes cross too flatly: a centimetre of tape is more than "
+            "four on the floor. Measure it from the centre line and the front edge."
+        )
     rows: list[list[Cell]] = [
         [head_cell(w) for w in ("mark", "from A", "from B", "from centre and front", "who")]
     ]
@@ -104,7 +118,7 @@ def _floor_marks(edition: Edition, page: Page) -> list[Flowable]:
             uses.setdefault(formation, []).append(brief(who, most=16))
         who = "; ".join(f"{brief(name, most=24)}: {', '.join(each)}" for name, each in uses.items())
         cells = [
-            TextSpan(f"{mark.number}{'*' if mark.behind else ''}", "Poster", CUE),
+            TextSpan(f"{mark.number}{_signs(mark)}", "Poster", CUE),
             *(TextSpan(metres(long, decimals=2), "Bold", TEXT) for long in mark.lengths),
             TextSpan(place_words(*mark.place), "Regular", SMALL),
             TextSpan(who, "Regular", SMALL),
@@ -124,6 +138,10 @@ def _floor_marks(edition: Edition, page: Page) -> list[Flowable]:
         Spacer(1, 4),
         table,
     ]
+
+
+def _signs(mark: SpikeMark) -> str:
+    return f"{'*' if mark.behind else ''}{'~' if mark.weak else ''}"
 
 
 def _cast(edition: Edition, room: float) -> list[Flowable]:
@@ -165,7 +183,12 @@ def _change(edition: Edition, index: int, page: Page, after: Sequence[Flowable])
         Prose(TextSpan(when, "Bold", CUE)),
         Prose(TextSpan(lasts, "Regular", TEXT, SOFT), after=2),
     ]
-    below = [ways, *after]
+    below = [
+        ways,
+        *_crossings(edition, index),
+        *_key_of_signs(staged, standing.spots.values()),
+        *after,
+    ]
     needed = _HEADING + sum(
         part.wrap(page.inner, inf)[1] + part.getSpaceBefore() + part.getSpaceAfter()
         for part in below
@@ -173,6 +196,34 @@ def _change(edition: Edition, index: int, page: Page, after: Sequence[Flowable])
     # as large as the page allows; of a very large cast the ways go on overleaf
     tall = max(page.tall - needed, 0.5 * page.tall)
     return [PageBreak(), *words, StagePlan(scene, tall=tall), Spacer(1, 2), *below]
+
+
+def _crossings(edition: Edition, index: int) -> list[Flowable]:
+    """Who passes first where ways cross, if the ways say so."""
+    standing = edition.staged.standings[index]
+    ways = ways_to(edition.staged, standing) if index else {}
+    words = "; ".join(crossing_words(ways, standing.start - standing.walk))
+    if not words:
+        return []
+    return [
+        Prose(
+            [
+                TextSpan("Where ways cross  ", "Bold", SMALL),
+                TextSpan(edition.in_order(words), "Regular", SMALL),
+            ]
+        )
+    ]
+
+
+def _key_of_signs(staged: Staged, spots: Iterable[Spot]) -> list[Flowable]:
+    """What * and ~ at lengths mean, if any of these places has one."""
+    signs = "".join(_signs(mark) for x, y, _ in spots if (mark := mark_at(staged, (x, y))))
+    words = []
+    if "*" in signs:
+        words.append(f"* of the line from A to B this mark is {sides(staged)[1]}")
+    if "~" in signs:
+        words.append("~ tapes cross too flatly: measure from the centre line and the front edge")
+    return [Prose(TextSpan("   ".join(words), "Regular", SMALL, SOFT))] if words else []
 
 
 def _ways(edition: Edition, index: int, room: float) -> Flowable:
@@ -200,6 +251,7 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
             way = ", ".join((*(each.words for each in comings), way))
         mark = mark_at(staged, (x, y))
         lengths = ", ".join(metres(each, decimals=2) for each in mark.lengths) if mark else ""
+        lengths += _signs(mark) if mark else ""
         words = [
             f"{wings_words(staged, standing, name)}{place_words(x, y)}",
             lengths,

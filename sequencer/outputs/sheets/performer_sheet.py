@@ -24,12 +24,15 @@ from sequencer.outputs.sheets.parts.notices import (
 )
 from sequencer.outputs.sheets.parts.own_places import own_places
 from sequencer.outputs.sheets.parts.performer_rows import ROW_TYPES, cue_table
+from sequencer.outputs.sheets.parts.whole_show import whole_show_block
 from sequencer.safety.burning import burn_time
 
 _PAGES = 2  # that a show should fit on: the largest type is taken that does
 _PLANS_ACROSS = 4
 _PLAN_SHARE, _PLAN_TALL = 0.34, 150.0  # of the page's width, and height, of a soloist's plan
 _SPARE = 48.0  # lost where a row does not fit at the foot of a page
+_CHANGES = 96.0  # for the note on what has changed, which is put in later
+_SHORT = 0.4  # of a page
 
 
 def performer_sheet(edition: Edition, who: str) -> Sheet:
@@ -53,20 +56,27 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
         badge=Disc(str(edition.number_of(who)), 30),
         close=True,
     )
-    findings = [f for f in edition.findings_for(who) if f.who or f.severity == "stop"]
+    findings = [finding for finding in edition.findings_for(who) if finding.who]
     story += findings_block(edition, findings, room, title="Before you dance: findings about you")
+    story += whole_show_block(edition, who, room)
     story += _own_notes(edition, who)
     floor = _floor(edition, who, page)
     foot = [
-        *brief_notes(edition, findings),
+        *_kept(brief_notes(edition, findings), room, page),
         *(cautions_block(edition, "performer", room, columns=3) if len(floor) != 1 else []),
     ]
-    taken = _height([*story, *floor, *foot], room)
+    taken = _height([*story, *floor, *foot], room) + (_CHANGES if edition.before else 0.0)
     for sizes in ROW_TYPES:
         table = cue_table(edition, who, room, sizes)
         if taken + _height([table], room) < _PAGES * page.tall - _SPARE:
             break
-    return [*story, Spacer(1, 4), table, *floor, *foot]
+    return [*story, Spacer(1, 4), table, *_kept(floor, room, page), *foot]
+
+
+def _kept(parts: list[Flowable], room: float, page: Page) -> list[Flowable]:
+    """What is short stays on one page with its heading."""
+    high = _height(parts, room)
+    return [CondPageBreak(high + 2), *parts] if 0 < high < _SHORT * page.tall else parts
 
 
 def _height(parts: Sequence[Flowable], room: float) -> float:

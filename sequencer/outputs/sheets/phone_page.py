@@ -19,7 +19,9 @@ from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.formation_plans import scene_of, wings_words
 from sequencer.outputs.sheets.parts.notices import callers_words
 from sequencer.outputs.sheets.parts.scene import Scene, stage_outline, way_length, window
-from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at
+from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at, sides
+from sequencer.outputs.sheets.parts.walk_marks import crossing_words
+from sequencer.outputs.way_marks import start_mark, way_arrow
 
 _UNITS = 100  # of a plan's own measure, to a metre
 _DISC = 0.045  # radius of a performer's disc, of the plan's width
@@ -58,8 +60,11 @@ def phone_page(edition: Edition) -> str:
     ]
     head = "".join(f'<p class="stop">{html.escape(words)}</p>' for words in warned)
     stop = f"{callers_words(edition)}: shout “{call.word}” three times, {call.signal}."
-    a, b = fixed_points(stage_outline(staged))
-    measured = f"Marks are measured from A, {a.words}, and B, {b.words}."
+    a, b = fixed_points(staged)
+    usual = sides(staged)[0].replace("of it", "of the line A–B")
+    measured = (
+        f"Marks are measured from A, {a.words}, and B, {b.words}: {usual} unless said otherwise."
+    )
     parts = "".join(_formation(edition, k) for k in range(len(staged.standings)))
     return (
         '<!doctype html><html lang="en"><head><meta charset="utf-8">'
@@ -81,6 +86,8 @@ def _formation(edition: Edition, index: int) -> str:
         when = f"walk from {when} to {end}, {plural(beats, 'count')}"
     scene = scene_of(edition, index, crew=False, close=True)
     rows = "".join(_row(edition, index, scene, name) for name in standing.spots)
+    if crossed := "; ".join(crossing_words(scene.ways, beats)):
+        rows += f"<li>Where ways cross: {html.escape(crossed)}</li>"
     return (
         f'<section id="f{index + 1}"><h2>{index + 1} {html.escape(standing.formation)}</h2><p>{html.escape(when)}</p>'
         f"{_plan(edition, scene)}<ul>{rows}</ul></section>"
@@ -102,6 +109,12 @@ def _row(edition: Edition, index: int, scene: Scene, name: str) -> str:
         words.append(
             ", ".join(f"{letter}{NB}{long}" for letter, long in zip("AB", lengths, strict=True))
         )
+        if mark.behind:
+            words[-1] += f", {sides(staged)[1].replace('of it', 'of the line A–B')}"
+        if mark.weak:
+            words.append(
+                "tapes cross too flatly here: measure from the centre line and the front edge"
+            )
     number = edition.number_of(name)
     return f"<li><b>{number} {html.escape(name)}</b> {html.escape('; '.join(words))}</li>"
 
@@ -123,14 +136,22 @@ def _plan(edition: Edition, scene: Scene) -> str:
     stage = points(stage_outline(edition.staged))
     edge_ink = f'stroke="var(--ink)" stroke-width="{0.004 * wide:.1f}"'
     drawn = [f'<polygon points="{stage}" fill="var(--paper)" {edge_ink}/>']
+    discs = [at(*spot[:2]) for spot in scene.spots.values()]
     for way in scene.ways.values():
         if way_length(way) >= 0.05:
-            x, y = at(*way[0])
+            walked = [at(*point) for point in way]
+            x, y = start_mark(walked, discs, 1.4 * disc)
+            (tip_x, tip_y), (to_x, to_y) = way_arrow(walked, discs, 1.8 * disc)
+            size = 0.5 * disc
+            head = " ".join(
+                f"{tip_x + along * size * to_x - aside * size * to_y:.0f},{tip_y + along * size * to_y + aside * size * to_x:.0f}"
+                for along, aside in ((1.2, 0.0), (-0.8, 0.8), (-0.8, -0.8))
+            )
             thin = 0.005 * wide
             drawn.append(
                 f'<polyline points="{points(way)}" fill="none" stroke="var(--soft)" stroke-width="{thin:.1f}" '
                 f'stroke-dasharray="{3 * thin:.0f} {2 * thin:.0f}"/><circle cx="{x:.0f}" cy="{y:.0f}" r="{0.3 * disc:.0f}" '
-                f'fill="var(--paper)" stroke="var(--soft)" stroke-width="{thin:.1f}"/>'
+                f'fill="var(--paper)" stroke="var(--soft)" stroke-width="{thin:.1f}"/><polygon points="{head}" fill="var(--soft)"/>'
             )
     for name, (place_x, place_y, facing) in scene.spots.items():
         x, y = at(place_x, place_y)
@@ -142,9 +163,18 @@ def _plan(edition: Edition, scene: Scene) -> str:
             f'<text x="{x:.0f}" y="{y + 0.38 * disc:.0f}" font-size="{1.1 * disc:.0f}" text-anchor="middle" '
             f'font-weight="700" fill="var(--paper)">{edition.number_of(name)}</text>'
         )
-    edge = 0.03 * tall if scene.turned else 0.985 * tall
+    for point in fixed_points(edition.staged):
+        x, y = at(*point.place)
+        half = 0.65 * disc
+        drawn.append(
+            f'<rect x="{x - half:.0f}" y="{y - half:.0f}" width="{2 * half:.0f}" height="{2 * half:.0f}" fill="var(--paper)" '
+            f'{edge_ink}/><text x="{x:.0f}" y="{y + 0.36 * disc:.0f}" font-size="{disc:.0f}" text-anchor="middle" '
+            f'font-weight="700" fill="var(--ink)">{point.letter}</text>'
+        )
+    size = 0.032 * wide  # of the words, whole at either edge of however wide a stage
+    edge = 1.05 * size if scene.turned else tall - 0.35 * size
     drawn.append(
-        f'<text x="{wide / 2:.0f}" y="{edge:.0f}" font-size="{0.032 * wide:.0f}" text-anchor="middle" '
+        f'<text x="{wide / 2:.0f}" y="{edge:.0f}" font-size="{size:.0f}" text-anchor="middle" '
         f'fill="var(--soft)">audience</text>'
     )
     label = f"Plan from above, the audience at the {'top' if scene.turned else 'bottom'}"

@@ -8,7 +8,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from difflib import SequenceMatcher
-from typing import Any
+from typing import Any, TypeAlias
 
 from reportlab.platypus import Flowable, Table
 
@@ -24,6 +24,7 @@ OTHER_LISTED = 8  # how many changed lines are told as they were and as they are
 _ALIKE = 0.6  # share of letters that two lines have in common to be one line that changed; a design choice
 _BESIDE = 2  # words told on either side of those that differ
 _CELL = " · "  # between the cells of a row
+_Unit: TypeAlias = tuple[str, Callable[[], None], bool]
 PICTURE = "["  # starts the description of a drawing: for comparison, not for reading
 
 
@@ -32,6 +33,7 @@ class Change:
     """The differences on one sheet."""
 
     new: list[str] = field(default_factory=list)
+    told: int = 0  # lines that read as before and say themselves what has changed
     gone: list[str] = field(default_factory=list)
     other: list[tuple[str, str]] = field(default_factory=list)  # lines as they were and as they are
 
@@ -72,9 +74,16 @@ def words_of(part: Any) -> str:
     return words_of(text) if isinstance(text, Prose | list) else str(text)
 
 
+def _says_changed(part: Any) -> bool:
+    """Whether something on a sheet, or a part of it, says itself what changed."""
+    if isinstance(part, list | tuple):
+        return any(map(_says_changed, part))
+    return bool(getattr(part, "is_aside", False))
+
+
 def lines_of(story: Sequence[Flowable]) -> list[str]:
     """The text of a sheet, line by line."""
-    return [words for words, _ in _units(list(story))]
+    return [words for words, _, _ in _units(list(story))]
 
 
 def marked(
@@ -95,9 +104,12 @@ def marked(
     left = Counter(lines_of(before)) if before is not None else Counter()
     change = Change()
     units = [unit for unit in _units(story) if unit[0]]
-    for words, mark in units:
+    for words, mark, told in units:
         if left[words] > 0:
             left[words] -= 1
+            if told:
+                change.told += 1
+                mark()
         elif before is not None:
             change.new.append(words)
             mark()
@@ -115,11 +127,12 @@ def marked(
 
 
 def _note_text(change: Change, against: str) -> str:
-    if not change.new and not change.gone:
+    lines = len(change.new) + change.told
+    if not lines and not change.gone:
         return f"Since {against}: no changes on this sheet."
     removed = len(change.gone) - len(change.other)
     return (
-        f"Since {against}: {plural(len(change.new), 'line')} new or changed, "
+        f"Since {against}: {plural(lines, 'line')} new or changed, "
         f"each with a bar in the margin; {removed or 'none'} removed."
     )
 
@@ -199,8 +212,8 @@ def _one_line(note: str, size: float, room: float) -> Flowable:
     return Prose(TextSpan(clipped(note, "Bold", size, room), "Bold", size))
 
 
-def _units(story: list[Any]) -> Iterator[tuple[str, Callable[[], None]]]:
-    """Each line with its text and a function that marks it."""
+def _units(story: list[Any]) -> Iterator[_Unit]:
+    """Each line with its text, a function that marks it, and whether it says itself that it changed."""
     for index, part in enumerate(story):
         panels = getattr(part, "panels", None)
         if panels is not None:
@@ -209,15 +222,15 @@ def _units(story: list[Any]) -> Iterator[tuple[str, Callable[[], None]]]:
         elif isinstance(part, Grid):
             yield from _in_grid(part)
         elif not getattr(part, "is_constant", False):
-            yield words_of(part), _barring(story, index)
+            yield words_of(part), _barring(story, index), _says_changed(part)
 
 
-def _in_grid(grid: Grid) -> Iterator[tuple[str, Callable[[], None]]]:
+def _in_grid(grid: Grid) -> Iterator[_Unit]:
     for number, row in enumerate(grid._cellvalues):  # noqa: SLF001
         if number < int(grid.repeatRows or 0):
             continue
         if not grid.by_cell:
-            yield words_of(list(row)), _flagging(row)
+            yield words_of(list(row)), _flagging(row), _says_changed(list(row))
             continue
         for cell in row:
             parts = []
@@ -226,7 +239,7 @@ def _in_grid(grid: Grid) -> Iterator[tuple[str, Callable[[], None]]]:
                     yield from _in_grid(part)
                 else:
                     parts.append(part)
-            yield words_of(parts), _flagging(parts)
+            yield words_of(parts), _flagging(parts), _says_changed(parts)
 
 
 def _barring(story: list[Any], index: int) -> Callable[[], None]:

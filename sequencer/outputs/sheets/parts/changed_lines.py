@@ -1,7 +1,10 @@
 """What is other on a line of a performer's sheet than in the last print: each value as it was and as it is."""
 
+from collections.abc import Mapping
+
 from sequencer.outputs.sheets.page.wording import clock, facing_words, number, place_words, plural
 from sequencer.outputs.sheets.parts.cues import Cue, cues_of
+from sequencer.outputs.sheets.parts.danced_values import SET, danced_values, finer_values
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.folding import CueLine, folded
 from sequencer.outputs.sheets.parts.hand_words import spoken_hands, together_words
@@ -11,10 +14,12 @@ from sequencer.staging.staged import Staged
 _NEAR = 8.0  # [beats] a move of the same name counts as the same one up to here
 _SAME = 1e-3  # [beats]
 _STOOD = ("place", "facing")
+_UNKNOWN = "changed: see the show file"
+_BY_NAME = ("hands", "where", "body", "company", "swapped")  # follow from the move
 
 
 def change_words(edition: Edition, who: str, line: CueLine) -> str:
-    """What a line says that the last print did not, such as "14 counts (was 12)"; "new" if it had no such line.
+    """What is other on a line than in the last print, such as "14 counts (was 12)"; "new" if it had no such line.
 
     Empty if the line is as it was, or if there was no last print.
     """
@@ -34,14 +39,26 @@ def change_words(edition: Edition, who: str, line: CueLine) -> str:
         if was == now and any(there != here for there, here in stood):
             return ""
     if was.get("move") != now.get("move"):
-        was.pop("hands", None)  # another move: its hands stand on the line
-        now.pop("hands", None)
-    told = [
-        f"{now.get(key) or f'no {key}'} (was {was.get(key) or 'none'})"
-        for key in dict.fromkeys((*now, *was))
-        if was.get(key, "") != now.get(key, "")
-    ]
-    return "; ".join(told) or "danced a little elsewhere than before"
+        for values in (was, now):  # another move: how it goes stands on the line
+            for key in [k for k in values if k in _BY_NAME or k.startswith(SET)]:
+                del values[key]
+    told = _told(was, now)
+    if not told and (len(old.cues) == len(line.cues)):
+        pairs = zip(old.cues, line.cues, strict=True)
+        told = [words for a, b in pairs for words in _told(finer_values(a), finer_values(b))]
+    return "; ".join(dict.fromkeys(told)) or _UNKNOWN
+
+
+def _told(was: Mapping[str, str], now: Mapping[str, str]) -> list[str]:
+    """Values that differ, each as it is and as it was."""
+    found = []
+    for key in dict.fromkeys((*now, *was)):
+        here, there = now.get(key, ""), was.get(key, "")
+        if here != there:
+            if key.startswith(SET) and here and there:  # the name once: "amplitude 80° (was 45°)"
+                there = there.removeprefix(here.split(" ")[0]).strip()
+            found.append(f"{here or f'no {key.removeprefix(SET)}'} (was {there or 'none'})")
+    return found
 
 
 def _counterpart(line: CueLine, lines: tuple[CueLine, ...]) -> CueLine | None:
@@ -76,6 +93,8 @@ def _values(edition: Edition, who: str, line: CueLine) -> dict[str, str]:
     out["place"] = place_words(x, y)
     out["facing"] = f"facing {facing_words(facing)}"
     block = cue.block
+    if block is not None and not block.link:
+        out |= danced_values(staged, dancer, block)
     if block is not None and not block.link and not block.stop:
         out["hands"] = spoken_hands(dancer, block)
         out["timing"] = together_words(block)

@@ -7,6 +7,7 @@ from math import degrees
 from typing import Any
 
 from sequencer.outputs.sheets.parts.cues import Cue, cues_of
+from sequencer.outputs.words.company_words import company_of_blocks
 from sequencer.safety.burning import PlannedBurn
 from sequencer.staging.staged import Block, Staged
 
@@ -50,7 +51,9 @@ def cue_key(staged: Staged, cue: Cue) -> Key:
         cue.walking,
         cue.note,
         tuple((round(x, 2), round(y, 2)) for x, y in cue.via),
-        _block_key(cue.block) if cue.block is not None else (),
+        (*_block_key(cue.block), company_of_blocks(staged).get(id(cue.block), ""))
+        if cue.block is not None
+        else (),
         _burn_key(cue.burn) if cue.burn is not None else (),
     )
 
@@ -86,6 +89,7 @@ def _block_key(block: Block) -> Key:
         block.stop,
         block.stopped,
         block.note,
+        block.cue,
     )
 
 

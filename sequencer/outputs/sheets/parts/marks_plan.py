@@ -6,7 +6,7 @@ from sequencer.outputs.sheets.page.letters import width
 from sequencer.outputs.sheets.page.paper import INK, PAPER, RULE, TINY
 from sequencer.outputs.sheets.page.prose import TextSpan, one_line
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.scene import Scene, stage_outline
+from sequencer.outputs.sheets.parts.scene import Scene
 from sequencer.outputs.sheets.parts.site_drawing import SiteDrawing
 from sequencer.outputs.sheets.parts.spike_marks import fixed_points, spike_marks
 
@@ -19,7 +19,7 @@ class MarksPlan(SiteDrawing):
 
     def __init__(self, edition: Edition, *, tall: float) -> None:
         self.spikes = spike_marks(edition.staged)
-        self.fixed = fixed_points(stage_outline(edition.staged))
+        self.fixed = fixed_points(edition.staged)
         spots = {str(mark.number): (*mark.place, 0.0) for mark in self.spikes}
         scene = Scene(
             staged=edition.staged,

@@ -57,6 +57,7 @@ ROW_TYPES = (
     RowType(lead=17.0, name=14.0, said=12.0, pad=2.8),
     RowType(lead=15.0, name=13.0, said=11.0, pad=2.0),
     RowType(lead=13.5, name=12.0, said=10.0, pad=1.4),
+    RowType(lead=12.0, name=11.0, said=9.5, pad=0.9),
 )
 
 
@@ -183,14 +184,15 @@ def _title(cue: Cue) -> str:
 
 
 def where_words(line: CueLine, stood: Stood | None, known: Collection[Stood]) -> str:
-    """Where to stand and face, if that is new; for a walk the way there, and of a place that is known only its name."""
+    """Where to stand and face, if that is new; for a walk the way there, and of a place that is known its name and where it is."""
     cue = line.cue
     walk = cue if cue.kind == "walk" else line.walk
     same_facing = stood is not None and stood[1] == facing_words((walk or cue).spot[2])
     if walk is not None:
         lead = "" if walk is cue else f"{_title(walk).lower()} "
         if stood_at(line) in known and walk.coming is None and not walk.via:
-            return f"{lead}{plural(walk.beats, 'beat')} to {walk.formation}"
+            place = place_words(*walk.spot[:2])
+            return f"{lead}{plural(walk.beats, 'beat')} to {walk.formation}, {place}"
         return f"{lead}{walk_words(walk, facing=not same_facing)}"
     if cue.onward is not None:
         return onward_words(cue.onward)

@@ -17,6 +17,7 @@ from sequencer.outputs.sheets.page.wording import metres
 from sequencer.outputs.sheets.parts.ground import Circle, is_nearest
 from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
 from sequencer.outputs.sheets.parts.site_drawing import SiteDrawing
+from sequencer.outputs.way_marks import start_mark, way_arrow
 from sequencer.safety.ways_out import ways_out
 from sequencer.show.site import VenueRecord
 
@@ -134,7 +135,19 @@ class StagePlan(SiteDrawing):
             canvas.setDash(3, 2)
             canvas.drawPath(self.path(canvas, way, close=False), stroke=1, fill=0)
             canvas.setDash()
-            canvas.circle(*self.at(*way[0]), 3.0, stroke=1, fill=1)
+            points, discs = [self.at(*point) for point in way], list(self.places.values())
+            canvas.circle(*start_mark(points, discs, self.disc + 4.0), 3.0, stroke=1, fill=1)
+            (x, y), ahead = way_arrow(points, discs, self.disc + 6.0)
+            canvas.setFillColor(INK if strong else RULE)
+            head = canvas.beginPath()
+            head.moveTo(x + 4.0 * ahead[0], y + 4.0 * ahead[1])
+            for sign in (1, -1):
+                head.lineTo(
+                    x - 3.0 * ahead[0] + 3.0 * sign * ahead[1],
+                    y - 3.0 * ahead[1] - 3.0 * sign * ahead[0],
+                )
+            head.close()
+            canvas.drawPath(head, stroke=0, fill=1)
 
     def _reaches(self, canvas: Any) -> None:
         canvas.saveState()

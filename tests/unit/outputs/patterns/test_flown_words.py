@@ -84,7 +84,7 @@ def test_a_pattern_that_flies_is_told_in_values(weave):
     # pulls to the nearest tenth, shares of the weight down, speeds up to two figures
     assert flown_lines(record, "tether")[:4] == [
         "reads clean",
-        "head 3 cm off the drawing (RMS), 6 cm at most; hand under 1 cm, 8 cm at most; tether up to 15°",
+        "head typically 3 cm off the drawing, 6 cm at most; hand typically under 1 cm, 8 cm at most; tether up to 15°",
         "pull 6.8 to 14.7 N, never less than 3.4 of the head's weight",
         "hand up to 2.0 m/s and 29 m/s², head up to 6.5 m/s",
     ]
@@ -100,7 +100,7 @@ def test_a_card_tells_reach_speed_and_pull_once_as_flown(weave):
     for told in ("pull ", "m/s²", "from the shoulder", "wobbles"):
         assert told in block
     assert flown_words(weave).startswith("reads clean, the head ")
-    assert flown_words(weave).endswith(" cm off the drawing (RMS)")
+    assert flown_words(weave).endswith(" cm off the drawing")
 
 
 def test_what_reads_soft_is_farther_off():
@@ -113,7 +113,7 @@ def test_of_two_hands_the_worse_is_told():
     one = one_pattern("static-spin")
     hands = (("left", 0.02), ("right", 0.16))
     vars(one)["flown"] = {s: SimpleNamespace(broken=(), head_off=(off, 0.3)) for s, off in hands}
-    assert flown_words(one) == "reads soft, the head 16 cm off the drawing (RMS)"
+    assert flown_words(one) == "reads soft, the head typically 16 cm off the drawing"
 
 
 def test_a_pattern_that_cannot_be_flown_says_why_and_what_would_do(weave, monkeypatch):
@@ -138,7 +138,7 @@ def test_a_pattern_that_cannot_be_flown_says_why_and_what_would_do(weave, monkey
     )
     assert lines[1].startswith("the hand cannot keep up: it would move at 2.0 m/s, and 1.5 m/s is")
     assert lines[2].startswith("the hand would have to snatch: ")
-    assert lines[3].startswith("the nearest motion: head 3 cm off")
+    assert lines[3].startswith("the nearest motion: head typically 3 cm off")
     assert flown_words(weak) == "cannot be flown at this tempo (see its card): shown as drawn"
     assert weak.flown_laws is weak.laws
     card = card_text(weak)

@@ -116,10 +116,10 @@ def test_verdicts():
     assert of(body=-0.004) == "only just: the prop brushes the body"
     assert of(other=0.024) == ""
     assert margin_words(Fit(margins=ASHORE)) == (
-        "keeps 4 cm from your own body and 6 cm between the two props"
+        "the prop keeps 4 cm from your own body and 6 cm between the two props"
     )
     assert margin_words(Fit(margins=ASHORE), flexible=True) == (
-        "as drawn, keeps 4 cm from your own body and 6 cm between the two props"
+        "as drawn, the prop keeps 4 cm from your own body and 6 cm between the two props"
     )
     assert margin_words(Fit()) == ""
     assert margin_words(Fit(), flexible=True) == ""

@@ -56,3 +56,22 @@ def test_the_performers_see_it_turned_round(walkers):
     assert axes.transData.transform((3, 3))[0] < axes.transData.transform((-2, 3))[0]
     assert axes.transData.transform((0, 0))[1] > axes.transData.transform((0, 5))[1]
     assert "▲" in axes.get_xlabel()
+
+
+def test_an_arrow_on_each_way_points_ahead_and_no_disc_hides_a_start(dance):
+    """Ada walks from (-2, 3) to (1, 5), and Bo to where she stood: her ring is on her way, clear of his disc."""
+    moves = [Move(start=8.0, end=16.0, place=p, facing=0.0) for p in ((1.0, 5.0), (-2.0, 3.0))]
+    dancers = [
+        dance.dancer("Ada", (-2.0, 3.0), moves=(moves[0],)),
+        dance.dancer("Bo", (3.0, 3.0), moves=(moves[1],)),
+    ]
+    axes = formation_strip(dancers, VENUE, TEMPO, TAKEN).axes[1]
+    arrows = [each for each in axes.texts if getattr(each, "arrow_patch", None) is not None]
+    ahead = [np.subtract(each.xy, each.xyann) for each in arrows]
+    assert [[x > 0, y > 0] for x, y in ahead if abs(y) > 1e-9] == [[True, True]]
+    assert [x < 0 for x, y in ahead if abs(y) <= 1e-9] == [True]
+    rings = [line.get_xydata()[0] for line in axes.lines if line.get_marker() == "o" and len(line.get_xydata()) == 1]  # fmt: skip
+    hers = min(rings, key=lambda ring: np.hypot(*(ring - [-2.0, 3.0])))
+    assert 0.1 < np.hypot(*(hers - [-2.0, 3.0])) < 1.2
+    across, up = hers - [-2.0, 3.0]
+    assert abs(2.0 * across - 3.0 * up) < 1e-6

@@ -1,9 +1,12 @@
 """What a performer takes home: two pages for a solo of four minutes, and a card of one sheet that is enough on stage."""
 
+from dataclasses import replace
+
 import pdfplumber
 import pypdf
 import pytest
 
+from sequencer.findings import Finding
 from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import document_bytes
@@ -49,23 +52,24 @@ crew:
 """
 
 
-def solo(rounds, folder):
-    """Twenty-seven moves with their links in four minutes."""
+def solo(rounds, folder, *, moves=27, duration=240.0, name="solo.yaml", head=SOLO, note=""):
+    """Twenty-seven moves with their links in four minutes, or fewer in less; each with its note."""
     rows = [
         f'  - {{from: "{5 + 4 * k}.1", pattern: {MOVES[k % len(MOVES)]}, beats: 14, '
-        f"cue: word {k}}}\n  - {{link: true, beats: 2}}\n"
-        for k in range(27)
+        f"cue: word {k}{note}}}\n  - {{link: true, beats: 2}}\n"
+        for k in range(moves)
     ]
     rows[-1] = rows[-1].split("\n")[0] + "\n"
-    heard = rounds.song(duration=240.0, tempo=120.0)
-    show = rounds.show(folder, SOLO + "".join(rows) + FIRE, name="solo.yaml", heard=heard)
+    heard = rounds.song(duration=duration, tempo=120.0)
+    fire = FIRE.replace('"116.1"', f'"{5 + 4 * moves + 3}.1"')
+    show = rounds.show(folder, head + "".join(rows) + fire, name=name, heard=heard)
     return Edition(staged=show, report=rounds.report(stop=False))
 
 
-def pdf_of(edition, name, folder):
+def pdf_of(edition, name, folder, paper="a4"):
     sheet = next(each for each in sheets_of(edition) if each.name == name)
     path = folder / f"{name}.pdf"
-    path.write_bytes(document_bytes([sheet], edition, "a4", name))
+    path.write_bytes(document_bytes([sheet], edition, paper, name))
     return path
 
 
@@ -106,8 +110,11 @@ def test_a_place_or_a_pattern_that_is_as_before_is_not_told_again(paper):
     assert "same place" not in text
     assert text.count("poi and hand anticlockwise, wall plane") == 3  # of three patterns
     assert text.count("split time, same direction") == 1
-    # the walk back leads to a place that is known: its name is enough
-    assert "walk 8 beats to back" in text.replace("\u00a0", " ")
+    # the walk back leads to a place that is known: its name and where it is, since no name is explained, but no facing
+    assert "walk 8 beats to back, on the centre line, 6.0 m upstage" in text.replace("\u00a0", " ")
+    assert "walk 8 beats to back, on the centre line, 6.0 m upstage; face" not in text.replace(
+        "\u00a0", " "
+    )
     assert "walk 8 beats to front; end on the centre line, 3.0 m" in text.replace("\u00a0", " ")
 
 
@@ -229,3 +236,77 @@ def test_hands_are_told_again_only_where_they_are_new(rounds, tmp_path):
 )  # fmt: skip
 def test_hands_are_told_as_one_performer_tells_another(prop, hand, words):
     assert said(LawWords(prop=prop, hand=hand), "poi") == words
+
+
+def finding(code, severity, message, **given):
+    fixed = {"who": (), "start": None, "end": None, "position": None, "remedies": (f"mend {code}",)}
+    return Finding(code=code, severity=severity, message=message, **{**fixed, **given})
+
+
+def told_of(rounds, folder, *findings):
+    """The words of Łucja's sheet with only these findings."""
+    said = replace(rounds.report(stop=False), findings=findings)
+    path = pdf_of(Edition(staged=rounds.show(folder), report=said), "performer-lucja", folder)
+    return text_of(path).replace("\u00a0", " ")
+
+
+def test_what_should_be_mended_for_the_whole_show_is_told_whoever_burns(rounds, tmp_path):
+    """In one line each, without the mends; that there is no permit stands on every page of a draft already."""
+    text = told_of(
+        rounds,
+        tmp_path,
+        finding("wind-near", "warn", "The wind is near the limit."),
+        finding("stop-call-kept", "warn", "The stop call is kept by one.", start=61.0, end=62.0),
+        finding("no-permit", "warn", "No permit is recorded."),
+        finding("odd", "note", "Only a note."),
+    )
+    assert "Before you dance: the whole show WARN The wind is near the limit." in text
+    assert "WARN 1:01 The stop call is kept by one." in text
+    for words in ("mend ", "No permit is recorded", "Only a note", "findings about you"):
+        assert words not in text
+
+
+def test_what_stops_the_whole_show_is_told_whole(rounds, tmp_path):
+    text = told_of(
+        rounds,
+        tmp_path,
+        finding("wind", "stop", "The wind is too strong."),
+        finding("wind-near", "warn", "A gust is near the limit."),
+        finding("reach", "warn", "Your left hand cannot get there.", who=("Łucja",)),
+        finding("reach", "warn", "Søren’s hand cannot get there.", who=("Søren",)),
+    )
+    assert "findings about you" in text
+    assert "Your left hand cannot get there." in text
+    assert "Søren’s hand cannot" not in text
+    assert text.index("the whole show") < text.index("The wind is too strong.")
+    assert "mend wind" in text
+    assert "WARN A gust is near the limit." in text
+
+
+NOTED = ", note: low until the drum comes back"
+
+
+def noted(rounds, folder, moves, **given):
+    """A solo with a note and a cue on every move, of eight seconds each."""
+    head = given.pop("head", SOLO).replace("61.1", "53.1")
+    return solo(
+        rounds, folder, moves=moves, duration=8.0 * moves + 40, head=head, note=NOTED, **given
+    )
+
+
+@pytest.mark.parametrize(("paper_name", "moves"), [("a4", 25), ("letter", 25), ("letter", 19)])
+def test_a_solo_with_notes_takes_two_pages(rounds, pages, tmp_path, paper_name, moves):
+    path = pdf_of(noted(rounds, tmp_path, moves), "performer-ada", tmp_path, paper_name)
+    assert len(pypdf.PdfReader(path).pages) == 2
+    assert pages.faults(path) == []
+
+
+@pytest.mark.parametrize(("paper_name", "moves"), [("a4", 21), ("letter", 19)])
+def test_and_two_pages_with_what_has_changed(rounds, tmp_path, paper_name, moves):
+    """The note on what has changed comes above everything else, and takes room there."""
+    head = SOLO.replace('version: "1"', 'version: "0"').replace("[0, 6]", "[0, 6.5]")
+    before = noted(rounds, tmp_path, moves, head=head, name="old.yaml")
+    edition = replace(noted(rounds, tmp_path, moves), before=before)
+    path = pdf_of(edition, "performer-ada", tmp_path, paper_name)
+    assert "CHANGED" in text_of(path)
+    assert len(pypdf.PdfReader(path).pages) == 2
