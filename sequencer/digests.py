@@ -19,7 +19,9 @@ def sha256_of_file(path: Path) -> str:
         raise OSError(errno.EINVAL, "this is not a file", str(path))
     before = _state_of(path)
     if before.size > LARGEST_TRACK:
-        raise OSError(errno.EFBIG, f"this file is larger than {LARGEST_TRACK // 10**9} GB", str(path))
+        raise OSError(
+            errno.EFBIG, f"this file is larger than {LARGEST_TRACK // 10**9} GB", str(path)
+        )
     if before in _DIGESTS:
         return _DIGESTS[before]
     with path.open("rb") as file:

@@ -263,3 +263,9 @@ playwright_driver, browser, flat_browser = (
     _machine.playwright_driver, _machine.browser, _machine.flat_browser,
 )  # fmt: skip
 quartet, opened = _machine.quartet, _machine.opened
+
+
+@pytest.fixture(autouse=True)
+def nothing_allowed_before(monkeypatch):
+    """What one test allows a show to read is not allowed in the next."""
+    monkeypatch.setenv("SEQUENCER_ALLOW", "")

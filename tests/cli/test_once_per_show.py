@@ -60,7 +60,9 @@ def counted(monkeypatch):
 def test_a_whole_run_of_sheets_works_everything_out_once(stage_folder, tmp_path, counted):
     show = _written(stage_folder, tmp_path, LIT)
     result = CliRunner().invoke(
-        main, ["sheet", str(show), "--out", str(tmp_path)], catch_exceptions=False
+        main,
+        ["sheet", str(show), "--out", str(tmp_path), "--allow", str(stage_folder)],
+        catch_exceptions=False,
     )
 
     assert result.exit_code == 1  # too small a crew stands against it, and is printed
@@ -75,7 +77,9 @@ def test_a_whole_run_of_sheets_works_everything_out_once(stage_folder, tmp_path,
 def test_pictures_take_the_distances_once(stage_folder, tmp_path, counted):
     show = _written(stage_folder, tmp_path, TWO)
     result = CliRunner().invoke(
-        main, ["draw", str(show), "--out", str(tmp_path)], catch_exceptions=False
+        main,
+        ["draw", str(show), "--out", str(tmp_path), "--allow", str(stage_folder)],
+        catch_exceptions=False,
     )
 
     assert result.exit_code == 0

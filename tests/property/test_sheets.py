@@ -79,8 +79,8 @@ def test_sixty_blocks_flow_over_pages_with_their_head(rounds, pages, tmp_path):
     sizes = {"performers": 1, "blocks": 60, "letters": 12}
     path = printed(rounds, tmp_path, sizes, paper="a4", kinds={"performer"})
     text = [pages.text_of(path, number) for number in range(len(pypdf.PdfReader(path).pages))]
-    full = [page for page in text if "LIT" in page or "next" in page]
+    full = [page for page in text if page.count("antispin-flower") + page.count("static-spin") > 3]
 
-    assert len(full) >= 6
+    assert len(full) >= 2
     assert all("what you do" in page for page in full)
-    assert pages.faults(path, pages={1, 4, 7}) == []
+    assert pages.faults(path, pages={0, 1, 2}) == []

@@ -3,7 +3,8 @@
 Stage frame [m]: X to the audience's right, Y upstage. Lengths on paper in points.
 """
 
-from math import cos, radians, sin
+from collections.abc import Sequence
+from math import cos, dist, radians, sin
 from typing import Any
 
 from reportlab.platypus import Flowable
@@ -53,12 +54,16 @@ class OwnPlaces(SiteDrawing):
         self.draw_ground(canvas)
         self.draw_stage(canvas, venue)
         points = [self.at(*spot[:2]) for spot, _ in self.places]
-        self.taken = [(x - _DISC, y - _DISC, x + _DISC, y + _DISC) for x, y in points]
+        discs = discs_apart(points)
+        self.taken = [(x - _DISC, y - _DISC, x + _DISC, y + _DISC) for x, y in discs]
         self.draw_audience(canvas, venue)
         self.draw_scenery(canvas, venue)
         for (x, y), (spot, _) in zip(points, self.places, strict=True):
             self._arrow(canvas, x, y, spot[2])
-        for number, (x, y) in enumerate(points, start=1):
+        for number, ((x, y), place) in enumerate(zip(discs, points, strict=True), start=1):
+            canvas.setStrokeColor(INK)
+            canvas.setLineWidth(0.8)
+            canvas.line(*place, x, y)
             canvas.setFillColor(INK)
             canvas.setStrokeColor(PAPER)
             canvas.setLineWidth(0.8)
@@ -82,6 +87,23 @@ class OwnPlaces(SiteDrawing):
         arrow.close()
         canvas.setFillColor(SOFT)
         canvas.drawPath(arrow, stroke=0, fill=1)
+
+
+def discs_apart(points: Sequence[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Where discs stand about points [pt]: each on its own, or as near as it finds room beside those before it."""
+    room = 2 * _DISC + 0.8
+    found: list[tuple[float, float]] = []
+    for x, y in points:
+        rings = (
+            (0.0, 0.0),
+            *((far * room / 2, turn) for far in range(1, 40) for turn in range(0, 360, 30)),
+        )
+        tried = (
+            (x + far * cos(radians(turn)), y + far * sin(radians(turn))) for far, turn in rings
+        )
+        free = (each for each in tried if all(dist(each, other) >= room for other in found))
+        found.append(next(free, (x, y)))
+    return found
 
 
 def _places(staged: Staged, who: str) -> list[tuple[tuple[float, float, float], list[Visit]]]:
