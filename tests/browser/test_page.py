@@ -472,7 +472,7 @@ def test_a_pattern_is_stepped_through_its_stations(browser, opened, tmp_path):
         page = there.page
         page.keyboard.press("Shift+ArrowRight")
         page.wait_for_function(
-            "() => document.querySelector('#station').textContent.startsWith('step 2 · hand at ')"
+            "() => document.querySelector('#station').textContent.startsWith('step 2 · hand ')"
         )
         step = page.locator("#station").inner_text()
         assert "anticlockwise, wall plane" in step

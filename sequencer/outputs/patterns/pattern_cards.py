@@ -32,7 +32,7 @@ from sequencer.outputs.patterns.pattern_records import (
     gap_words,
     parameter_records,
 )
-from sequencer.outputs.words.station_words import clock_view, spoken_count, step_words
+from sequencer.outputs.words.station_words import clock_view, hand_words, spoken_count, step_words
 from sequencer.progress import Progress
 from sequencer.units import rounded_down, rounded_up
 
@@ -304,7 +304,8 @@ def steps_text(one: OnePattern) -> str:
         last = station is stations[-1]
         lines.append(
             f"{station.number:>3}  count {spoken_count(station.beat)}: {station.half}, lobe {station.lobe}; "
-            f"hand at {said.hand}" + ("; back where you began" if last else "")
+            + hand_words(said.hand)
+            + ("; back where you began" if last else "")
         )
         lines.append(f"     you see: {station.performer}")
         if off := station_words(one, station):

@@ -27,6 +27,7 @@ from sequencer.outputs.words.station_words import (
     StepWords,
     clock_view,
     folded_steps,
+    hand_words,
     spoken_count,
     step_words,
 )
@@ -172,7 +173,7 @@ class _Page:
                 at += side * shape + 0.008
         words = self.words[first.number - 1]
         room_left = left + wide - at
-        lines = [f"hand at {words.hand}, {words.plane}", f"next: {words.then}"]
+        lines = [f"{hand_words(words.hand)}, {words.plane}", f"next: {words.then}"]
         title = words.way
         if again is not None:
             other = self.words[again.number - 1]

@@ -33,7 +33,7 @@ from sequencer.outputs.rehearsal.page_file import page_from_document
 from sequencer.outputs.rehearsal.song_audio import silent
 from sequencer.outputs.words.block_words import parameters_text
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
-from sequencer.outputs.words.station_words import step_words
+from sequencer.outputs.words.station_words import hand_words, step_words
 from sequencer.timing.tempo import TempoMap
 
 _LONGEST = 64  # beats shown of a pattern that never comes home
@@ -158,7 +158,7 @@ def _stations(one: OnePattern, end: float) -> list[list[object]]:
     return [
         [
             round(step.beat, 6),
-            f"step {step.number} · hand at {said.hand} · {said.way}, {said.plane}"
+            f"step {step.number} · {hand_words(said.hand)} · {said.way}, {said.plane}"
             + (f" · next: {said.then}" if said.then else ""),
         ]
         for step, said in zip(steps, step_words(steps), strict=True)

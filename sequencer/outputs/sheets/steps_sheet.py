@@ -34,6 +34,7 @@ from sequencer.outputs.words.station_words import (
     StepWords,
     clock_view,
     folded_steps,
+    hand_words,
     spoken_count,
     started_at,
     step_words,
@@ -290,7 +291,7 @@ def _row(
         title.append(TextSpan(f"   second time {other.way}", "Bold", CUE, SOFT))
     else:
         marks.append("")
-    where = f"hand at {said.hand}, {said.plane}"
+    where = f"{hand_words(said.hand)}, {said.plane}"
     lines = [
         Prose(title, leading=1.1, role="TD"),
         Prose(TextSpan(where, "Bold", TEXT), leading=1.15, role="TD"),
@@ -314,5 +315,5 @@ def _mark(
     seen: tuple[float, float, float],
     side: float,
 ) -> StepMark:
-    words = f"Step {station.number}: hand at {said.hand}, poi {said.way}, {said.plane}"
+    words = f"Step {station.number}: {hand_words(said.hand)}, poi {said.way}, {said.plane}"
     return StepMark(pictures[station.number - 1], seen, side=side, words=words)

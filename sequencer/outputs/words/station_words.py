@@ -151,6 +151,11 @@ def _axis(stations: Sequence[Station]) -> int:
     return int(np.argmin(np.ptp(hands, axis=0)))
 
 
+def hand_words(place: str) -> str:
+    """Where the hand is: "hand at 5 o'clock", "hand between 4 and 5 o'clock"."""
+    return f"hand {place}" if place.startswith("between") else f"hand at {place}"
+
+
 def _clock(away: Floats, axis: int) -> str:
     _, right, up = _VIEWS[axis]
     x, y = float(away @ np.array(right)), float(away @ np.array(up))
