@@ -8,6 +8,7 @@ Grants Pass OR 8-29-19; read).
 from sequencer.show.evening import Permit
 from sequencer.show.model import Show
 
+MARKED_DRAFT = "every sheet is marked DRAFT"  # ends what is said of a permit that is missing
 NONE_RECORDED = "no permit is recorded"
 
 

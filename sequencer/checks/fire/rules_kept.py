@@ -22,7 +22,7 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.safety.house_rules import rules_of
-from sequencer.safety.permits import NONE_RECORDED, permit_that_holds
+from sequencer.safety.permits import MARKED_DRAFT, NONE_RECORDED, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_up
@@ -97,7 +97,7 @@ def _permit(night: Night, book: RuleBook) -> list[Finding]:
             night_finding(
                 "no-permit",
                 "warn",
-                f"{_gaps_words(night.permit_gaps)}; every sheet is marked DRAFT",
+                f"{_gaps_words(night.permit_gaps)}; {MARKED_DRAFT}",
                 rule.citation,
                 (
                     "write under rules: permit: {number: …, issued_by: …, from: …, until: …, place: …}",

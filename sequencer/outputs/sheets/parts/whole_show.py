@@ -9,16 +9,17 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import clock
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.notices import findings_block
+from sequencer.safety.permits import MARKED_DRAFT
 
 _TITLE = "Before you dance: the whole show"
-_FOR_OTHERS = frozenset({"no-permit"})  # every page of a draft says so
 
 
 def whole_show_block(edition: Edition, who: str, room: float) -> list[Flowable]:
     """What stops the show, with its mends, and what should be mended, as short lines: mends are for whoever plans."""
     shared = [each for each in edition.findings_for(who) if not each.who]
     stops = [each for each in shared if each.severity == "stop"]
-    warns = [e for e in shared if e.severity == "warn" and e.code not in _FOR_OTHERS]
+    # that it is a draft stands on every page
+    warns = [e for e in shared if e.severity == "warn" and MARKED_DRAFT not in e.message]
     lines = [_line(edition, each) for each in warns]
     if not stops:
         return [heading(_TITLE, level=2), *lines] if lines else []

@@ -15,6 +15,7 @@ from sequencer.outputs.sheets.parts.move_words import told_moves
 from sequencer.outputs.sheets.writing import sheets_of
 from sequencer.outputs.words.company_words import company_of_blocks
 from sequencer.outputs.words.law_words import LawWords
+from sequencer.safety.permits import MARKED_DRAFT
 
 MOVES = (
     "pendulum", "extension", "two-beat-weave", "three-beat-weave", "butterfly", "windmill",
@@ -257,7 +258,7 @@ def test_what_should_be_mended_for_the_whole_show_is_told_whoever_burns(rounds, 
         tmp_path,
         finding("wind-near", "warn", "The wind is near the limit."),
         finding("stop-call-kept", "warn", "The stop call is kept by one.", start=61.0, end=62.0),
-        finding("no-permit", "warn", "No permit is recorded."),
+        finding("no-permit", "warn", f"No permit is recorded; {MARKED_DRAFT}"),
         finding("odd", "note", "Only a note."),
     )
     assert "Before you dance: the whole show WARN The wind is near the limit." in text

@@ -82,7 +82,7 @@ def test_a_mark_on_the_other_side_of_the_line_says_so(rounds, tmp_path):
     assert sum(mark.behind for mark in marks) < len(marks) / 2
     other = sides(show)[1].replace("of it", "of the line A–B")
     told = phone_page(Edition(staged=show, report=rounds.report())).replace("\u00a0", " ")
-    rows = told.split("<li>")[1:]
+    rows = told.split("<li><b>")[1:]
     spots = [(x, y) for s in show.standings for x, y, _ in s.spots.values()]
     assert [other in row for row in rows] == [mark_at(show, spot).behind for spot in spots]
 
