@@ -34,7 +34,7 @@ WIDTH = 900  # pixels
 COLOURS = 64
 
 
-def sheet_page(show: Path = SHOW, *, page: int = 2) -> Image.Image:
+def sheet_page(show: Path = SHOW, *, page: int = 0) -> Image.Image:
     """One page of the first performer's sheet."""
     with tempfile.TemporaryDirectory() as folder:
         _, paths = tasks.print_sheets(show, Path(folder))
@@ -61,7 +61,7 @@ def plan(staged: Staged, formation: str = "crossed") -> Image.Image:
     page = io.BytesIO()
     picture = StagePlan(scene, tall=500.0, wide=460.0)
     SimpleDocTemplate(
-        page, pagesize=(480, 490), leftMargin=4, rightMargin=4, topMargin=2, bottomMargin=2
+        page, pagesize=(480, 505), leftMargin=4, rightMargin=4, topMargin=2, bottomMargin=2
     ).build([picture])
     return _rendered(page.getvalue(), 0)
 
