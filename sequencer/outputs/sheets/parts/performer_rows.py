@@ -34,6 +34,7 @@ from sequencer.outputs.sheets.parts.move_words import MoveWords, told_moves
 
 _TIME, _BAR, _COUNT = 48.0, 36.0, 48.0  # widths of columns
 _SHORT_TIME = 4  # letters of a time that stands in full size
+_LONG_TIME = 14.0  # [pt] of a longer one
 _INLINE_NOTE, _NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
 _LIT_BAR = 3.5
 _LEADING = 1.14
@@ -293,7 +294,9 @@ class _Written:
 
     def _time(self, cue: Cue, ink: Color = INK) -> Prose:
         words = early_clock(self.edition.staged.seconds(cue.start))
-        size = self.sizes.lead - 3.0 * (len(words) > _SHORT_TIME)  # a time is never broken
+        size = (
+            min(self.sizes.lead, _LONG_TIME) if len(words) > _SHORT_TIME else self.sizes.lead
+        )  # never broken
         return Prose(TextSpan(words, "Poster", size, ink), leading=1.05, role="TD")
 
     def _bar(self, cue: Cue) -> Cell:
