@@ -4,13 +4,12 @@ Whoever corrects the count of a song by hand leaves all bar numbers as they were
 of, so it is told by what they hit: borders of parts that were heard, and the track itself.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from pydantic import BaseModel
-
 from sequencer.errors import InputError
+from sequencer.show.held_values import held_values
 from sequencer.show.reading import ReadShow
 from sequencer.staging.counted_song import as_counted
 from sequencer.timing.position import Position
@@ -126,7 +125,7 @@ def _fit(read: ReadShow, heard: Song) -> _Fit | None:
         _, count = as_counted(without_sections(read), heard)
     except InputError:
         return None
-    times = [_second(count, moment) for moment in _positions(_moments_of(read))]
+    times = [_second(count, moment) for moment in held_values(_moments_of(read), Position)]
     marks = [_second(count, m.start) for m in sections[1:] if isinstance(m.start, Position)]
     borders = [each.start for each in heard.sections] + [at for at, _ in heard.turns]
     return _Fit(
@@ -149,21 +148,6 @@ def _moments_of(read: ReadShow) -> list[Any]:
     show = read.show
     lit = show.fire.lit if show.fire is not None else ()
     return [show.track.corrections.sections, show.staging, show.entrances, show.timeline, lit]
-
-
-def _positions(value: object) -> Iterator[Position]:
-    """All moments that are bars and beats."""
-    if isinstance(value, Position):
-        yield value
-    elif isinstance(value, BaseModel):
-        for name in type(value).model_fields:
-            yield from _positions(getattr(value, name))
-    elif isinstance(value, Mapping):
-        for each in value.values():
-            yield from _positions(each)
-    elif isinstance(value, list | tuple):
-        for each in value:
-            yield from _positions(each)
 
 
 def _second(count: TempoMap, position: Position) -> float | None:

@@ -164,6 +164,7 @@ def test_posts_extinguishers_and_fuel_are_moved_by_keyboard(planner, name, key, 
     planner.page.get_by_role("button", name=f"{name}, ").focus()
     planner.page.keyboard.press(key)
     became(planner, line)
+    assert text(planner).count(line) == 1
 
 
 def test_a_post_is_dragged_and_told_how_near_it_is(planner):

@@ -1,12 +1,9 @@
 """Moments that are named by a section as it was heard: another hearing may put them elsewhere."""
 
-from collections.abc import Iterator, Mapping
-
-from pydantic import BaseModel
-
 from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
+from sequencer.show.held_values import held_values
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import SectionEdge
 from sequencer.units import counted
@@ -22,7 +19,7 @@ def named_sections(show: Staged) -> Outcome:
         for mark in written.track.corrections.sections
         if not isinstance(mark.start, SectionEdge)
     }
-    edges = [each.name for each in _edges(written)]
+    edges = [each.name for each in held_values(written, SectionEdge)]
     heard = [name for name in edges if not {name, name.rpartition(" ")[0]} & given]
     if not heard:
         return Outcome()
@@ -48,21 +45,6 @@ def named_sections(show: Staged) -> Outcome:
             ),
         )
     )
-
-
-def _edges(value: object) -> Iterator[SectionEdge]:
-    """All moments that are sections, in the order of the file's fields."""
-    if isinstance(value, SectionEdge):
-        yield value
-    elif isinstance(value, BaseModel):
-        for name in type(value).model_fields:
-            yield from _edges(getattr(value, name))
-    elif isinstance(value, Mapping):
-        for each in value.values():
-            yield from _edges(each)
-    elif isinstance(value, list | tuple):
-        for each in value:
-            yield from _edges(each)
 
 
 CHECK = Check(
