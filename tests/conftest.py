@@ -1,11 +1,19 @@
 """What many tests share: a hypothesis profile, and small casts made from the real laws."""
 
+import atexit
 import gc
 import importlib.util
 import os
+import shutil
+import tempfile
+from itertools import zip_longest
 
 # As many workers as cores: threads within each would only stand in the others' way.
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+# Tests start hundreds of processes: where nothing compiled may lie beside the sources, it lies elsewhere for as long as they run.
+if os.environ.pop("PYTHONDONTWRITEBYTECODE", None):
+    os.environ["PYTHONPYCACHEPREFIX"] = compiled = tempfile.mkdtemp()
+    atexit.register(shutil.rmtree, compiled, ignore_errors=True)
 
 from pathlib import Path
 from types import SimpleNamespace
@@ -118,6 +126,28 @@ def sampled_distance(first, second, beats):
         for c, d, other in capsules[1]:
             out = np.minimum(out, _apart(a, b, c, d) - one - other)
     return out
+
+
+# A test waits for a browser or a server in the first, searches or reckons for seconds in the second.
+WAITING = ("tests/browser/", "tests/cli/test_open", "tests/cli/test_share")
+WORKING = ("tests/browser/", "tests/cli/", "tests/unit/planning/", "tests/property/", "tests/benchmarks/")
+
+
+def pytest_xdist_auto_num_workers():
+    """Half as many again as there are cores, since many tests wait for a browser or a server."""
+    cores = os.cpu_count() or 1
+    return cores + cores // 2
+
+
+def pytest_collection_modifyitems(items):
+    """The long files first, those that wait between those that work, so that no worker is left alone with one at the end."""
+    files = list(dict.fromkeys(item.path for item in items))
+    names = {path: path.relative_to(Path(__file__).parents[1]).as_posix() for path in files}
+    waiting = [path for path in files if names[path].startswith(WAITING)]
+    working = [path for path in files if path not in waiting and names[path].startswith(WORKING)]
+    first = [path for pair in zip_longest(waiting, working) for path in pair if path]
+    rank = {path: k for k, path in enumerate(dict.fromkeys([*first, *files]))}
+    items.sort(key=lambda item: rank[item.path])
 
 
 def pytest_collection_finish():

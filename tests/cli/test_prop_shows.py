@@ -178,7 +178,8 @@ def test_a_rope_that_is_too_long_is_told(folder):
     held = "right: {kind: rope dart, tether: 2.0, fuel_mass: 30 g}"
     text = SHOW.replace("HELD", held).replace("PATTERN", "pattern: static-spin, cycle: 1")
     path.write_text(text, encoding="utf-8")
-    found = json.loads(run("check", path, "--json").stdout)["findings"]
+    # A part, for which no mends are sought: they would take most of the time.
+    found = json.loads(run("check", path, "--until", "9.1", "--json").stdout)["findings"]
     fast = [f["message"] for f in found if f["code"] == "strained-as-flown"]
     assert len(fast) == 1
     assert "the wick moves at 24.9 m/s, the limit is 20" in fast[0]

@@ -1,5 +1,7 @@
 """What `rehearse` writes, and what it refuses."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 import soundfile as sf
@@ -98,8 +100,9 @@ def test_small_tracks_of_everybody_keep_the_beat_and_say_whose_they_are(staged, 
             at = round(beat / speed * rate)
             near = np.abs(sound[at - rate // 50 : at + rate // 50])
             assert np.argmax(near > 0.5 * near.max()) == pytest.approx(rate // 50, abs=0.002 * rate)
-    again = write_exports(staged, rounds.report(), None, tmp_path / "again", options)
-    assert [path.read_bytes() for path in again] == [path.read_bytes() for path in written]
+    one = replace(options, speeds=(1.0,), mix=replace(options.mix, who=staged.show.names[:1]))
+    (again,) = write_exports(staged, rounds.report(), None, tmp_path / "again", one)
+    assert again.read_bytes() == written[0].read_bytes()
 
 
 def test_a_recording_of_a_rate_that_mp3_does_not_know_is_brought_to_one(tmp_path):
