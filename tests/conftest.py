@@ -130,7 +130,13 @@ def sampled_distance(first, second, beats):
 
 # A test waits for a browser or a server in the first, searches or reckons for seconds in the second.
 WAITING = ("tests/browser/", "tests/cli/test_open", "tests/cli/test_share")
-WORKING = ("tests/browser/", "tests/cli/", "tests/unit/planning/", "tests/property/", "tests/benchmarks/")
+WORKING = (
+    "tests/browser/",
+    "tests/cli/",
+    "tests/unit/planning/",
+    "tests/property/",
+    "tests/benchmarks/",
+)
 
 
 def pytest_xdist_auto_num_workers():

@@ -263,6 +263,9 @@ def test_sections_of_the_file_begin_where_they_did_on_another_count(browser, sho
             assert [each["start"] for each in view["sections"]] == pytest.approx(before, abs=0.03)
             planner.page.get_by_role("button", name="Undo").click()
             eventually(lambda: text_of(served) == text)
+            planner.page.wait_for_selector(
+                "button:disabled:has-text('Undo')"
+            )  # the page knows it too
         assert planner.faults == []
 
 
