@@ -7,7 +7,10 @@ file's size need not be so. So the file is opened without waiting, looked at onc
 import errno
 import os
 import stat
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
+from typing import BinaryIO
 
 
 class TooLargeError(OSError):
@@ -32,13 +35,28 @@ def given_bytes(path: Path, most: int) -> bytes:
     ValueError
         If no file can have that name: it holds a zero byte.
     """
-    with open(path, "rb", opener=_opened) as file:
-        if not stat.S_ISREG(os.fstat(file.fileno()).st_mode):
-            raise OSError(errno.EINVAL, "this is a device or a pipe, not a file", str(path))
+    with given_file(path) as file:
         content = file.read(most + 1)
     if len(content) > most:
         raise TooLargeError(errno.EFBIG, f"this file is larger than {most // 1_000_000} MB")
     return content
+
+
+@contextmanager
+def given_file(path: Path) -> Iterator[BinaryIO]:
+    """A file, open to be read.
+
+    Raises
+    ------
+    OSError
+        If it cannot be opened, or is no file: a folder, a device, a pipe.
+    ValueError
+        If no file can have that name: it holds a zero byte.
+    """
+    with open(path, "rb", opener=_opened) as file:
+        if not stat.S_ISREG(os.fstat(file.fileno()).st_mode):
+            raise OSError(errno.EINVAL, "this is a device or a pipe, not a file", str(path))
+        yield file
 
 
 def _opened(path: str, flags: int) -> int:

@@ -65,7 +65,7 @@ def contents(folder: Path) -> dict[str, bytes]:
     return {
         path.relative_to(folder).as_posix(): path.read_bytes()
         for path in sorted(folder.rglob("*"))
-        if path.is_file() and not path.name.startswith(".partial-")
+        if path.is_file() and not any(each.startswith(".partial-") for each in path.parts)
     }
 
 

@@ -13,10 +13,12 @@ from sequencer.cli.draw import draw
 from sequencer.cli.listen import listen
 from sequencer.cli.new import new
 from sequencer.cli.open import open_
+from sequencer.cli.pack import pack
 from sequencer.cli.patterns import patterns
 from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
+from sequencer.cli.unpack import unpack
 from sequencer.errors import InputError
 from sequencer.version import __version__
 
@@ -88,5 +90,7 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, open_, draft, check, compare, draw, sheet, rehearse, patterns, trace):
+for verb in (
+    listen, new, open_, draft, check, compare, draw, sheet, rehearse, pack, unpack, patterns, trace
+):  # fmt: skip
     main.add_command(verb)

@@ -19,6 +19,11 @@ class DiskText:
     text: str  # with its own line ends
     marked: bool = False  # it begins with a byte order mark
 
+    @property
+    def content(self) -> bytes:
+        """The file to the byte."""
+        return (_MARK if self.marked else b"") + self.text.encode("utf-8")
+
 
 def file_text(path: Path) -> str:
     """Text of a show file, its lines ended by LF alone.
@@ -77,7 +82,6 @@ def write_disk_text(path: Path, said: DiskText) -> None:
     InputError
         If it cannot be written; the file then stays as it is.
     """
-    content = (_MARK if said.marked else b"") + said.text.encode("utf-8")
     real = Path(os.path.realpath(path))
     with replacing(real) as scratch, telling(path):
-        scratch.write_bytes(content)
+        scratch.write_bytes(said.content)
