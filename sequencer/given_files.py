@@ -42,6 +42,30 @@ def given_bytes(path: Path, most: int) -> bytes:
     return content
 
 
+def is_there(path: Path) -> bool:
+    """Whether there is anything of that name; a name that nothing can have names nothing."""
+    try:
+        return path.exists()
+    except (OSError, ValueError):
+        return False
+
+
+def is_given_file(path: Path) -> bool:
+    """Whether there is a file of that name; a name that no file can have names none."""
+    try:
+        return path.is_file()
+    except (OSError, ValueError):
+        return False
+
+
+def is_given_folder(path: Path) -> bool:
+    """Whether there is a folder of that name; a name that no folder can have names none."""
+    try:
+        return path.is_dir()
+    except (OSError, ValueError):
+        return False
+
+
 @contextmanager
 def given_file(path: Path) -> Iterator[BinaryIO]:
     """A file, open to be read.

@@ -20,6 +20,7 @@ from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
 from sequencer.cli.unpack import unpack
 from sequencer.errors import InputError
+from sequencer.given_files import is_given_file
 from sequencer.version import __version__
 
 _GO_ON = {
@@ -41,7 +42,9 @@ class Verbs(click.Group):
             return super().invoke(ctx)
         except click.NoSuchOption as error:
             meant = [
-                each for each in given if each.startswith(error.option_name) and Path(each).exists()
+                each
+                for each in given
+                if each.startswith(error.option_name) and is_given_file(Path(each))
             ]
             if meant:
                 words = f"{error.message} The file of that name is written ./{meant[0]}"

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from sequencer.errors import InputError, Place
 from sequencer.files import replacing, telling
-from sequencer.given_files import TooLargeError, given_bytes
+from sequencer.given_files import TooLargeError, given_bytes, is_given_folder
 
 LARGEST = 4_000_000  # bytes of a show file
 _MARK = b"\xef\xbb\xbf"
@@ -56,7 +56,7 @@ def disk_text(path: Path) -> DiskText:
             "too-large", place, str(error.strerror), "give the path of a show file"
         ) from error
     except (OSError, ValueError) as error:
-        if path.is_dir():
+        if is_given_folder(path):
             raise InputError(
                 "not-a-file", place, "this is a folder", "give the path of a show file in it"
             ) from error

@@ -7,6 +7,7 @@ from pathlib import Path, PureWindowsPath
 from sequencer.allowed_places import is_allowed
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError
+from sequencer.given_files import is_given_file
 from sequencer.show.document import Document
 from sequencer.show.model import Show
 from sequencer.show.plain_values import ValuePath
@@ -42,7 +43,7 @@ def files_of(show: object) -> Iterator[tuple[ValuePath, str]]:
 def outside_files(document: Document, show: Show) -> list[InputError]:
     """Why files that a show names may not be read; a text that lies in no folder is its writer's."""
     file = Path(document.file)
-    if not (file.is_absolute() or file.is_file()):
+    if not (file.is_absolute() or is_given_file(file)):
         return []
     found = (outside_file(document, *each, sha256=_known(show, each[0])) for each in files_of(show))
     return [each for each in found if each is not None]
@@ -74,7 +75,7 @@ def _known(show: Show, path: ValuePath) -> str | None:
 
 
 def _has(path: Path, sha256: str | None) -> bool:
-    if sha256 is None or not path.is_file():
+    if sha256 is None or not is_given_file(path):
         return False
     return sha256_of_file(path) == sha256
 

@@ -10,6 +10,7 @@ from sequencer.allowed_places import PROJECT_MARK
 from sequencer.errors import InputError
 from sequencer.file_names import clashing, fitting_name, unfit_path
 from sequencer.files import AnyPath, making_folder
+from sequencer.given_files import is_given_file
 from sequencer.packed_files import (
     MANIFEST,
     MOST_PACKED,
@@ -116,7 +117,7 @@ def _named(read: "ReadShow") -> "dict[ValuePath, str]":
 
     named = dict(files_of(read.document.values))
     for at, name in named.items():
-        if not (Path(read.document.file).parent / name).is_file():
+        if not is_given_file(Path(read.document.file).parent / name):
             raise read.fault(
                 "no-file",
                 at,
