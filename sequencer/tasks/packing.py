@@ -7,7 +7,7 @@ from pathlib import Path, PurePosixPath
 from typing import TYPE_CHECKING
 
 from sequencer.allowed_places import PROJECT_MARK
-from sequencer.errors import InputError
+from sequencer.errors import InputError, Place
 from sequencer.file_names import clashing, fitting_name, unfit_path
 from sequencer.files import AnyPath, making_folder
 from sequencer.given_files import is_given_file
@@ -103,12 +103,21 @@ def unpack_show(path: AnyPath, out: AnyPath | None = None) -> PackedShow:
     """
     from sequencer.packed_reading import opened_archive
 
-    folder = Path(Path(path).stem) if out is None else Path(out)
+    folder = _folder_for(Path(path)) if out is None else Path(out)
     with opened_archive(Path(path)) as archive, making_folder(folder) as scratch:
         archive.write_into(scratch)
         _refuse_other_files(archive, scratch / archive.manifest.show)
         (scratch / PROJECT_MARK).write_text(_FENCE, encoding="utf-8", newline="\n")
     return PackedShow(folder / archive.manifest.show, archive.manifest)
+
+
+def _folder_for(archive: Path) -> Path:
+    """A folder here, named as the archive: its name too may be a stranger's."""
+    if (why := unfit_path(archive.stem)) is not None:
+        raise InputError(
+            "odd-folder", Place(str(archive)), f"no folder can be called as this file: {why}", "name one with --out"
+        )  # fmt: skip
+    return Path(archive.stem)
 
 
 def _named(read: "ReadShow") -> "dict[ValuePath, str]":

@@ -5,6 +5,7 @@ import json
 import os
 import sys
 import zipfile
+from pathlib import Path
 
 import pytest
 
@@ -219,3 +220,13 @@ def test_a_file_that_changes_while_it_is_packed(folder, monkeypatch):
 def test_too_much_for_one_file(folder, monkeypatch):
     monkeypatch.setattr("sequencer.packed_files.LARGEST_PACKED", 5_000)
     refused(folder, SHOW.replace("song.wav", "../music/song.wav"), "add --without-song")
+
+
+def test_the_new_folder_is_named_as_the_archive_where_one_can_be(folder, tmp_path, monkeypatch):
+    packed = pack_show(written(folder, SHOW.replace("song.wav", "../music/song.wav")), folder).path
+    monkeypatch.chdir(tmp_path)
+    assert unpack_show(packed).path == Path("mine/mine.yaml")
+    for name in (".zip", "aux.zip", "mine .zip", "\u202e.zip"):
+        (tmp_path / name).write_bytes(packed.read_bytes())
+        with pytest.raises(InputError, match="name one with --out"):
+            unpack_show(name)
