@@ -158,7 +158,10 @@ def _end_of(name: str, file: BinaryIO) -> _End:
     if sign != b"PK\x05\x06" or disk or first or comment or here != entries:
         raise _bad(name, "it is damaged, or no archive of a show")
     if entries > MOST_PACKED + 1 or length > _LARGEST_LIST:
-        raise _bad(name, f"it holds more than {MOST_PACKED} files")
+        raise _bad(
+            name,
+            f"it holds more than {MOST_PACKED} files, or tells more of them than there is to tell",
+        )
     if start + length + _END.size != size:
         raise _bad(name, "something stands before or behind what it holds")
     file.seek(max(0, size - _END.size - 20))

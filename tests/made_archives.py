@@ -54,8 +54,8 @@ def told_of(name, content, **told):
     } | told
 
 
-def archive(rows, *, before=b"", behind=b"", comment=b"", count=None):
-    """The bytes of an archive."""
+def archive(rows, *, before=b"", behind=b"", comment=b"", count=None, end=()):
+    """The bytes of an archive; `end` is what its last bytes say instead."""
     out, listed = bytearray(before), bytearray()
     for row in rows:
         packed = row.content
@@ -77,10 +77,9 @@ def archive(rows, *, before=b"", behind=b"", comment=b"", count=None):
             row.mode << 16 | row.marks, at,
         ) + row.name + row.extra  # fmt: skip
     number = len(rows) if count is None else count
-    end = struct.pack(
-        "<4sHHHHLLH", b"PK\5\6", 0, 0, number, number, len(listed), len(out), len(comment)
-    )
-    return bytes(out + listed + end + comment + behind)
+    numbers = {"sign": b"PK\5\6", "disk": 0, "first": 0, "here": number, "number": number, "length": len(listed), "at": len(out), "comment": len(comment)}  # fmt: skip
+    ending = struct.pack("<4sHHHHLLH", *(numbers | dict(end)).values())
+    return bytes(out + listed + ending + comment + behind)
 
 
 def with_entry(rows, which, **changed):

@@ -2,13 +2,15 @@
 
 import io
 import os
+import struct
 import sys
 import zipfile
 
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.packed_reading import opened_archive
+from sequencer.packed_files import PackedFile
+from sequencer.packed_reading import Archive, opened_archive
 from sequencer.tasks.packing import unpack_show
 from tests.made_archives import (
     DEVICE,
@@ -126,6 +128,13 @@ def test_bombs(tmp_path):
     )
 
 
+def test_a_file_that_grows_beyond_its_claim_is_written_no_further(tmp_path):
+    claimed = PackedFile(**told_of("a", b"abc"))
+    with pytest.raises(InputError, match="not what its list says"):
+        Archive("x.zip", None, None)._copy(claimed, io.BytesIO(bytes(5_000_000)), tmp_path / "a")
+    assert (tmp_path / "a").stat().st_size == 0
+
+
 def test_more_files_than_any_show_names(tmp_path):
     many = {f"{k}.yaml": b"" for k in range(199)}
     refused(tmp_path, archive(entries(FILES | many)), "more than 200 files")
@@ -190,6 +199,19 @@ def test_nothing_before_and_nothing_behind(tmp_path):
     refused(tmp_path, archive(entries()) + archive(entries()), "before or behind")
     rows = with_entry(entries(), b"song.wav", extra=b"PK\x06\x07" + bytes(16))
     refused(tmp_path, archive(rows), "more than 4 GB")
+
+
+@pytest.mark.parametrize(
+    "end", [{"sign": b"PK\5\7"}, {"disk": 1}, {"first": 1}, {"here": 3}, {"comment": 1}, {"length": 5}, {"at": 5}]
+)  # fmt: skip
+def test_an_end_that_lies(tmp_path, end):
+    refused(tmp_path, archive(entries(), end=end), "damaged|before or behind")
+
+
+def test_a_list_that_would_fill_the_memory(tmp_path):
+    extra = struct.pack("<HH", 0x9999, 60_000) + bytes(60_000)
+    rows = [Entry(f"{k}.yaml".encode(), b"", extra=extra) for k in range(10)]
+    refused(tmp_path, archive([*entries(), *rows]), "more than 200 files")
 
 
 @pytest.mark.parametrize("share", [0.0, 0.1, 0.5, 0.9, 0.99])
