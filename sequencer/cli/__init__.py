@@ -32,12 +32,20 @@ _GO_ON = {
 }  # verbs whose results are kept as they are found
 
 
+_TYPED = "sequencer.typed"  # the words of a command line
+
+
 class Verbs(click.Group):
     """Exit status: 0 success, 1 the show needs mending, 2 bad input, 70 a bug in sequencer, 130 interrupted."""
 
+    def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
+        """Keep the words as they were typed, for what is said of them."""
+        ctx.meta[_TYPED] = list(args)
+        return super().parse_args(ctx, args)
+
     def invoke(self, ctx: click.Context) -> Any:
         """Report each failure in one line on standard error."""
-        given = [*ctx._protected_args, *ctx.args]  # noqa: SLF001 (click keeps the verb's words nowhere else)
+        given = ctx.meta[_TYPED]
         try:
             return super().invoke(ctx)
         except click.NoSuchOption as error:
