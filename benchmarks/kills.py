@@ -17,6 +17,7 @@ import soundfile
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
+from sequencer.tasks.packing import pack_show
 from tests.cli.conftest import RATE, SHOW, click_track
 from tests.killed import contents, faults_after, faults_at_random, steps_of, verb
 
@@ -24,13 +25,47 @@ PAIR = "formations: {pair: {spots: {Ash: {at: [-0.7, 4]}, Birch: {at: [0.7, 4]}}
 NEAR = SHOW.replace(
     "cast:\n", f"{PAIR}cast:\n  - {{name: Birch, stature: 1.7, prop: {{tether: 0.55}}}}\n"
 )
+SHORT = (
+    SHOW.replace("song.wav", "short.wav")
+    .replace("from: 3.1", "from: 2.1")
+    .replace("beats: 16", "beats: 4")
+)
+# A person who opens a show, changes its title, saves, and ends the program: what was done before the kill is done again.
+OPEN = """
+import os, signal, threading
+from pathlib import Path
+from sequencer.desk.serving import serve_show
+from tests.desk_client import DeskClient
+
+def person(address):
+    try:
+        page = DeskClient(address)
+        for said in ({"do": "change-titles", "values": {"title": "Three"}}, {"do": "change-block", "at": ["timeline", 0], "values": {"note": "slowly"}}):
+            page.post("operations", revision=page.get("show")[1]["revision"], operation=said)
+        assert page.post("save")[0] == 200
+    finally:
+        os.kill(os.getpid(), signal.SIGINT)
+
+try:
+    serve_show(Path("show.yaml"), browser=False, opened=lambda address: threading.Thread(target=person, args=(address,)).start())
+except KeyboardInterrupt:
+    pass
+"""
+UNPACK = (
+    "from pathlib import Path\nfrom sequencer.tasks.packing import unpack_show\n"
+    "if not Path('theirs').exists():\n    unpack_show('mailed.zip', 'theirs')"
+)
 VERBS = {
-    "check --mend": ("check", "near.yaml", "--mend", "--drawn"),
-    "new": ("new", "made.yaml", "--track", "song.wav", "--no-draft", "--force"),
-    "rehearse": ("rehearse", "show.yaml", "--only", "timetable", "--out", "out"),
-    "page": ("rehearse", "show.yaml", "--only", "page", "--drawn", "--out", "out"),
-    "sheet": ("sheet", "show.yaml", "--drawn", "--out", "out"),
-    "draw": ("draw", "show.yaml", "--out", "out"),
+    "check --mend": verb("check", "near.yaml", "--mend", "--drawn"),
+    "new": verb("new", "made.yaml", "--track", "song.wav", "--no-draft", "--force"),
+    "draft": verb("draft", "short.yaml"),
+    "open": OPEN,
+    "rehearse": verb("rehearse", "show.yaml", "--only", "timetable", "--out", "out"),
+    "page": verb("rehearse", "show.yaml", "--only", "page", "--drawn", "--out", "out"),
+    "sheet": verb("sheet", "show.yaml", "--drawn", "--out", "out"),
+    "draw": verb("draw", "show.yaml", "--out", "out"),
+    "pack": verb("pack", "show.yaml", "--out", "out"),
+    "unpack": UNPACK,
 }
 
 
@@ -55,13 +90,16 @@ def main() -> None:
 
 
 def _killed(name: str, kills: int) -> dict:
-    code, draw = verb(*VERBS[name]), random.Random(0)  # noqa: S311 (no secret: moments of kills)
+    code, draw = VERBS[name], random.Random(0)  # noqa: S311 (no secret: moments of kills)
     with tempfile.TemporaryDirectory() as room:
         start, place = Path(room) / "start", Path(room) / "place"
         start.mkdir()
         soundfile.write(start / "song.wav", click_track(), RATE)
-        for file, text in (("show", SHOW), ("near", NEAR), ("made", SHOW)):
+        soundfile.write(start / "short.wav", click_track(seconds=16.0), RATE)
+        for file, text in (("show", SHOW), ("near", NEAR), ("made", SHOW), ("short", SHORT)):
             (start / f"{file}.yaml").write_text(text, encoding="utf-8")
+        pack_show(start / "short.yaml", room)
+        (Path(room) / "short" / "short.zip").rename(start / "mailed.zip")
         begun = time.perf_counter()
         steps, whole = steps_of(start, place, code)
         lasts = time.perf_counter() - begun

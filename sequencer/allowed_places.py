@@ -1,8 +1,8 @@
 """Where a show may read: its own folder, its project's, and what the person at this machine has allowed.
 
 Shows are mailed around. What one names must not lead a reader's program to whatever else lies on that machine, so a
-path of a show stays below the show's folder, or below the nearest folder above it that holds a file called
-`.sequencer`. Anything else the person allows: with `--allow FOLDER` for one command, or with SEQUENCER_ALLOW.
+path of a show stays below the show's folder, or below the nearest folder at or above it that holds a file called
+`.sequencer`. So a mark in a show's own folder keeps it there, whatever is marked above. Anything else the person allows: with `--allow FOLDER` for one command, or with SEQUENCER_ALLOW.
 """
 
 import os
@@ -26,7 +26,7 @@ def is_allowed(path: Path, folder: Path) -> bool:
     own = Path(os.path.realpath(folder))
     if real.is_relative_to(own):
         return True
-    project = next((each for each in own.parents if _is_project(each)), None)
+    project = next((each for each in (own, *own.parents) if _is_project(each)), None)
     if project is not None and real.is_relative_to(project):
         return True
     return any(real.is_relative_to(os.path.realpath(each)) for each in _for_now())

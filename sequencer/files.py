@@ -3,6 +3,7 @@
 import errno
 import os
 import secrets
+import shutil
 import signal
 import threading
 import time
@@ -94,7 +95,60 @@ def _sweep(folder: Path) -> None:
         for each in there:
             if each.name.startswith(PARTIAL) and time.time() - each.stat().st_mtime > _FORGOTTEN:
                 with suppress(OSError):
-                    Path(each.path).unlink()
+                    if each.is_dir(follow_symlinks=False):
+                        shutil.rmtree(each.path)
+                    else:
+                        Path(each.path).unlink()
+
+
+@contextmanager
+def making_folder(folder: Path) -> Iterator[Path]:
+    """Yield a temporary folder, which becomes a new folder of that name only if the body succeeds.
+
+    Parameters
+    ----------
+    folder : Path
+        The folder to make: nothing of that name may be there; the folder above it is created if missing.
+
+    Yields
+    ------
+    scratch : Path
+        An empty folder beside it, removed with all that is in it if anything goes wrong.
+
+    Raises
+    ------
+    InputError
+        If something of that name is there, or it cannot be written.
+    """
+    scratch = folder.with_name(f"{PARTIAL}{secrets.token_hex(8)}")
+    _refuse_taken(folder)
+    try:
+        folder.parent.mkdir(parents=True, exist_ok=True)
+        _sweep(folder.parent)
+        scratch.mkdir(mode=0o700)
+        yield scratch
+        for each in sorted(scratch.rglob("*")):
+            if each.is_file():
+                _settle(each)
+            else:
+                _settle_folder(each)
+        _settle_folder(scratch)
+        _refuse_taken(folder)
+        scratch.chmod(0o777 & ~_umask())
+        scratch.rename(folder)
+        _settle_folder(folder.parent)
+    except OSError as error:
+        raise _refusal(folder, error) from error
+    finally:
+        shutil.rmtree(scratch, ignore_errors=True)
+
+
+def _refuse_taken(folder: Path) -> None:
+    if os.path.lexists(folder):
+        raise InputError(
+            "folder-exists", Place(str(folder)), "something of this name is there already, and nothing is overwritten",
+            "name a new folder with --out",
+        )  # fmt: skip
 
 
 @contextmanager

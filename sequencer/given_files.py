@@ -7,7 +7,10 @@ file's size need not be so. So the file is opened without waiting, looked at onc
 import errno
 import os
 import stat
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
+from typing import BinaryIO
 
 
 class TooLargeError(OSError):
@@ -32,13 +35,52 @@ def given_bytes(path: Path, most: int) -> bytes:
     ValueError
         If no file can have that name: it holds a zero byte.
     """
-    with open(path, "rb", opener=_opened) as file:
-        if not stat.S_ISREG(os.fstat(file.fileno()).st_mode):
-            raise OSError(errno.EINVAL, "this is a device or a pipe, not a file", str(path))
+    with given_file(path) as file:
         content = file.read(most + 1)
     if len(content) > most:
         raise TooLargeError(errno.EFBIG, f"this file is larger than {most // 1_000_000} MB")
     return content
+
+
+def is_there(path: Path) -> bool:
+    """Whether there is anything of that name; a name that nothing can have names nothing."""
+    try:
+        return path.exists()
+    except (OSError, ValueError):
+        return False
+
+
+def is_given_file(path: Path) -> bool:
+    """Whether there is a file of that name; a name that no file can have names none."""
+    try:
+        return path.is_file()
+    except (OSError, ValueError):
+        return False
+
+
+def is_given_folder(path: Path) -> bool:
+    """Whether there is a folder of that name; a name that no folder can have names none."""
+    try:
+        return path.is_dir()
+    except (OSError, ValueError):
+        return False
+
+
+@contextmanager
+def given_file(path: Path) -> Iterator[BinaryIO]:
+    """A file, open to be read.
+
+    Raises
+    ------
+    OSError
+        If it cannot be opened, or is no file: a folder, a device, a pipe.
+    ValueError
+        If no file can have that name: it holds a zero byte.
+    """
+    with open(path, "rb", opener=_opened) as file:
+        if not stat.S_ISREG(os.fstat(file.fileno()).st_mode):
+            raise OSError(errno.EINVAL, "this is a device or a pipe, not a file", str(path))
+        yield file
 
 
 def _opened(path: str, flags: int) -> int:

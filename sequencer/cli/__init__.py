@@ -13,11 +13,14 @@ from sequencer.cli.draw import draw
 from sequencer.cli.listen import listen
 from sequencer.cli.new import new
 from sequencer.cli.open import open_
+from sequencer.cli.pack import pack
 from sequencer.cli.patterns import patterns
 from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
+from sequencer.cli.unpack import unpack
 from sequencer.errors import InputError
+from sequencer.given_files import is_given_file
 from sequencer.version import __version__
 
 _GO_ON = {
@@ -29,17 +32,27 @@ _GO_ON = {
 }  # verbs whose results are kept as they are found
 
 
+_TYPED = "sequencer.typed"  # the words of a command line
+
+
 class Verbs(click.Group):
     """Exit status: 0 success, 1 the show needs mending, 2 bad input, 70 a bug in sequencer, 130 interrupted."""
 
+    def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
+        """Keep the words as they were typed, for what is said of them."""
+        ctx.meta[_TYPED] = list(args)
+        return super().parse_args(ctx, args)
+
     def invoke(self, ctx: click.Context) -> Any:
         """Report each failure in one line on standard error."""
-        given = [*ctx._protected_args, *ctx.args]  # noqa: SLF001 (click keeps the verb's words nowhere else)
+        given = ctx.meta[_TYPED]
         try:
             return super().invoke(ctx)
         except click.NoSuchOption as error:
             meant = [
-                each for each in given if each.startswith(error.option_name) and Path(each).exists()
+                each
+                for each in given
+                if each.startswith(error.option_name) and is_given_file(Path(each))
             ]
             if meant:
                 words = f"{error.message} The file of that name is written ./{meant[0]}"
@@ -88,5 +101,7 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, open_, draft, check, compare, draw, sheet, rehearse, patterns, trace):
+for verb in (
+    listen, new, open_, draft, check, compare, draw, sheet, rehearse, pack, unpack, patterns, trace
+):  # fmt: skip
     main.add_command(verb)

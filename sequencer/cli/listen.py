@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.progress_line import ProgressLine
+from sequencer.given_files import is_given_folder
 
 
 @click.command(epilog="Example: sequencer listen my-song.mp3 --chart exports/my-song.png")
@@ -39,7 +40,7 @@ def listen(
     """
     if jobs == 0:
         raise click.UsageError("--jobs must be 1 or more; leave it out to use all cores", ctx)
-    if track.is_dir():
+    if is_given_folder(track):
         if clicks is not None or taps is not None:
             raise click.UsageError("--clicks and --tap work on a single track; name the file", ctx)
         status = _listen_to_all(track, as_json, chart, again=again, jobs=jobs, cluster=cluster)

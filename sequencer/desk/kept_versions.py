@@ -15,10 +15,10 @@ from dataclasses import dataclass, fields
 from pathlib import Path
 from typing import Any
 
-from sequencer.desk.file_names import refused_letter
 from sequencer.desk.report_ground import report_ground
 from sequencer.desk.step_journal import text_sum
 from sequencer.errors import InputError, Place
+from sequencer.file_names import refused_letter
 from sequencer.files import replacing, telling, write_text
 from sequencer.findings import Finding, restored_row
 from sequencer.show.file_text import DiskText, disk_text, write_disk_text

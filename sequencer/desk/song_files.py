@@ -6,8 +6,8 @@ from collections.abc import AsyncIterator
 from contextlib import suppress
 from pathlib import Path
 
-from sequencer.desk.file_names import refused_letter
 from sequencer.errors import InputError, Place
+from sequencer.file_names import refused_letter
 from sequencer.files import replacing, telling
 
 LARGEST_SONG = 400_000_000  # bytes

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from sequencer.errors import InputError, Place
 from sequencer.files import replacing, telling
-from sequencer.given_files import TooLargeError, given_bytes
+from sequencer.given_files import TooLargeError, given_bytes, is_given_folder
 
 LARGEST = 4_000_000  # bytes of a show file
 _MARK = b"\xef\xbb\xbf"
@@ -18,6 +18,11 @@ class DiskText:
 
     text: str  # with its own line ends
     marked: bool = False  # it begins with a byte order mark
+
+    @property
+    def content(self) -> bytes:
+        """The file to the byte."""
+        return (_MARK if self.marked else b"") + self.text.encode("utf-8")
 
 
 def file_text(path: Path) -> str:
@@ -51,7 +56,7 @@ def disk_text(path: Path) -> DiskText:
             "too-large", place, str(error.strerror), "give the path of a show file"
         ) from error
     except (OSError, ValueError) as error:
-        if path.is_dir():
+        if is_given_folder(path):
             raise InputError(
                 "not-a-file", place, "this is a folder", "give the path of a show file in it"
             ) from error
@@ -77,7 +82,6 @@ def write_disk_text(path: Path, said: DiskText) -> None:
     InputError
         If it cannot be written; the file then stays as it is.
     """
-    content = (_MARK if said.marked else b"") + said.text.encode("utf-8")
     real = Path(os.path.realpath(path))
     with replacing(real) as scratch, telling(path):
-        scratch.write_bytes(content)
+        scratch.write_bytes(said.content)

@@ -7,30 +7,43 @@ from pathlib import Path, PureWindowsPath
 from sequencer.allowed_places import is_allowed
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError
+from sequencer.given_files import is_given_file
 from sequencer.show.document import Document
 from sequencer.show.model import Show
 from sequencer.show.plain_values import ValuePath
 
+_NAMED: tuple[ValuePath, ...] = (
+    ("track", "file"),
+    ("track", "corrections", "beats"),
+    ("pattern_files",),
+    ("rules", "file"),
+    ("fire", "burns"),
+    ("type_file",),
+)
 
-def files_of(show: Show) -> Iterator[tuple[ValuePath, str]]:
-    """Every file that a show names, and where it says so."""
-    yield ("track", "file"), show.track.file
-    if show.track.corrections.beats is not None:
-        yield ("track", "corrections", "beats"), show.track.corrections.beats
-    for k, name in enumerate(show.pattern_files):
-        yield ("pattern_files", k), name
-    for k, name in enumerate(show.rules.file):
-        yield ("rules", "file", k), name
-    if show.fire is not None and show.fire.burns is not None:
-        yield ("fire", "burns"), show.fire.burns
-    if show.type_file is not None:
-        yield ("type_file",), show.type_file
+
+def files_of(show: object) -> Iterator[tuple[ValuePath, str]]:
+    """Every file that a show names, and where it says so.
+
+    Parameters
+    ----------
+    show : Show, or plain values
+        What a file says may also be no show.
+    """
+    for path in _NAMED:
+        named = show
+        for key in path:
+            named = named.get(key) if isinstance(named, dict) else getattr(named, str(key), None)
+        if isinstance(named, str):
+            yield path, named
+        elif isinstance(named, list | tuple):
+            yield from (((*path, k), each) for k, each in enumerate(named) if isinstance(each, str))
 
 
 def outside_files(document: Document, show: Show) -> list[InputError]:
     """Why files that a show names may not be read; a text that lies in no folder is its writer's."""
     file = Path(document.file)
-    if not (file.is_absolute() or file.is_file()):
+    if not (file.is_absolute() or is_given_file(file)):
         return []
     found = (outside_file(document, *each, sha256=_known(show, each[0])) for each in files_of(show))
     return [each for each in found if each is not None]
@@ -62,7 +75,7 @@ def _known(show: Show, path: ValuePath) -> str | None:
 
 
 def _has(path: Path, sha256: str | None) -> bool:
-    if sha256 is None or not path.is_file():
+    if sha256 is None or not is_given_file(path):
         return False
     return sha256_of_file(path) == sha256
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.errors import InputError
+from sequencer.given_files import is_given_file
 from sequencer.motion.patterns.library import Pattern, patterns, patterns_from
 from sequencer.show.document import Document, read_document
 from sequencer.show.outside_files import outside_file
@@ -43,7 +44,7 @@ def book_from_document(document: Document) -> Book:
         path = Path(document.file).parent / str(file)
         if (outside := outside_file(document, ("pattern_files", i), str(file))) is not None:
             raise outside
-        if not path.is_file():
+        if not is_given_file(path):
             raise InputError(
                 "no-file", document.place("pattern_files", i), f"there is no pattern file {file!r}",
                 "give its path relative to the folder of this file",

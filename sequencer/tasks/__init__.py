@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     from sequencer.tasks.drafts import draft_show, draft_words
     from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
     from sequencer.tasks.mend import mend_show
+    from sequencer.tasks.packing import pack_show, unpack_show
     from sequencer.tasks.part_of_show import PartOfShow
     from sequencer.tasks.recounting import recount_show
     from sequencer.tasks.shows import (
@@ -43,6 +44,7 @@ __all__ = [
     "hear_folder",
     "hear_song",
     "mend_show",
+    "pack_show",
     "print_sheets",
     "recount_show",
     "report_text",
@@ -52,6 +54,7 @@ __all__ = [
     "start_show",
     "trace_pattern",
     "trace_show",
+    "unpack_show",
     "write_rehearsal",
     "write_schema",
 ]
@@ -65,10 +68,12 @@ _HOMES = {
     "folder_text": "folders",
     "hear_folder": "folders",
     "mend_show": "mend",
+    "pack_show": "packing",
     "PartOfShow": "part_of_show",
     "recount_show": "recounting",
     "start_show": "starting",
     "trace_pattern": "vocabulary",
+    "unpack_show": "packing",
 }  # all others are in `shows`
 
 

@@ -11,6 +11,7 @@ from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath
 from sequencer.findings import Report
+from sequencer.given_files import is_there
 from sequencer.progress import Progress, within
 from sequencer.tasks.kept_reports import AskedReport
 
@@ -250,7 +251,7 @@ def track_of(read: "ReadShow") -> Path:
 def _analysed(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> "Song":
     """The analysed track of a show, whichever cut it is."""
     track = track_of(read)
-    if track.exists():
+    if is_there(track):
         return hear_song(track, progress=progress)
     if without_track and (known := _cached_song(read.show.track.sha256, track)) is not None:
         return known

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
+from sequencer.given_files import is_there
 from sequencer.progress import Progress, within
 from sequencer.tasks import shows
 
@@ -53,7 +54,7 @@ def start_show(
         If drafting is interrupted; the file is written all the same, with the best routine so far or with easy patterns.
     """
     show, track = Path(show), Path(track)
-    if show.exists() and not force:
+    if is_there(show) and not force:
         raise InputError(
             "file-exists",
             Place(str(show)),

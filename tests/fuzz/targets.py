@@ -14,7 +14,9 @@ from pathlib import Path
 import numpy as np
 
 from sequencer.errors import InputError, InputErrors
+from tests.fuzz import archives, options
 from tests.fuzz.changes import changed_bytes, changed_text
+from tests.made_archives import archive, entries
 
 ROOT = Path(__file__).parents[2]
 LONGEST_LINE = 1500  # letters
@@ -74,6 +76,36 @@ class Target:
         assert error.mend, line
         if self.text:
             assert error.place.line or error.code in NO_LINE, f"no line: {line}"
+
+
+@dataclass(frozen=True)
+class MadeTarget(Target):
+    """A reader of files that are made from nothing, since a changed one would only be damaged."""
+
+    made: Callable[[int], bytes] = archives.made_archive
+
+    def case(self, seed: int) -> bytes:
+        """The file of a case."""
+        return self.made(seed)
+
+
+class OptionTarget:
+    """The command line, given words."""
+
+    name = "options"
+    text = True
+
+    def seeds(self) -> list[bytes]:
+        """It starts from the options that each verb has."""
+        return []
+
+    def case(self, seed: int) -> list[str]:
+        """The words of a case."""
+        return options.command_line(seed)
+
+    def run(self, seed: int) -> str:
+        """As `Target.run`."""
+        return options.run(seed)
 
 
 # --- shows ---
@@ -246,5 +278,7 @@ TARGETS = {
         Target("taps", lambda: [TAPS.encode(), b"0.5\n1.0\n1.5\n2.0\n2.5\n"], _taps),
         Target("midi", _midis, _midi, text=False),
         Target("audio", _songs, _audio, text=False),
+        MadeTarget("archive", lambda: [archive(entries())], archives.unpacked, text=False),
+        OptionTarget(),
     )
 }

@@ -6,7 +6,7 @@ from sequencer.errors import InputError
 from tests.fuzz.changes import changed_bytes, changed_text
 from tests.fuzz.targets import TARGETS
 
-CASES = {"show": 100, "audio": 120}
+CASES = {"show": 100, "audio": 120, "archive": 150, "options": 40}
 FEWEST = (
     0.02  # of the cases are still taken: else only the first fault of each file would be looked at
 )

@@ -61,3 +61,12 @@ def test_a_mark_among_downloads_or_at_home_opens_nothing(folder, monkeypatch):
     assert is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
     monkeypatch.setattr("platformdirs.user_downloads_dir", lambda: str(folder.parent))
     assert not is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
+
+
+def test_a_mark_in_its_own_folder_keeps_a_show_there(folder):
+    (folder.parent / ".sequencer").touch()
+    (folder / ".sequencer").touch()
+    assert is_allowed(folder / "songs" / "a.wav", folder)
+    assert is_allowed(folder / "songs" / "a.wav", folder / "songs")  # a show below reads all of it
+    assert not is_allowed(folder.parent / "elsewhere" / "b.wav", folder)
+    assert not is_allowed(folder.parent / "elsewhere" / "b.wav", folder / "songs")

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.files import replacing, write_bytes, write_text
+from sequencer.files import making_folder, replacing, write_bytes, write_text
 
 
 def names(folder):
@@ -100,3 +100,46 @@ def test_a_file_that_may_only_be_read_is_replaced_in_a_folder_that_may_be_writte
     (tmp_path / "a.yaml").chmod(0o444)
     write_text(tmp_path / "a.yaml", "new")
     assert (tmp_path / "a.yaml").read_text(encoding="utf-8") == "new"
+
+
+def test_a_new_folder_is_there_whole_or_not_at_all(tmp_path):
+    with making_folder(tmp_path / "a" / "new") as scratch:
+        (scratch / "deep").mkdir()
+        (scratch / "deep" / "x").write_bytes(b"x")
+        assert names(tmp_path / "a") == [scratch.name]
+    assert (tmp_path / "a" / "new" / "deep" / "x").read_bytes() == b"x"
+    assert names(tmp_path / "a") == ["new"]
+    with pytest.raises(KeyError), making_folder(tmp_path / "b") as scratch:
+        fails_in(scratch)
+    assert names(tmp_path) == ["a"]
+
+
+def fails_in(scratch):
+    (scratch / "x").write_bytes(b"x")
+    raise KeyError
+
+
+def test_a_folder_that_comes_to_be_there_meanwhile_stays(tmp_path):
+    with (
+        pytest.raises(InputError, match="nothing is overwritten"),
+        making_folder(tmp_path / "new") as scratch,
+    ):
+        also_written(scratch, tmp_path / "new")
+    assert names(tmp_path) == ["new"]
+    assert (tmp_path / "new" / "x").read_bytes() == b"theirs"
+
+
+def also_written(scratch, folder):
+    (scratch / "x").write_bytes(b"mine")
+    folder.mkdir()
+    (folder / "x").write_bytes(b"theirs")
+
+
+def test_a_forgotten_scratch_folder_goes(tmp_path):
+    old = tmp_path / ".partial-old"
+    old.mkdir()
+    (old / "x").write_bytes(b"x")
+    os.utime(old, (time.time() - 7200, time.time() - 7200))
+    (tmp_path / ".partial-now").mkdir()
+    write_bytes(tmp_path / "a", b"a")
+    assert names(tmp_path) == [".partial-now", "a"]

@@ -5,7 +5,13 @@ import sys
 
 import pytest
 
-from sequencer.given_files import TooLargeError, given_bytes
+from sequencer.given_files import (
+    TooLargeError,
+    given_bytes,
+    is_given_file,
+    is_given_folder,
+    is_there,
+)
 
 
 def test_a_file_is_read_to_its_limit_and_no_further(tmp_path):
@@ -35,3 +41,20 @@ def test_nobody_waits_for_a_pipe(tmp_path):
 def test_no_device_is_read(device):
     with pytest.raises(OSError, match="a device or a pipe"):
         given_bytes(device, 10)
+
+
+@pytest.mark.parametrize("name", ["x" * 5000, "x/" * 3000, "a\0b", "\udcff", "none"])
+def test_a_name_that_nothing_can_have_names_nothing(tmp_path, name):
+    assert not is_there(tmp_path / name)
+    assert not is_given_file(tmp_path / name)
+    assert not is_given_folder(tmp_path / name)
+
+
+def test_what_is_there(tmp_path):
+    (tmp_path / "a").touch()
+    assert is_there(tmp_path / "a")
+    assert is_there(tmp_path)
+    assert is_given_file(tmp_path / "a")
+    assert not is_given_file(tmp_path)
+    assert is_given_folder(tmp_path)
+    assert not is_given_folder(tmp_path / "a")

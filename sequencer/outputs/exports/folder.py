@@ -8,6 +8,7 @@ from pathlib import Path
 from sequencer.arrays import Floats
 from sequencer.errors import InputError, Place
 from sequencer.findings import Report
+from sequencer.given_files import is_given_file
 from sequencer.outputs.exports.captions import write_captions
 from sequencer.outputs.exports.cue_list import write_cue_list
 from sequencer.outputs.exports.midi import write_midi
@@ -99,7 +100,7 @@ def write_exports(
         )
     starts = _starts_of_code(options)
     say = progress or (lambda _subject, _share: None)
-    there = track if track is not None and track.is_file() else None
+    there = track if track is not None and is_given_file(track) else None
     written: list[Path] = []
     song = None if there is None else _SongFile(there, say)
     if "page" in options.parts:

@@ -4,6 +4,7 @@ Stage frame [m]: X to the audience's right is the page's right, Y upstage is up.
 """
 
 from collections.abc import Callable, Sequence
+from functools import cached_property
 from itertools import combinations
 from math import cos, hypot, radians, sin
 from typing import Any
@@ -245,11 +246,11 @@ class StagePlan(SiteDrawing):
         """A performer's name farther off, where it cannot be taken for another's; always on that performer's sheet."""
         x, y = self.places[name]
         half = self._half(name)
-        around = [
-            spot
-            for spot in _around(x, y, self.disc, 2 * half)
-            if self._is_clear((x, y), spot, self.disc + 1.5)
-        ]
+        away = self.disc + 1.5
+        spots = _around(x, y, self.disc, 2 * half)
+        reach = max(hypot(to_x - x, to_y - y) for to_x, to_y in spots) + away
+        near = [at for at in self.places.values() if hypot(at[0] - x, at[1] - y) <= reach]
+        around = [spot for spot in spots if self._is_clear((x, y), spot, away, near)]
         crossed = self._are_crossed((x, y), around)
         around = [
             spot
@@ -295,11 +296,17 @@ class StagePlan(SiteDrawing):
         """Half a name's width."""
         return width(clipped(name, "Bold", TINY, _NAME), "Bold") * TINY / 2
 
-    def _is_clear(self, disc: tuple[float, float], label: tuple[float, float], away: float) -> bool:
+    @staticmethod
+    def _is_clear(
+        disc: tuple[float, float],
+        label: tuple[float, float],
+        away: float,
+        discs: Sequence[tuple[float, float]],
+    ) -> bool:
         """Whether a line from a disc to its name passes the middle of every other disc that far away."""
         (x, y), (to_x, to_y) = disc, label
         long = max(hypot(to_x - x, to_y - y), 1e-9)
-        for px, py in self.places.values():
+        for px, py in discs:
             if hypot(px - x, py - y) < 1e-6:
                 continue
             share = ((px - x) * (to_x - x) + (py - y) * (to_y - y)) / long**2
@@ -346,11 +353,13 @@ class StagePlan(SiteDrawing):
     @property
     def disc(self) -> float:
         """Radius of a performer's disc [pt]."""
-        gaps = [
-            hypot(a[0] - b[0], a[1] - b[1]) * self.scale
-            for a, b in combinations(self.scene.spots.values(), 2)
-        ]
-        return max(6.2, min(8.5, min(gaps, default=99.0) / 2 - 0.4))
+        return max(6.2, min(8.5, self._closest_spots * self.scale / 2 - 0.4))
+
+    @cached_property
+    def _closest_spots(self) -> float:
+        """How far the two nearest spots are apart [m]; found once, since every place that is tried for a name asks for it."""
+        pairs = combinations(self.scene.spots.values(), 2)
+        return min((hypot(a[0] - b[0], a[1] - b[1]) for a, b in pairs), default=99.0)
 
     def _safety_marks(self, venue: VenueRecord, discs: Sequence[ShownArea]) -> list[_Mark]:
         """Position, words and drawing of everything that the crew looks for; nothing overlaps."""

@@ -6,6 +6,7 @@ import pandas as pd
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer.errors import InputError
 from sequencer.motion.patterns.planes import frame_of
 from sequencer.outputs.exports import trace as module
 from sequencer.outputs.exports.trace import FLOWN_COLUMNS, TRACE_COLUMNS, pattern_csv, trace_csv
@@ -241,3 +242,11 @@ def test_a_flown_trace_of_a_rigid_prop_is_the_drawn_one():
         own, other = ([f"{start}{part}_{axis}" for axis in "xyz"] for start in ("", "flown_"))
         assert_allclose(table[own], table[other], atol=0)
     assert list(table.columns[-3:]) == ["flown_head_x", "flown_head_y", "flown_head_z"]
+
+
+def test_a_table_that_would_fill_the_memory_is_refused(traced):
+    show, _ = traced
+    with pytest.raises(InputError, match="rows, and 5,000,000 can be written"):
+        trace_csv(show, rate=5_000_000 / show.song.duration / 7.9)  # of eight hands
+    with pytest.raises(InputError, match="this would be 10,000,000,000 rows"):
+        pattern_csv("orbit", {}, beats=100_000, per_beat=100_000, tempo=100.0)
