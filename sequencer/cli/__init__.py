@@ -14,6 +14,7 @@ from sequencer.cli.listen import listen
 from sequencer.cli.new import new
 from sequencer.cli.open import open_
 from sequencer.cli.patterns import patterns
+from sequencer.cli.practice import practice
 from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
@@ -88,5 +89,18 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, open_, draft, check, compare, draw, sheet, rehearse, patterns, trace):
+for verb in (
+    listen,
+    new,
+    open_,
+    draft,
+    check,
+    compare,
+    draw,
+    sheet,
+    rehearse,
+    practice,
+    patterns,
+    trace,
+):
     main.add_command(verb)

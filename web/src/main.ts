@@ -1,4 +1,5 @@
 // The rehearsal page: reads the document, keeps the clock, draws, and shows text beside the drawing.
+import { openAsked } from "./asked";
 import { begins } from "./carriage";
 import { SilentClock, SongClock, type Clock } from "./clock";
 import { Controls } from "./controls";
@@ -124,6 +125,7 @@ class Page {
       this.player.repeat = true;
       this.seek(doc.part[0]);
     }
+    if (location.hash.includes("=")) openAsked(this, location.hash, notice);
     this.resize();
     this.redrawTimeline();
     const loop = (stamp: number) => {

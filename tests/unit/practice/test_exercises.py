@@ -1,0 +1,82 @@
+"""What there is to practise of a small show: whole bars, hardest first, figures by hand and against sampled motion."""
+
+import numpy as np
+import pytest
+
+from sequencer.practice.exercises import exercises
+from tests.practice_show import made_show
+
+
+def own(who):
+    return {each.title: each for each in exercises(made_show(), who)}
+
+
+def test_every_kind_is_there_with_its_loop():
+    """The link of beats 22 to 24 with two beats on either side is in bars 6 and 7: beats 20 to 28."""
+    found = own("Ada")
+    assert [(each.kind, title) for title, each in found.items()] == [
+        ("join", "extension into static-spin"),
+        ("join", "static-spin into pro-bend-3"),
+        ("build", "pro-bend-3, two circles"),
+        ("walk", "walk to deep in static-spin"),
+        ("run", "the whole show"),
+    ]
+    assert [(each.start, each.end) for each in found.values()] == [
+        (20, 28),
+        (52, 60),
+        (52, 68),
+        (28, 44),
+        (4, 68),
+    ]
+
+
+def test_who_is_lit_and_who_is_in_canon():
+    """Ada burns in bars 3 to 12; the canon begins in bar 15."""
+    assert {title: each.lit for title, each in own("Ada").items()} == {
+        "extension into static-spin": True, "static-spin into pro-bend-3": False, "pro-bend-3, two circles": False,
+        "walk to deep in static-spin": True, "the whole show": True,
+    }  # fmt: skip
+    assert not any(each.lit for each in own("Bo").values())
+    assert [title for title, each in own("Bo").items() if each.canon] == [
+        "static-spin into pro-bend-3", "pro-bend-3, two circles",
+    ]  # fmt: skip
+
+
+def test_a_walk_is_as_fast_as_its_law():
+    """2 m in 8 beats of half a second: 0.5 m/s on average, 15/8 of that at most. Bo's 10 cm are a step, no walk."""
+    walk = own("Ada")["walk to deep in static-spin"]
+    assert walk.hardness == pytest.approx(0.9375, abs=1e-4)
+    assert walk.why == "2.00 m in 8 counts, up to 0.9 m/s"
+    assert not any(each.kind == "walk" for each in own("Bo").values())
+
+
+def test_a_join_is_as_hard_as_its_link():
+    """The share that is told bounds the sampled one, and is not far above it; limits as the show leaves them."""
+    show = made_show()
+    beats = np.linspace(22.0, 24.0, 4001)
+    shares = []
+    for trajectory in show.dancers[0].trajectories.values():
+        motion = trajectory.at(beats)
+        sizes = [
+            np.linalg.norm(each, axis=-1).max()
+            for each in (
+                motion.hand_rate,
+                motion.hand_acceleration,
+                np.gradient(motion.tether_rate, beats, axis=0),
+            )
+        ]
+        shares.append(max(sizes[0] * 2 / 6.0, sizes[1] * 4 / 80.0, sizes[2] / 160.0))
+    told = own("Ada")["extension into static-spin"].hardness
+    assert max(shares) <= told <= 1.5 * max(shares)
+
+
+def test_what_returns_is_one_exercise():
+    """The same join at a second place: the harder one's loop, and where it is danced again."""
+    from dataclasses import replace
+
+    from sequencer.practice import exercises as module
+
+    first = own("Ada")["extension into static-spin"]
+    again = replace(first, start=60.0, end=68.0, hardness=0.9, lit=False)
+    (one,) = module._once_each([first, again])
+    assert (one.start, one.hardness, one.also, one.lit) == (60.0, 0.9, (20.0,), True)
