@@ -3,8 +3,10 @@
 import datetime as dt
 from functools import cache
 
+from sequencer.outputs.practice_pages.practice_words import PlanEdition
 from sequencer.practice.log_reading import LogGround
 from sequencer.practice.logged_run import LoggedRun
+from sequencer.practice.practice_plan import practice_plan
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.moments import beat_of
@@ -60,3 +62,12 @@ def run(day=30, who="Ada", *, line=0, month=11, **more):
     """A line of a log, of November 2026 unless said otherwise; at tempo."""
     given = {"speed": 1.0, **more}
     return LoggedRun(date=dt.date(2026, month, day), who=who, line=line, **given)
+
+
+def edition(runs=(), who=("Ada", "Bo")):
+    """The plan of some performers by a log, with what a print-out of it needs."""
+    show = made_show()
+    return PlanEdition(
+        show=show, plan=practice_plan(show, runs, who), show_path="two.yaml", log_path="two.practice.csv",
+        log_name="two.practice.csv", has_loops=False,
+    )  # fmt: skip
