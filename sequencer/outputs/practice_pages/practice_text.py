@@ -19,6 +19,7 @@ from sequencer.outputs.report.terminal import columns, fitted
 from sequencer.units import counted
 
 _INDENT = " " * 4
+_HEADS = ("loop", "next", "clean")
 
 
 def plan_text(edition: PlanEdition, *, width: int = 100, page: str = "") -> str:
@@ -44,35 +45,29 @@ def plan_text(edition: PlanEdition, *, width: int = 100, page: str = "") -> str:
 
 
 def _table(edition: PlanEdition, width: int) -> list[str]:
-    rows = [
-        (
-            item,
-            span_text(edition.show, item.exercise),
-            next_words(item),
-            tries_words(item.behind),
-        )
-        for item in edition.plan.items
-    ]
-    if not rows:
+    items = edition.plan.items
+    if not items:
         return [
             "Nothing is left to practise: every exercise came off, lit where it is lit in the show."
         ]
-    sizes = [max(columns(row[k]) for row in rows) for k in (1, 2, 3)]
-    sizes = [
-        max(size, len(head)) for size, head in zip(sizes, ("loop", "next", "clean"), strict=True)
+    cells = [
+        (span_text(edition.show, item.exercise), next_words(item), tries_words(item.behind))
+        for item in items
     ]
-    room = max(width - sum(sizes) - 10, 20)
-    loop, step, tries = sizes
-    head = f"{_INDENT}{fitted('what', room)}  {fitted('loop', loop)}  {fitted('next', step)}  clean"
-    lines = [head]
-    for k, (item, span, following, tried) in enumerate(rows, start=1):
-        title = fitted(item.exercise.title, room)
-        lines.append(
-            f"{k:>2}  {title}  {fitted(span, loop)}  {fitted(following, step)}  {fitted(tried, tries)}".rstrip()
-        )
+    loop, step, tries = (max(map(columns, column)) for column in zip(_HEADS, *cells, strict=True))
+    room = max(width - loop - step - tries - 10, 20)
+
+    def row(number: str, title: str, each: tuple[str, str, str]) -> str:
+        told = f"{fitted(each[0], loop)}  {fitted(each[1], step)}  {each[2]}"
+        return f"{number:>2}  {fitted(title, room)}  {told}"
+
+    lines = [row("", "what", _HEADS)]
+    for k, (item, each) in enumerate(zip(items, cells, strict=True), start=1):
+        lead = _INDENT + "  "
+        lines.append(row(str(k), item.exercise.title, each))
         lines += textwrap.wrap(
-            item_words(edition, item), width, initial_indent=_INDENT + "  ", subsequent_indent=_INDENT + "  "
-        )  # fmt: skip
+            item_words(edition, item), width, initial_indent=lead, subsequent_indent=lead
+        )
     return lines
 
 
