@@ -69,5 +69,5 @@ def edition(runs=(), who=("Ada", "Bo")):
     show = made_show()
     return PlanEdition(
         show=show, plan=practice_plan(show, runs, who), show_path="two.yaml", log_path="two.practice.csv",
-        log_name="two.practice.csv", has_loops=False,
+        log_name="two.practice.csv", loops="missing",
     )  # fmt: skip

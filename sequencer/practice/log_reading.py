@@ -112,7 +112,7 @@ def parse_practice_log(text: str, file: str, ground: LogGround) -> tuple[LoggedR
                 faults += error.errors if isinstance(error, InputErrors) else [error]
     except csv.Error as error:
         raise InputError(
-            "no-practice-log", Place(file, reader.line_num), f"this is not CSV: {error}",
+            "no-practice-log", Place(file, max(reader.line_num, 1)), f"this is not CSV: {error}",
             "save it as CSV, UTF-8",
         ) from error  # fmt: skip
     if faults:
@@ -276,7 +276,7 @@ class _Cells:
         text = self._row.get(name, "")
         if not text:
             return 0
-        if not text.isdecimal() or int(text) > _MOST_TRIED:
+        if not re.fullmatch(r"\d{1,6}", text) or int(text) > _MOST_TRIED:
             self._told(
                 name,
                 f"{text!r} is not a count of tries",

@@ -8,6 +8,8 @@ from statistics import fmean
 
 from sequencer.practice.logged_run import LoggedRun
 
+AT_TEMPO = 0.98  # [1] a speed this near to the song's is the song's
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PracticeWeek:
@@ -17,6 +19,7 @@ class PracticeWeek:
     days: int
     tried: int
     clean: int
+    at_tempo: int  # tries of these at the song's tempo or faster
     lit: int  # tries of these with fire
     drift: float | None  # [m] mean distance from the place in the plan; None: not measured
 
@@ -45,6 +48,7 @@ def _week(monday: dt.date, runs: Sequence[LoggedRun]) -> PracticeWeek:
         days=len({run.date for run in runs}),
         tried=sum(run.tried for run in runs),
         clean=sum(run.clean for run in runs),
+        at_tempo=sum(run.tried for run in runs if run.speed is not None and run.speed >= AT_TEMPO),
         lit=sum(run.tried for run in runs if run.lit),
         drift=fmean(drifts) if drifts else None,
     )

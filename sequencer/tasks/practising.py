@@ -4,7 +4,7 @@ import datetime as dt
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
@@ -76,7 +76,7 @@ def plan_practice(
     plan: PracticePlan = practice_plan(show, runs, who)
     edition = PlanEdition(
         show=show, plan=plan, show_path=str(path), log_path=str(log), log_name=log.name,
-        has_loops=(folder / PAGE_OF_LOOPS).exists(),
+        loops=_loops(folder / PAGE_OF_LOOPS, Path(path)),
     )  # fmt: skip
     page = folder / _page_name(show, for_whom)
     write_text(page, practice_page(edition))
@@ -165,6 +165,14 @@ def _ground(show: "Staged", today: dt.date | None) -> "LogGround":
         beat_of=lambda text: beat_of(parse_moment(text), show.song, show.tempo),
         today=today or dt.date.today(),  # noqa: DTZ011 (the day where the person is)
     )
+
+
+def _loops(page: Path, show: Path) -> Literal["there", "older", "missing"]:
+    """Whether the rehearsal page is there, and written after the last change of the show."""
+    try:
+        return "older" if page.stat().st_mtime < show.stat().st_mtime else "there"
+    except OSError:
+        return "missing"
 
 
 def _page_name(show: "Staged", for_whom: Sequence[str]) -> str:

@@ -1,6 +1,7 @@
 """`practice`: what is written down, what is told, and that nothing is lost by bad input."""
 
 import json
+import os
 
 import pytest
 from click.testing import CliRunner
@@ -37,6 +38,11 @@ def test_from_the_plan_to_the_log_and_back(show, log):
     assert str(page) in plan.stdout
     assert "the whole show" in page.read_text(encoding="utf-8")
     assert not log.exists()
+    assert "The loops need rehearsal.html" in plan.stdout
+    page.with_name("rehearsal.html").touch()
+    assert "rehearsal.html" not in practise(show).stdout
+    os.utime(page.with_name("rehearsal.html"), (0, 0))
+    assert "rehearsal.html is older than the show" in practise(show).stdout
 
     written = practise(
         show, "--log", "the whole show 80% 2/2", "--log", "the whole show 100% 1/2 note gusts"

@@ -12,6 +12,7 @@ from sequencer.outputs.practice_pages.practice_words import (
     item_words,
     last_weeks,
     loop_address,
+    loops_words,
     span_text,
     told_lines,
     tries_words,
@@ -58,11 +59,7 @@ def practice_page(edition: PlanEdition) -> str:
     done = ", ".join(item.exercise.title for item in plan.done)
     told = "".join(f"<li>{html.escape(line)}</li>" for line in told_lines(edition))
     loops = f"Each step opens {PAGE_OF_LOOPS} at its loop, slowed and repeated; press Play."
-    missing = (
-        ""
-        if edition.has_loops
-        else f" It is not there yet: sequencer rehearse {edition.show_path} --only page"
-    )
+    missing = f" {loops_words(edition)}" if edition.loops != "there" else ""
     parts = (
         f'<h1>{title}</h1>{warned}<p class="soft screen">{html.escape(loops + missing)}</p>',
         f"<ol>{items}</ol>",

@@ -4,11 +4,11 @@ import textwrap
 
 from sequencer.outputs.practice_pages.practice_words import (
     ADVICE,
-    PAGE_OF_LOOPS,
     WEEK_HEADS,
     PlanEdition,
     item_words,
     last_weeks,
+    loops_words,
     next_words,
     span_text,
     told_lines,
@@ -104,12 +104,7 @@ def _log_lines(edition: PlanEdition, width: int) -> list[str]:
 
 
 def _page_lines(edition: PlanEdition, page: str) -> list[str]:
-    lines = [f"To print, and to open the loops: {page}"]
-    if not edition.has_loops:
-        lines.append(
-            f"The loops need {PAGE_OF_LOOPS} beside it: sequencer rehearse {edition.show_path} --only page"
-        )
-    return lines
+    return [f"To print, and to open the loops: {page}", *filter(None, [loops_words(edition)])]
 
 
 def _wrapped(text: str, width: int, lead: str = "") -> list[str]:

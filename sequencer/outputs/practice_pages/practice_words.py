@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Literal
 from urllib.parse import quote, urlencode
 
 from sequencer.practice.exercises import Exercise
@@ -38,7 +39,9 @@ class PlanEdition:
     show_path: str  # as it was typed
     log_path: str
     log_name: str  # beside the show
-    has_loops: bool  # whether the rehearsal page is there
+    loops: Literal[
+        "there", "older", "missing"
+    ]  # the rehearsal page, and whether the show was changed after it
 
     @property
     def title(self) -> str:
@@ -54,6 +57,16 @@ class PlanEdition:
     def alone(self) -> bool:
         """Whether the plan is one performer's."""
         return len(self.plan.who) == 1
+
+
+def loops_words(edition: PlanEdition) -> str:
+    """What has to be done before the loops open; empty if nothing."""
+    again = f"sequencer rehearse {edition.show_path} --only page"
+    if edition.loops == "older":
+        return f"{PAGE_OF_LOOPS} is older than the show, write it anew: {again}"
+    return (
+        f"The loops need {PAGE_OF_LOOPS} beside it: {again}" if edition.loops == "missing" else ""
+    )
 
 
 def span_text(show: Staged, exercise: Exercise) -> str:
@@ -102,13 +115,14 @@ def next_words(item: PracticeItem) -> str:
 
 
 def week_cells(week: PracticeWeek) -> tuple[str, ...]:
-    """A week's figures: from, days, tries, clean, lit, off the place."""
+    """A week's figures: from, days, tries, clean, at tempo, lit, off the place."""
     clean = "–" if week.share is None else f"{100 * week.share:.0f} %"
     off = "–" if week.drift is None else length_words(week.drift)
-    return week.monday.isoformat(), str(week.days), str(week.tried), clean, str(week.lit), off
+    tries = (str(each) for each in (week.at_tempo, week.lit))
+    return (week.monday.isoformat(), str(week.days), str(week.tried), clean, *tries, off)
 
 
-WEEK_HEADS = ("week from", "days", "tries", "clean", "lit", "off the place")
+WEEK_HEADS = ("week from", "days", "tries", "clean", "at tempo", "lit", "off the place")
 
 
 def last_weeks(plan: PracticePlan) -> Sequence[PracticeWeek]:

@@ -103,7 +103,14 @@ def test_a_plan_fits_the_screen(width):
     assert len(lines) <= 40
     assert '--log "Ada 6.1-8.1 60% 6/8"' in text
     assert "1 line of the log is about what is no longer in the show" in text.replace("\n  ", " ")
-    assert "sequencer rehearse two.yaml --only page" in text
+    assert (
+        "The loops need rehearsal.html beside it: sequencer rehearse two.yaml --only page" in text
+    )
+    assert "rehearsal.html" not in plan_text(
+        replace(edition(), loops="there"), page="out/two/practice.html"
+    )
+    older = plan_text(replace(edition(), loops="older"), page="out/two/practice.html")
+    assert "rehearsal.html is older than the show, write it anew" in older
 
 
 def test_a_plan_as_json_has_every_figure():
