@@ -177,7 +177,7 @@ def run_of(
         start=cells.moment("from"),
         end=cells.moment("until"),
         speed=cells.speed(),
-        lit=cells.word("lit", _LIT, "yes or no"),
+        lit=cells.word("lit", _LIT, "yes or no") or bool(row.get("burn", "")),
         tried=cells.count("tried"),
         clean=cells.count("clean"),
         burn=cells.burn(),
@@ -344,6 +344,10 @@ class _Cells:
                 "speed",
                 "the speed is missing",
                 "write percent of the song's tempo, such as 60 or 100",
+            )
+        if row.get("burn", "") and row.get("lit", "").casefold() in {"no", "unlit"}:
+            self._told(
+                "lit", "a burn was timed, and 'lit' says no", "write yes, or leave out the burn"
             )
         if row.get("burn", "") and not row.get("fuel", ""):
             self._told(

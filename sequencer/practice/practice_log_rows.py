@@ -32,7 +32,7 @@ def completed_row(show: Staged, cells: Mapping[str, str], ground: LogGround) -> 
     row["date"] = row["date"] or ground.today.isoformat()
     if not row["performer"] and len(ground.names) == 1:
         row["performer"] = ground.names[0]
-    row["lit"] = row["lit"] or "no"
+    row["lit"] = row["lit"] or ("yes" if row["burn"] else "no")
     if row["tried"]:
         row["speed"] = row["speed"] or _AT_TEMPO
     if row["burn"] and not row["fuel"] and show.show.fire is not None:

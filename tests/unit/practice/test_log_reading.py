@@ -45,6 +45,11 @@ def test_what_a_spreadsheet_makes_of_it_is_read():
     assert (one.speed, one.late, one.tried, one.clean, one.lit) == (0.6, 0.5, 8, 6, False)
 
 
+def test_who_timed_a_burn_was_lit():
+    (one,) = read("2026-11-02,Ada,,,,,,,,4:05,,lamp oil,,,\n")
+    assert one.lit
+
+
 def test_a_solo_needs_no_name():
     (one,) = read("2026-11-02,,,,,60,,8,6,,,,,,\n", names=("Ada",))
     assert one.who == "Ada"
@@ -75,6 +80,7 @@ def test_a_solo_needs_no_name():
         ("2026-11-02,Ada,,,,60,,8.5,6,,,,,,", 23, "'8.5' is not a count of tries"),
         ("2026-11-02,Ada,,,,,,,,four,,,,,", 23, "'four' is not a burning time"),
         ("2026-11-02,Ada,,,,,,,,240,,,,,", 28, "the fuel of this burn is missing"),
+        ("2026-11-02,Ada,,,,,no,,,240,,lamp oil,,,", 20, "a burn was timed, and 'lit' says no"),
         ("2026-11-02,Ada,,,,,,,,240,,kerosine,,,", 28, "kerosine"),
         ("2026-11-02,Ada,,,,,,,,240,blown,lamp oil,,,", 27, "'blown' is not understood here"),
         ("2026-11-02,Ada,,,,,,,,,,,40 cm,,", 26, "how far and which way"),

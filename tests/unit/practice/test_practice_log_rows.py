@@ -34,6 +34,7 @@ def test_what_is_left_out_is_filled_in():
     assert row("Ada 6.1 6/8")["speed"] == "100"
     burnt = row("Ada the whole show lit burn 4:05")
     assert (burnt["fuel"], burnt["speed"]) == ("lamp oil", "")
+    assert row("Ada the whole show burn 4:05")["lit"] == "yes"
 
 
 def test_two_exercises_that_begin_together_are_told_apart():
