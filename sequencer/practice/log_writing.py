@@ -15,7 +15,7 @@ from pathlib import Path
 from sequencer.errors import InputError, Place
 from sequencer.files import replacing, telling
 from sequencer.practice.log_reading import header_of, log_text, separator_of
-from sequencer.practice.logged_run import COLUMNS
+from sequencer.practice.logged_run import LOG_COLUMNS
 
 
 def append_runs(path: Path, rows: Sequence[Mapping[str, str]]) -> None:
@@ -63,7 +63,7 @@ def added_to(text: str | None, rows: Sequence[Mapping[str, str]], file: str) -> 
         If its first line names no columns of a practice log, or lacks one for a value.
     """
     if text is None or not text.removeprefix("\ufeff").strip():
-        before = (text or "").removesuffix("\n") + ",".join(COLUMNS) + "\n"
+        before = (text or "").removesuffix("\n") + ",".join(LOG_COLUMNS) + "\n"
         return added_to(before, rows, file)
     separator, end = separator_of(text), "\r\n" if "\r\n" in text else "\n"
     first = next(

@@ -3,7 +3,7 @@
 import datetime as dt
 from dataclasses import dataclass
 
-COLUMNS = (
+LOG_COLUMNS = (
     "date", "performer", "what", "from", "until", "speed", "lit", "tried", "clean",
     "burn", "ended", "fuel", "drift", "late", "note",
 )  # fmt: skip

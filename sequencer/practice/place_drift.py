@@ -7,7 +7,7 @@ import re
 
 from sequencer.units import LENGTHS, length_words, quantity
 
-MOST = 20.0  # [m] more is no drift
+_MOST = 20.0  # [m] more is no drift
 _WAYS = {
     "upstage": (0.0, 1.0),
     "downstage": (0.0, -1.0),
@@ -51,8 +51,8 @@ def drift_of(text: str) -> tuple[float, float]:
                 f"{text!r} does not say how far and which way: upstage, downstage, stage left or stage right"
             )
         size = quantity(match[1].strip(), LENGTHS, default="m")
-        if size > MOST:
-            raise ValueError(f"{match[1].strip()} is farther than {MOST:g} m")
+        if size > _MOST:
+            raise ValueError(f"{match[1].strip()} is farther than {_MOST:g} m")
         way = _WAYS[match[2].casefold().replace("-", " ")]
         x, y = x + size * way[0], y + size * way[1]
         at = match.end()

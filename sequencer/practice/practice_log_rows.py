@@ -6,7 +6,7 @@ from sequencer.errors import InputError, Place
 from sequencer.practice.exercises import Exercise, exercises
 from sequencer.practice.log_reading import LogGround
 from sequencer.practice.log_words import OPTION
-from sequencer.practice.logged_run import COLUMNS, WHOLE_SHOW, LoggedRun
+from sequencer.practice.logged_run import LOG_COLUMNS, WHOLE_SHOW, LoggedRun
 from sequencer.practice.practice_steps import state_of
 from sequencer.staging.staged import Staged
 
@@ -28,7 +28,7 @@ def completed_row(show: Staged, cells: Mapping[str, str], ground: LogGround) -> 
     InputError
         If it may be of several exercises.
     """
-    row = dict.fromkeys(COLUMNS, "") | dict(cells)
+    row = dict.fromkeys(LOG_COLUMNS, "") | dict(cells)
     row["date"] = row["date"] or ground.today.isoformat()
     if not row["performer"] and len(ground.names) == 1:
         row["performer"] = ground.names[0]
@@ -42,7 +42,7 @@ def completed_row(show: Staged, cells: Mapping[str, str], ground: LogGround) -> 
         row["what"] = exercise.title
         row["from"] = row["from"] or show.position(exercise.start)
         row["until"] = row["until"] or show.position(exercise.end)
-    return {name: row[name] for name in COLUMNS}
+    return {name: row[name] for name in LOG_COLUMNS}
 
 
 def said_of(

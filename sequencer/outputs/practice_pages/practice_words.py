@@ -25,7 +25,6 @@ ADVICE_SOURCE = (
     "Unlit before lit, nothing new when lit: North American fire-arts guidelines 2.1/3.0 (read). Changing between exercises: "
     "Shea and Morgan 1979 (from memory). The rest is common practice."
 )
-_KINDS = {"join": "join", "build": "build", "walk": "walk", "run": "run"}
 _MOST_NAMED = 3
 _MOST_WEEKS = 6
 

@@ -6,7 +6,7 @@ import pytest
 
 from sequencer.errors import InputError
 from sequencer.practice.log_writing import added_to, append_runs
-from sequencer.practice.logged_run import COLUMNS
+from sequencer.practice.logged_run import LOG_COLUMNS
 
 ROW = {
     "date": "2026-11-30",
@@ -20,7 +20,7 @@ ROW = {
 
 def test_a_log_is_begun():
     text = added_to(None, [ROW], "log.csv")
-    assert text == ",".join(COLUMNS) + '\n2026-11-30,Ada,,,,60,,8,6,,,,,,"windy, cold"\n'
+    assert text == ",".join(LOG_COLUMNS) + '\n2026-11-30,Ada,,,,60,,8,6,,,,,,"windy, cold"\n'
     assert added_to("", [ROW], "log.csv") == text
 
 
