@@ -40,7 +40,7 @@ def test_the_loop_is_there_slowed_and_repeated(asking, quartet):
     ("asked", "says"),
     [
         ("from=900.1&until=901.1", "The loop that was asked for is not in this song"),
-        ("from=5.1", "The loop that was asked for is not in this song"),
+        ("from=5.1&until=5.1", "The loop that was asked for is not in this song"),
         ("for=Nobody%20%3Cb%3E", "There is no Nobody <b> in this show."),
     ],
 )

@@ -24,7 +24,8 @@ export function openAsked(page: Page, hash: string, notice: (text: string) => vo
     if (player.repeat) player.turn();
     $("repeat").click();
     page.seek(from);
-  } else if (asked.has("from") || asked.has("until")) notice("The loop that was asked for is not in this song: has the show changed since the plan?");
+  } else if (from !== null && !asked.has("until")) page.seek(from);
+  else if (asked.has("from") || asked.has("until")) notice("The loop that was asked for is not in this song: has the show changed since the plan?");
   const speed = Number(asked.get("speed"));
   if (speed > 0) {
     const slider = $<HTMLInputElement>("speed");
