@@ -1,7 +1,7 @@
 // One's own film beside the figure: a file that a person chooses, shown from this machine's memory, never sent anywhere. It is
 // lined up with the song by its sound, or by hand, and then follows the page's clock: slowed, stopped and repeated with it.
 import { $, make, say } from "./dom";
-import { linedUp, onsets, type Lining } from "./lining";
+import { ENOUGH, linedUp, onsets, type Lining } from "./lining";
 import type { Page } from "./main";
 import { SoundClock } from "./sound";
 
@@ -92,8 +92,9 @@ export class Film {
     const mono = new Float32Array(film.length);
     for (let c = 0; c < film.numberOfChannels; c++) film.getChannelData(c).forEach((value, i) => (mono[i] += value));
     const found = linedUp(onsets(song.mono, song.rate), onsets(mono, film.sampleRate));
-    if (!found?.sure) return `The song was not found in this video for certain: ${byHand}`;
+    if (!found || found.strength < ENOUGH) return `The song was not found in this video: ${byHand}`;
     this.take(found);
+    if (!found.sure) return "Lined up where it fits best, but the song sounds alike elsewhere: look, and put it right with the buttons.";
     const slow = found.speed === 1 ? "" : `, played at ${Math.round(100 * found.speed)} %`;
     return `Lined up by its sound${slow}.`;
   }

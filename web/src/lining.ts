@@ -10,7 +10,7 @@ const LOWEST = 60, HIGHEST = 8000; // [Hz] what a telephone records of a song in
 const AROUND = 0.4; // [s] the usual loudness about an onset is taken off
 const LEAST = 6; // [s] that both have to share
 const APART = 0.15; // [s] another place is no nearer than this
-export const SURE = 1.15; // how many times better than the next best place
+const SURE = 1.15; // how many times better than the next best place
 export const ENOUGH = 7; // standard deviations above chance
 const SPEEDS = [1, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5, 0.45, 0.4, 1.05, 1.1];
 
