@@ -48,7 +48,8 @@ export class Film {
     $("stage").append(panel);
     const open = this.button("Video", "Show a video of yourself beside the figure; it stays on this machine", () => file.click());
     open.id = "own-video";
-    $("help").before(open);
+    open.className = "seldom";
+    $("trail").after(open);
   }
 
   private button(label: string, help: string, act: () => void): HTMLElement {

@@ -29,13 +29,13 @@ _STYLE = (
     ".steps{display:flex;flex-wrap:wrap;gap:.4rem;margin:.3rem 0}.steps a{min-height:44px;box-sizing:border-box;display:inline-flex;"
     "align-items:center;padding:0 .7rem;background:var(--mist);color:inherit;border-radius:.4rem;text-decoration:none}"
     ".steps a.now{outline:2px solid var(--ink)}.write{display:flex;gap:.3rem;flex-wrap:wrap}.write span{flex:1;min-width:5rem;"
-    "border-bottom:1px solid var(--soft);height:1.6rem;font-size:.75rem;color:var(--soft)}table{border-collapse:collapse}"
+    "border-bottom:1px solid var(--soft);height:2.2em;font-size:.75rem;color:var(--soft)}table{border-collapse:collapse}"
     "td,th{text-align:right;padding:.1rem .6rem .1rem 0;font-weight:400}th{color:var(--soft)}"
     "@page{margin:12mm}@media print{:root{--ink:#000;--soft:#333;--paper:#fff;--mist:#ddd}body{font-size:9.5pt;max-width:none;padding:0}"
-    "h1{font-size:14pt}.steps a{min-height:0;padding:0 .5em}.screen{display:none}li{break-inside:avoid;padding:.15rem 0}}"
+    "h1{font-size:14pt}.steps a{min-height:0;padding:0 .4em}.line{display:flex;gap:1em;align-items:end}.write{flex:1;flex-wrap:nowrap}.write span{min-width:0}.told li{border:0;padding:0}table{font-size:8.5pt}h2{font-size:11pt;margin:.3rem 0 0}.screen{display:none}li{break-inside:avoid;padding:.15rem 0}}"
     "@media screen{.write{display:none}}"
 )
-_WRITTEN = ("date, speed", "clean / tried", "date, speed", "clean / tried", "off the place, late")
+_WRITTEN = ("date", "clean / tried", "date", "clean / tried", "off the place")
 
 
 def practice_page(edition: PlanEdition) -> str:
@@ -66,7 +66,7 @@ def practice_page(edition: PlanEdition) -> str:
         f'<p class="soft">Done: {html.escape(done)}</p>' if done else "",
         f"<p>{html.escape(ADVICE)}</p>",
         f'<p class="soft">{html.escape(ADVICE_SOURCE)}</p>',
-        f"<h2>So far</h2>{_weeks(edition)}<ol>{told}</ol>" if plan.weeks else "",
+        f"<h2>So far</h2>{_weeks(edition)}<ol class=told>{told}</ol>" if plan.weeks else "",
     )
     return (
         '<!doctype html><html lang="en"><head><meta charset="utf-8">'
@@ -88,7 +88,7 @@ def _item(edition: PlanEdition, number: int, item: PracticeItem) -> str:
     return (
         f"<li><b>{number} {html.escape(item.exercise.title)}</b> <span>{html.escape(span_text(edition.show, item.exercise))}</span>"
         f'<div class="soft">{html.escape(item_words(edition, item))}{html.escape(tried)}</div>'
-        f'<div class="steps">{steps}</div><div class="write" aria-hidden="true">{blanks}</div></li>'
+        f'<div class="line"><div class="steps">{steps}</div><div class="write" aria-hidden="true">{blanks}</div></div></li>'
     )
 
 
