@@ -23,6 +23,7 @@ from sequencer.motion.trajectories.link_limits import LinkLimits
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.practice.logged_run import WHOLE_SHOW
 from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.position import TOUCH, Position
 from sequencer.units import counted, length_words
@@ -53,10 +54,12 @@ class Exercise:
 
 
 def exercises(show: Staged, who: str) -> tuple[Exercise, ...]:
-    """One performer's exercises: joins, builds and walks, each the hardest first, then the whole show."""
+    """One performer's exercises: joins, builds and walks, each the hardest first, then the whole show; none of who spins nothing."""
     dancer = next(each for each in show.dancers if each.name == who)
-    entries = entry_of_blocks(show)
+    entries = _entries(show)
     blocks = [block for block in show.blocks_of(who) if not block.link]
+    if not blocks:
+        return ()
     found = [
         *_joins(show, dancer, blocks),
         *_builds(show, blocks),
@@ -64,6 +67,11 @@ def exercises(show: Staged, who: str) -> tuple[Exercise, ...]:
     ]
     found = [replace(each, canon=_in_canon(show, each, blocks, entries)) for each in found]
     return (*_once_each(found), _whole(show, who, blocks))
+
+
+@once_per_show
+def _entries(show: Staged) -> dict[int, int]:
+    return entry_of_blocks(show)
 
 
 def _once_each(found: Iterable[Exercise]) -> list[Exercise]:
@@ -194,8 +202,7 @@ def _walk(
 
 
 def _whole(show: Staged, who: str, blocks: Sequence[Block]) -> Exercise:
-    first = min((block.start for block in blocks), default=0.0)
-    last = max((block.end for block in blocks), default=0.0)
+    first, last = min(block.start for block in blocks), max(block.end for block in blocks)
     return _loop(show, "run", WHOLE_SHOW, who, (first, last), 0.0, "without stopping, to the bow")
 
 

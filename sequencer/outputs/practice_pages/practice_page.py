@@ -13,6 +13,7 @@ from sequencer.outputs.practice_pages.practice_words import (
     last_weeks,
     loop_address,
     loops_words,
+    nothing_left,
     span_text,
     told_lines,
     tries_words,
@@ -55,7 +56,7 @@ def practice_page(edition: PlanEdition) -> str:
     )
     items = "".join(_item(edition, k, item) for k, item in enumerate(plan.items, start=1))
     if not items:
-        items = "<li>Nothing is left to practise.</li>"
+        items = f"<li>{html.escape(nothing_left(plan))}</li>"
     done = ", ".join(item.exercise.title for item in plan.done)
     told = "".join(f"<li>{html.escape(line)}</li>" for line in told_lines(edition))
     loops = f"Each step opens {PAGE_OF_LOOPS} at its loop, slowed and repeated; press Play."

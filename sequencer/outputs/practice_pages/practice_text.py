@@ -10,6 +10,7 @@ from sequencer.outputs.practice_pages.practice_words import (
     last_weeks,
     loops_words,
     next_words,
+    nothing_left,
     span_text,
     told_lines,
     tries_words,
@@ -47,9 +48,7 @@ def plan_text(edition: PlanEdition, *, width: int = 100, page: str = "") -> str:
 def _table(edition: PlanEdition, width: int) -> list[str]:
     items = edition.plan.items
     if not items:
-        return [
-            "Nothing is left to practise: every exercise came off, lit where it is lit in the show."
-        ]
+        return [nothing_left(edition.plan)]
     cells = [
         (span_text(edition.show, item.exercise), next_words(item), tries_words(item.behind))
         for item in items

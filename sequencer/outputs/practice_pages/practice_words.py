@@ -68,6 +68,13 @@ def loops_words(edition: PlanEdition) -> str:
     )
 
 
+def nothing_left(plan: PracticePlan) -> str:
+    """Why a plan has no exercises."""
+    if not plan.done:
+        return "There is nothing to practise yet: nothing is spun."
+    return "Nothing is left to practise: every exercise came off, lit where it is lit in the show."
+
+
 def span_text(show: Staged, exercise: Exercise) -> str:
     """The loop's bars: "24.1 – 27.1"."""
     return f"{show.position(exercise.start)} – {show.position(exercise.end)}"

@@ -1,9 +1,13 @@
 """What there is to practise of a small show: whole bars, hardest first, figures by hand and against sampled motion."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
+from sequencer.outputs.practice_pages.practice_words import nothing_left
 from sequencer.practice.exercises import exercises
+from sequencer.practice.practice_plan import practice_plan
 from tests.practice_show import made_show
 
 
@@ -70,10 +74,15 @@ def test_a_join_is_as_hard_as_its_link():
     assert max(shares) <= told <= 1.5 * max(shares)
 
 
+def test_who_spins_nothing_has_nothing_to_practise():
+    still = replace(made_show(), blocks=(), read=None)
+    assert exercises(still, "Ada") == ()
+    plan = practice_plan(still, [], ("Ada",))
+    assert nothing_left(plan) == "There is nothing to practise yet: nothing is spun."
+
+
 def test_what_returns_is_one_exercise():
     """The same join at a second place: the harder one's loop, and where it is danced again."""
-    from dataclasses import replace
-
     from sequencer.practice import exercises as module
 
     first = own("Ada")["extension into static-spin"]

@@ -52,5 +52,6 @@ def test_what_the_show_says_is_text():
 
 
 def test_all_done_is_said():
-    empty = replace(edition().plan, items=())
-    assert "Nothing is left to practise." in practice_page(replace(edition(), plan=empty))
+    whole = edition()
+    done = replace(whole.plan, items=(), done=whole.plan.items)
+    assert "Nothing is left to practise: every" in practice_page(replace(whole, plan=done))
