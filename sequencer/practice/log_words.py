@@ -51,7 +51,7 @@ def typed_run(text: str, names: Sequence[str]) -> dict[str, str]:
     cells: dict[str, str] = {}
     at = _led_by_name(text, names, cells)
     while at < len(text):
-        if text[at] in " \t,;:":
+        if text[at].isspace() or text[at] in ",;:":
             at += 1
             continue
         match, columns = _next(text, at)
@@ -83,7 +83,8 @@ def _led_by_name(text: str, names: Sequence[str], cells: dict[str, str]) -> int:
     start = len(text) - len(text.lstrip())
     for name in sorted(names, key=len, reverse=True):
         rest = text[start + len(name) :]
-        if text[start:].casefold().startswith(name.casefold()) and (not rest or rest[0] in " ,:;"):
+        alone = not rest or rest[0].isspace() or rest[0] in ",:;"
+        if alone and text[start:].casefold().startswith(name.casefold()):
             cells["performer"] = name
             return start + len(name)
     return start

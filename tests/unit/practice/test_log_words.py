@@ -20,6 +20,7 @@ NAMES = ("Ada", "Ada Lee", "Bo")
         ("3.1 early 0.25 on 2026-11-02 note burn 3/4, all of it", {
             "from": "3.1", "late": "-0.25", "date": "2026-11-02", "note": "burn 3/4, all of it"}),
         ("burn 245s", {"burn": "245"}),
+        ("Ada\u00a06.1\u00a0\n", {"performer": "Ada", "from": "6.1"}),  # spaces of other kinds
     ],
 )  # fmt: skip
 def test_a_line_is_understood(text, cells):
