@@ -9,7 +9,7 @@ That these are what to practise first is common practice.
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
-from math import dist
+from math import dist, floor
 from typing import Literal
 
 import numpy as np
@@ -215,7 +215,7 @@ def _loop(
     end = tempo.beat_of(Position(tempo.position_of(span[1] + _RUN_IN - TOUCH).bar + 1))
     lit = any(burn.start < span[1] and burn.end > span[0] for burn in show.lit_of(who))
     return Exercise(
-        kind=kind, title=title, who=who, start=start, end=min(end, last), hardness=hardness, why=why, lit=lit
+        kind=kind, title=title, who=who, start=start, end=min(end, float(floor(last))), hardness=hardness, why=why, lit=lit
     )  # fmt: skip
 
 

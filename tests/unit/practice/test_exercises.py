@@ -8,7 +8,19 @@ import pytest
 from sequencer.outputs.practice_pages.practice_words import nothing_left
 from sequencer.practice.exercises import exercises
 from sequencer.practice.practice_plan import practice_plan
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
 from tests.practice_show import made_show
+from tests.songs import even_song
+
+SOLO = """\
+title: One
+track: {file: song.ogg}
+venue: {stage: {shape: rectangle, width: 10 m, depth: 8 m}, audience: [{line: [[-12, -9], [12, -9]]}]}
+cast: [{name: Ada, stature: 1.70 m, prop: poi}]
+timeline: [{from: 3.1, pattern: static-spin, beats: 8}]
+"""
 
 
 def own(who):
@@ -79,6 +91,16 @@ def test_who_spins_nothing_has_nothing_to_practise():
     assert exercises(still, "Ada") == ()
     plan = practice_plan(still, [], ("Ada",))
     assert nothing_left(plan) == "There is nothing to practise yet: nothing is spun."
+
+
+def test_a_loop_ends_on_a_beat_even_where_the_song_does_not():
+    """A track of 47.8 s has 95.6 beats of half a second: the last whole one is 95, the fourth of bar 24."""
+    text = SOLO.replace("beats: 8", "beats: 87")
+    show = staged(
+        show_from_document(parse_document(text, "solo.yaml")), even_song(beats=96, duration=47.8)
+    )
+    (run,) = exercises(show, "Ada")
+    assert (show.position(run.start), show.position(run.end)) == ("2.1", "24.4")
 
 
 def test_what_returns_is_one_exercise():
