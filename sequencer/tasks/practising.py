@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Literal
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.progress import Progress
+from sequencer.tasks.kept_reports import AskedReport
 from sequencer.tasks.shows import stage_show
 
 if TYPE_CHECKING:
@@ -76,7 +77,7 @@ def plan_practice(
     plan: PracticePlan = practice_plan(show, runs, who)
     edition = PlanEdition(
         show=show, plan=plan, show_path=str(path), log_path=str(log), log_name=log.name,
-        loops=_loops(folder / PAGE_OF_LOOPS, Path(path)),
+        loops=_loops(folder / PAGE_OF_LOOPS, Path(path)), checked=_checked(Path(path)),
     )  # fmt: skip
     page = folder / _page_name(show, for_whom)
     write_text(page, practice_page(edition))
@@ -165,6 +166,12 @@ def _ground(show: "Staged", today: dt.date | None) -> "LogGround":
         beat_of=lambda text: beat_of(parse_moment(text), show.song, show.tempo),
         today=today or dt.date.today(),  # noqa: DTZ011 (the day where the person is)
     )
+
+
+def _checked(path: Path) -> bool | None:
+    """Whether the checks found no STOP in the show as it stands; None if they have not looked at it."""
+    report = AskedReport(path, flown=True).known()
+    return None if report is None else report.ok
 
 
 def _loops(page: Path, show: Path) -> Literal["there", "older", "missing"]:

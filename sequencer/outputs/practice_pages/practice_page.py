@@ -9,6 +9,7 @@ from sequencer.outputs.practice_pages.practice_words import (
     PAGE_OF_LOOPS,
     WEEK_HEADS,
     PlanEdition,
+    checked_words,
     item_words,
     last_weeks,
     loop_address,
@@ -54,6 +55,8 @@ def practice_page(edition: PlanEdition) -> str:
         if lit
         else ""
     )
+    said = checked_words(edition)
+    checked = f"<p><b>{html.escape(said)}</b></p>" if said else ""
     items = "".join(_item(edition, k, item) for k, item in enumerate(plan.items, start=1))
     if not items:
         items = f"<li>{html.escape(nothing_left(plan))}</li>"
@@ -62,7 +65,7 @@ def practice_page(edition: PlanEdition) -> str:
     loops = f"Each step opens {PAGE_OF_LOOPS} at its loop, slowed and repeated; press Play."
     missing = f" {loops_words(edition)}" if edition.loops != "there" else ""
     parts = (
-        f'<h1>{title}</h1>{warned}<p class="soft screen">{html.escape(loops + missing)}</p>',
+        f'<h1>{title}</h1>{warned}{checked}<p class="soft screen">{html.escape(loops + missing)}</p>',
         f"<ol>{items}</ol>",
         f'<p class="soft">Done: {html.escape(done)}</p>' if done else "",
         f"<p>{html.escape(ADVICE)}</p>",

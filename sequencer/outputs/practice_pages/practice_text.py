@@ -6,6 +6,7 @@ from sequencer.outputs.practice_pages.practice_words import (
     ADVICE,
     WEEK_HEADS,
     PlanEdition,
+    checked_words,
     item_words,
     last_weeks,
     loops_words,
@@ -34,7 +35,13 @@ def plan_text(edition: PlanEdition, *, width: int = 100, page: str = "") -> str:
     page : str
         Where the plan was written as a page.
     """
-    lines = [edition.title, "", *_table(edition, width), ""]
+    lines = [
+        edition.title,
+        *filter(None, [checked_words(edition)]),
+        "",
+        *_table(edition, width),
+        "",
+    ]
     lines += _wrapped(_counted(edition), width)
     lines += _wrapped(ADVICE, width)
     if any(item.exercise.lit for item in edition.plan.items):

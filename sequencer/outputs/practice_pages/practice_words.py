@@ -42,6 +42,10 @@ class PlanEdition:
         "there", "older", "missing"
     ]  # the rehearsal page, and whether the show was changed after it
 
+    checked: bool | None = (
+        None  # what the checks said of the show as it stands; None: they were not run
+    )
+
     @property
     def title(self) -> str:
         """Whose plan of which show it is."""
@@ -56,6 +60,18 @@ class PlanEdition:
     def alone(self) -> bool:
         """Whether the plan is one performer's."""
         return len(self.plan.who) == 1
+
+
+def checked_words(edition: PlanEdition) -> str:
+    """What the checks say of the show, since a plan asks them nothing; empty if it can be danced."""
+    check = f"sequencer check {edition.show_path}"
+    if edition.checked is None:
+        return f"Not checked here: {check} says whether it can be danced."
+    return (
+        ""
+        if edition.checked
+        else f"DO NOT DANCE THIS LIT YET: something must be mended first, see {check}"
+    )
 
 
 def loops_words(edition: PlanEdition) -> str:

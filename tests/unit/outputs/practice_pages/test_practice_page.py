@@ -40,6 +40,7 @@ def test_every_step_opens_its_loop():
 
 
 def test_a_lit_show_is_warned_of():
+    assert "DO NOT DANCE THIS LIT YET" in practice_page(replace(edition(), checked=False))
     assert page_one() in practice_page(edition())
 
 

@@ -76,6 +76,15 @@ def test_a_burn_is_told_against_what_the_show_counts_on():
     )
 
 
+def test_a_show_that_must_be_mended_is_not_danced_lit():
+    unchecked, clean, faulty = (
+        plan_text(replace(edition(), checked=each)).splitlines()[1] for each in (None, True, False)
+    )
+    assert unchecked == "Not checked here: sequencer check two.yaml says whether it can be danced."
+    assert clean == ""
+    assert faulty.startswith("DO NOT DANCE THIS LIT YET")
+
+
 def test_an_item_says_who_why_and_where():
     first, *_ = edition().plan.items
     assert item_words(edition(), first).startswith(
