@@ -5,8 +5,9 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from sequencer.motion.laws.law import Bounds
 from sequencer.outputs.practice_pages.practice_words import nothing_left
-from sequencer.practice.exercises import exercises
+from sequencer.practice.exercises import _share, exercises
 from sequencer.practice.practice_plan import practice_plan
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -84,6 +85,21 @@ def test_a_join_is_as_hard_as_its_link():
         shares.append(max(sizes[0] * 2 / 6.0, sizes[1] * 4 / 80.0, sizes[2] / 160.0))
     told = own("Ada")["extension into static-spin"].hardness
     assert max(shares) <= told <= 1.5 * max(shares)
+
+
+@pytest.mark.parametrize(
+    ("speed", "acceleration", "turning", "share"),
+    [
+        (1.5, 1.0, 1.0, 0.5),  # 1.5 m a beat, two beats a second: 3 of 6 m/s
+        (0.1, 15.0, 1.0, 0.75),  # 15 m/beat² are 60 of 80 m/s²
+        (0.1, 1.0, 144.0, 0.9),  # of 160 rad/beat²
+    ],
+)
+def test_the_largest_share_of_the_limits_counts(speed, acceleration, turning, share):
+    bounds = Bounds(
+        hand_speed=speed, hand_acceleration=acceleration, turn_rate=1.0, turn_acceleration=turning, hand_reach=0.5
+    )  # fmt: skip
+    assert _share(made_show(), 22.0, 24.0, bounds) == pytest.approx(share)
 
 
 def test_who_spins_nothing_has_nothing_to_practise():
