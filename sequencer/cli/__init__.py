@@ -15,6 +15,7 @@ from sequencer.cli.new import new
 from sequencer.cli.open import open_
 from sequencer.cli.pack import pack
 from sequencer.cli.patterns import patterns
+from sequencer.cli.practice import practice
 from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
@@ -102,6 +103,6 @@ def main() -> None:
 
 
 for verb in (
-    listen, new, open_, draft, check, compare, draw, sheet, rehearse, pack, unpack, patterns, trace
+    listen, new, open_, draft, check, compare, draw, sheet, rehearse, practice, pack, unpack, patterns, trace
 ):  # fmt: skip
     main.add_command(verb)

@@ -2,7 +2,8 @@
 
 The log is a CSV table with a header. Required columns: `fuel` and `burn` (seconds, or m:ss). Optional
 columns: `performer`, `wick` (any name you choose), `ended` (`burnt out`, or `put out`: the wick could have
-burnt longer, and the row counts only as a lower limit). Other columns are ignored.
+burnt longer, and the row counts only as a lower limit). Other columns are ignored. A practice log (with columns `tried`
+and `clean`) is such a table too; its lines without a burn are passed over.
 
 The estimate is robust: median and median absolute deviation, so that one typing error does not shift it. A
 short burn is never discarded: the plan uses the shortest burn or the lower end of the prediction interval,
@@ -34,6 +35,7 @@ _SMALL_SAMPLE = {2: 1.196, 3: 1.495, 4: 1.363, 5: 1.206, 6: 1.2, 7: 1.14, 8: 1.1
 _MAD_TO_SIGMA = 1.4826
 _CLOCK = re.compile(r"^(\d+):([0-5]\d(?:\.\d+)?)$")
 _LARGEST_FILE = 2_000_000  # bytes
+_PRACTISED = {"tried", "clean"}  # columns by which a practice log is known
 _ENDS = {"burnt out": True, "put out": False}
 
 
@@ -135,7 +137,7 @@ def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
         burns: list[TimedBurn] = []
         faults: list[InputError] = []
         for cells in reader:
-            if not any(cell.strip() for cell in cells):
+            if not any(cell.strip() for cell in cells) or _timed_nothing(header, cells):
                 continue
             try:
                 _check_width(header, cells, Place(file, reader.line_num))
@@ -211,6 +213,12 @@ def _check_width(header: list[str], cells: list[str], place: Place) -> None:
         )  # fmt: skip
 
 
+def _timed_nothing(header: list[str], cells: list[str]) -> bool:
+    """Whether it is a line of a practice log on which no burn was timed; in a log of burns alone that is a fault."""
+    burn = header.index("burn")
+    return set(header) >= _PRACTISED and not "".join(cells[burn : burn + 1]).strip()
+
+
 def _burn(header: list[str], cells: list[str], file: str, line: int, separator: str) -> TimedBurn:
     row = dict(zip(header, (cell.strip() for cell in cells), strict=False))
 
@@ -225,7 +233,7 @@ def _burn(header: list[str], cells: list[str], file: str, line: int, separator: 
             "unknown-fuel", place("fuel"), str(error), "copy the name from its data sheet"
         ) from None
     given = row.get("burn", "")
-    seconds = _seconds(given)
+    seconds = burning_seconds(given)
     if seconds is None:
         raise InputError(
             "bad-value", place("burn"), f"{given!r} is not a burning time",
@@ -247,7 +255,8 @@ def _burn(header: list[str], cells: list[str], file: str, line: int, separator: 
     )
 
 
-def _seconds(text: str) -> float | None:
+def burning_seconds(text: str) -> float | None:
+    """A burning time [s] written as seconds or m:ss; None if it is none."""
     match = _CLOCK.match(text)
     try:
         value = 60 * int(match[1]) + float(match[2]) if match else float(text.removesuffix("s"))

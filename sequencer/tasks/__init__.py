@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from sequencer.tasks.mend import mend_show
     from sequencer.tasks.packing import pack_show, unpack_show
     from sequencer.tasks.part_of_show import PartOfShow
+    from sequencer.tasks.practising import log_practice, plan_practice
     from sequencer.tasks.recounting import recount_show
     from sequencer.tasks.shows import (
         check_show,
@@ -43,8 +44,10 @@ __all__ = [
     "folder_text",
     "hear_folder",
     "hear_song",
+    "log_practice",
     "mend_show",
     "pack_show",
+    "plan_practice",
     "print_sheets",
     "recount_show",
     "report_text",
@@ -67,9 +70,11 @@ _HOMES = {
     "draft_words": "drafts",
     "folder_text": "folders",
     "hear_folder": "folders",
+    "log_practice": "practising",
     "mend_show": "mend",
     "pack_show": "packing",
     "PartOfShow": "part_of_show",
+    "plan_practice": "practising",
     "recount_show": "recounting",
     "start_show": "starting",
     "trace_pattern": "vocabulary",

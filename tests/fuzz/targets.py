@@ -166,6 +166,13 @@ def _burns(content: bytes) -> object:
     return _read_back(content, "burns.csv", read_burn_log)
 
 
+def _practice_log(content: bytes) -> object:
+    from sequencer.practice.log_reading import read_practice_log
+    from tests.practice_show import ground
+
+    return _read_back(content, "two.practice.csv", lambda path: read_practice_log(path, ground()))
+
+
 def _taps(content: bytes) -> object:
     from sequencer.timing.taps import given_count
 
@@ -225,6 +232,11 @@ rules:
     override: {reference: L-7, by: Ada, reason: "fenced field, no dry grass"}
 """
 BURNS = "performer,fuel,wick,burn,ended\nAsh,lamp-oil,cathedral,3:05,burnt out\nAsh,kerosene,cathedral,171,put out\n"
+PRACTISED = """\
+date,performer,what,from,until,speed,lit,tried,clean,burn,ended,fuel,drift,late,note
+2026-11-02,Ada,extension into static-spin,6.1,8.1,60%,no,8,6,,,,"40 cm downstage, 10 cm stage left",,"windy, cold"
+9.11.2026,Bo,the whole show,,,100,yes,1,1,4:05,put out,lamp oil,,-0.25,
+"""
 TAPS = "time,place\n" + "".join(f"{0.5 * k:.2f},{k % 4 + 1}\n" for k in range(40))
 
 
@@ -275,6 +287,7 @@ TARGETS = {
         Target("patterns", lambda: [PATTERNS.encode()], _pattern_file),
         Target("rules", lambda: [RULES.encode()], _rules),
         Target("burns", lambda: [BURNS.encode()], _burns),
+        Target("practice log", lambda: [PRACTISED.encode()], _practice_log),
         Target("taps", lambda: [TAPS.encode(), b"0.5\n1.0\n1.5\n2.0\n2.5\n"], _taps),
         Target("midi", _midis, _midi, text=False),
         Target("audio", _songs, _audio, text=False),

@@ -1,4 +1,5 @@
 // The rehearsal page: reads the document, keeps the clock, draws, and shows text beside the drawing.
+import { openAsked } from "./asked";
 import { begins } from "./carriage";
 import { SilentClock, SongClock, type Clock } from "./clock";
 import { Controls } from "./controls";
@@ -6,6 +7,7 @@ import { SIDES, bytesFromBase64, readDocument, tempoOf, tracksOf, type Document,
 import { Labels } from "./labels";
 import { Distances } from "./distance";
 import { $, make } from "./dom";
+import { Film } from "./film";
 import { Mover, placeOn, type Vec } from "./motion";
 import { Panel } from "./panel";
 import { Plan } from "./plan";
@@ -56,6 +58,7 @@ class Page {
   readonly panel: Panel;
   readonly timeline: Timeline;
   readonly player: Player;
+  readonly film: Film;
   follow = 0;
   shown: boolean[];
   only = false;
@@ -124,6 +127,8 @@ class Page {
       this.player.repeat = true;
       this.seek(doc.part[0]);
     }
+    this.film = new Film(this, notice);
+    if (location.hash.includes("=")) openAsked(this, location.hash, notice);
     this.resize();
     this.redrawTimeline();
     const loop = (stamp: number) => {
@@ -166,7 +171,7 @@ class Page {
   }
 
   resize(): void {
-    const box = $("stage").getBoundingClientRect();
+    const box = $("view").getBoundingClientRect();
     const device = Math.min(window.devicePixelRatio || 1, 2);
     this.stage.resize(Math.max(1, box.width), Math.max(1, box.height), device * this.ratio, $("viewbar").offsetHeight + 12);
     this.stats.ratio = device * this.ratio;

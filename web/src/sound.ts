@@ -54,6 +54,14 @@ export class SoundClock implements Clock {
     return this.on;
   }
 
+  /** The song's own samples, from its first moment on; null if the browser could not read it. */
+  async samples(): Promise<{ mono: Float32Array; rate: number; context: AudioContext } | null> {
+    await this.ready;
+    if (!this.buffer) return null;
+    const { sampleRate } = this.buffer;
+    return { mono: this.mono.subarray(Math.round(this.skip * sampleRate)), rate: sampleRate, context: this.context };
+  }
+
   /** Context time of the sample that is heard now. */
   heard(): number {
     return this.stamped() ?? this.context.currentTime - (this.context.outputLatency || this.context.baseLatency || 0);

@@ -55,7 +55,7 @@ def page_from_document(document: Document, sound: Sound) -> str:
     """The HTML page of a document."""
     script, style = _asset("page.js"), _asset("page.css")
     whole = document | {"audio": {"kind": sound.kind, "type": sound.type, "notice": sound.notice}}
-    media = {"embedded": "blob:", "linked": "file: content: blob: 'self'", "none": "'none'"}[
+    media = {"embedded": "blob:", "linked": "file: content: blob: 'self'", "none": "blob:"}[
         sound.kind
     ]
     policy = "; ".join(

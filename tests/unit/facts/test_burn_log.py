@@ -182,4 +182,4 @@ def test_defaults_say_that_they_are():
     ],
 )  # fmt: skip
 def test_a_burn_lasts_longer_than_no_time_and_an_hour_at_most(text, seconds):
-    assert burn_log._seconds(text) == seconds
+    assert burn_log.burning_seconds(text) == seconds

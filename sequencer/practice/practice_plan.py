@@ -1,0 +1,119 @@
+"""The plan of what to practise next: few exercises, the hardest that are not done, each at its next step."""
+
+import datetime as dt
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from sequencer.practice.exercises import Exercise, ExerciseKind, exercises
+from sequencer.practice.logged_burns import BurnBelief, burn_beliefs
+from sequencer.practice.logged_run import LoggedRun
+from sequencer.practice.logged_spreads import (
+    LoggedSpread,
+    ToldDrift,
+    logged_spreads,
+    pooled_spread,
+    told_drifts,
+)
+from sequencer.practice.practice_steps import ExerciseState, state_of
+from sequencer.practice.practice_weeks import PracticeWeek, weeks_of
+from sequencer.staging.staged import Staged
+
+_MOST: dict[ExerciseKind, int] = {
+    "join": 3,
+    "build": 2,
+    "walk": 2,
+    "run": 1,
+}  # one page, one session
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PracticeItem:
+    """One exercise of the plan, of everybody who has it to do."""
+
+    states: tuple[ExerciseState, ...]  # in the order of the cast
+
+    @property
+    def behind(self) -> ExerciseState:
+        """Whoever has the most to do of it."""
+        return min(self.states, key=lambda each: each.done)
+
+    @property
+    def exercise(self) -> Exercise:
+        """The exercise, at the place where it is hardest."""
+        return max((each.exercise for each in self.states), key=lambda each: each.hardness)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PracticePlan:
+    """What to practise next, and what the log says so far."""
+
+    who: tuple[str, ...]  # whose plan it is, in the order of the cast
+    items: tuple[PracticeItem, ...]
+    done: tuple[PracticeItem, ...]  # nothing left to do
+    waiting: int  # exercises for which there is no room yet
+    weeks: tuple[PracticeWeek, ...]
+    drifts: tuple[ToldDrift, ...]
+    spreads: tuple[LoggedSpread, ...]
+    place: float | None  # [m] of all together, for `drift` in the show; None: too few were measured
+    timing: float | None  # [beats]
+    burns: tuple[BurnBelief, ...]
+    outdated: int  # lines of the log about what is not in the show
+    first: dt.date | None  # of the log
+
+
+def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -> PracticePlan:
+    """The plan of some performers.
+
+    Parameters
+    ----------
+    show : Staged
+    runs : sequence of LoggedRun
+        The whole log.
+    who : sequence of str
+        Their parts in the show; a line of the log is of whoever has that part tonight.
+
+    Raises
+    ------
+    InputError
+        If the show's own log of burns cannot be used.
+    """
+    known = [(name, exercises(show, name)) for name in show.show.names]
+    parts = {show.taken_by(name): name for name in show.show.names}
+    by_part = [replace(run, who=parts[run.who]) for run in runs if run.who in parts]
+    states = [state_of(each, by_part) for name, own in known if name in who for each in own]
+    items = _together(states)
+    due = [item for item in items if item.behind.next_step is not None]
+    chosen = [
+        item
+        for kind, most in _MOST.items()
+        for item in [each for each in due if each.exercise.kind == kind][:most]
+    ]
+    own = [run for run in by_part if run.who in who]
+    place, timing = pooled_spread(by_part)
+    titles = {(name, each.title.casefold()) for name, exercised in known for each in exercised}
+    return PracticePlan(
+        who=tuple(who),
+        items=tuple(chosen),
+        done=tuple(item for item in items if item.behind.next_step is None),
+        waiting=len(due) - len(chosen),
+        weeks=weeks_of(own),
+        drifts=told_drifts(own, show.show.drift.place),
+        spreads=tuple(logged_spreads(own).values()),
+        place=place,
+        timing=timing,
+        burns=tuple(each for each in burn_beliefs(show, runs) if each.who in who),
+        outdated=sum(
+            bool(run.what) and (run.who, run.what.casefold()) not in titles for run in own
+        ),
+        first=min((run.date for run in own), default=None),
+    )
+
+
+def _together(states: Sequence[ExerciseState]) -> list[PracticeItem]:
+    """States of the same exercise of several performers as one item; the hardest first within each kind."""
+    alike: dict[tuple[str, str], list[ExerciseState]] = {}
+    for each in states:
+        alike.setdefault((each.exercise.kind, each.exercise.title), []).append(each)
+    items = [PracticeItem(states=tuple(group)) for group in alike.values()]
+    items.sort(key=lambda item: -item.exercise.hardness)
+    return items

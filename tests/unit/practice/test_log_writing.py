@@ -1,0 +1,83 @@
+"""Lines are added and nothing is lost: all that was there stays to the byte, whatever a person has made of the table."""
+
+import threading
+
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.practice.log_writing import added_to, append_runs
+from sequencer.practice.logged_run import LOG_COLUMNS
+
+ROW = {
+    "date": "2026-11-30",
+    "performer": "Ada",
+    "speed": "60",
+    "tried": "8",
+    "clean": "6",
+    "note": "windy, cold",
+}
+
+
+def test_a_log_is_begun():
+    text = added_to(None, [ROW], "log.csv")
+    assert text == ",".join(LOG_COLUMNS) + '\n2026-11-30,Ada,,,,60,,8,6,,,,,,"windy, cold"\n'
+    assert added_to("", [ROW], "log.csv") == text
+
+
+@pytest.mark.parametrize(
+    ("before", "line"),
+    [
+        ("date,performer,speed,tried,clean,note\n2026-11-02,Bo,60,8,6,\n", '2026-11-30,Ada,60,8,6,"windy, cold"\n'),
+        # no line end after the last line; own columns; another order; CRLF, semicolons and a byte order mark
+        ("note,who held,date,performer,speed,tried,clean\nx,Cy,2026-11-02,Bo,60,8,6", '\n"windy, cold",,2026-11-30,Ada,60,8,6\n'),
+        ("\ufeffdate;performer;speed;tried;clean;note\r\n", "2026-11-30;Ada;60;8;6;windy, cold\r\n"),
+        # a line with a slip stays, for a person to mend
+        ("date,performer,speed,tried,clean,note\nsometime,Zed,,,,\n", '2026-11-30,Ada,60,8,6,"windy, cold"\n'),
+    ],
+)  # fmt: skip
+def test_what_was_there_stays_to_the_letter(before, line):
+    assert added_to(before, [ROW], "log.csv") == before + line
+
+
+def test_a_value_without_a_column_is_not_dropped(tmp_path):
+    path = tmp_path / "log.csv"
+    path.write_text("date,performer,speed,tried,clean\n", encoding="utf-8")
+    with pytest.raises(
+        InputError, match="no column 'note' to write this into; add ,note to its end"
+    ):
+        append_runs(path, [ROW])
+    assert path.read_text(encoding="utf-8") == "date,performer,speed,tried,clean\n"
+
+
+def test_a_log_that_is_open_in_a_spreadsheet_is_left_alone(tmp_path):
+    path = tmp_path / "log.csv"
+    append_runs(path, [ROW])
+    before = path.read_bytes()
+    (tmp_path / ".~lock.log.csv#").touch()
+    with pytest.raises(InputError, match="open in a spreadsheet"):
+        append_runs(path, [ROW])
+    assert path.read_bytes() == before
+
+
+def test_a_link_stays_a_link(tmp_path):
+    (tmp_path / "far").mkdir()
+    far, path = tmp_path / "far" / "log.csv", tmp_path / "log.csv"
+    far.write_text("date,performer,speed,tried,clean,note\n", encoding="utf-8")
+    path.symlink_to(far)
+    append_runs(path, [ROW])
+    assert path.is_symlink()
+    assert far.read_text(encoding="utf-8").count("\n") == 2
+
+
+def test_two_who_write_at_once_both_stand_there(tmp_path):
+    path = tmp_path / "log.csv"
+    rows = [{**ROW, "note": f"line {k}"} for k in range(16)]
+    threads = [threading.Thread(target=append_runs, args=(path, [row])) for row in rows]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    lines = path.read_text(encoding="utf-8").splitlines()
+    assert sorted(line.rpartition(",")[2] for line in lines[1:]) == sorted(
+        row["note"] for row in rows
+    )
