@@ -20,7 +20,6 @@ from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 
-
 _WIDEST = math.nextafter(10.0, 0.0)  # [m, rad, beats] of any spread
 _LOOSEST_TEMPO = 0.05
 
@@ -61,6 +60,14 @@ class Spread:
         wider = {name: min(factor * getattr(self, name), _WIDEST) for name in ERROR_KINDS}
         wider["tempo"] = min(wider["tempo"], _LOOSEST_TEMPO)
         return Spread(**wider)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoggedSpread:
+    """How far one performer strays by a log of rehearsals, as far as it says."""
+
+    place: float | None = None  # [m] of every position held, in each of X and Y
+    timing: float | None = None  # [beats]
 
 
 ERROR_KINDS = ("place", "facing", "timing", "tempo", "tether", "hand")
@@ -195,7 +202,9 @@ def _walked(
     when: Callable[[float], float],
 ) -> WalkPath:
     """The same walks at their own time, each place held off by a vector of its own."""
-    strays = [(float(x), float(y), float(turn)) for (x, y), turn in zip(places, facings, strict=True)]
+    strays = [
+        (float(x), float(y), float(turn)) for (x, y), turn in zip(places, facings, strict=True)
+    ]
     return replace(
         floor,
         moves=tuple(

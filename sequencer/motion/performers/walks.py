@@ -304,7 +304,9 @@ class _Table:
             facings.append(angle)
             turns.append(turn)
             bounds.append(
-                _bounds(own, coefficients, turn, move.end - move.start, None if off is None else off[k])
+                _bounds(
+                    own, coefficients, turn, move.end - move.start, None if off is None else off[k]
+                )
             )
             here, angle = move.place, move.facing
         starts = np.array([move.start for move in moves])
