@@ -12,7 +12,7 @@ from typing import Annotated, Any
 from pydantic import BeforeValidator, Field, WithJsonSchema
 
 from sequencer import units
-from sequencer.motion.performers.drifting import LoggedSpread, Spread
+from sequencer.motion.performers.drifting import MeasuredSpread, Spread
 from sequencer.show.field_kinds import Name
 from sequencer.show.record import Record
 
@@ -89,13 +89,13 @@ class Drift(Record):
     )
 
     def own_spreads(
-        self, logged: Mapping[str, LoggedSpread], cast: Collection[str]
+        self, logged: Mapping[str, MeasuredSpread], cast: Collection[str]
     ) -> dict[str, Spread]:
         """Spreads of those who have their own.
 
         Parameters
         ----------
-        logged : mapping of name to LoggedSpread
+        logged : mapping of name to MeasuredSpread
             What a log of rehearsals says; what the show says of somebody comes before it.
         cast : collection of str
             Who dances; of others nothing is taken.
@@ -103,7 +103,7 @@ class Drift(Record):
         base = self.spread()
         out = {}
         for name in cast:
-            log, own = logged.get(name, LoggedSpread()), self.people.get(name, OwnDrift())
+            log, own = logged.get(name, MeasuredSpread()), self.people.get(name, OwnDrift())
             said = {
                 "place": own.place if own.place is not None else log.place,
                 "timing": own.timing if own.timing is not None else log.timing,
@@ -112,7 +112,11 @@ class Drift(Record):
                 "tether": own.tether,
                 "hand": own.hand,
             }
-            known = {kind: value for kind, value in said.items() if value is not None}
+            known = {
+                kind: value
+                for kind, value in said.items()
+                if value is not None and not math.isnan(value)
+            }
             if known:
                 out[name] = replace(base, **known)
         return out

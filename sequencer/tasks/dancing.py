@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
-from sequencer.motion.performers.drifting import LoggedSpread
+from sequencer.motion.performers.drifting import MeasuredSpread
 from sequencer.staging.staged import Staged
 
 if TYPE_CHECKING:
@@ -37,7 +37,7 @@ class Dancing:
     seed: int = 0
     jobs: int = -1  # worker processes; -1 for one per core
     cluster: str | None = None  # address of a Dask scheduler
-    logged: Mapping[str, LoggedSpread] = field(default_factory=dict)  # by a log of rehearsals
+    logged: Mapping[str, MeasuredSpread] = field(default_factory=dict)  # by a log of rehearsals
 
 
 @contextmanager

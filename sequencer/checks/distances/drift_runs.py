@@ -23,7 +23,7 @@ from sequencer.errors import InputError
 from sequencer.files import PARTIAL, write_text
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.drifting import LoggedSpread, Spread, drifted
+from sequencer.motion.performers.drifting import MeasuredSpread, Spread, drifted
 from sequencer.workers import in_workers
 
 RUNS = 200
@@ -58,7 +58,7 @@ class Trials:
     backend: str | None = None  # of joblib, such as "dask" with an open client
     folder: Path | None = None  # finished runs are stored there
     content: str = ""  # identifies the show, beside the dancers themselves
-    logged: Mapping[str, LoggedSpread] = field(default_factory=dict)  # by a log of rehearsals
+    logged: Mapping[str, MeasuredSpread] = field(default_factory=dict)  # by a log of rehearsals
 
     def __post_init__(self) -> None:
         if self.runs < 1:

@@ -63,11 +63,11 @@ class Spread:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class LoggedSpread:
-    """How far one performer strays by a log of rehearsals, as far as it says."""
+class MeasuredSpread:
+    """How far one performer strays by a log of rehearsals; None or nan where nothing was measured."""
 
-    place: float | None = None  # [m] of every position held, in each of X and Y
-    timing: float | None = None  # [beats]
+    place: float | None = None  # [m] root mean square about the plan, in each of X and Y
+    timing: float | None = None  # [beats] root mean square about the plan
 
 
 ERROR_KINDS = ("place", "facing", "timing", "tempo", "tether", "hand")

@@ -117,7 +117,10 @@ def _late_moves(
         if out and begun < out[-1].end:  # whoever still walks sets off when they have arrived
             begun, ended = out[-1].end, out[-1].end + (ended - begun)
         out.append(replace(move, start=begun, end=ended))
-    return tuple(out), back + beats
+    pushed = (
+        own.end for own, move in zip(out, moves, strict=True) if 0 < own.start - move.start != beats
+    )
+    return tuple(out), max([back + beats, *pushed])
 
 
 def mixed_up(dancer: Dancer) -> Dancer | None:

@@ -50,8 +50,9 @@ def test_whoever_still_walks_sets_off_when_they_have_arrived(dance):
     """Four beats late from 4 to 8: the walk at 9 begins late too, since the one before lasts until 12."""
     slow, back = late(dance.dancer(moves=MOVES), 4.0, 4.0, 8.0)
     assert [(m.start, m.end) for m in slow.floor.moves] == [(8, 12), (12, 14), (20, 24)]
-    assert back == 12.0
-    slow, _ = late(dance.dancer(moves=MOVES), 4.0, 4.0, 9.5)  # the second cue is missed as well
+    assert back == 14.0
+    slow, back = late(dance.dancer(moves=MOVES), 4.0, 4.0, 9.5)  # the second cue is missed as well
+    assert back == 15.0
     assert [(m.start, m.end) for m in slow.floor.moves] == [(8, 12), (13, 15), (20, 24)]
 
 
