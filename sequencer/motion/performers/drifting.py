@@ -87,7 +87,7 @@ class DriftedTrajectory:
     def at(self, beats: Floats) -> Motion:
         """State at show beats."""
         s = self.stretch
-        planned = self.trajectory.at(self._planned_beats(np.asarray(beats, dtype=np.float64)))
+        planned = self.trajectory.at(self.planned_beats(np.asarray(beats, dtype=np.float64)))
         return Motion(
             hand=planned.hand + np.array(self.aside),
             hand_rate=planned.hand_rate * s,
@@ -103,7 +103,7 @@ class DriftedTrajectory:
         s = self.stretch
         out = []
         for low, high, own in self.trajectory.pieces(
-            float(self._planned_beats(np.array(start))), float(self._planned_beats(np.array(end)))
+            float(self.planned_beats(np.array(start))), float(self.planned_beats(np.array(end)))
         ):
             out.append(
                 (
@@ -125,7 +125,8 @@ class DriftedTrajectory:
         out[-1] = (out[-1][0], end, last[2])
         return tuple(out)
 
-    def _planned_beats(self, beats: Floats) -> Floats:
+    def planned_beats(self, beats: Floats) -> Floats:
+        """Beats of the plan that are danced at show beats."""
         return np.asarray(self.middle + (beats - self.late - self.middle) * self.stretch)
 
 

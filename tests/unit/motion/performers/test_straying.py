@@ -117,3 +117,24 @@ def test_what_stands_for_it_tells_strays_apart():
 def test_there_is_one_for_each_place():
     with pytest.raises(ValueError, match="one for each position held, 3, got 2"):
         WalkPath((0.0, 1.0), 0.2, MOVES, strays=STRAYS[:2])
+
+
+def test_many_who_drift_are_each_as_alone(dance):
+    """All points of an ensemble of drawn dancers, two of one plan, against each dancer's own."""
+    from sequencer.motion.performers.drifting import Spread, drifted
+    from sequencer.motion.performers.ensemble import Ensemble
+
+    spread = Spread(place=0.3, facing=0.3, timing=0.5, tempo=0.02, tether=0.05, hand=0.3)
+    plans = [dance.dancer("Ada", moves=MOVES), dance.dancer("Bo", ratio=-2.0, plane="wheel")]
+    cast = [
+        drifted(plan, spread, np.random.default_rng(k), 5.0)
+        for k, plan in enumerate((*plans, plans[0]))
+    ]
+    cast.append(plans[0])
+    who = np.repeat(np.arange(4), 25)
+    beats = np.tile(np.linspace(0.0, 12.0, 25), 4)
+    points, rates = Ensemble(cast).stage_points(who, beats)
+    for k, one in enumerate(cast):
+        want, speeds = one.stage_points(beats[who == k])
+        assert_allclose(points[who == k].transpose(1, 0, 2), want, atol=1e-12)
+        assert_allclose(rates[who == k].transpose(1, 0, 2), speeds, atol=1e-12)
