@@ -9,7 +9,7 @@ from typing import NamedTuple
 CONFIDENCE = 0.95
 
 
-class Change(NamedTuple):
+class ChanceChange(NamedTuple):
     """What taking one error away does to a chance."""
 
     chance: float  # without it
@@ -33,7 +33,7 @@ def interval(hits: int, runs: int, confidence: float = CONFIDENCE) -> tuple[floa
     return low, high
 
 
-def changed(chance: float, gone: tuple[int, int], come: tuple[int, int]) -> Change:
+def changed(chance: float, gone: tuple[int, int], come: tuple[int, int]) -> ChanceChange:
     """How a chance changes if an error is taken away, from the same runs with and without it.
 
     Parameters
@@ -47,7 +47,7 @@ def changed(chance: float, gone: tuple[int, int], come: tuple[int, int]) -> Chan
 
     Returns
     -------
-    change : Change
+    change : ChanceChange
 
     Notes
     -----
@@ -58,7 +58,7 @@ def changed(chance: float, gone: tuple[int, int], come: tuple[int, int]) -> Chan
     (few_gone, most_gone), (few_come, most_come) = interval(*gone, each), interval(*come, each)
     share_gone, share_come = (hits / runs if runs else 0.0 for hits, runs in (gone, come))
     rest = 1 - chance
-    return Change(
+    return ChanceChange(
         chance=chance * (1 - share_gone) + rest * share_come,
         low=rest * few_come - chance * most_gone,
         high=rest * most_come - chance * few_gone,

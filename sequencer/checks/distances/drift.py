@@ -21,7 +21,7 @@ from sequencer.checks.distances.rehearse_first import advice, goes_wrong
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.scenes import (
-    NOWHERE,
+    UNPLACED,
     Edges,
     Whereabouts,
     edges_of,
@@ -50,8 +50,8 @@ _REHEARSED = 8  # things to rehearse that are told
 _TOLD = 0.0005  # what takes less off the chance that anything goes wrong is not told
 _LEVEL = {"ceiling", "floor"}  # however far marks are off sideways, these are no nearer
 
-Place = Callable[[str, str, float], Whereabouts]  # of two performers at a beat
-Moves = Callable[[str, float], str]  # what somebody dances at a beat
+PlaceOf = Callable[[str, str, float], Whereabouts]  # of two performers at a beat
+MovesOf = Callable[[str, float], str]  # what somebody dances at a beat
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,8 +69,8 @@ class PlanWords:
     """Where in its plan a show is, as far as anything is known of it."""
 
     edges: tuple[Edges, ...] = ()  # of the scenes of every pair
-    place: Place = lambda _first, _second, _beat: NOWHERE
-    moves: Moves = lambda _who, _beat: ""
+    place: PlaceOf = lambda _first, _second, _beat: UNPLACED
+    moves: MovesOf = lambda _who, _beat: ""
     still: Sequence[Clearance] = ()  # distances from what stands still
 
 

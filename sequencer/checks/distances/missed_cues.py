@@ -17,8 +17,8 @@ from sequencer.motion.performers.slips import cues, late, mixed_up
 from sequencer.timing.tempo import TempoMap
 from sequencer.workers import in_workers
 
-EIGHT = 8.0  # [beats] that dancers count as one phrase
-SIDES = "left and right mixed up"
+PHRASE_LATE = 8.0  # [beats] that dancers count as one phrase
+MIXED_SIDES = "left and right mixed up"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -89,14 +89,14 @@ def _slips(
     dancer: Dancer, cue: float, until: float, end: float, tempo: TempoMap
 ) -> Iterator[_Tried]:
     bar = float(tempo.bar_length(tempo.position_of(cue).bar))
-    lags = {1.0: "a beat late", EIGHT: "an eight late"}
+    lags = {1.0: "a beat late", PHRASE_LATE: "an eight late"}
     lags.setdefault(bar, "a bar late")
     for beats, kind in sorted(lags.items()):
         slipping, back = late(dancer, beats, cue, until)
         yield _Tried(kind, slipping, cue, min(back, end))
     other = mixed_up(dancer)
     if other is not None:
-        yield _Tried(SIDES, other, cue, until)
+        yield _Tried(MIXED_SIDES, other, cue, until)
 
 
 def _near(work: Work, who: int, tried: Sequence[_Tried]) -> list[list[int]]:

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from sequencer.arrays import Bools
-from sequencer.checks.distances.binomial import Change, alike, changed
+from sequencer.checks.distances.binomial import ChanceChange, alike, changed
 from sequencer.checks.distances.drift_runs import Work, drawn_dancer
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.drifting import ERROR_KINDS
@@ -26,8 +26,10 @@ class Removed:
     """What a conflict of two performers becomes without an error."""
 
     chance: float = 0.0  # with all errors
-    kinds: Mapping[str, Change] = field(default_factory=dict)  # without a kind of error of both
-    people: Mapping[str, Change] = field(default_factory=dict)  # without all errors of one
+    kinds: Mapping[str, ChanceChange] = field(
+        default_factory=dict
+    )  # without a kind of error of both
+    people: Mapping[str, ChanceChange] = field(default_factory=dict)  # without all errors of one
     who: tuple[str, ...] = ()  # whose errors count most; both if they count alike
 
     @property

@@ -31,7 +31,7 @@ class Whereabouts:
     moves: tuple[str, str]  # of the first and the second
 
 
-NOWHERE = Whereabouts(formation="", section="", moves=("", ""))
+UNPLACED = Whereabouts(formation="", section="", moves=("", ""))
 
 
 def scene_edges(

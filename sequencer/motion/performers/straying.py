@@ -38,8 +38,8 @@ def strayed(
 
     Parameters
     ----------
-    rows : ndarray, shape (m + 1, 2, 3)
-    move : ndarray, shape (...)
+    rows : ndarray, shape (m + 1, 2, 3) [m and rad]
+    move : ndarray, shape (...) [1]
         Row of each instant.
     s, rate, acceleration : ndarray, shape (...) [1, 1/beat, 1/beat²]
         Share of the way, and its derivatives.
@@ -69,7 +69,7 @@ def stray_bounds(
 
     Parameters
     ----------
-    ends : ndarray, shape (2, 3)
+    ends : ndarray, shape (2, 3) [m and rad]
     rate, acceleration : float [1/beat, 1/beat²]
         The most of the derivatives of the share of the way.
 

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from sequencer.checks.distances.binomial import Change
+from sequencer.checks.distances.binomial import ChanceChange
 from sequencer.checks.distances.conflict_groups import ConflictGroup
 from sequencer.checks.distances.drift_words import begun, finding_message, rehearsed, remedies
 from sequencer.checks.distances.missed_cues import Slip
@@ -16,7 +16,7 @@ from sequencer.findings import Chance
 def removed(**chances):
     """Of 29 %: what is left without each kind of error, and surely more or less if it is far from that."""
     kinds = {
-        kind: Change(chance=own, low=own - 0.29 - 0.1, high=own - 0.29 + 0.1)
+        kind: ChanceChange(chance=own, low=own - 0.29 - 0.1, high=own - 0.29 + 0.1)
         for kind, own in chances.items()
     }
     return Removed(chance=0.29, kinds=kinds, people={}, who=("Wren", "Moss"))
