@@ -277,3 +277,19 @@ def test_another_pattern_in_a_file_is_danced_anew(stage_folder, monkeypatch):
         found = json.loads(check(path, "--danced", "4", "--jobs", "1", "--json").stdout)
         told.append(found["danced"]["chances"])
     assert told[0] != told[1]
+
+
+def test_what_a_log_measured_is_drawn(show, monkeypatch):
+    """Ash's places by a log, where the show says nothing of Ash: they are what the runs are drawn with."""
+    from sequencer import tasks
+    from sequencer.motion.performers.drifting import MeasuredSpread
+
+    monkeypatch.setattr(EXPLAINED, 0)
+    dancing = tasks.Dancing(
+        runs=2,
+        jobs=1,
+        logged={"Ash": MeasuredSpread(place=0.4), "Nobody": MeasuredSpread(place=1.0)},
+    )
+    told = tasks.check_show(show, flown=False, dancing=dancing).danced
+    assert {name: own["place"] for name, own in told.own.items()} == {"Ash": 0.4}
+    assert told.spread["place"] == 0.15
