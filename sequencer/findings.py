@@ -81,7 +81,7 @@ class Clearance:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Chance:
-    """How often two performers came too close at one moment of the show, over many simulated runs with errors."""
+    """How often two performers came too close in one part of the plan, over many simulated runs with errors."""
 
     between: tuple[str, str]
     start: float  # [s] earliest over all runs
@@ -93,8 +93,69 @@ class Chance:
     low: float  # exact binomial confidence interval at `Danced.confidence`
     high: float
     worst: float  # [m] smallest distance over all runs
-    matters: str = ""  # kind of error that by itself brings them nearest, if computed
-    who: str = ""  # performer whose errors by themselves bring them nearest
+    formation: str = ""  # held, or "walk to" the one walked to
+    section: str = ""
+    moves: tuple[str, str] = ("", "")  # what the two dance
+    slices_from: str | None = None  # bar.beat at which the first slice begins
+    slice_beats: float = 0.0  # [beats]
+    slices: tuple[int, ...] = ()  # in how many runs they were nearest in each slice
+    half: float | None = None  # share of the runs at half the spread
+    twice: float | None = None  # share of the runs at twice the spread
+    matters: str = ""  # kind of error without which it is least likely, if computed
+    who: tuple[str, ...] = ()  # whose errors count most; both if they count alike
+    without: Mapping[str, float] = field(default_factory=dict)  # chance without a kind of error
+    without_who: Mapping[str, float] = field(default_factory=dict)  # without one's errors
+    raises: tuple[str, ...] = ()  # kinds of error without which it is surely likelier
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AnyChance:
+    """How likely it is that any two come too close in a run, at one spread of the errors."""
+
+    spread: float  # times the stated spread
+    runs: int
+    chance: float
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MissedCue:
+    """One cue that one performer misses in one way, while all others dance the plan; and who comes too close."""
+
+    who: str
+    start: float  # [s] of the cue
+    position: str  # bar.beat
+    kind: str  # "a beat late", "a bar late", "an eight late", "left and right mixed up"
+    begins: str  # the move or the walk that does
+    meets: tuple[str, ...]  # nearest first
+    worst: float  # [m] smallest distance
+    at: float  # [s]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MarksOff:
+    """How far all marks on the floor may be off together before someone is too near to what stands still."""
+
+    between: tuple[str, str]  # who, and what comes too close first
+    at: float  # [s]
+    position: str | None
+    room: float  # [m] left in the plan
+    spread: float  # [m] standard deviation in X and in Y
+    most: float  # chance at most
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rehearsal:
+    """One thing to rehearse or to mend, and what it makes of the chance that anything goes wrong in a run."""
+
+    what: str
+    who: tuple[str, ...]
+    start: float  # [s]
+    position: str | None
+    before: float
+    after: float
+    mend: bool = False  # the plan is to be mended: no rehearsal helps
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,6 +171,19 @@ class Danced:
     pairs: int  # of performers that were checked
     clear: int  # pairs that never came too close
     clear_high: float  # upper end of the confidence interval for each of those
+    own: Mapping[str, Mapping[str, float]] = field(
+        default_factory=dict
+    )  # of performers with their own
+    least: float = 0.05  # a chance that is surely this high is a finding
+    anything: tuple[AnyChance, ...] = ()  # at the stated spread, at half and at twice of it
+    missed: float = 0.0  # chance that a performer misses a cue in a run
+    slips: int = 0  # ways in which one cue can be missed that were tried
+    missed_cues: tuple[MissedCue, ...] = ()  # those that bring two too close, nearest first
+    goes_wrong: float = 0.0  # chance that anything does in a run, missed cues included
+    goes_wrong_low: float = 0.0
+    goes_wrong_high: float = 0.0
+    marks: MarksOff | None = None
+    rehearse: tuple[Rehearsal, ...] = ()  # what makes most of that chance first
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -153,7 +227,9 @@ class Report:
             `error` [m], `at` [s], `position`, `first_part` and `second_part`, `bound` (whether `distance`
             is a lower bound only), `x` and `y` [m, stage frame].
             Chances from a simulated show, one per row: `first`, `second`, `start` and `end` [s],
-            `position`, `conflicts`, `runs`, `chance`, `low` and `high` [1], `worst` [m], `matters`, `who`.
+            `position`, `conflicts`, `runs`, `chance`, `low` and `high` [1], `worst` [m], `formation`, `section` and `moves`
+            (what the two dance), `slices_from`, `slice_beats` and `slices` (in how many runs they were nearest in each slice),
+            `half` and `twice` [1], `matters`, `who` (tuple of names), `without` and `without_who` (mappings), `raises`.
 
         Returns
         -------

@@ -380,6 +380,7 @@ def _unknown_people(read: ReadShow) -> Iterator[InputError]:
     for i, staging in enumerate(show.staging):
         uses += [(("staging", i, "via", name), (name,), False) for name in staging.via]
     uses += [(("entrances", i, "who"), each.who, True) for i, each in enumerate(show.entrances)]
+    uses += [(("drift", "people", name), (name,), False) for name in show.drift.people]
     for path, names, all_allowed in uses:
         for i, name in enumerate(names):
             if name not in cast and not (all_allowed and name == "all"):

@@ -1,14 +1,15 @@
 """How `check --danced` runs: where results are cached, and where the work is done – on this machine or a cluster."""
 
 import hashlib
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
+from sequencer.motion.performers.drifting import MeasuredSpread
 from sequencer.staging.staged import Staged
 
 if TYPE_CHECKING:
@@ -36,6 +37,7 @@ class Dancing:
     seed: int = 0
     jobs: int = -1  # worker processes; -1 for one per core
     cluster: str | None = None  # address of a Dask scheduler
+    logged: Mapping[str, MeasuredSpread] = field(default_factory=dict)  # by a log of rehearsals
 
 
 @contextmanager
@@ -59,6 +61,7 @@ def trials(show: Staged, options: Dancing) -> "Iterator[Trials]":
             backend=None if options.cluster is None else "dask",
             folder=user_cache_path("sequencer") / "danced",
             content=_content(show),
+            logged=options.logged,
         )
 
 

@@ -51,7 +51,7 @@ def whole(show):
         return check(show, "--danced", "25", "--json", "--jobs", "1").stdout
 
 
-EXPLAINED = "sequencer.checks.distances.drift._EXPLAINED"  # why a chance is what it is costs more than the runs
+EXPLAINED = "sequencer.checks.distances.conflict_groups.EXPLAINED"  # why a chance is what it is costs more than the runs
 
 
 def check(show, *arguments):
@@ -59,20 +59,37 @@ def check(show, *arguments):
 
 
 def test_the_table_and_the_json_agree(show, monkeypatch):
-    monkeypatch.setattr("sequencer.checks.distances.drift._TRIALS", 3)  # the same both times
+    monkeypatch.setattr(
+        "sequencer.checks.distances.removed_errors.TRIALS", 3
+    )  # the same both times
     table = check(show, "--danced", "20", "--jobs", "1")
     told = json.loads(check(show, "--danced", "20", "--jobs", "1", "--json").stdout)
     danced = told["danced"]
-    (one,) = danced["chances"]
+    one = danced["chances"][0]
 
     assert danced["runs"] == one["runs"] == 20
     assert one["between"] == ["Ash", "Birch"]
     assert 0 < one["low"] < one["chance"] < one["high"] < 1
     assert one["matters"] in danced["spread"]
-    assert one["who"] in {"Ash", "Birch"}
+    assert set(one["who"]) <= {"Ash", "Birch"}
+    assert (one["formation"], one["moves"]) == ("line", ["static-spin", "static-spin"])
+    assert sum(one["slices"]) == one["conflicts"]
     assert "As danced: 20 runs, seed 0" in table.stdout
     assert f"{100 * one['chance']:.0f} %" in table.stdout
-    assert f"{one['matters']}, {one['who']}" in table.stdout
+    assert f"{one['matters']}, {' and '.join(one['who'])}" in table.stdout
+    assert "line, " in table.stdout
+    assert (
+        f"Chance that anything goes wrong in a run: {100 * danced['goes_wrong']:.0f} %"
+        in table.stdout
+    )
+    first = danced["rehearse"][0]
+    assert "Rehearse this first" in table.stdout
+    assert f"{' and '.join(first['who'])}: {first['what'].split()[0]}" in " ".join(
+        table.stdout.split()
+    )
+    assert [each["spread"] for each in danced["anything"]] == [1.0, 0.5, 2.0]
+    assert danced["slips"] == 2 * 2 * 4  # each begins and ends a move, and can miss it in four ways
+    assert danced["marks"]["room"] >= 0
     assert "too-close-as-danced" in {finding["code"] for finding in told["findings"]}
     assert check(show, "--json").stdout.count('"danced": null') == 1
 
@@ -88,6 +105,21 @@ def test_the_show_states_its_spread(show, tmp_path):
     assert (told["pairs"], told["clear"]) == (1, 1)
 
 
+def test_one_performer_errs_by_their_own(show, monkeypatch):
+    """Birch's places are told beside everybody's, and are what is drawn: all others stand still."""
+    other = show.with_name("own.yaml")
+    own = "drift: {place: 0, facing: 0, hand: 0, timing: 0, missed: 0, people: {Birch: {place: 60 cm}}}\n"
+    other.write_text(SHOW + own, encoding="utf-8")
+    monkeypatch.setattr(EXPLAINED, 0)
+    told = json.loads(check(other, "--danced", "8", "--jobs", "1", "--json").stdout)["danced"]
+
+    assert told["own"]["Birch"]["place"] == 0.6
+    assert told["own"]["Birch"]["tether"] == told["spread"]["tether"]
+    assert set(told["own"]) == {"Birch"}
+    assert (told["missed"], told["slips"]) == (0, 0)
+    assert told["chances"]
+
+
 @pytest.mark.parametrize(
     ("line", "says"),
     [
@@ -96,6 +128,10 @@ def test_the_show_states_its_spread(show, tmp_path):
         ("drift: {tempo: 50 %}", "tempo"),
         ("drift: {timing: 3}", "timing"),
         ("drift: {places: 3 cm}", "did you mean"),
+        ("drift: {missed: 120 %}", "missed"),
+        ("drift: {marks: -1 cm}", "marks"),
+        ("drift: {people: {Ashe: {place: 3 cm}}}", "'Ashe' is not in the cast"),
+        ("drift: {people: {Ash: {place: -3 cm}}}", "place"),
     ],
 )
 def test_absurd_spreads_are_refused_at_their_place(show, line, says):
@@ -187,7 +223,9 @@ def test_a_call_that_is_cut_off_ends_as_if_it_had_not_been(
     resumed = check(show, *asked)
     assert resumed.exit_code in {0, 1}
     assert resumed.stdout == whole
-    assert len(list(parts.rglob("0*.json"))) == 2
+    assert (
+        len(list(parts.rglob("0*.json"))) == 4
+    )  # 20 and 5 runs; 20 at half the spread and at twice
     assert not list(parts.rglob(".partial-*"))
 
 
@@ -239,3 +277,19 @@ def test_another_pattern_in_a_file_is_danced_anew(stage_folder, monkeypatch):
         found = json.loads(check(path, "--danced", "4", "--jobs", "1", "--json").stdout)
         told.append(found["danced"]["chances"])
     assert told[0] != told[1]
+
+
+def test_what_a_log_measured_is_drawn(show, monkeypatch):
+    """Ash's places by a log, where the show says nothing of Ash: they are what the runs are drawn with."""
+    from sequencer import tasks
+    from sequencer.motion.performers.drifting import MeasuredSpread
+
+    monkeypatch.setattr(EXPLAINED, 0)
+    dancing = tasks.Dancing(
+        runs=2,
+        jobs=1,
+        logged={"Ash": MeasuredSpread(place=0.4), "Nobody": MeasuredSpread(place=1.0)},
+    )
+    told = tasks.check_show(show, flown=False, dancing=dancing).danced
+    assert {name: own["place"] for name, own in told.own.items()} == {"Ash": 0.4}
+    assert told.spread["place"] == 0.15

@@ -1,116 +1,77 @@
 """Clearance as danced: the chance that two performers come too close with human error.
 
 The show is danced many times with random errors of place, facing, timing, tempo, tether and hands
-(`checks.distances.drift_runs`), and each run is searched with the same proof as the plan. Intervals are exact
-binomial ones.
-Source: C. J. Clopper, E. S. Pearson, Biometrika 26 (1934), 404-413.
+(`checks.distances.drift_runs`), and each run is searched with the same proof as the plan; again with errors half and twice
+as wide; and once more for every cue that somebody may miss (`missed_cues`). Chances have exact binomial intervals
+(`binomial`), and a chance is a finding only if its whole interval lies above `CHANCE`.
 """
 
-from collections.abc import Sequence
+import math
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
 
-import numpy as np
-
 from sequencer.checks.check import Check
-from sequencer.checks.distances.drift_runs import (
-    TOGETHER,
-    Run,
-    RunProgress,
-    Trials,
-    Work,
-    danced,
-    drawn_dancers,
-)
+from sequencer.checks.distances.binomial import CONFIDENCE, interval
+from sequencer.checks.distances.conflict_groups import ConflictGroup, Dances, as_danced
+from sequencer.checks.distances.drift_runs import RunProgress, Trials, Work
+from sequencer.checks.distances.drift_words import begun, finding_message, rehearsed, remedies
+from sequencer.checks.distances.keeping_clear import boundaries_of
+from sequencer.checks.distances.missed_cues import Slip, missed_cues
+from sequencer.checks.distances.rehearse_first import advice, goes_wrong
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.checks.distances.rule_distances import required_distances
+from sequencer.checks.distances.scenes import (
+    UNPLACED,
+    Edges,
+    Whereabouts,
+    edges_of,
+    histogram,
+    whereabouts,
+)
 from sequencer.checks.outcome import BeatClock, Outcome
-from sequencer.findings import Chance, Danced, Finding
-from sequencer.motion.clearance.approach import approaches
+from sequencer.findings import (
+    AnyChance,
+    Chance,
+    Clearance,
+    Danced,
+    Finding,
+    MarksOff,
+    MissedCue,
+    Rehearsal,
+)
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.drifting import ERROR_KINDS, Spread
+from sequencer.motion.performers.drifting import Spread
+from sequencer.staging.moves_danced import move_words
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
-CHANCE = 0.05  # a pair at or above this chance is a finding
-_CONFIDENCE = 0.95
-_TRIALS = 12  # runs for each kind of error alone, and each performer alone
-_EXPLAINED = 6  # likeliest conflicts for which these runs are danced
-_COARSE = 0.03  # [m] tolerance of distances that only rank the errors
+CHANCE = 0.05  # a conflict that is surely this likely is a finding
+_REHEARSED = 8  # things to rehearse that are told
+_TOLD = 0.0005  # what takes less off the chance that anything goes wrong is not told
+_LEVEL = {"ceiling", "floor"}  # however far marks are off sideways, these are no nearer
+
+PlaceOf = Callable[[str, str, float], Whereabouts]  # of two performers at a beat
+MovesOf = Callable[[str, float], str]  # what somebody dances at a beat
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ConflictGroup:
-    """Conflicts of one pair in one part of the show, over all runs."""
+class Erring:
+    """How far people err."""
 
-    first: str
-    second: str
-    start: float  # [beats]
-    end: float  # [beats]
-    conflicts: int  # runs
-    runs: int
-    worst: float  # [m] smallest distance
-    matters: str = ""  # kind of error that alone brings them nearest
-    who: str = ""  # performer whose errors alone bring them nearest
-
-    @property
-    def share(self) -> float:
-        """Share of runs with a conflict."""
-        return self.conflicts / self.runs
+    spread: Spread = Spread()  # noqa: RUF009 - frozen
+    own: Mapping[str, Spread] | None = None  # of performers who err by their own
+    missed: float = 0.0  # chance that a performer misses a cue in a run
+    marks: float = 0.0  # [m] by which all marks are off together, in X and in Y
 
 
-def as_danced(
-    work: Work, trials: Trials, *, progress: RunProgress | None = None
-) -> tuple[ConflictGroup, ...]:
-    """Conflicts of every pair in all runs, grouped by where in the show they happen.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanWords:
+    """Where in its plan a show is, as far as anything is known of it."""
 
-    Parameters
-    ----------
-    work : Work
-    trials : Trials
-    progress : callable, optional
-        Called with the share done.
-
-    Returns
-    -------
-    groups : tuple of ConflictGroup
-        Likeliest first.
-    """
-    say = progress or (lambda _share: None)
-    runs = danced(work, trials, progress=lambda share: say(0.9 * share))
-    found = sorted(gathered(work.dancers, runs), key=lambda one: (-one.conflicts, one.worst))
-    out = []
-    for k, one in enumerate(found):
-        out.append(_explained(one, work) if k < _EXPLAINED else one)
-        say(0.9 + 0.1 * (k + 1) / len(found))
-    return tuple(out)
-
-
-def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[ConflictGroup, ...]:
-    """Conflicts of all runs, grouped by pair and by part of the show; a gap of 8 beats starts a new group."""
-    first, second = np.triu_indices(len(dancers), 1)
-    rows = sorted((near, k) for k, run in enumerate(runs) for near in run)
-    groups: list[list[tuple[int, float, float, float, int]]] = []
-    end = 0.0
-    for near, k in rows:
-        new = not groups or groups[-1][0][0] != near.pair or near.start - end > TOGETHER
-        end = near.end if new else max(end, near.end)
-        row = (near.pair, near.start, near.end, near.distance, k)
-        if new:
-            groups.append([row])
-        else:
-            groups[-1].append(row)
-    return tuple(
-        ConflictGroup(
-            first=dancers[first[group[0][0]]].name,
-            second=dancers[second[group[0][0]]].name,
-            start=min(row[1] for row in group),
-            end=max(row[2] for row in group),
-            conflicts=len({row[4] for row in group}),
-            runs=len(runs),
-            worst=min(row[3] for row in group),
-        )
-        for group in groups
-    )
+    edges: tuple[Edges, ...] = ()  # of the scenes of every pair
+    place: PlaceOf = lambda _first, _second, _beat: UNPLACED
+    moves: MovesOf = lambda _who, _beat: ""
+    still: Sequence[Clearance] = ()  # distances from what stands still
 
 
 def drifted(
@@ -122,18 +83,31 @@ def drifted(
     ----------
     show : Staged
     trials : Trials, optional
-        How many runs, and the random seed.
+        How many runs, the random seed, and how far performers err by a log of theirs.
     progress : callable, optional
         Called with the share done.
     """
     start, end = show.span
+    states = show.show.drift
+    logged = {} if trials is None else trials.logged
     found, table = drift(
         show.dancers,
         show.tempo,
         required_distances(show),
         start=start,
         end=end,
-        spread=show.show.drift.spread(),
+        erring=Erring(
+            spread=states.spread(),
+            own=states.own_spreads(logged, [dancer.name for dancer in show.dancers]),
+            missed=states.missed,
+            marks=states.marks,
+        ),
+        plan=PlanWords(
+            edges=edges_of(show),
+            place=lambda first, second, beat: whereabouts(show, first, second, beat),
+            moves=lambda who, beat: move_words(show, who, beat),
+            still=boundaries_of(show).clearances if show.dancers else (),
+        ),
         trials=trials,
         progress=progress,
     )
@@ -147,11 +121,12 @@ def drift(
     *,
     start: float,
     end: float,
-    spread: Spread | None = None,
+    erring: Erring | None = None,
+    plan: PlanWords | None = None,
     trials: Trials | None = None,
     progress: RunProgress | None = None,
 ) -> tuple[Outcome, Danced]:
-    """Findings on pairs that come too close in more than one run of twenty, and the whole table.
+    """Findings on pairs that surely come too close in more than one run of twenty, and the whole table.
 
     Parameters
     ----------
@@ -161,136 +136,219 @@ def drift(
     requirements : Requirements
     start, end : float
         Beats of the show.
-    spread : Spread, optional
+    erring : Erring, optional
+        The defaults of `Spread`, and no cue missed, if left out.
+    plan : PlanWords, optional
     trials : Trials, optional
     progress : callable, optional
     """
-    use = Spread() if spread is None else spread
+    errs, words = erring or Erring(), plan or PlanWords()
     how = Trials() if trials is None else trials
     work = Work(
         dancers=tuple(dancers),
         span=(start, end),
         required=requirements.performers,
-        spread=use,
+        spread=errs.spread,
         seed=how.seed,
+        own=errs.own or {},
+        edges=words.edges,
     )
-    found = as_danced(work, how, progress=progress) if len(dancers) > 1 else ()
-    count = BeatClock(tempo)
-    pairs = len(dancers) * (len(dancers) - 1) // 2
-    table = Danced(
-        runs=how.runs,
-        seed=how.seed,
-        required=requirements.performers,
-        confidence=_CONFIDENCE,
-        spread={name: float(value) for name, value in asdict(use).items()},
-        chances=tuple(_chance(one, count) for one in found),
-        pairs=pairs,
-        clear=pairs - len({(one.first, one.second) for one in found}),
-        clear_high=interval(0, how.runs)[1],
+    say = progress or (lambda _share: None)
+    dances = Dances(groups=(), runs=((),) * how.runs, half=((),), twice=((),))
+    slips: tuple[Slip, ...] = ()
+    if len(dancers) > 1:
+        dances = as_danced(work, how, progress=lambda share: say(0.9 * share))
+        if errs.missed > 0:
+            slips = missed_cues(
+                work, tempo, jobs=how.jobs, backend=how.backend,
+                progress=lambda share: say(0.9 + 0.1 * share),
+            )  # fmt: skip
+    told = _Told(work=work, count=BeatClock(tempo), words=words, requirements=requirements)
+    chances = tuple(told.chance(one) for one in dances.groups)
+    table = replace(
+        told.table(dances, slips, errs, how),
+        chances=chances,
+        marks=_marks_off(words.still, errs.marks),
     )
-    findings = tuple(_finding(one, count, requirements) for one in found if one.share >= CHANCE)
+    findings = tuple(
+        told.finding(one, own)
+        for one, own in zip(dances.groups, chances, strict=True)
+        if own.low >= CHANCE
+    )
     scope = (
         "As danced, only performers were checked against each other: not against audience, scenery, "
-        "ceiling, edge of the stage or crew posts."
+        "ceiling, edge of the stage or crew posts, but for marks that are off for all."
     )
     return Outcome(findings=findings, not_checked=(scope,)), table
 
 
-def interval(conflicts: int, runs: int, confidence: float = _CONFIDENCE) -> tuple[float, float]:
-    """Exact binomial interval of a chance (Clopper and Pearson)."""
-    from scipy.stats import beta
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Told:
+    """Conflicts, slips and advice as the records of a report."""
 
-    tail = (1 - confidence) / 2
-    low = 0.0 if conflicts == 0 else float(beta.ppf(tail, conflicts, runs - conflicts + 1))
-    high = 1.0 if conflicts == runs else float(beta.ppf(1 - tail, conflicts + 1, runs - conflicts))
-    return low, high
+    work: Work
+    count: BeatClock
+    words: PlanWords
+    requirements: Requirements
+
+    def table(self, dances: Dances, slips: Sequence[Slip], errs: Erring, how: Trials) -> Danced:
+        """All but the conflicts themselves."""
+        n = len(self.work.dancers)
+        pairs = n * (n - 1) // 2
+        anything = tuple(
+            _any(times, runs)
+            for times, runs in ((1.0, dances.runs), (0.5, dances.half), (2.0, dances.twice))
+        )
+        now = anything[0]
+        before, low, high = (
+            goes_wrong(chance, errs.missed, slips) for chance in (now.chance, now.low, now.high)
+        )
+        harmful = sorted(
+            (slip for slip in slips if slip.meets),
+            key=lambda slip: (slip.worst, slip.cue, slip.who),
+        )
+        return Danced(
+            runs=how.runs,
+            seed=how.seed,
+            required=self.work.required,
+            confidence=CONFIDENCE,
+            spread=_as_numbers(self.work.spread),
+            own={name: _as_numbers(own) for name, own in self.work.own.items()},
+            chances=(),
+            pairs=pairs,
+            clear=pairs - len({one.pair for one in dances.groups}),
+            clear_high=interval(0, how.runs)[1],
+            least=CHANCE,
+            anything=anything if pairs else (),
+            missed=errs.missed,
+            slips=len(slips),
+            missed_cues=tuple(self.missed_cue(slip) for slip in harmful),
+            goes_wrong=before,
+            goes_wrong_low=low,
+            goes_wrong_high=high,
+            rehearse=tuple(
+                Rehearsal(
+                    what=rehearsed(
+                        each,
+                        self.begins(each.who[0], each.beat),
+                        self.words.moves(each.who[0], each.beat + _INTO),
+                    ),
+                    who=each.who,
+                    start=self.count.seconds(each.beat),
+                    position=self.count.position(each.beat),
+                    before=before,
+                    after=max(before - each.fall, 0.0),
+                    mend=each.mend,
+                )
+                for each in advice(dances, errs.missed, slips)[:_REHEARSED]
+                if each.fall >= _TOLD
+            ),
+        )
+
+    def begins(self, who: str, cue: float) -> str:
+        """What somebody begins at a cue: a walk, or a move."""
+        (dancer,) = (each for each in self.work.dancers if each.name == who)
+        if any(abs(move.start - cue) < _INTO for move in dancer.floor.moves):
+            walk = self.words.place(who, who, cue + _INTO).formation
+            return f"the {walk}" if walk.startswith("walk") else walk
+        return begun(self.words.moves(who, cue + _INTO))
+
+    def missed_cue(self, slip: Slip) -> MissedCue:
+        """A slip that does harm."""
+        return MissedCue(
+            who=slip.who,
+            start=self.count.seconds(slip.cue),
+            position=self.count.position(slip.cue),
+            kind=slip.kind,
+            begins=self.begins(slip.who, slip.cue),
+            meets=slip.meets,
+            worst=slip.worst,
+            at=self.count.seconds(slip.at),
+        )
+
+    def chance(self, one: ConflictGroup) -> Chance:
+        """A conflict."""
+        low, high = interval(one.conflicts, one.runs)
+        begin = float(math.floor(one.start))
+        width, counts = histogram(one.moments, begin, one.end)
+        removed = one.removed
+        place = self.words.place(one.first, one.second, sorted(one.moments)[one.conflicts // 2])
+        return Chance(
+            between=(one.first, one.second),
+            start=self.count.seconds(one.start),
+            end=self.count.seconds(one.end),
+            position=self.count.position(one.start),
+            conflicts=one.conflicts,
+            runs=one.runs,
+            chance=one.share,
+            low=low,
+            high=high,
+            worst=one.worst,
+            formation=place.formation,
+            section=place.section,
+            moves=place.moves,
+            slices_from=self.count.position(begin),
+            slice_beats=width,
+            slices=counts,
+            half=one.half,
+            twice=one.twice,
+            matters=removed.matters,
+            who=removed.who,
+            without={kind: each.chance for kind, each in removed.kinds.items()},
+            without_who={name: each.chance for name, each in removed.people.items()},
+            raises=removed.raises,
+        )
+
+    def finding(self, one: ConflictGroup, own: Chance) -> Finding:
+        """A conflict that is surely likelier than `CHANCE`."""
+        spell = (self.count.aloud(one.start), self.count.aloud(one.end))
+        return Finding(
+            code="too-close-as-danced",
+            severity="warn",
+            who=own.between,
+            start=own.start,
+            end=own.end,
+            position=own.position,
+            message=finding_message(own, self.requirements.performers, spell),
+            remedies=remedies(one, own),
+            source="this tool's random runs; spread: `drift` of the show, or this tool's default where it is blank",
+        )
 
 
-def _explained(one: ConflictGroup, work: Work) -> ConflictGroup:
-    """The group with the kind of error, and the performer, that alone bring the pair closest (root mean square)."""
-    pair = tuple(dancer for dancer in work.dancers if dancer.name in {one.first, one.second})
-    window = (max(one.start - 1.0, work.span[0]), min(one.end + 1.0, work.span[1]))
+_INTO = 0.01  # [beats] behind a cue, where what it begins has begun
 
-    def distance(dancers: Sequence[Dancer]) -> float:
-        found = approaches(dancers, *window, required=work.required, tolerance=_COARSE)
-        return float(found.distance[0])
 
-    plan = distance(pair)
+def _any(times: float, runs: Sequence[Sequence[object]]) -> AnyChance:
+    hits = sum(bool(run) for run in runs)
+    low, high = interval(hits, len(runs))
+    return AnyChance(spread=times, runs=len(runs), chance=hits / len(runs), low=low, high=high)
 
-    def nearer(spread: Spread, only: str | None) -> float:
-        alone = replace(work, dancers=pair, spread=spread)
-        losses = [
-            max(plan - distance(drawn_dancers(alone, run, only=only)), 0.0)
-            for run in range(_TRIALS)
-        ]
-        return float(np.sqrt(np.mean(np.square(losses))))
 
-    kinds = {
-        kind: nearer(work.spread.only(kind), None)
-        for kind in ERROR_KINDS
-        if getattr(work.spread, kind) > 0
-    }
-    people = {dancer.name: nearer(work.spread, dancer.name) for dancer in pair}
-    return replace(
-        one,
-        matters=max(kinds, key=lambda kind: kinds[kind], default=""),
-        who=max(people, key=lambda name: people[name]),
+def _as_numbers(spread: Spread) -> dict[str, float]:
+    return {name: float(value) for name, value in asdict(spread).items()}
+
+
+def _marks_off(still: Sequence[Clearance], spread: float) -> MarksOff | None:
+    """The least room to what stands still, if all marks are off together.
+
+    Notes
+    -----
+    A distance changes by no more than the marks are off, e. With X and Y normal and independent, the chance that |e| is r or
+    more is exp(−r²/2σ²) (Rayleigh), which is therefore the most that the chance of any too small distance can be.
+    """
+    level = [row for row in still if row.between[1] not in _LEVEL]
+    if not level or spread <= 0:
+        return None
+    near = min(level, key=lambda row: row.distance - row.required)
+    room = max(near.distance - near.required, 0.0)
+    return MarksOff(
+        between=near.between,
+        at=near.at,
+        position=near.position,
+        room=room,
+        spread=spread,
+        most=math.exp(-(room**2) / (2 * spread**2)),
     )
-
-
-def _chance(one: ConflictGroup, count: BeatClock) -> Chance:
-    low, high = interval(one.conflicts, one.runs)
-    return Chance(
-        between=(one.first, one.second),
-        start=count.seconds(one.start),
-        end=count.seconds(one.end),
-        position=count.position(one.start),
-        conflicts=one.conflicts,
-        runs=one.runs,
-        chance=one.share,
-        low=low,
-        high=high,
-        worst=one.worst,
-        matters=one.matters,
-        who=one.who,
-    )
-
-
-def _finding(one: ConflictGroup, count: BeatClock, requirements: Requirements) -> Finding:
-    low, high = interval(one.conflicts, one.runs)
-    return Finding(
-        code="too-close-as-danced",
-        severity="warn",
-        who=(one.first, one.second),
-        start=count.seconds(one.start),
-        end=count.seconds(one.end),
-        position=count.position(one.start),
-        message=(
-            f"as danced, {one.first} and {one.second} come closer "
-            f"than {requirements.performers:.2f} m in {one.conflicts} of {one.runs} runs "
-            f"({100 * one.share:.0f} %; {100 * low:.0f} to {100 * high:.0f} % with "
-            f"{100 * _CONFIDENCE:.0f} % confidence), between {count.aloud(one.start)} and "
-            f"{count.aloud(one.end)}"
-        ),
-        remedies=(
-            "give them more room, or raise the distance between performers in the rules",
-            f"rehearse {_REHEARSED[one.matters]} first, {one.who} above all: "
-            "that error and that person bring them closest"
-            if one.matters
-            else "mend the likelier conflicts first",
-        ),
-        source="this tool's random runs; spread: `drift` of the show, or this tool's default where it is blank",
-    )
-
-
-_REHEARSED = {
-    "place": "hitting the places",
-    "facing": "the facings",
-    "timing": "starting on the count",
-    "tempo": "keeping the tempo",
-    "tether": "tethers of the same length",
-    "hand": "the hands' paths",
-}
 
 
 CHECK = Check(

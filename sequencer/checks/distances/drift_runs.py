@@ -9,38 +9,40 @@ import hashlib
 import json
 import signal
 import threading
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
-from dataclasses import astuple, dataclass
+from dataclasses import astuple, dataclass, field, replace
 from functools import partial
 from pathlib import Path
 from typing import NamedTuple
 
 import numpy as np
 
+from sequencer.checks.distances.scenes import Edges, by_scene
 from sequencer.errors import InputError
 from sequencer.files import PARTIAL, write_text
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.drifting import Spread, drifted
+from sequencer.motion.performers.drifting import MeasuredSpread, Spread, drifted
 from sequencer.workers import in_workers
 
 RUNS = 200
-TOGETHER = 8.0  # [beats] approaches no farther apart than this are one conflict
-_DRAWING = "2"  # raised whenever the same seed would draw other errors
-_KEPT = 32  # shows whose runs stay in the cache
+_DRAWING = "3"  # raised whenever the same seed would draw other errors
+_KEPT = 96  # folders of runs that stay in the cache: three for each show, one for each spread
 
 RunProgress = Callable[[float], None]
 Span = tuple[float, float]
 
 
 class RunConflict(NamedTuple):
-    """One pair under the requirement in one run."""
+    """One pair under the requirement in one scene of one run."""
 
     pair: int  # place in the order of `pairs`
+    scene: int  # of the pair's, see `scenes`
     start: float  # [beats]
     end: float  # [beats]
     distance: float  # [m] smallest
+    at: float  # [beats] when
 
 
 Run = tuple[RunConflict, ...]
@@ -56,6 +58,7 @@ class Trials:
     backend: str | None = None  # of joblib, such as "dask" with an open client
     folder: Path | None = None  # finished runs are stored there
     content: str = ""  # identifies the show, beside the dancers themselves
+    logged: Mapping[str, MeasuredSpread] = field(default_factory=dict)  # by a log of rehearsals
 
     def __post_init__(self) -> None:
         if self.runs < 1:
@@ -73,6 +76,20 @@ class Work:
     required: float
     spread: Spread
     seed: int
+    own: Mapping[str, Spread] = field(default_factory=dict)  # of performers who err by their own
+    edges: tuple[Edges, ...] = ()  # of the scenes of every pair; none: each pair has one
+
+    def spread_of(self, name: str) -> Spread:
+        """How far a performer errs."""
+        return self.own.get(name, self.spread)
+
+    def times(self, factor: float) -> "Work":
+        """The same with everybody's errors so many times as wide."""
+        return replace(
+            self,
+            spread=self.spread.times(factor),
+            own={name: each.times(factor) for name, each in self.own.items()},
+        )
 
 
 def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -> list[Run]:
@@ -103,39 +120,41 @@ def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -
     return [run for part in parts for run in done[part.start]]
 
 
-def one_run(work: Work, run: int, *, only: str | None = None) -> Run:
-    """Conflicts of one run; with `only`, everyone but that performer dances the plan."""
-    drawn = drawn_dancers(work, run, only=only)
+def one_run(work: Work, run: int) -> Run:
+    """Conflicts of one run, by pair and scene."""
+    drawn = drawn_dancers(work, run)
     found = approaches(drawn, *work.span, required=work.required, minima=False)
     out = []
-    for pair in np.unique(found.spans.group):
+    for pair in np.unique(found.spans.group).tolist():
         of = found.spans.group == pair
-        begin, end = found.spans.start[of], found.spans.end[of]
-        cuts = np.flatnonzero(begin[1:] - end[:-1] > TOGETHER) + 1
-        for some in np.split(np.arange(len(begin)), cuts):
-            low, high = float(begin[some[0]]), float(end[some[-1]])
-            distance = float(found.distance[pair])
-            if len(cuts):
-                two = (drawn[found.first[pair]], drawn[found.second[pair]])
-                distance = float(approaches(two, low, high, required=work.required).distance[0])
-            out.append(RunConflict(int(pair), low, high, distance))
+        spells = list(
+            zip(found.spans.start[of].tolist(), found.spans.end[of].tolist(), strict=True)
+        )
+        scenes = by_scene(spells, work.edges[pair] if work.edges else work.span)
+        two = (drawn[found.first[pair]], drawn[found.second[pair]])
+        for scene, own in sorted(scenes.items()):
+            low, high = own[0][0], own[-1][1]
+            alone, k = found, pair
+            if len(scenes) > 1:
+                alone, k = approaches(two, low, high, required=work.required), 0
+            distance, at = float(alone.distance[k]), float(alone.at[k])
+            out.append(RunConflict(pair, scene, low, high, distance, at))
     return tuple(out)
 
 
-def drawn_dancers(work: Work, run: int, *, only: str | None = None) -> list[Dancer]:
-    """Every performer with the errors of one run; with `only`, just that performer has errors."""
-    middle = 0.5 * (work.span[0] + work.span[1])
-    return [
-        drifted(
-            dancer,
-            work.spread,
-            np.random.default_rng([work.seed, run, *dancer.name.encode()]),
-            middle,
-        )
-        if only is None or only == dancer.name
-        else dancer
-        for dancer in work.dancers
-    ]
+def drawn_dancers(work: Work, run: int) -> list[Dancer]:
+    """Every performer with the errors of one run."""
+    return [drawn_dancer(work, dancer, run) for dancer in work.dancers]
+
+
+def drawn_dancer(work: Work, dancer: Dancer, run: int, spread: Spread | None = None) -> Dancer:
+    """One performer with the errors of one run; with `spread`, the same draws that far."""
+    return drifted(
+        dancer,
+        work.spread_of(dancer.name) if spread is None else spread,
+        np.random.default_rng([work.seed, run, *dancer.name.encode()]),
+        0.5 * (work.span[0] + work.span[1]),
+    )
 
 
 def _batch_size(n: int) -> int:
@@ -181,8 +200,12 @@ def _key(work: Work, trials: Trials) -> str:
         deviation = sorted(dancer.deviation.items())
         digest.update(repr((dancer.name, dancer.lit, deviation)).encode())
     digest.update(
-        repr((_DRAWING, trials.content, work.span, work.required, astuple(work.spread), work.seed))
-        .encode()
+        repr(
+            (
+                _DRAWING, trials.content, work.span, work.required, astuple(work.spread), work.seed,
+                sorted((name, astuple(own)) for name, own in work.own.items()), work.edges,
+            )
+        ).encode()
     )  # fmt: skip
     return digest.hexdigest()
 
@@ -223,7 +246,7 @@ def _stored(folder: Path | None, key: str, part: range) -> list[Run] | None:
         if content["key"] != key or content["checksum"] != _checksum(rows) or len(rows) < len(part):
             return None
         return [
-            tuple(RunConflict(int(k), float(low), float(high), float(d)) for k, low, high, d in run)
+            tuple(RunConflict(int(p), int(k), *map(float, rest)) for p, k, *rest in run)
             for run in rows[: len(part)]
         ]
     except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):

@@ -59,8 +59,9 @@ def approaches(
     required: float,
     minima: bool = True,
     tolerance: float = TOLERANCE,
+    pairs: Sequence[tuple[int, int]] | None = None,
 ) -> Approaches:
-    """Search every pair in a cast between two beats.
+    """Search every pair in a cast between two beats, or some pairs.
 
     Parameters
     ----------
@@ -74,6 +75,8 @@ def approaches(
         itself, a lower bound that costs nothing.
     tolerance : float
         Largest error of a distance [m].
+    pairs : sequence of (int, int), optional
+        The pairs to search, as indices of dancers; all of them if left out.
 
     Returns
     -------
@@ -85,9 +88,8 @@ def approaches(
         If a bound is not finite, so that nothing can be proven.
     """
     grid = cells(dancers, start, end)
-    first, second = (
-        np.asarray(index, dtype=np.int64) for index in np.triu_indices(len(dancers), 1)
-    )
+    chosen_pairs = np.triu_indices(len(dancers), 1) if pairs is None else np.transpose(pairs)
+    first, second = (np.asarray(index, dtype=np.int64) for index in chosen_pairs)
     bound, when = _reach_bounds(grid, first, second)
     p = len(first)
     distance, at = bound.copy(), when.copy()
@@ -98,8 +100,8 @@ def approaches(
     near = np.flatnonzero(bound < required)
     for low in range(0, len(near), _BATCH):
         chosen = near[low : low + _BATCH]
-        pairs = _Pairs(grid, first[chosen], second[chosen], required, minima, tolerance)
-        found, reached = pairs.searched()
+        some = _Pairs(grid, first[chosen], second[chosen], required, minima, tolerance)
+        found, reached = some.searched()
         evaluations += found.evaluations
         hit = np.isfinite(found.value)
         least = reached if minima else np.maximum(reached, required)

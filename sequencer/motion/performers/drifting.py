@@ -1,11 +1,12 @@
 """A dancer with human error: position, facing, timing, tempo, tether and hands drawn at random.
 
 Each error is a change to the dancer's records, so everything proven for the plan is also proven for the
-drawn dancer. Body frame and stage frame [m], beats.
+drawn dancer. Somebody is as unsure of where they are on a walk as at its ends (`performers.walks`), and dances and
+walks by one and the same count. Body frame and stage frame [m], beats.
 """
 
 import math
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
 
 import numpy as np
@@ -16,8 +17,11 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.performers.walks import Move, WalkPath
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
+
+_WIDEST = math.nextafter(10.0, 0.0)  # [m, rad, beats] of any spread
+_LOOSEST_TEMPO = 0.05
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,14 +42,32 @@ class Spread:
     def __post_init__(self) -> None:
         for name in ERROR_KINDS:
             value = getattr(self, name)
-            if not 0 <= value < 10:  # also catches nan
+            if not 0 <= value <= _WIDEST:  # also catches nan
                 raise ValueError(f"{name} must be 0 to 10, got {value!r}")
-        if self.tempo > 0.05:
-            raise ValueError(f"tempo must be at most 0.05, got {self.tempo!r}")
+        if self.tempo > _LOOSEST_TEMPO:
+            raise ValueError(f"tempo must be at most {_LOOSEST_TEMPO}, got {self.tempo!r}")
 
     def only(self, kind: str) -> "Spread":
         """Spread with only one kind of error."""
         return replace(self, **{name: 0.0 for name in ERROR_KINDS if name != kind})
+
+    def without(self, kind: str) -> "Spread":
+        """Spread with every kind of error but one."""
+        return replace(self, **{kind: 0.0})
+
+    def times(self, factor: float) -> "Spread":
+        """Every kind of error so many times as wide, as far as a spread can be."""
+        wider = {name: min(factor * getattr(self, name), _WIDEST) for name in ERROR_KINDS}
+        wider["tempo"] = min(wider["tempo"], _LOOSEST_TEMPO)
+        return Spread(**wider)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MeasuredSpread:
+    """How far one performer strays by a log of rehearsals; None or nan where nothing was measured."""
+
+    place: float | None = None  # [m] root mean square about the plan, in each of X and Y
+    timing: float | None = None  # [beats] root mean square about the plan
 
 
 ERROR_KINDS = ("place", "facing", "timing", "tempo", "tether", "hand")
@@ -65,7 +87,7 @@ class DriftedTrajectory:
     def at(self, beats: Floats) -> Motion:
         """State at show beats."""
         s = self.stretch
-        planned = self.trajectory.at(self._planned_beats(np.asarray(beats, dtype=np.float64)))
+        planned = self.trajectory.at(self.planned_beats(np.asarray(beats, dtype=np.float64)))
         return Motion(
             hand=planned.hand + np.array(self.aside),
             hand_rate=planned.hand_rate * s,
@@ -81,7 +103,7 @@ class DriftedTrajectory:
         s = self.stretch
         out = []
         for low, high, own in self.trajectory.pieces(
-            float(self._planned_beats(np.array(start))), float(self._planned_beats(np.array(end)))
+            float(self.planned_beats(np.array(start))), float(self.planned_beats(np.array(end)))
         ):
             out.append(
                 (
@@ -103,7 +125,8 @@ class DriftedTrajectory:
         out[-1] = (out[-1][0], end, last[2])
         return tuple(out)
 
-    def _planned_beats(self, beats: Floats) -> Floats:
+    def planned_beats(self, beats: Floats) -> Floats:
+        """Beats of the plan that are danced at show beats."""
         return np.asarray(self.middle + (beats - self.late - self.middle) * self.stretch)
 
 
@@ -165,25 +188,29 @@ def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: f
         dancer,
         props=props,
         trajectories=trajectories,
-        floor=_walked(dancer.floor, places, facings, late),
+        floor=_walked(
+            dancer.floor, places, facings, lambda beat: (beat - middle) / stretch + middle + late
+        ),
         lit=dancer.lit,
         deviation=later(dancer.deviation, late, middle, stretch),
     )
 
 
-def _walked(floor: WalkPath, places: Floats, facings: Floats, late: float) -> WalkPath:
-    def put(point: tuple[float, float], by: Floats) -> tuple[float, float]:
-        return (point[0] + float(by[0]), point[1] + float(by[1]))
-
-    moves = tuple(
-        Move(
-            start=move.start + late,
-            end=move.end + late,
-            place=put(move.place, places[k]),
-            facing=move.facing + float(facings[k]),
-            through=tuple(put(p, 0.5 * (places[k - 1] + places[k])) for p in move.through),
-        )
-        for k, move in enumerate(floor.moves, start=1)
+def _walked(
+    floor: WalkPath,
+    places: Floats,
+    facings: Floats,
+    when: Callable[[float], float],
+) -> WalkPath:
+    """The same walks at their own time, each place held off by a vector of its own."""
+    strays = [
+        (float(x), float(y), float(turn)) for (x, y), turn in zip(places, facings, strict=True)
+    ]
+    return replace(
+        floor,
+        moves=tuple(
+            replace(move, start=when(move.start), end=when(move.end)) for move in floor.moves
+        ),
+        off=tuple((when(start), when(end)) for start, end in floor.off),
+        strays=tuple(strays),
     )
-    off = tuple((start + late, end + late) for start, end in floor.off)
-    return WalkPath(put(floor.place, places[0]), floor.facing + float(facings[0]), moves, off)

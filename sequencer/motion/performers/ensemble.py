@@ -10,11 +10,12 @@ from itertools import pairwise
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.geometry.bodies import SIDES
+from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.performers.batch import Needed, Props
 from sequencer.motion.performers.body_parts import FIRST_POINT, N_POINTS, REAR
 from sequencer.motion.performers.courses import Courses, LawPlaces
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.drifting import DriftedTrajectory
 from sequencer.motion.performers.walks import WalkPaths
 
 _VALUE_AND_RATE = Needed(hand=2, tether=2)
@@ -33,8 +34,18 @@ class Ensemble:
         held = [
             (k, side) for side in SIDES for k in range(len(dancers)) if side in dancers[k].props
         ]
-        self._course = {hand: course for course, hand in enumerate(held)}
-        self._courses = Courses([dancers[k].trajectories[side] for k, side in held])
+        given = [dancers[k].trajectories[side] for k, side in held]
+        # Whoever drifts dances what is planned, at other beats: one course serves all who do.
+        planned = [own.trajectory if isinstance(own, DriftedTrajectory) else own for own in given]
+        each = {id(own): own for own in planned}
+        course = {own: number for number, own in enumerate(each)}
+        self._course = {hand: course[id(own)] for hand, own in zip(held, planned, strict=True)}
+        self._courses = Courses(list(each.values()))
+        self._drift = {
+            hand: own
+            for hand, own in zip(held, given, strict=True)
+            if isinstance(own, DriftedTrajectory)
+        }
         self.elbow_slopes = np.array([dancer.body.elbow_slope for dancer in dancers])
         self._floors = WalkPaths([dancer.floor for dancer in dancers])
         self._top = np.array([dancer.carriage.column_top for dancer in dancers])
@@ -83,26 +94,20 @@ class Ensemble:
         cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)  # half a turn on: body y is −Y
         turning = stand.facing_rate
         held = {
-            side: [
-                (self._course[k, side], low, high)
-                for k, low, high in slices
-                if (k, side) in self._course
-            ]
+            side: [(k, side, low, high) for k, low, high in slices if (k, side) in self._course]
             for side in SIDES
         }
         # Both hands at once: what it costs is the number of calls, not of instants.
         some = [each for own in held.values() for each in own]
         if not some:
             return points, rates
-        each = [self._courses.places(course, beats[low:high]) for course, low, high in some]
-        places = LawPlaces(*(np.concatenate(part) for part in zip(*each, strict=True)))
-        both = np.concatenate([np.arange(low, high) for _, low, high in some])
-        states = self._courses.parts(places, beats[both], _VALUE_AND_RATE)
+        both = np.concatenate([np.arange(low, high) for _, _, low, high in some])
+        states = self._states(some, beats)
         done = 0
         for side, of in held.items():
             if not of:
                 continue
-            count = sum(high - low for _, low, high in of)
+            count = sum(high - low for _, _, low, high in of)
             rows, seen = both[done : done + count], Props(*states[:, :, done : done + count])
             done += count
             own, first = who[rows], FIRST_POINT[side]
@@ -129,3 +134,28 @@ class Ensemble:
             points[rows[:, None], which] = at.transpose(2, 0, 1)
             rates[rows[:, None], which] = moving.transpose(2, 0, 1)
         return points, rates
+
+    def _states(self, some: Sequence[tuple[int, Side, int, int]], beats: Floats) -> Floats:
+        """Hands and tethers with their rates, shape (4, 3, n), of some hands in slices of the beats."""
+        times = [
+            self._drift[k, side].planned_beats(beats[low:high])
+            if (k, side) in self._drift
+            else beats[low:high]
+            for k, side, low, high in some
+        ]
+        each = [
+            self._courses.places(self._course[k, side], own)
+            for (k, side, _, _), own in zip(some, times, strict=True)
+        ]
+        places = LawPlaces(*(np.concatenate(part) for part in zip(*each, strict=True)))
+        states = self._courses.parts(places, np.concatenate(times), _VALUE_AND_RATE)
+        done = 0
+        for k, side, low, high in some:
+            rows = slice(done, done + high - low)
+            done += high - low
+            if (k, side) in self._drift:
+                drift = self._drift[k, side]
+                states[0][:, rows] += np.array(drift.aside)[:, None]
+                states[1][:, rows] *= drift.stretch
+                states[3][:, rows] *= drift.stretch
+        return states

@@ -14,7 +14,7 @@ import struct
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import chain
+from itertools import chain, pairwise
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -22,6 +22,7 @@ from numpy.typing import ArrayLike
 from sequencer.arrays import Floats, Ints, as_floats
 from sequencer.geometry.regions import Point
 from sequencer.kept import recent
+from sequencer.motion.performers.straying import Stray, stray_bounds, stray_rows, strayed
 
 _MOST_TABLES = 1_000
 _MOST_PLACES = 20_000
@@ -61,6 +62,17 @@ class Placement:
     facing_rate: Floats  # (...) [rad/beat]
     facing_acceleration: Floats  # (...) [rad/beat²]
 
+    def off_by(self, off: Floats, rate: Floats, acceleration: Floats) -> "Placement":
+        """The same, off by some X, Y and facing with their derivatives, each shape (..., 3)."""
+        return Placement(
+            place=self.place + off[..., :2],
+            place_rate=self.place_rate + rate[..., :2],
+            place_acceleration=self.place_acceleration + acceleration[..., :2],
+            facing=self.facing + off[..., 2],
+            facing_rate=self.facing_rate + rate[..., 2],
+            facing_acceleration=self.facing_acceleration + acceleration[..., 2],
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WalkBounds:
@@ -86,14 +98,21 @@ class WalkPath:
         In order, not overlapping.
     off : sequence of (start, end)
         Spans of beats in which the performer is off the stage, or walks on or off: the edge of the stage is no limit then.
+    strays : sequence of (x, y, facing)
+        How far off the plan each position held is, and on the way between them (`straying`); none: on the plan.
     """
 
     place: Point
     facing: float = 0.0
     moves: tuple[Move, ...] = ()
     off: tuple[tuple[float, float], ...] = ()
+    strays: tuple[Stray, ...] = ()
 
     def __post_init__(self) -> None:
+        if self.strays and len(self.strays) != len(self.moves) + 1:
+            raise ValueError(
+                f"strays must be one for each position held, {len(self.moves) + 1}, got {len(self.strays)}"
+            )
         object.__setattr__(self, "moves", tuple(self.moves))
         if len(self.place) != 2 or not all(
             math.isfinite(value) for value in (*self.place, self.facing)
@@ -201,7 +220,7 @@ class WalkPath:
             for i, move in enumerate(self.moves)
         )
         facing = self.facing + (turn if held[0] else 0.0)
-        return WalkPath(shift(self.place, held[0]), facing, moves, self.off)
+        return WalkPath(shift(self.place, held[0]), facing, moves, self.off, self.strays)
 
     def shifted(self, beats: float) -> "WalkPath":
         """The same path with every move delayed by some beats."""
@@ -216,21 +235,26 @@ class WalkPath:
             for move in self.moves
         )
         off = tuple((start + beats, end + beats) for start, end in self.off)
-        return WalkPath(self.place, self.facing, moves, off)
+        return WalkPath(self.place, self.facing, moves, off, self.strays)
 
     @cached_property
     def content(self) -> bytes:
         """What stands for it in a content key: all its numbers."""
-        return b"".join((_packed((*self.place, self.facing)), *self.walks))
+        strays = _packed(tuple(chain.from_iterable(self.strays[:1])))
+        return b"".join((_packed((*self.place, self.facing)), strays, *self.walks))
 
     @cached_property
     def walks(self) -> tuple[bytes, ...]:
         """All numbers that decide each walk, with the place and facing from which it starts."""
         begins = [(*self.place, self.facing), *((*m.place, m.facing) for m in self.moves)]
-        return tuple(
+        walks = tuple(
             _packed((*begin, m.start, m.end, *m.place, m.facing, *chain.from_iterable(m.through)))
             for begin, m in zip(begins, self.moves, strict=False)
         )
+        if not self.strays:
+            return walks
+        off = (b"off" + _packed((*a, *b)) for a, b in pairwise(self.strays))
+        return tuple(walk + by for walk, by in zip(walks, off, strict=True))
 
     @cached_property
     def table(self) -> "_Table":
@@ -238,7 +262,7 @@ class WalkPath:
         return recent(
             "walk tables",
             self.content,
-            lambda: _Table.of(self.place, self.facing, self.moves),
+            lambda: _Table.of(self.place, self.facing, self.moves, self.strays),
             most=_MOST_TABLES,
         )
 
@@ -257,16 +281,20 @@ class _Table:
     knots: Floats  # (k,) at the start of each piece
     cubics: Floats  # (k, 4, 2)
     bounds: tuple[WalkBounds, ...]  # (m,)
+    strays: Floats | None  # (m + 1, 2, 3) at the start and the end of each; None: nobody strays
 
     @classmethod
-    def of(cls, place: Point, facing: float, moves: Sequence[Move]) -> "_Table":
+    def of(
+        cls, place: Point, facing: float, moves: Sequence[Move], strays: Sequence[Stray]
+    ) -> "_Table":
         still: Floats = np.zeros((1, 4, 2))
         still[0, 0] = place
         knots, counts = [0.0], [1]
         cubics: list[Floats] = [still]
         facings, turns, bounds = [facing], [0.0], []
         here, angle = place, facing
-        for move in moves:
+        off = stray_rows(strays)
+        for k, move in enumerate(moves, start=1):
             points = np.array([here, *move.through, move.place], dtype=np.float64)
             own, coefficients = _spline(points)
             knots.extend(own)
@@ -275,7 +303,11 @@ class _Table:
             turn = move.facing - angle
             facings.append(angle)
             turns.append(turn)
-            bounds.append(_bounds(own, coefficients, turn, move.end - move.start))
+            bounds.append(
+                _bounds(
+                    own, coefficients, turn, move.end - move.start, None if off is None else off[k]
+                )
+            )
             here, angle = move.place, move.facing
         starts = np.array([move.start for move in moves])
         ends = np.array([move.end for move in moves])
@@ -290,6 +322,7 @@ class _Table:
             knots=np.array(knots),
             cubics=np.concatenate(cubics),
             bounds=tuple(bounds),
+            strays=off,
         )
 
     def placed(self, move: Ints, beat: Floats) -> Placement:
@@ -307,7 +340,7 @@ class _Table:
         ddq = 2.0 * c[..., 2, :] + 6.0 * x * c[..., 3, :]
         rate, jerk = ds[..., None], dds[..., None]
         turn = self.turns[move]
-        return Placement(
+        planned = Placement(
             place=q,
             place_rate=dq * rate,
             place_acceleration=ddq * rate * rate + dq * jerk,
@@ -315,6 +348,9 @@ class _Table:
             facing_rate=turn * ds,
             facing_acceleration=turn * dds,
         )
+        if self.strays is None:
+            return planned
+        return planned.off_by(*strayed(self.strays, move, s, ds, dds))
 
     def _piece(self, move: Ints, s: Floats) -> Ints:
         """The piece of each row that holds s, its share of the way; shape (...)."""
@@ -357,6 +393,7 @@ class WalkPaths:
             knots=np.concatenate([table.knots for table in tables]),
             cubics=np.concatenate([table.cubics for table in tables]),
             bounds=(),
+            strays=_all_strays(tables),
         )
 
     def at(self, slices: Sequence[tuple[int, int, int]], beats: Floats) -> Placement:
@@ -422,8 +459,19 @@ def _spline(points: Floats) -> tuple[Floats, Floats]:
     return knots, cubics
 
 
-def _bounds(knots: Floats, cubics: Floats, turn: float, length: float) -> WalkBounds:
-    """Bounds from control points: a polynomial stays within their convex hull."""
+def _all_strays(tables: Sequence[_Table]) -> Floats | None:
+    """Of the rows of many tables; None if nobody strays."""
+    if all(table.strays is None for table in tables):
+        return None
+    return np.concatenate(
+        [np.zeros((len(t.begins), 2, 3)) if t.strays is None else t.strays for t in tables]
+    )
+
+
+def _bounds(
+    knots: Floats, cubics: Floats, turn: float, length: float, off: Floats | None = None
+) -> WalkBounds:
+    """Bounds from control points: a polynomial stays within their convex hull. `off`: strays, shape (2, 3)."""
     h = np.diff(np.append(knots, 1.0))[:, None]
     first = cubics[:, 1]
     second, third = 2 * cubics[:, 2] * h, 3 * cubics[:, 3] * h * h
@@ -432,9 +480,10 @@ def _bounds(knots: Floats, cubics: Floats, turn: float, length: float) -> WalkBo
     bend = np.stack([2 * cubics[:, 2], 2 * cubics[:, 2] + 6 * cubics[:, 3] * h])
     sharpest = float(np.max(np.hypot(bend[..., 0], bend[..., 1])))
     rate, acceleration = _PEAK_RATE / length, _PEAK_ACCELERATION / length**2
+    more = (0.0, 0.0, 0.0, 0.0) if off is None else stray_bounds(off, rate, acceleration)
     return WalkBounds(
-        speed=steepest * rate,
-        acceleration=sharpest * rate**2 + steepest * acceleration,
-        turn_rate=abs(turn) * rate,
-        turn_acceleration=abs(turn) * acceleration,
+        speed=steepest * rate + more[0],
+        acceleration=sharpest * rate**2 + steepest * acceleration + more[1],
+        turn_rate=abs(turn) * rate + more[2],
+        turn_acceleration=abs(turn) * acceleration + more[3],
     )

@@ -72,7 +72,7 @@ def report_table(report: Report, *, width: int = 100) -> str:
         ]
     lines += _clearance_lines(report, width)
     if report.danced is not None:
-        lines += [*danced_lines(report.danced, width), ""]
+        lines += [*danced_lines(report.danced, width, report.bars), ""]
     if report.not_checked:
         lines += ["Not looked at", *_wrapped(report.not_checked, width), ""]
     if report.cautions:

@@ -78,17 +78,18 @@ def test_every_error_goes_where_it_belongs():
     late, stretch = draw.normal() * 0.3, 1 + draw.normal() * 0.02
     longer, aside = draw.normal(), draw.normal(size=3) * 0.3
 
-    assert ada.floor.place == pytest.approx((0.5, 2.0) + places[0])
-    assert ada.floor.facing == pytest.approx(0.4 + facings[0])
-    first, second = ada.floor.moves
-    assert (first.start, first.end) == pytest.approx((1 + late, 5 + late))
-    assert (second.start, second.end) == pytest.approx((6 + late, 7 + late))
-    assert first.place == pytest.approx((1.5, 3.0) + places[1])
-    assert second.place == pytest.approx((0.0, 3.0) + places[2])
-    assert (first.facing, second.facing) == pytest.approx((2 + facings[1], 1 + facings[2]))
-    assert np.array(first.through) == pytest.approx(
-        np.array([(1.0, 2.2), (1.4, 2.6)]) + (places[0] + places[1]) / 2
-    )
+    def when(beat):
+        return (beat - 4.0) / stretch + 4.0 + late
+
+    assert (ada.floor.place, ada.floor.facing) == (floor.place, floor.facing)
+    for move, plan in zip(ada.floor.moves, floor.moves, strict=True):
+        assert (move.start, move.end) == pytest.approx((when(plan.start), when(plan.end)))
+        assert (move.place, move.facing, move.through) == (plan.place, plan.facing, plan.through)
+    assert np.array(ada.floor.strays) == pytest.approx(np.column_stack((places, facings)))
+    for k, beat in enumerate((-5.0, when(5.5), 20.0)):
+        there, plan = ada.floor.at(beat), floor.at((-5.0, 5.5, 20.0)[k])
+        assert there.place == pytest.approx(plan.place + places[k])
+        assert there.facing == pytest.approx(plan.facing + facings[k])
     assert ada.props["left"].length == pytest.approx(0.6 + 0.05 * longer)
     beats = np.array([2.0, 3.7])
     drawn = dancer().trajectories["left"].at(4.0 + (beats - late - 4.0) * stretch)
@@ -126,11 +127,12 @@ def test_whoever_is_late_is_off_the_stage_late():
     plan = dancer()
     off = replace(plan, floor=replace(plan.floor, off=((-np.inf, 1.0), (6.0, np.inf))))
     danced = drifted(off, WIDE, np.random.default_rng(5), 4.0)
-    (late,) = {round(move.start - 1.0, 9) for move in danced.floor.moves}
-    assert abs(late) > 0.01
+    (move,) = danced.floor.moves  # from beat 1 to 5 of the plan
+    pace = 4.0 / (move.end - move.start)
+    assert abs(move.start - 1.0) > 0.01
     assert danced.floor.off == (
-        (-np.inf, pytest.approx(1.0 + late)),
-        (pytest.approx(6.0 + late), np.inf),
+        (-np.inf, pytest.approx(move.start)),
+        (pytest.approx(move.end + 1.0 / pace), np.inf),
     )
 
 

@@ -50,6 +50,19 @@ def test_only_one_kind(kind):
         Spread(**{kind: 10.0})
     with pytest.raises(ValueError, match="must be 0 to 10"):
         Spread(**{kind: -1e-12})
+    rest = WIDE.without(kind)
+    for name in ERROR_KINDS:
+        assert getattr(rest, name) == (0.0 if name == kind else getattr(WIDE, name))
+
+
+def test_twice_as_wide():
+    """Each kind doubled; a tempo no further than the loosest that is allowed, 5 %, nor the others than 10."""
+    assert Spread(place=0.2, tempo=0.01).times(2) == Spread(
+        place=0.4, facing=2 * Spread().facing, timing=0.2, tempo=0.02, tether=0.02, hand=0.1
+    )
+    assert WIDE.times(0.5).timing == 0.25
+    assert replace(WIDE, tempo=0.04).times(2).tempo == 0.05
+    assert replace(WIDE, place=6.0).times(2).place == pytest.approx(10.0)
 
 
 class Line:
@@ -175,16 +188,13 @@ def test_draws_are_those_of_everybody(props):
     ada, floor = drifted(dancer(props), WIDE, draw, 4.0), FLOOR
     assert draw.count == 19
     by = [(0.03, 0.06), (0.09, 0.12), (0.15, 0.18)]
-    assert ada.floor.place == pytest.approx((0.53, 2.06))
-    assert ada.floor.facing == pytest.approx(0.4 + 0.4 * 0.7)
+    strays = [(*by[k], 0.4 * (0.7 + 0.1 * k)) for k in range(3)]
+    assert np.array(ada.floor.strays) == pytest.approx(np.array(strays))
     late, stretch = 0.5 * 1.0, 1 + 0.02 * 1.1
-    for k, (move, plan) in enumerate(zip(ada.floor.moves, floor.moves, strict=True), 1):
-        assert (move.start, move.end) == pytest.approx((plan.start + late, plan.end + late))
-        assert move.place == pytest.approx((plan.place[0] + by[k][0], plan.place[1] + by[k][1]))
-        assert move.facing == pytest.approx(plan.facing + 0.4 * (0.7 + 0.1 * k))
-        halfway = [(by[k - 1][i] + by[k][i]) / 2 for i in (0, 1)]
-        own = plan.through[0]
-        assert move.through[0] == pytest.approx((own[0] + halfway[0], own[1] + halfway[1]))
+    for move, plan in zip(ada.floor.moves, floor.moves, strict=True):
+        when = [(beat - 4.0) / stretch + 4.0 + late for beat in (plan.start, plan.end)]
+        assert (move.start, move.end) == pytest.approx(when)
+        assert (move.place, move.facing, move.through) == (plan.place, plan.facing, plan.through)
     draws = {"left": (1.2, (1.3, 1.4, 1.5)), "right": (1.6, (1.7, 1.8, 1.9))}
     assert set(ada.props) == set(ada.trajectories) == set(props)
     for side, prop in props.items():
@@ -218,7 +228,9 @@ def test_nothing_drawn_changes_nothing():
     none = Spread(**dict.fromkeys(ERROR_KINDS, 0.0))
     plan = dancer({"left": POI, "right": STAFF})
     same = drifted(plan, none, np.random.default_rng(1), 4.0)
-    assert same.floor == plan.floor
+    assert same.floor == replace(plan.floor, strays=((0.0, 0.0, 0.0),) * 3)
+    at = np.linspace(0.0, 8.0, 33)
+    assert_array_equal(same.floor.at(at).place, plan.floor.at(at).place)
     assert same.props == plan.props
     beats = np.linspace(0.0, 8.0, 5)
     assert_array_equal(

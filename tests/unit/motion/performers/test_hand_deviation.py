@@ -180,7 +180,7 @@ def test_a_dancer_of_another_tempo_carries_it_where_the_block_is(dance):
     spread = Spread(place=0.0, facing=0.0, timing=0.0, tempo=0.005, tether=0.0, hand=0.0)
     late = drifted(ada, spread, draw, 10.0)
     own = late.trajectories["right"]
-    edges = own._planned_beats(np.ravel([each[:2] for each in late.deviation["right"]]))
+    edges = own.planned_beats(np.ravel([each[:2] for each in late.deviation["right"]]))
 
     assert abs(own.stretch - 1.0) > 1e-3
     assert_allclose(edges, [200.0, 208.0], atol=1e-9)

@@ -1,0 +1,171 @@
+"""Conflicts of many runs, gathered by where in the plan they are: one group for each pair and scene.
+
+Beats.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from functools import partial
+
+from sequencer.checks.distances.drift_runs import Run, RunProgress, Trials, Work, danced
+from sequencer.checks.distances.removed_errors import Removed, removed_errors
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.workers import in_workers
+
+EXPLAINED = 6  # likeliest conflicts of which it is told what taking an error away changes
+HALF_RUNS, TWICE_RUNS = 4, 8  # one run of so many is danced at half and at twice the spread
+_FEWEST = 20  # runs at another spread, unless fewer are asked for altogether
+_AROUND = 4.0  # [beats] before and after a conflict in which it may lie without an error
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ConflictGroup:
+    """Conflicts of one pair in one scene, over all runs."""
+
+    first: str
+    second: str
+    pair: int  # place in the order of pairs
+    scene: int
+    scene_start: float  # [beats]
+    scene_end: float  # [beats]
+    start: float  # [beats]
+    end: float  # [beats]
+    in_runs: tuple[int, ...]  # the runs with a conflict
+    runs: int
+    worst: float  # [m] smallest distance
+    moments: tuple[float, ...] = ()  # [beats] of each run's smallest distance
+    removed: Removed = field(default_factory=Removed)
+    half: float | None = None  # share at half the spread
+    twice: float | None = None  # share at twice the spread
+
+    @property
+    def conflicts(self) -> int:
+        """Number of runs with a conflict."""
+        return len(self.in_runs)
+
+    @property
+    def share(self) -> float:
+        """Share of runs with a conflict."""
+        return self.conflicts / self.runs
+
+    @property
+    def window(self) -> tuple[float, float]:
+        """Beats of the scene around all conflicts."""
+        return (
+            min(max(self.start - _AROUND, self.scene_start), self.start),
+            max(min(self.end + _AROUND, self.scene_end), self.end),
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dances:
+    """All runs of a show: their conflicts, and how often anything happened at which spread."""
+
+    groups: tuple[ConflictGroup, ...]  # likeliest first
+    runs: tuple[Run, ...]
+    half: tuple[Run, ...]
+    twice: tuple[Run, ...]
+
+
+def as_danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -> Dances:
+    """Conflicts of every pair in all runs, by where in the plan they happen.
+
+    Parameters
+    ----------
+    work : Work
+    trials : Trials
+    progress : callable, optional
+        Called with the share done.
+
+    Returns
+    -------
+    dances : Dances
+    """
+    say = progress or (lambda _share: None)
+    runs = danced(work, trials, progress=lambda share: say(0.65 * share))
+    half, twice = (
+        danced(
+            work.times(by),
+            replace(trials, runs=min(trials.runs, max(_FEWEST, trials.runs // part))),
+            progress=partial(_later, say, low, high),
+        )
+        for by, part, low, high in ((0.5, HALF_RUNS, 0.65, 0.75), (2.0, TWICE_RUNS, 0.75, 0.85))
+    )
+    found = sorted(
+        gathered(work, runs), key=lambda one: (-one.conflicts, one.worst, one.pair, one.scene)
+    )
+    explained = in_workers(
+        partial(_explained, work), found[:EXPLAINED], jobs=trials.jobs, backend=trials.backend
+    )
+    out = list[ConflictGroup]()
+    for own in (*explained, *found[EXPLAINED:]):
+        at = (own.pair, own.scene)
+        out.append(replace(own, half=_share(half, at), twice=_share(twice, at)))
+        say(0.85 + 0.15 * len(out) / len(found))
+    return Dances(groups=tuple(out), runs=tuple(runs), half=tuple(half), twice=tuple(twice))
+
+
+def _later(say: RunProgress, low: float, high: float, share: float) -> None:
+    say(low + (high - low) * share)
+
+
+def _share(runs: Sequence[Run], at: tuple[int, int]) -> float:
+    return sum(any((near.pair, near.scene) == at for near in run) for run in runs) / len(runs)
+
+
+def gathered(work: Work, runs: Sequence[Run]) -> tuple[ConflictGroup, ...]:
+    """Conflicts of all runs by pair and scene.
+
+    Parameters
+    ----------
+    work : Work
+    runs : sequence of Run
+    """
+    found: dict[tuple[int, int], ConflictGroup] = {}
+    for k, run in enumerate(runs):
+        for near in run:
+            at = (near.pair, near.scene)
+            one = found.get(at) or _begun(work, *at, len(runs))
+            found[at] = replace(
+                one,
+                start=min(one.start, near.start),
+                end=max(one.end, near.end),
+                in_runs=(*one.in_runs, k),
+                worst=min(one.worst, near.distance),
+                moments=(*one.moments, near.at),
+            )
+    return tuple(found.values())
+
+
+def _begun(work: Work, pair: int, scene: int, runs: int) -> ConflictGroup:
+    """A group without any conflict yet."""
+    first, second = pair_names(work.dancers)[pair]
+    edges = work.edges[pair] if work.edges else work.span
+    return ConflictGroup(
+        first=first,
+        second=second,
+        pair=pair,
+        scene=scene,
+        scene_start=edges[scene],
+        scene_end=edges[scene + 1],
+        start=float("inf"),
+        end=float("-inf"),
+        in_runs=(),
+        runs=runs,
+        worst=float("inf"),
+    )
+
+
+def pair_names(dancers: Sequence[Dancer]) -> list[tuple[str, str]]:
+    """Both names of every pair, in the order of pairs."""
+    names = [dancer.name for dancer in dancers]
+    return [(names[i], names[j]) for i in range(len(names)) for j in range(i + 1, len(names))]
+
+
+def _explained(work: Work, one: ConflictGroup) -> ConflictGroup:
+    """The group with what taking an error away changes."""
+    missed = [run for run in range(one.runs) if run not in set(one.in_runs)]
+    removed = removed_errors(
+        work, (one.first, one.second), one.window, hit=one.in_runs, missed=missed
+    )
+    return replace(one, removed=removed)
