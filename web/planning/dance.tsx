@@ -3,6 +3,7 @@ import { effect } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { TempoMap } from "../src/count";
 import type { Document } from "../src/document";
+import type { Framing } from "../src/framing";
 import type { Mover } from "../src/motion";
 import type { Drawn, Stage } from "../src/scene";
 import { VIEWS, type Box, type Eye, type View as Seen } from "../src/views";
@@ -33,16 +34,18 @@ class Dancing {
   doc: Document | null = null;
   counts: TempoMap | null = null;
   movers: Mover[] = [];
+  framing: Framing | null = null;
 
   constructor() {
     player.drawn.push((now) => this.draw(now));
   }
 
-  show(canvas: HTMLCanvasElement, doc: Document, { Eye, Mover, Stage, tracksOf }: Scene): void {
+  show(canvas: HTMLCanvasElement, doc: Document, { Eye, Framing, Mover, Stage, tracksOf }: Scene): void {
     this.doc = doc;
     this.counts = new TempoMap(doc.tempo.times, doc.tempo.first, doc.tempo.bars, doc.tempo.metre);
     const tracks = tracksOf(doc);
     this.movers = doc.cast.map((entry, i) => new Mover(entry, tracks[i]));
+    this.framing = new Framing(this.movers);
     this.stage = new Stage(canvas, doc, this.movers);
     const box = floorOf(doc);
     this.eye = new Eye(this.stage.camera, canvas, box, box);
@@ -52,7 +55,7 @@ class Dancing {
 
   resize(canvas: HTMLCanvasElement): void {
     const box = canvas.parentElement!.getBoundingClientRect();
-    this.stage?.resize(Math.max(1, box.width), Math.max(1, box.height), Math.min(window.devicePixelRatio || 1, 2), 0);
+    this.stage?.resize(Math.max(1, box.width), Math.max(1, box.height), Math.min(window.devicePixelRatio || 1, 2));
     player.touch();
   }
 
@@ -73,9 +76,10 @@ class Dancing {
       beat, shown: this.doc.cast.map(() => true),
       lit: this.doc.cast.map((entry) => entry.lit.some(([start, end]) => now >= start && now < end)),
       alert: this.doc.cast.map(() => false), follow: 0, hideBody: -1, trail: 1, planes: true, front: null, walk: -1,
+      flicker: !matchMedia("(prefers-reduced-motion: reduce)").matches,
     };
     this.stage.place(beat);
-    this.eye.aim(this.movers[0], this.stage.poses[0], this.doc.cast.length === 1, this.stage.size);
+    this.eye.aim(this.movers[0], this.stage.poses[0], this.doc.cast.length === 1, this.framing?.around(beat, drawn.shown) ?? null);
     this.stage.camera.updateMatrixWorld();
     this.stage.draw(drawn);
   }

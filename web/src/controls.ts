@@ -20,7 +20,9 @@ const KEYS: [string, string][] = [
   ["N, P", "follow the next or previous performer; O shows only that one"],
   ["D, R", "show planes, change trail length"],
   ["F", "dance as drawn, or as a passive prop really flies"],
-  ["T", "large type"],
+  ["T, B", "large type, light or dark"],
+  ["V", "put away what was found now, or show it again"],
+  ["↑ ↓", "through the list of findings, once you are in it"],
   ["G", "save a picture"],
   ["?", "this list of keys"],
 ];
@@ -54,6 +56,8 @@ export class Controls {
       ["trail", () => this.trail()],
       ["as-drawn", () => this.press("as-drawn", page.danceDrawn(!page.movers[0].drawn))],
       ["large", () => this.large()],
+      ["colours", () => this.colours()],
+      ["more", () => this.more()],
       ["picture", () => this.picture()],
       ["help", () => $<HTMLDialogElement>("keys").showModal()],
       ["only", () => this.only()],
@@ -63,6 +67,7 @@ export class Controls {
     document.addEventListener("click", (event) => {
       if (event.detail > 0 && event.target instanceof Element) event.target.closest("button")?.blur();
     });
+    this.press("large", page.wishes.large);
     const views = $("views");
     for (const { name, label, help } of VIEWS) {
       const button = make("button", label);
@@ -117,7 +122,9 @@ export class Controls {
       const name = make("button", entry.name);
       name.setAttribute("type", "button");
       name.addEventListener("click", () => this.follow(i));
-      row.append(shown, name);
+      const tick = make("label", "", "tick");
+      tick.append(shown);
+      row.append(tick, name);
       box.append(row);
       this.names.push(name);
     });
@@ -143,10 +150,9 @@ export class Controls {
   }
 
   private mirror(): void {
-    const { page } = this;
-    page.mirrored = !page.mirrored;
-    $("stage").classList.toggle("mirrored", page.mirrored);
-    this.press("mirror", page.mirrored);
+    const on = this.page.mirror();
+    $("stage").classList.toggle("mirrored", on);
+    this.press("mirror", on);
   }
 
   private trail(): void {
@@ -157,15 +163,24 @@ export class Controls {
   }
 
   private large(): void {
-    const on = document.documentElement.classList.toggle("large");
-    this.press("large", on);
-    this.page.redrawTimeline();
+    this.page.wishes.enlarge();
+    this.press("large", this.page.wishes.large);
+  }
+
+  private colours(): void {
+    this.page.wishes.turn();
+    say($("voice"), this.page.wishes.light ? "light" : "dark");
+  }
+
+  /** On a small screen, what is seldom needed is out of the way until it is asked for. */
+  private more(): void {
+    $("more").setAttribute("aria-expanded", String(document.documentElement.classList.toggle("more")));
   }
 
   private picture(): void {
     const canvas = $<HTMLCanvasElement>("view");
     this.page.touch();
-    requestAnimationFrame(() => canvas.toBlob((blob) => {
+    requestAnimationFrame(() => (this.page.mirrored ? flipped(canvas) : canvas).toBlob((blob) => {
       if (!blob) return;
       const link = document.createElement("a");
       link.href = URL.createObjectURL(blob);
@@ -325,6 +340,8 @@ export class Controls {
       r: () => this.trail(),
       f: () => $("as-drawn").click(),
       t: () => this.large(),
+      b: () => this.colours(),
+      v: () => page.panel.putAway(),
       g: () => this.picture(),
       "+": () => this.zoom(1.2),
       "=": () => this.zoom(1.2),
@@ -338,4 +355,14 @@ export class Controls {
     event.preventDefault();
     act();
   }
+}
+
+/** A picture as it is seen under Mirror. */
+function flipped(canvas: HTMLCanvasElement): HTMLCanvasElement {
+  const image = document.createElement("canvas");
+  [image.width, image.height] = [canvas.width, canvas.height];
+  const paper = image.getContext("2d")!;
+  paper.setTransform(-1, 0, 0, 1, canvas.width, 0);
+  paper.drawImage(canvas, 0, 0);
+  return image;
 }

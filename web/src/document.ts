@@ -113,8 +113,9 @@ export interface Document {
   keys: string;
   blocks: [number, number, number, number, number][];
   texts: string[][];
+  mirrored: string[][]; // the same of the mirror image
   standings: Standing[];
-  stations: [number, string][];
+  stations: [number, string, string][]; // beat, words, and words of the mirror image
   burn: { seconds: number; measured: boolean } | null;
   findings: Finding[];
   entries: Entry[];

@@ -1,5 +1,6 @@
 // The rehearsal page: reads the document, keeps the clock, draws, and shows text beside the drawing.
 import { openAsked } from "./asked";
+import { Awake } from "./awake";
 import { begins } from "./carriage";
 import { SilentClock, SongClock, type Clock } from "./clock";
 import { Controls } from "./controls";
@@ -8,17 +9,21 @@ import { Labels } from "./labels";
 import { Distances } from "./distance";
 import { $, make } from "./dom";
 import { Film } from "./film";
+import { Framing, type Room } from "./framing";
 import { Mover, placeOn, type Vec } from "./motion";
 import { Panel } from "./panel";
 import { Plan } from "./plan";
 import { Player } from "./player";
+import { Quality } from "./quality";
 import { SoundClock } from "./sound";
 import { Schedule } from "./schedule";
 import { Stage, type Drawn } from "./scene";
 import { Timeline } from "./timeline";
 import { Eye, type Box } from "./views";
+import { Wishes } from "./wishes";
 
 const TRAILS = [1, 2, 4, 0, 0.5];
+const LARGE = 1.25; // how much larger words on the line of the song are with large type
 
 /** A notice is shown for a while, then stays in the list in the Keys dialog. */
 function notice(text: string): void {
@@ -66,9 +71,10 @@ class Page {
   planes = true;
   trail = 0;
   private dirty = true;
-  private ratio = 1;
-  private slow = 0;
-  private stamp = 0;
+  readonly quality = new Quality();
+  readonly wishes: Wishes;
+  private readonly awake = new Awake();
+  private readonly framing: Framing;
   private readonly floorBox: Box;
   readonly stats = { frames: 0, spent: 0, ratio: 1 };
 
@@ -76,7 +82,9 @@ class Page {
     const { doc } = this;
     const tracks = tracksOf(doc);
     this.movers = doc.cast.map((entry, i) => new Mover(entry, tracks[i]));
+    this.framing = new Framing(this.movers);
     this.shown = doc.cast.map(() => true);
+    this.wishes = new Wishes(() => this.wished());
     const clock = songClock(doc, (why) => {
       this.player.take(new SilentClock(doc.duration));
       notice(`${why} The show plays without sound.`);
@@ -100,14 +108,14 @@ class Page {
     let stage: Stage | Plan;
     try {
       if (flat) throw new Error("requested");
-      stage = new Stage(canvas, doc, this.movers);
+      stage = new Stage(canvas, doc, this.movers, this.wishes.colours);
       this.eye = new Eye(stage.camera, canvas, box, this.floorBox);
       this.eye.orbit.addEventListener("change", () => this.touch());
     } catch {
       // A canvas that has provided one kind of context provides no other, so a new one replaces it.
       const fresh = canvas.cloneNode() as HTMLCanvasElement;
       canvas.replaceWith(fresh);
-      stage = new Plan(fresh, doc, this.movers, this.floorBox);
+      stage = new Plan(fresh, doc, this.movers, this.floorBox, this.wishes.colours);
       $("viewbar").hidden = $("labels").hidden = true;
       if (!flat) notice("This browser cannot draw in 3-D: the show is drawn flat, from the front and from above.");
     }
@@ -117,6 +125,7 @@ class Page {
     this.timeline = new Timeline($("timeline"), $("playhead"), $("span"), doc, this.schedule, (t) => this.seek(t));
     if (doc.audio.notice) notice(doc.audio.notice);
     new Controls(this);
+    document.addEventListener("visibilitychange", () => this.quality.pause());
     new ResizeObserver(() => this.resize()).observe($("stage"));
     new ResizeObserver(() => this.redrawTimeline()).observe($("line"));
     if (doc.kind === "pattern") {
@@ -130,7 +139,7 @@ class Page {
     this.film = new Film(this, notice);
     if (location.hash.includes("=")) openAsked(this, location.hash, notice);
     this.resize();
-    this.redrawTimeline();
+    this.wished();
     const loop = (stamp: number) => {
       this.frame(stamp);
       requestAnimationFrame(loop);
@@ -173,13 +182,26 @@ class Page {
   resize(): void {
     const box = $("view").getBoundingClientRect();
     const device = Math.min(window.devicePixelRatio || 1, 2);
-    this.stage.resize(Math.max(1, box.width), Math.max(1, box.height), device * this.ratio, $("viewbar").offsetHeight + 12);
-    this.stats.ratio = device * this.ratio;
+    this.stats.ratio = device * this.quality.ratio;
+    this.labels.again();
+    this.stage.resize(Math.max(1, box.width), Math.max(1, box.height), this.stats.ratio);
+    this.touch();
+  }
+
+  /** Light or dark, large type, mirror image: everything that is drawn follows. */
+  wished(): void {
+    if (!this.timeline) return; // before the page is put together
+    const { colours } = this.wishes;
+    this.stage.recolour(colours, this.mirrored);
+    this.timeline.colours = colours;
+    this.labels.again();
+    this.panel.again();
+    this.redrawTimeline();
     this.touch();
   }
 
   redrawTimeline(): void {
-    this.timeline.draw(this.follow);
+    this.timeline.draw(this.follow, this.wishes.large ? LARGE : 1);
     this.timeline.span(this.player.a, this.player.b);
     this.timeline.at(this.clock.now());
   }
@@ -192,6 +214,7 @@ class Page {
   danceDrawn(on: boolean): boolean {
     for (const mover of this.movers) mover.drawn = on;
     this.distances.drawn = on;
+    this.framing.again();
     this.panel.again();
     return on;
   }
@@ -205,13 +228,28 @@ class Page {
     return this.doc.cast[this.follow]?.name ?? "";
   }
 
+  /** The dance as its mirror image: drawing, colours and words. */
+  mirror(): boolean {
+    this.mirrored = !this.mirrored;
+    this.wished();
+    return this.mirrored;
+  }
+
   visible(): boolean[] {
     return this.only ? this.shown.map((_, i) => i === this.follow) : this.shown;
+  }
+
+  /** What the view from the audience shows; it never moves for those who wish for less motion. */
+  private room(beat: number, shown: boolean[]): Room | null {
+    const { tempo, doc } = this;
+    return this.wishes.calm ? this.framing.all(tempo.beatAt(0), tempo.beatAt(doc.duration)) : this.framing.around(beat, shown);
   }
 
   private frame(stamp: number): void {
     const { playing } = this.clock;
     const seconds = this.player.frame();
+    this.awake.keep(playing || this.player.counting !== null);
+    if (!playing) this.quality.pause();
     if (!playing && !this.dirty && !this.player.counting) return;
     this.dirty = false;
     const begun = performance.now();
@@ -228,13 +266,14 @@ class Page {
       hideBody: this.eye?.view === "eye" ? this.follow : -1,
       trail: TRAILS[this.trail],
       planes: this.planes,
+      flicker: !this.wishes.calm,
       front: this.eye?.view === "audience" ? this.floorBox.y0 : null,
       walk: this.schedule.walk(beat),
     };
     this.stage.place(beat);
     if (this.stage instanceof Stage && this.eye) {
       const solo = shown.filter(Boolean).length === 1;
-      this.eye.aim(this.movers[this.follow], this.stage.poses[this.follow], solo, this.stage.size);
+      this.eye.aim(this.movers[this.follow], this.stage.poses[this.follow], solo, this.eye.view === "audience" ? this.room(beat, shown) : null);
       this.stage.camera.updateMatrixWorld();
       this.stage.draw(drawn);
       this.labels.place(this.stage.camera, this.stage.poses, this.movers, drawn, this.mirrored, this.eye.view);
@@ -248,18 +287,9 @@ class Page {
 
   /** Counts frames, and draws fewer pixels if the machine cannot keep up. */
   private measure(stamp: number, spent: number, playing: boolean): void {
-    const { stats } = this;
-    stats.frames += 1;
-    stats.spent += spent;
-    const gap = stamp - this.stamp;
-    this.stamp = stamp;
-    if (!playing || !(this.stage instanceof Stage) || gap > 500) return;
-    this.slow = gap > 21 ? this.slow + 1 : Math.max(0, this.slow - 2);
-    if (this.slow > 40 && this.ratio > 0.6) {
-      this.ratio *= 0.8;
-      this.slow = 0;
-      this.resize();
-    }
+    this.stats.frames += 1;
+    this.stats.spent += spent;
+    if (playing && this.stage instanceof Stage && this.quality.frame(stamp)) this.resize();
   }
 
   /** Distances of every two performers at a moment [m], for checking from outside. */

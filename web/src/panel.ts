@@ -5,10 +5,11 @@ import type { Page } from "./main";
 import { emptyPose, type Pose, type Vec } from "./motion";
 import type { Drawn } from "./scene";
 import type { Part } from "./schedule";
-import { clockText, planeWords, shortClock, stationWords } from "./words";
+import { clockText, planeWords, reflected, shortClock, stationWords } from "./words";
 
 const metres = (value: number) => `${value < 0 ? "−" : ""}${Math.abs(value).toFixed(2)} m`;
 const MOST = 200; // entries in the list
+const MOST_NOW = 12; // findings told at once
 
 export class Panel {
   private part: Part | null = null;
@@ -17,6 +18,8 @@ export class Panel {
   private who = -1;
   private metre = 0;
   private alerts = "";
+  private serious: Finding[] = [];
+  private readonly away = new Set<Finding>(); // findings that somebody has put away
   private pairs: { first: number; second: number; element: HTMLElement }[] = [];
   private handsAt = 0;
   private readonly centres: Record<Side, Vec> = { left: [0, 0, 0], right: [0, 0, 0] };
@@ -40,6 +43,7 @@ export class Panel {
       box.append(item);
       this.items.push({ findings: entry.of.map((k) => doc.findings[k]), element: button });
     }
+    this.oneStop(box);
     const extra = doc.entries.length - MOST;
     if (extra > 0) box.append(make("li", `and ${extra} more: run sequencer check for the full list`));
     const stops = doc.entries.filter((each) => each.severity === "stop").length;
@@ -53,15 +57,33 @@ export class Panel {
     const hands = $("hands");
     for (const side of SIDES) {
       const words = make("dd");
-      hands.append(make("dt", side, side), words);
+      hands.append(make("dt", `${side} hand`, side), words);
       this.words[side] = words;
     }
+    $("put-away").addEventListener("click", () => this.putAway());
     this.playing();
+  }
+
+  /** A long list is one stop of the tab key; arrows go through it. */
+  private oneStop(box: HTMLElement): void {
+    this.items.forEach(({ element }, i) => (element.tabIndex = i ? -1 : 0));
+    box.addEventListener("keydown", (event) => {
+      const way = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+      const at = this.items.findIndex(({ element }) => element === document.activeElement);
+      const next = way === undefined || at < 0 ? undefined : this.items[at + way];
+      if (!next) return;
+      event.preventDefault();
+      this.items[at].element.tabIndex = -1;
+      next.element.tabIndex = 0;
+      next.element.focus();
+    });
   }
 
   /** Words are worked out anew: the motion is another. */
   again(): void {
     this.part = null;
+    this.nextKey = "";
+    this.handsAt = 0;
   }
 
   playing(): void {
@@ -73,7 +95,7 @@ export class Panel {
   show(seconds: number, beat: number, active: Finding[], pose: Pose, drawn: Drawn): void {
     const { page } = this;
     const { schedule, tempo, doc } = page;
-    const station = schedule.station(beat);
+    const station = schedule.station(beat, page.mirrored);
     const { bar, beat: inBar, inBar: length } = tempo.position(beat + 1e-6);
     const count = Math.floor(inBar);
     const section = schedule.section(seconds);
@@ -130,9 +152,10 @@ export class Panel {
 
   private now(part: Part): void {
     this.part = part;
-    say($("who"), this.page.followed());
+    const { mirrored } = this.page;
+    say($("who"), `${this.page.followed()}${mirrored ? " · mirror image" : ""}`);
     say($("now"), part.title);
-    list($("now-lines"), part.lines);
+    list($("now-lines"), mirrored ? part.mirror : part.lines);
     // The middle of each hand's path through this block, so that the hand's place on it can be named.
     const pose = emptyPose();
     const from = Number.isFinite(part.start) ? part.start : this.page.tempo.beatAt(this.page.clock.now());
@@ -153,7 +176,7 @@ export class Panel {
     this.nextKey = key;
     say($("next"), next ? next.title : "the end");
     say($("next-when"), next && Number.isFinite(next.start) ? `at ${this.page.tempo.text(next.start)}` : "");
-    list($("next-lines"), next ? [...(this.through.length ? [`after ${this.through.join(", ")}`] : []), ...next.lines] : []);
+    list($("next-lines"), next ? [...(this.through.length ? [`after ${this.through.join(", ")}`] : []), ...(this.page.mirrored ? next.mirror : next.lines)] : []);
     if (this.page.clock.playing && this.part) {
       say($("voice"), `${this.part.title}${next ? `, next ${next.title} at ${this.page.tempo.text(next.start)}` : ""}`);
     }
@@ -161,11 +184,13 @@ export class Panel {
 
   private hands(pose: Pose, part: Part | undefined): void {
     const entry = this.page.doc.cast[this.page.follow];
+    const { mirrored } = this.page;
     for (const side of SIDES) {
-      const at = this.words[side]!;
-      at.hidden = entry?.props[side] === undefined;
+      const at = this.words[mirrored ? (side === "left" ? "right" : "left") : side]!;
+      const prop = entry?.props[side];
+      at.hidden = prop === undefined;
       (at.previousElementSibling as HTMLElement).hidden = at.hidden;
-      if (at.hidden) continue;
+      if (!prop) continue;
       if (part?.kind === "rest") {
         say(at, "hangs still");
         continue;
@@ -173,8 +198,9 @@ export class Panel {
       // Stage back to body: the transpose of the turn that motion.ts applies.
       const [dx, dy, dz] = pose.tether[side];
       const tether: Vec = [-pose.cos * dx - pose.sin * dy, pose.sin * dx - pose.cos * dy, dz];
-      const words = stationWords(pose.bodyHand[side], this.centres[side], tether);
-      say(at, `${words} · ${planeWords(pose.bodyPlane[side])}`);
+      const seen = (v: Vec, plane = false) => (mirrored ? reflected(v, plane) : v);
+      const words = stationWords(seen(pose.bodyHand[side]), seen(this.centres[side]), seen(tether), prop.kind);
+      say(at, `${words} · ${planeWords(seen(pose.bodyPlane[side], true))}`);
     }
   }
 
@@ -210,13 +236,29 @@ export class Panel {
     for (const { first, second, element } of this.pairs) say(element, ` Now ${metres(distances.between(first, second))}.`);
   }
 
+  /** Puts away what is told of this moment; what comes new is told. Or shows again what was put away. */
+  putAway(): void {
+    const shown = this.serious.filter((each) => !this.away.has(each));
+    if (shown.length) for (const each of shown) this.away.add(each);
+    else this.away.clear();
+    this.alerts = "";
+    this.page.touch();
+  }
+
   private alert(active: Finding[]): void {
-    const key = active.map((f) => f.code + f.start + f.message).join();
+    this.serious = active.filter((f) => f.severity !== "note");
+    const told = this.serious.filter((each) => !this.away.has(each));
+    const key = [told, active].map((each) => each.map((f) => f.code + f.start + f.message).join()).join("|");
     if (key === this.alerts) return;
     this.alerts = key;
-    const serious = active.filter((f) => f.severity !== "note").slice(0, 3);
     this.pairs = [];
-    $("alert").replaceChildren(...serious.map((finding) => {
+    const many = this.serious.length;
+    $("put-away").hidden = many === 0;
+    $("put-away").setAttribute("aria-expanded", String(told.length > 0));
+    $("put-away").classList.toggle("stop", this.serious.some((f) => f.severity === "stop"));
+    say($("put-away"), `${many} ${many === 1 ? "finding" : "findings"} now: ${told.length ? "put away" : "show"}`);
+    $("alert").hidden = told.length === 0;
+    $("alert").replaceChildren(...told.slice(0, MOST_NOW).map((finding) => {
       const line = make("p", "", finding.severity);
       line.append(make("b", finding.severity), document.createTextNode(finding.message));
       const [first, second] = finding.who.map((name) => this.page.doc.cast.findIndex((entry) => entry.name === name));

@@ -15,19 +15,24 @@ export class Plan {
   private height = 1;
   private ratio = 1;
   private readonly paper: CanvasRenderingContext2D;
+  private mirrored = false;
 
-  constructor(canvas: HTMLCanvasElement, private readonly doc: Document, private readonly movers: Mover[], private readonly box: Box) {
+  constructor(canvas: HTMLCanvasElement, private readonly doc: Document, private readonly movers: Mover[], private readonly box: Box, private colours: C.Palette) {
     const paper = canvas.getContext("2d");
     if (!paper) throw new Error("no canvas");
     this.paper = paper;
     this.poses = movers.map(() => emptyPose());
   }
 
-  resize(width: number, height: number, ratio: number, _lift: number): void {
+  resize(width: number, height: number, ratio: number): void {
     const canvas = this.paper.canvas;
     canvas.width = Math.round(width * ratio);
     canvas.height = Math.round(height * ratio);
     Object.assign(this, { width, height, ratio });
+  }
+
+  recolour(colours: C.Palette, mirrored: boolean): void {
+    Object.assign(this, { colours, mirrored });
   }
 
   place(beat: number): void {
@@ -35,12 +40,12 @@ export class Plan {
   }
 
   draw(now: Drawn): void {
-    const { paper, width, height, box } = this;
+    const { paper, width, height, box, colours: own } = this;
     paper.setTransform(this.ratio, 0, 0, this.ratio, 0, 0);
-    paper.fillStyle = C.css(C.BACKGROUND);
+    paper.fillStyle = C.css(own.background);
     paper.fillRect(0, 0, width, height);
     const across = box.x1 - box.x0 + 1, deep = box.y1 - box.y0 + 1, tall = 2.9;
-    const scale = Math.min((width - 24) / across, (height - 60) / (deep + tall));
+    const scale = Math.max(0, Math.min((width - 24) / across, (height - 60) / (deep + tall)));
     const cx = (box.x0 + box.x1) / 2;
     const X = (x: number) => width / 2 + (x - cx) * scale;
     const front = 14 + tall * scale;
@@ -48,16 +53,16 @@ export class Plan {
     const foot = front + 26 + (deep - 0.5) * scale;
     const Y = (y: number) => foot - (y - box.y0) * scale;
     paper.font = "12px system-ui, sans-serif";
-    paper.fillStyle = C.css(C.LINE);
+    paper.fillStyle = C.css(own.line);
     paper.fillText("from the audience", 8, 14);
     paper.fillText("from above", 8, front + 16);
-    this.stroke([[X(box.x0), F(0)], [X(box.x1), F(0)]], C.css(C.LINE), 1);
+    this.stroke([[X(box.x0), F(0)], [X(box.x1), F(0)]], C.css(own.line), 1);
     const { outline, holes } = this.doc.place;
     for (const edge of outline.length ? [outline, ...holes] : []) {
-      this.stroke([...edge, edge[0]].map(([x, y]) => [X(x), Y(y)]), C.css(C.LINE), 1.5);
+      this.stroke([...edge, edge[0]].map(([x, y]) => [X(x), Y(y)]), C.css(own.line), 1.5);
     }
-    for (const edge of this.doc.place.audience) this.stroke(edge.line.map(([x, y]) => [X(x), Y(y)]), "#d9e1e7", 4);
-    for (const one of this.doc.crew) this.dot(X(one.at[0]), Y(one.at[1]), 4, "#8fd0b4");
+    for (const edge of this.doc.place.audience) this.stroke(edge.line.map(([x, y]) => [X(x), Y(y)]), C.css(own.edge), 4);
+    for (const one of this.doc.crew) this.dot(X(one.at[0]), Y(one.at[1]), 4, C.css(own.post.crew));
     const order = this.movers.map((_, i) => i).sort((a, b) => this.poses[b].y - this.poses[a].y);
     for (const i of order) {
       if (!now.shown[i]) continue;
@@ -85,20 +90,20 @@ export class Plan {
       paper.ellipse(X(chest[0]), Y(chest[1]), body.halfBreadth * scale, 0.13 * scale, -Math.atan2(at.sin, at.cos) - at.angles[0], 0, 2 * Math.PI);
       paper.fill();
       // A nose shows the facing: facing 0 looks down the page, at the audience.
-      this.stroke([[X(at.x), Y(at.y)], [X(at.x + at.sin * 0.34), Y(at.y - at.cos * 0.34)]], "#eef2f4", 2);
+      this.stroke([[X(at.x), Y(at.y)], [X(at.x + at.sin * 0.34), Y(at.y - at.cos * 0.34)]], C.css(own.text), 2);
       paper.beginPath();
       for (const [x, z] of [[at.x - 0.13, floor], [at.x - 0.13, hips], [chest[0] - 0.13, chest[2]], [chest[0] + 0.13, chest[2]], [at.x + 0.13, hips], [at.x + 0.13, floor]])
         paper.lineTo(X(x), F(z));
       paper.fill();
       this.dot(X(head[0]), F(head[2]), 0.11 * scale, C.css(C.SKIN));
-      paper.fillStyle = "#f1f4f6";
+      paper.fillStyle = C.css(own.text);
       paper.fillText(this.movers[i].entry.name.slice(0, 24), X(at.x) + 0.45 * scale, Y(at.y) + 0.7 * scale);
-      if (now.alert[i]) this.ring(X(at.x), Y(at.y), 0.7 * scale, C.css(C.ALERT));
-      else if (i === now.follow && this.movers.length > 1) this.ring(X(at.x), Y(at.y), 0.5 * scale, "#ffffff");
+      if (now.alert[i]) this.ring(X(at.x), Y(at.y), 0.7 * scale, C.css(own.alert));
+      else if (i === now.follow && this.movers.length > 1) this.ring(X(at.x), Y(at.y), 0.5 * scale, C.css(own.text));
       for (const side of SIDES) {
         const prop = this.movers[i].entry.props[side];
         if (!prop) continue;
-        const colour = C.css(side === "left" ? C.LEFT : C.RIGHT);
+        const colour = C.css((side === "left") !== this.mirrored ? own.left : own.right);
         const hand = at.hand[side];
         const shoulder = seen(begins(body, at.angles, side, at.bodyHand[side]));
         const radius = Math.max(3, prop.wick * scale);
@@ -110,7 +115,7 @@ export class Plan {
           for (const spot of prop.heads) {
             const wick = V(placeOn(at, side, spot, [0, 0, 0]));
             this.dot(...wick, radius, colour);
-            if (now.lit[i]) this.ring(...wick, radius + 3, "#ffd27a");
+            if (now.lit[i]) this.ring(...wick, radius + 3, C.css(own.warn));
           }
         }
       }

@@ -1,18 +1,18 @@
 // The stage in three dimensions. Everything is placed from the beat alone; no state is carried over from the last frame.
 import {
   AdditiveBlending, BoxGeometry, BufferAttribute, BufferGeometry, CircleGeometry, Color, CylinderGeometry,
-  DirectionalLight, DoubleSide, DynamicDrawUsage, Group, HemisphereLight, InstancedMesh, Line,
-  LineBasicMaterial, LineSegments, Matrix4, Mesh, MeshBasicMaterial, MeshLambertMaterial, PerspectiveCamera,
-  Points, Quaternion, Scene, ShaderMaterial, Shape, ShapeGeometry, SphereGeometry, Vector2, Vector3,
-  WebGLRenderer,
+  DirectionalLight, DoubleSide, DynamicDrawUsage, Group, HemisphereLight, InstancedMesh,
+  LineBasicMaterial, LineSegments, Matrix4, Mesh, MeshBasicMaterial, PerspectiveCamera,
+  Points, Quaternion, Scene, ShaderMaterial, SphereGeometry, Vector3, WebGLRenderer,
 } from "three";
 import { chair } from "./chair";
 import { headTurn, onHead, onTrunk, trunkTurn, type Rows } from "./carriage";
 import { SIDES, type Document, type Prop, type Side } from "./document";
+import { groundOf } from "./ground";
 import { newSkeleton, pose, type Skeleton, LIMBS, BALLS } from "./figure";
 import { emptyPose, placeOn, trailed, type Mover, type Pose, type Vec } from "./motion";
 import * as C from "./palette";
-import { TRAIL, flameMaterial, gridLine, pool, ribbons, ringGeometry, sense, shadedMaterial, torso, trailMaterial, within } from "./shapes";
+import { TRAIL, dropped, flameByDay, flameMaterial, pool, ribbons, ringGeometry, sense, shadedMaterial, torso, trailByDay, trailMaterial } from "./shapes";
 
 const UP = new Vector3(0, 1, 0);
 
@@ -25,6 +25,7 @@ export interface Drawn {
   hideBody: number; // performer whose head and trunk are not drawn, −1 for nobody
   trail: number; // [beats]
   planes: boolean;
+  flicker: boolean; // of the flames
   front: number | null; // [m] posts before this are not drawn
   walk: number; // formation whose walks are drawn, −1 for none
 }
@@ -54,14 +55,15 @@ export class Stage {
   private readonly alerts: InstancedMesh;
   private readonly followed: Mesh;
   private readonly ways = new Group();
-  private readonly pins = new Group();
+  private readonly grounds = new Group();
+  private pins = new Group();
+  private mirrored = false;
   private readonly tint = new Color();
   private walkShown = -2;
   private readonly props: { who: number; side: Side; prop: Prop }[] = [];
   readonly software: boolean;
-  size = { width: 1, height: 1, lift: 0 };
 
-  constructor(canvas: HTMLCanvasElement, private readonly doc: Document, private readonly movers: Mover[]) {
+  constructor(canvas: HTMLCanvasElement, private readonly doc: Document, private readonly movers: Mover[], private colours: C.Palette = C.NIGHT) {
     const probe = document.createElement("canvas").getContext("webgl2");
     if (!probe) throw new Error("no WebGL");
     const info = probe.getExtension("WEBGL_debug_renderer_info");
@@ -73,7 +75,6 @@ export class Stage {
     const context = canvas.getContext("webgl2", { alpha: false, antialias: !this.software, depth: true, stencil: false, powerPreference: "low-power" });
     if (!context) throw new Error("no WebGL");
     this.renderer = new WebGLRenderer({ canvas, context });
-    this.renderer.setClearColor(C.BACKGROUND);
     this.camera.up.set(0, 0, 1);
     this.poses = movers.map(() => emptyPose());
     this.skeletons = movers.map((m) => newSkeleton(m.entry.body));
@@ -86,7 +87,7 @@ export class Stage {
     const key = new DirectionalLight(0xfff1dd, 1.7);
     key.position.set(-4, -8, 9);
     this.scene.add(key);
-    this.build_place();
+    this.scene.add(this.grounds);
 
     const lambert = () => shadedMaterial();
     const n = movers.length, m = Math.max(this.props.length, 1);
@@ -120,8 +121,8 @@ export class Stage {
     const ink = new MeshBasicMaterial({ transparent: true, opacity: 0.75, side: DoubleSide, depthWrite: false });
     this.rings = make(sense(), m, ink);
     this.pools = make(pool(), heads, new MeshBasicMaterial({ transparent: true, blending: AdditiveBlending, depthWrite: false, vertexColors: true }));
-    this.alerts = make(ringGeometry(0.62, 0.7, 12), n, new MeshBasicMaterial({ color: C.ALERT, side: DoubleSide, depthWrite: false, transparent: true }));
-    this.followed = new Mesh(ringGeometry(0.46, 0.5, 0), new MeshBasicMaterial({ color: 0xffffff, transparent: true, opacity: 0.55, depthWrite: false }));
+    this.alerts = make(ringGeometry(0.62, 0.7, 12), n, new MeshBasicMaterial({ side: DoubleSide, depthWrite: false, transparent: true }));
+    this.followed = new Mesh(ringGeometry(0.46, 0.5, 0), new MeshBasicMaterial({ transparent: true, opacity: 0.55, depthWrite: false }));
     this.scene.add(this.followed, this.ways);
 
     const spots = new BufferGeometry();
@@ -132,17 +133,36 @@ export class Stage {
     this.trails = new Mesh(ribbons(all((prop) => trailed(prop).length)), trailMaterial());
     this.trails.frustumCulled = false;
     this.scene.add(this.flames, this.trails);
-    this.paint();
+    this.recolour(colours, false);
   }
 
-  /** `lift` [pixels] moves the picture up, so that panels over its lower edge hide nothing. */
-  resize(width: number, height: number, ratio: number, lift: number): void {
-    this.size = { width, height, lift };
+  resize(width: number, height: number, ratio: number): void {
     this.renderer.setPixelRatio(ratio);
     this.renderer.setSize(width, height, false);
     this.camera.aspect = width / Math.max(height, 1);
     this.camera.updateProjectionMatrix();
     (this.flames.material as ShaderMaterial).uniforms.scale.value = height * ratio;
+  }
+
+  /** Other colours; and left and right changed over, for a mirror image in which the left hand is to look like one. */
+  recolour(colours: C.Palette, mirrored: boolean): void {
+    this.colours = colours;
+    this.mirrored = mirrored;
+    this.renderer.setClearColor(colours.background);
+    dropped(this.grounds);
+    const { ground, pins } = groundOf(this.doc, colours);
+    this.grounds.add(ground);
+    this.pins = pins;
+    (this.alerts.material as MeshBasicMaterial).color.set(colours.alert);
+    (this.followed.material as MeshBasicMaterial).color.set(colours.text);
+    flameByDay(this.flames.material as ShaderMaterial, colours.light);
+    trailByDay(this.trails.material as MeshBasicMaterial, colours.light);
+    this.walkShown = -2;
+    this.paint();
+  }
+
+  private tintOf(side: Side): number {
+    return (side === "left") !== this.mirrored ? this.colours.left : this.colours.right;
   }
 
   private paint(): void {
@@ -154,19 +174,21 @@ export class Stage {
       this.skeletons[i].balls.forEach((ball, k) => this.balls.setColorAt(i * BALLS + k, colour.set(of(ball.kind))));
       this.torsos.setColorAt(i, colour.set(cloth));
       this.skulls.setColorAt(i, colour.set(C.SKIN));
-      this.hair.setColorAt(i, colour.set(0x2a211c));
-      this.feet.setColorAt(2 * i, colour.set(0x22272d));
-      this.feet.setColorAt(2 * i + 1, colour.set(0x22272d));
+      this.hair.setColorAt(i, colour.set(C.HAIR));
+      this.feet.setColorAt(2 * i, colour.set(C.SHOE));
+      this.feet.setColorAt(2 * i + 1, colour.set(C.SHOE));
     });
     for (const part of this.chairs) part.mesh.setColorAt(0, colour.set(part.colour));
     let line = 0, wick = 0;
     this.props.forEach(({ side, prop }, k) => {
-      colour.set(side === "left" ? C.LEFT : C.RIGHT);
+      colour.set(this.tintOf(side));
       for (const mesh of [this.grips, this.discs, this.rings]) mesh.setColorAt(k, colour);
       prop.lines.forEach(() => this.tethers.setColorAt(line++, colour));
       prop.heads.forEach(() => this.wicks.setColorAt(wick++, colour));
     });
     for (let k = 0; k < Math.max(wick, 1); k++) this.pools.setColorAt(k, colour.set(0xff9a3c));
+    for (const mesh of [this.limbs, this.balls, this.torsos, this.skulls, this.hair, this.feet, this.tethers, this.wicks, this.grips, this.pools])
+      if (mesh.instanceColor) mesh.instanceColor.needsUpdate = true;
   }
 
   /** Poses of everyone at a beat; positions are read from here, drawn or not. */
@@ -266,16 +288,16 @@ export class Stage {
         const head = placeOn(at, side, spot, to);
         ball(this.wicks, wick, head, prop.wick);
         spots.setXYZ(wick, head[0], head[1], head[2] + (burning ? prop.flame * 0.12 : 0));
-        const flicker = 1 + 0.05 * Math.sin(23 * seconds + 5 * wick) + 0.03 * Math.sin(41 * seconds + wick);
+        const flicker = now.flicker ? 1 + 0.05 * Math.sin(23 * seconds + 5 * wick) + 0.03 * Math.sin(41 * seconds + wick) : 1;
         sizes.setX(wick++, burning ? (prop.wick + prop.flame) * 1.5 * flicker : 0);
-        if (burning && i < bright) this.pools.setMatrixAt(pools++, matrix.compose(a.set(head[0], head[1], 0.006), still, s.setScalar(0.5 + 0.35 * head[2])));
+        if (burning && i < bright && !this.colours.light) this.pools.setMatrixAt(pools++, matrix.compose(a.set(head[0], head[1], 0.006), still, s.setScalar(0.5 + 0.35 * head[2])));
       });
       if (now.planes && (this.movers.length <= 4 || who === now.follow)) {
         q.setFromUnitVectors(Z, b.set(...at.plane[side]));
         matrix.compose(a.set(...at.hand[side]), q, s.setScalar(prop.length));
         this.discs.setMatrixAt(discs, now.hideBody === who ? hidden : matrix);
         this.rings.setMatrixAt(discs, matrix);
-        const tint = this.tint.set(side === "left" ? C.LEFT : C.RIGHT);
+        const tint = this.tint.set(this.tintOf(side));
         this.discs.setColorAt(discs, tint);
         this.rings.setColorAt(discs++, tint);
       }
@@ -314,8 +336,8 @@ export class Stage {
         continue;
       }
       const lit = now.lit[who];
-      const base = side === "left" ? C.LEFT : C.RIGHT;
-      const r = ((base >> 16) & 255) / 255, g = ((base >> 8) & 255) / 255, bl = (base & 255) / 255;
+      const base = this.tintOf(side), day = this.colours.light;
+      const [r, g, bl] = [16, 8, 0].map((shift) => (((base >> shift) & 255) / 255) ** (day ? 2.2 : 1));
       for (let i = 0; i < TRAIL; i++, o += 6) {
         const age = i / (TRAIL - 1);
         this.movers[who].headAt(now.beat - age * now.trail, side, this.scratch, at, spot);
@@ -331,6 +353,10 @@ export class Stage {
         const fade = Math.pow(1 - age, 1.4) * (lit ? 0.95 : 0.7);
         const hot = lit ? Math.pow(1 - age, 12) * 0.55 : 0;
         for (const j of [o, o + 3]) {
+          if (day) { // taken from the bright ground
+            colours[j] = 1 - (1 - r) * fade; colours[j + 1] = 1 - (1 - g) * fade; colours[j + 2] = 1 - (1 - bl) * fade;
+            continue;
+          }
           colours[j] = Math.min(1, r * fade + hot);
           colours[j + 1] = Math.min(1, g * fade + hot * 0.85);
           colours[j + 2] = Math.min(1, bl * fade + hot * 0.5);
@@ -346,11 +372,11 @@ export class Stage {
   private drawWays(now: Drawn): void {
     if (now.walk === this.walkShown) return;
     this.walkShown = now.walk;
-    this.ways.clear();
+    dropped(this.ways);
     const standing = this.doc.standings[now.walk];
     if (!standing) return;
-    const line = new LineBasicMaterial({ color: C.LINE, transparent: true, opacity: 0.8 });
-    const ring = new MeshBasicMaterial({ color: C.LINE, transparent: true, opacity: 0.6, depthWrite: false });
+    const line = new LineBasicMaterial({ color: this.colours.line, transparent: true, opacity: 0.8 });
+    const ring = new MeshBasicMaterial({ color: this.colours.line, transparent: true, opacity: 0.6, depthWrite: false });
     for (const [who, x, y] of standing.spots) {
       const mark = new Mesh(ringGeometry(0.24, 0.28, 0), ring);
       mark.position.set(x, y, 0.008);
@@ -365,70 +391,5 @@ export class Stage {
         this.ways.add(new LineSegments(new BufferGeometry().setFromPoints(points.slice(0, 48)), line));
       }
     }
-  }
-
-  private build_place(): void {
-    const place = this.doc.place;
-    const outline = place.outline.map(([x, y]) => new Vector2(x, y));
-    if (outline.length > 2) {
-      const shape = new Shape(outline);
-      for (const hole of place.holes) shape.holes.push(new Shape(hole.map(([x, y]) => new Vector2(x, y))));
-      const floor = new Mesh(new ShapeGeometry(shape), new MeshBasicMaterial({ color: C.FLOOR }));
-      floor.position.z = -0.004;
-      this.scene.add(floor);
-      for (const ring of [place.outline, ...place.holes]) {
-        const edge = [...ring, ring[0]].map(([x, y]) => new Vector3(x, y, 0.003));
-        this.scene.add(new Line(new BufferGeometry().setFromPoints(edge), new LineBasicMaterial({ color: C.LINE })));
-      }
-      const xs = outline.map((p) => p.x), ys = outline.map((p) => p.y);
-      const grid: Vector3[] = [];
-      const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-      const step = Math.max(1, Math.ceil(Math.max(x1 - x0, y1 - y0) / 40));
-      const inside = (x: number, y: number) => within(place.outline, x, y) && !place.holes.some((hole) => within(hole, x, y));
-      for (let x = Math.ceil(x0 / step) * step; x <= x1; x += step) gridLine(grid, (t) => [x, t], y0, y1, inside);
-      for (let y = Math.ceil(y0 / step) * step; y <= y1; y += step) gridLine(grid, (t) => [t, y], x0, x1, inside);
-      this.scene.add(new LineSegments(new BufferGeometry().setFromPoints(grid), new LineBasicMaterial({ color: C.GRID })));
-      const centre = [new Vector3(0, y0, 0.002), new Vector3(0, y1, 0.002)];
-      this.scene.add(new Line(new BufferGeometry().setFromPoints(centre), new LineBasicMaterial({ color: 0x46525d })));
-    }
-    for (const edge of place.audience) {
-      for (let i = 1; i < edge.line.length; i++) {
-        const [ax, ay] = edge.line[i - 1], [bx, by] = edge.line[i];
-        const band = new Mesh(new BoxGeometry(Math.hypot(bx - ax, by - ay), 0.1, 0.02), new MeshBasicMaterial({ color: 0xd9e1e7 }));
-        band.position.set((ax + bx) / 2, (ay + by) / 2, 0);
-        band.rotation.z = Math.atan2(by - ay, bx - ax);
-        this.scene.add(band);
-      }
-    }
-    for (const thing of place.scenery) {
-      const shape = new Shape(thing.outline.map(([x, y]) => new Vector2(x, y)));
-      const top = new Mesh(new ShapeGeometry(shape), new MeshLambertMaterial({ color: 0x4a4038 }));
-      top.position.z = thing.height;
-      this.scene.add(top);
-      const loop = [...thing.outline, thing.outline[0]];
-      for (let i = 1; i < loop.length; i++) {
-        const [ax, ay] = loop[i - 1], [bx, by] = loop[i];
-        const wall = new Mesh(new BoxGeometry(Math.hypot(bx - ax, by - ay), 0.01, thing.height), new MeshLambertMaterial({ color: 0x4a4038 }));
-        wall.position.set((ax + bx) / 2, (ay + by) / 2, thing.height / 2);
-        wall.rotation.z = Math.atan2(by - ay, bx - ax);
-        this.scene.add(wall);
-      }
-    }
-    const drawn = new LineBasicMaterial({ color: C.LINE, transparent: true, opacity: 0.7 });
-    for (const { points } of place.lines) {
-      const at = points.map(([x, y]) => new Vector3(x, y, 0.004));
-      if (at.length > 1) this.scene.add(new Line(new BufferGeometry().setFromPoints(at), drawn));
-    }
-    const post = (x: number, y: number, colour: number, high: number) => {
-      const pin = new Mesh(new CylinderGeometry(0.05, 0.16, high, 10), new MeshLambertMaterial({ color: colour }));
-      pin.rotation.x = Math.PI / 2;
-      pin.position.set(x, y, high / 2);
-      this.pins.add(pin);
-    };
-    this.scene.add(this.pins);
-    for (const one of this.doc.crew) post(one.at[0], one.at[1], 0x8fd0b4, 1.2);
-    for (const [x, y] of place.extinguishers) post(x, y, 0xd0483b, 0.6);
-    for (const one of place.exits) post(one.at[0], one.at[1], 0x9fd8ff, 0.25);
-    if (place.fuel) post(place.fuel[0], place.fuel[1], 0xd8c25a, 0.6);
   }
 }

@@ -2,7 +2,10 @@
 import { lastUpTo, type TempoMap } from "./count";
 import type { Document, Finding } from "./document";
 
-export interface Part { start: number; end: number; title: string; lines: string[]; kind: "block" | "link" | "rest" | "stop" }
+export interface Part { start: number; end: number; title: string; lines: string[]; mirror: string[]; kind: "block" | "link" | "rest" | "stop" }
+
+const BRIDGE = "the way from one move into the next";
+const REST = "props hang still";
 
 export class Schedule {
   private readonly parts: Part[][] = [];
@@ -14,8 +17,8 @@ export class Schedule {
       const blocks: Part[] = doc.blocks
         .filter((block) => block[0] === who)
         .map(([, start, end, words, link]) => {
-          const [title, ...lines] = doc.texts[words];
-          return { start, end, title, lines, kind: link === 2 ? "stop" : link ? "link" : "block" };
+          const [title, ...lines] = doc.texts[words], [, ...mirror] = doc.mirrored[words];
+          return { start, end, title, lines, mirror, kind: link === 2 ? "stop" : link ? "link" : "block" };
         });
       const filled: Part[] = [];
       let at = -Infinity;
@@ -24,7 +27,7 @@ export class Schedule {
         for (const [start, end] of bridges) {
           if (start < from - 1e-6 || end > to + 1e-6) continue;
           if (start > from + 1e-6) filled.push(rest(from, start));
-          filled.push({ start, end, title: "link", lines: ["a computed bridge"], kind: "link" });
+          filled.push({ start, end, title: "link", lines: [BRIDGE], mirror: [BRIDGE], kind: "link" });
           from = end;
         }
         if (to > from + 1e-6) filled.push(rest(from, to));
@@ -55,9 +58,9 @@ export class Schedule {
     return this.of(who).filter((part) => part.kind === "block" || part.kind === "stop").map((part) => part.start);
   }
 
-  station(beat: number): string {
+  station(beat: number, mirrored: boolean): string {
     const found = lastUpTo(this.doc.stations.map(([at]) => at), beat + 0.02);
-    return found >= 0 ? this.doc.stations[found][1] : "";
+    return found >= 0 ? this.doc.stations[found][mirrored ? 2 : 1] : "";
   }
 
   section(seconds: number): string {
@@ -84,5 +87,5 @@ export class Schedule {
 }
 
 function rest(start: number, end: number): Part {
-  return { start, end, title: "rest", lines: ["props hang still"], kind: "rest" };
+  return { start, end, title: "rest", lines: [REST], mirror: [REST], kind: "rest" };
 }

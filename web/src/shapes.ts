@@ -1,6 +1,6 @@
 // Shapes and materials of the stage.
 import {
-  AdditiveBlending, BufferAttribute, BufferGeometry, CircleGeometry, DoubleSide, DynamicDrawUsage, Float32BufferAttribute, LatheGeometry, MeshBasicMaterial, ShaderMaterial, Vector2, Vector3,
+  AdditiveBlending, BufferAttribute, BufferGeometry, CircleGeometry, DoubleSide, DynamicDrawUsage, Float32BufferAttribute, LatheGeometry, Line, Mesh, MeshBasicMaterial, MultiplyBlending, NormalBlending, ShaderMaterial, Vector2, Vector3, type Group,
 } from "three";
 
 export const TRAIL = 64; // samples of a trail
@@ -96,6 +96,27 @@ export function trailMaterial(): MeshBasicMaterial {
   return new MeshBasicMaterial({ vertexColors: true, transparent: true, blending: AdditiveBlending, depthWrite: false, side: DoubleSide });
 }
 
+/** Flames shine before a dark ground; on a bright one, where added light is not seen, they are laid over it. */
+export function flameByDay(material: ShaderMaterial, day: boolean): void {
+  material.uniforms.day.value = day ? 1 : 0;
+  material.blending = day ? NormalBlending : AdditiveBlending;
+}
+
+/** Trails glow before a dark ground, and darken a bright one. */
+export function trailByDay(material: MeshBasicMaterial, day: boolean): void {
+  material.blending = day ? MultiplyBlending : AdditiveBlending;
+  material.premultipliedAlpha = day;
+  material.needsUpdate = true;
+}
+
+/** Empties a group, and gives back what it held of the graphics card. */
+export function dropped(group: Group): void {
+  group.traverse((each) => {
+    if (each instanceof Mesh || each instanceof Line) each.geometry.dispose();
+  });
+  group.clear();
+}
+
 /** Light from the sky and from the front, computed per vertex: half the work of per pixel. */
 export function shadedMaterial(): ShaderMaterial {
   return new ShaderMaterial({
@@ -124,7 +145,7 @@ export function flameMaterial(): ShaderMaterial {
     transparent: true,
     depthWrite: false,
     blending: AdditiveBlending,
-    uniforms: { scale: { value: 720 } },
+    uniforms: { scale: { value: 720 }, day: { value: 0 } },
     vertexShader: `
       attribute float size;
       uniform float scale;
@@ -135,12 +156,14 @@ export function flameMaterial(): ShaderMaterial {
         if (size <= 0.0) gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
       }`,
     fragmentShader: `
+      uniform float day;
       void main() {
         vec2 p = gl_PointCoord - 0.5;
         float r = length(p * vec2(1.15, 1.0 + 0.25 * step(0.0, -p.y))) * 2.0;
         float glow = pow(max(0.0, 1.0 - r), 2.2);
         vec3 fire = mix(vec3(1.0, 0.36, 0.05), vec3(1.0, 0.86, 0.52), glow);
-        gl_FragColor = vec4(fire * glow, glow);
+        if (day > 0.5) gl_FragColor = vec4(mix(vec3(0.85, 0.16, 0.0), vec3(1.0, 0.55, 0.05), glow), min(1.0, 1.3 * glow));
+        else gl_FragColor = vec4(fire * glow, glow);
       }`,
   });
 }

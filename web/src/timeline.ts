@@ -3,12 +3,11 @@ import type { Document } from "./document";
 import type { Schedule } from "./schedule";
 import * as C from "./palette";
 
-const TINTS = ["#2b4a5e", "#4d4326", "#27493d", "#4a3142", "#46462a", "#30365c"];
-
 export class Timeline {
   private readonly paper: CanvasRenderingContext2D;
   private width = 0;
   private height = 0;
+  colours: C.Palette = C.NIGHT;
 
   constructor(
     private readonly canvas: HTMLCanvasElement,
@@ -45,7 +44,8 @@ export class Timeline {
     this.marks.style.width = `${Math.max(2, to - from)}px`;
   }
 
-  draw(who: number): void {
+  /** `share` is how large words are, 1 as usual. */
+  draw(who: number, share: number): void {
     const box = this.canvas.getBoundingClientRect();
     const ratio = Math.min(window.devicePixelRatio || 1, 2);
     this.width = box.width;
@@ -56,31 +56,32 @@ export class Timeline {
     paper.setTransform(ratio, 0, 0, ratio, 0, 0);
     paper.clearRect(0, 0, width, height);
     const X = (seconds: number) => (seconds / doc.duration) * width;
-    const size = Math.max(11, parseFloat(getComputedStyle(document.documentElement).fontSize) * 0.75);
+    const size = Math.max(11, parseFloat(getComputedStyle(document.documentElement).fontSize) * 0.75) * share;
     paper.font = `600 ${size}px system-ui, sans-serif`;
     paper.textBaseline = "middle";
     const lanes = { sections: height * 0.4, blocks: height * 0.42 };
+    const { colours } = this, text = C.css(colours.text), tints = colours.part.section;
     const tint = new Map<string, string>();
     doc.sections.forEach(([name, start, end]) => {
       const family = name.replace(/ \d+$/, "");
-      if (!tint.has(family)) tint.set(family, TINTS[tint.size % TINTS.length]);
+      if (!tint.has(family)) tint.set(family, C.css(tints[tint.size % tints.length]));
       paper.fillStyle = tint.get(family)!;
       paper.fillRect(X(start) + 0.5, 0, X(end) - X(start) - 1, lanes.sections - 2);
-      this.words(name, X(start), X(end), lanes.sections / 2 - 1, "#eef2f4");
+      this.words(name, X(start), X(end), lanes.sections / 2 - 1, text);
     });
     for (const part of this.schedule.of(who)) {
       if (part.kind === "rest") continue;
       const a = X(this.schedule.tempo.secondsAt(part.start)), b = X(this.schedule.tempo.secondsAt(part.end));
-      paper.fillStyle = part.kind === "block" ? "#39434d" : "#22292f";
+      paper.fillStyle = C.css(part.kind === "block" ? colours.part.block : colours.part.link);
       paper.fillRect(a + 0.5, lanes.sections, Math.max(b - a - 1, 0.5), lanes.blocks - 2);
-      if (part.kind === "block") this.words(part.title, a, b, lanes.sections + lanes.blocks / 2 - 1, "#dfe6ea");
+      if (part.kind === "block") this.words(part.title, a, b, lanes.sections + lanes.blocks / 2 - 1, text);
     }
-    paper.fillStyle = C.css(C.RIGHT);
+    paper.fillStyle = C.css(colours.right);
     for (const [start, end] of doc.cast[who]?.lit ?? []) paper.fillRect(X(start), height * 0.84, X(end) - X(start), 3);
     for (const finding of doc.findings) {
       if (finding.start === null) continue;
       const x = X(finding.start);
-      paper.fillStyle = finding.severity === "stop" ? C.css(C.ALERT) : finding.severity === "warn" ? "#ffd27a" : "#9fb0bd";
+      paper.fillStyle = C.css({ stop: colours.alert, warn: colours.warn, note: colours.note }[finding.severity]);
       paper.beginPath();
       paper.moveTo(x, height * 0.88);
       paper.lineTo(x + 5, height);

@@ -2,6 +2,7 @@
 import { PerspectiveCamera, Vector3 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 import { onHead } from "./carriage";
+import type { Room } from "./framing";
 import type { Mover, Pose, Vec } from "./motion";
 
 export type View = "audience" | "behind" | "eye" | "above" | "free";
@@ -14,6 +15,11 @@ export const VIEWS: { name: View; label: string; help: string }[] = [
 ];
 
 export interface Box { x0: number; x1: number; y0: number; y1: number }
+
+const FLATTEST = 6, STEEPEST = 22; // [degrees] at which the audience looks down; a tall picture is seen from higher seats
+const FILLED = 0.97; // share of the picture, along the side that is full
+
+const half = (degrees: number) => Math.tan((degrees * Math.PI) / 360);
 
 export class Eye {
   view: View = "audience";
@@ -45,14 +51,10 @@ export class Eye {
     this.orbit.enabled = view === "free";
   }
 
-  aim(mover: Mover | undefined, pose: Pose | undefined, solo: boolean, size: { width: number; height: number; lift: number }): void {
+  /** `room` is what the view from the audience has to show. */
+  aim(mover: Mover | undefined, pose: Pose | undefined, solo: boolean, room: Room | null): void {
     const { camera } = this;
     const wide = camera.aspect;
-    if (this.view === "eye") camera.clearViewOffset();
-    else camera.setViewOffset(size.width, size.height, 0, size.lift / 2, size.width, size.height);
-    const free = 1 - size.lift / size.height; // share of the height that nothing covers
-    const { x0, x1, y0, y1 } = this.box;
-    const cx = (x0 + x1) / 2;
     const fov = (degrees: number) => {
       if (camera.fov !== degrees) {
         camera.fov = degrees;
@@ -70,21 +72,13 @@ export class Eye {
       this.orbit.update();
       return;
     }
-    const alone = solo || this.view === "behind" || this.view === "eye";
-    if (alone && (!mover || !pose)) return;
-    const half = (degrees: number) => Math.tan((degrees * Math.PI) / 360);
-    if (this.view === "audience" && solo) {
+    if (this.view === "audience") {
       fov(32);
-      const far = (1.42 / half(32) / Math.min(free, wide * 0.95)) / this.zoom;
-      camera.position.copy(this.a.set(pose!.x, pose!.y - far, 1.55));
-      camera.lookAt(this.b.set(pose!.x, pose!.y, 1.12));
-    } else if (this.view === "audience") {
-      fov(32);
-      const across = (x1 - x0) / 2 + 1.5, high = 1.55 + 0.16 * (y1 - y0);
-      const far = Math.max(across / (half(32) * wide), high / half(32) / free) / this.zoom;
-      camera.position.copy(this.a.set(cx, y0 - far, 1.7 + far * 0.13));
-      camera.lookAt(this.b.set(cx, y0 + 0.25 * (y1 - y0), 1.15));
-    } else if (this.view === "behind") {
+      if (room) this.fill(room, half(32));
+      return;
+    }
+    if ((solo || this.view !== "above") && (!mover || !pose)) return;
+    if (this.view === "behind") {
       fov(45);
       const far = (3.7 * Math.max(1, 0.85 / wide)) / this.zoom;
       camera.position.copy(body(0, -far, 1.75 + 0.12 * far, this.a));
@@ -101,11 +95,56 @@ export class Eye {
       fov(26);
       const f = this.floor;
       const across = (f.x1 - f.x0) / 2 + 0.9, deep = (f.y1 - f.y0) / 2 + 0.6;
-      const far = Math.max(across / (half(26) * wide), deep / half(26) / free) / this.zoom;
+      const far = Math.max(across / (half(26) * wide), deep / half(26)) / this.zoom;
       const px = solo ? pose!.x : (f.x0 + f.x1) / 2, py = solo ? pose!.y : (f.y0 + f.y1) / 2;
       camera.up.set(0, 1, 0);
-      camera.position.set(px, py, solo ? Math.min(far, 2.1 / half(26) / Math.min(free, wide) / this.zoom) + 1 : far + 1);
+      camera.position.set(px, py, solo ? Math.min(far, 2.1 / half(26) / Math.min(1, wide) / this.zoom) + 1 : far + 1);
       camera.lookAt(px, py, 0);
     }
   }
+
+  /** As near as a room is seen whole, looking down so far that it fills the picture. */
+  private fill(room: Room, tall: number): void {
+    const t = tall * FILLED, wide = t * this.camera.aspect;
+    let best = seen(room, FLATTEST, t, wide);
+    let low = FLATTEST, high = STEEPEST;
+    if (best.across > best.up) {
+      for (let k = 0; k < 12; k++) { // until height and breadth are full alike
+        const pitch = (low + high) / 2;
+        best = seen(room, pitch, t, wide);
+        if (best.across > best.up) low = pitch;
+        else high = pitch;
+      }
+    }
+    const far = Math.max(best.across, best.up) / this.zoom;
+    const { ahead, above, aim } = best;
+    const at = (k: 0 | 1 | 2) => aim[k] - far * ahead[k];
+    this.camera.position.set(at(0), at(1), at(2));
+    this.camera.up.set(above[0], above[1], above[2]);
+    this.camera.lookAt(aim[0], aim[1], aim[2]);
+  }
+}
+
+interface Seen { across: number; up: number; aim: Vec; ahead: Vec; above: Vec }
+
+/** How far back [m] a camera has to be, for the breadth and for the height of a room, and what it looks at.
+ *
+ * A corner at (x, y, z) across, up and ahead of the room's middle is seen if |x − cx| ≤ wide (far + z), and likewise upwards. Each
+ * bound is linear in far and in where the camera looks, so the nearest place is where the bounds of two opposite sides meet. */
+function seen(room: Room, pitch: number, tall: number, wide: number): Seen {
+  const angle = (pitch * Math.PI) / 180, cos = Math.cos(angle), sin = Math.sin(angle);
+  const ahead: Vec = [0, cos, -sin], above: Vec = [0, sin, cos];
+  const middle = [0, 1, 2].map((i) => (room[i] + room[i + 3]) / 2) as Vec;
+  let left = -Infinity, right = -Infinity, top = -Infinity, bottom = -Infinity;
+  for (let corner = 0; corner < 8; corner++) {
+    const [x, dy, dz] = [0, 1, 2].map((i) => room[i + (corner & (1 << i) ? 3 : 0)] - middle[i]);
+    const y = dy * above[1] + dz * above[2], z = dy * ahead[1] + dz * ahead[2];
+    right = Math.max(right, x - wide * z);
+    left = Math.max(left, -x - wide * z);
+    top = Math.max(top, y - tall * z);
+    bottom = Math.max(bottom, -y - tall * z);
+  }
+  const cx = (right - left) / 2, cy = (top - bottom) / 2;
+  const aim: Vec = [middle[0] + cx, middle[1] + cy * above[1], middle[2] + cy * above[2]];
+  return { across: (right + left) / (2 * wide), up: (top + bottom) / (2 * tall), aim, ahead, above };
 }

@@ -17,14 +17,15 @@ export function planeWords(n: Vec): string {
   const ranked = PLANES.map(([axis, words]) => ({ words, product: dot(axis, n) })).sort((a, b) => b.product - a.product);
   const off = (Math.acos(Math.min(1, Math.max(-1, ranked[0].product))) * 180) / Math.PI;
   if (off <= 15) return ranked[0].words;
-  return `between ${ranked[0].words.split(",")[0]} and ${ranked[1].words.split(",")[0]}`;
+  const [one, other] = ranked.map(({ words }) => words.split(",")[0]);
+  return `tilted between ${one.replace(" plane", "")} and ${other}`;
 }
 
-/** Where a hand is relative to the middle of its path, and whether the head points in or out. */
-export function stationWords(hand: Vec, centre: Vec, tether: Vec): string {
+/** Where a hand is on its path, and which way its prop points if it points straight in or out. */
+export function stationWords(hand: Vec, centre: Vec, tether: Vec, prop: string): string {
   const off: Vec = [hand[0] - centre[0], hand[1] - centre[1], hand[2] - centre[2]];
   const size = Math.hypot(...off);
-  if (size < 0.08) return "hand still";
+  if (size < 0.08) return "still";
   const across = Math.abs(off[0]) >= 0.924 * size ? 0 : Math.abs(off[1]) >= 0.924 * size ? 1 : Math.abs(off[2]) >= 0.924 * size ? 2 : -1;
   const names: [string, string][] = [["left", "right"], ["back", "front"], ["bottom", "top"]];
   const one = (axis: number) => names[axis][off[axis] > 0 ? 1 : 0];
@@ -35,8 +36,13 @@ export function stationWords(hand: Vec, centre: Vec, tether: Vec): string {
     words = [ranked[0], ranked[1]].sort((a, b) => b - a).map(one).join(" ");
   }
   const lean = dot(off, tether) / (size * Math.hypot(...tether));
-  const reach = lean > 0.8 ? " · head out" : lean < -0.8 ? " · head in" : "";
-  return `hand at ${words}${reach}`;
+  const reach = lean > 0.8 ? `, ${prop} pointing outward` : lean < -0.8 ? `, ${prop} pointing inward` : "";
+  return `at the ${words}${reach}`;
+}
+
+/** A hand's place, its prop's direction and plane in the mirror image: x changes its sign, and for a plane the others do. */
+export function reflected(v: Vec, plane = false): Vec {
+  return plane ? [v[0], -v[1], -v[2]] : [-v[0], v[1], v[2]];
 }
 
 export function clockText(seconds: number): string {

@@ -20,6 +20,7 @@ from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Trajectory
+from sequencer.outputs.rehearsal.danced_words import told_blocks
 from sequencer.outputs.rehearsal.keys import (
     KeySamples,
     floor_track,
@@ -29,12 +30,11 @@ from sequencer.outputs.rehearsal.keys import (
     recorded,
     restored,
 )
-from sequencer.outputs.words.block_words import block_words
 from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
 from sequencer.safety.ways_out import ways_out
 from sequencer.staging.flown_show import is_flown
-from sequencer.staging.staged import Block, Staged
-from sequencer.timing.position import TOUCH, moment_words
+from sequencer.staging.staged import Staged
+from sequencer.timing.position import moment_words
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import BarLengths, aloud
 
@@ -78,7 +78,7 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
             [_rounded(staged.seconds(span.start)), _rounded(staged.seconds(span.end))]
             for span in staged.lit_of(dancer.name)
         ]
-    blocks, texts = _blocks(staged, order)
+    blocks, texts, mirrored = told_blocks(staged, order)
     return {
         "format": FORMAT,
         "kind": "show",
@@ -105,6 +105,7 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
         "keys": keys,
         "blocks": blocks,
         "texts": texts,
+        "mirrored": mirrored,
         "standings": [
             {
                 "name": standing.formation,
@@ -358,36 +359,6 @@ def _track(track: KeySamples) -> Document:
         "steps": list(track.steps),
         "bases": list(track.bases),
     }
-
-
-def _blocks(staged: Staged, order: dict[str, int]) -> tuple[list[list[Any]], list[list[str]]]:
-    """Blocks and stops as [performer, start, end, words, kind], and the words they refer to; 1 is a link, 2 a stop."""
-    texts: dict[tuple[str, ...], int] = {}
-    blocks = []
-    danced = sorted((*staged.blocks, *staged.stops), key=lambda each: (each.start, order[each.who]))
-    for block in danced:
-        lines = block_words(block, staged.dancers[order[block.who]])
-        lines += _accents(staged, block)
-        words = texts.setdefault(tuple(lines), len(texts))
-        blocks.append(
-            [
-                order[block.who],
-                _rounded(block.start),
-                _rounded(block.end),
-                words,
-                2 if block.stop else int(block.link),
-            ]
-        )
-    return blocks, [list(text) for text in texts]
-
-
-def _accents(staged: Staged, block: Block) -> list[str]:
-    """A line for each accent within a block or stop."""
-    return [
-        " ".join(filter(None, ("hit", staged.position(each.beat), each.note and f"({each.note})")))
-        for each in staged.accents_of(block.who)
-        if block.start - TOUCH <= each.beat < block.end - TOUCH
-    ]
 
 
 def place_document(staged: Staged) -> Document:

@@ -1,9 +1,10 @@
 """The rehearsal page of one pattern: one performer dances it on the spot, and you can step through its stations."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from sequencer.geometry.bodies import Side
 from sequencer.motion.laws.law import Law
+from sequencer.motion.patterns.build_steps import Station
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -21,6 +22,7 @@ from sequencer.outputs.patterns.flown_words import (
     flown_words,
 )
 from sequencer.outputs.patterns.one_pattern import OnePattern
+from sequencer.outputs.rehearsal.danced_words import mirrored_station, mirrored_words
 from sequencer.outputs.rehearsal.page_data import (
     FORMAT,
     ROOM_MARGIN,
@@ -31,8 +33,10 @@ from sequencer.outputs.rehearsal.page_data import (
 )
 from sequencer.outputs.rehearsal.page_file import page_from_document
 from sequencer.outputs.rehearsal.song_audio import silent
-from sequencer.outputs.words.block_words import parameters_text
+from sequencer.outputs.sheets.parts.hand_words import said
+from sequencer.outputs.words.law_words import law_words
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
+from sequencer.outputs.words.setting_words import setting_words
 from sequencer.outputs.words.station_words import hand_words, step_words
 from sequencer.timing.tempo import TempoMap
 
@@ -65,13 +69,14 @@ def pattern_document(one: OnePattern) -> Document:
     lines = [
         one.pattern.summary,
         hands if len(one.sides) > 1 else "",
-        parameters_text(one.given),
+        *_hands(one),
+        *setting_words(one.given, places=True),
         f"for someone {body_words(one)}",
         *values_words(one),
         posture_words(one.posture, gives),
         verdict(one.proven),
         *_flown_lines(one),
-        f"one hand cycle in {cycle_words(one)}, home after {number_words(end)}",
+        f"one round of the hand in {cycle_words(one)}, home after {number_words(end)}",
         one.pattern.notes,
     ]
     return {
@@ -92,6 +97,7 @@ def pattern_document(one: OnePattern) -> Document:
         "keys": keys,
         "blocks": [[0, 0.0, end, 0, 0]],
         "texts": [[one.name, *filter(None, lines)]],
+        "mirrored": [[one.name, *map(mirrored_words, filter(None, lines))]],
         "standings": [],
         "stations": _stations(one, end),
         "burn": None,
@@ -102,6 +108,14 @@ def pattern_document(one: OnePattern) -> Document:
         "not_checked": _not_checked(one),
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }  # fmt: skip
+
+
+def _hands(one: OnePattern) -> list[str]:
+    """What each hand does; once if both do it alike."""
+    told = {side: said(law_words(one.laws[side]), one.prop.kind) for side in one.sides}
+    if len(set(told.values())) == 1:
+        return [next(iter(told.values()))]
+    return [f"{side}: {words}" for side, words in told.items()]
 
 
 def _dancer(one: OnePattern, laws: Mapping[Side, Law], end: float) -> Dancer:
@@ -147,20 +161,34 @@ def _not_checked(one: OnePattern) -> list[str]:
 
 
 def _stations(one: OnePattern, end: float) -> list[list[object]]:
-    """Beat and words of each station of the right hand; quarters of the cycle where there are none."""
+    """Beat and words of each station of the right hand, and of its mirror image; quarters of the cycle where there are none."""
     try:
         steps = one.stations()
     except ValueError:  # not built of stations
-        return [
-            [round(k * one.cycle / 4, 6), f"quarter {k % 4 + 1} of the hand cycle"]
+        quarters = [
+            (round(k * one.cycle / 4, 6), f"quarter {k % 4 + 1} of a round of the hand")
             for k in range(round(4 * end / one.cycle))
         ]
+        return [[beat, words, words] for beat, words in quarters]
+    images = [_of_left(words) for words in _told(list(map(mirrored_station, steps)))]
+    told = zip(_told(steps), images, strict=True)
     return [
-        [
-            round(step.beat, 6),
-            f"step {step.number} · {hand_words(said.hand)} · {said.way}, {said.plane}"
-            + (f" · next: {said.then}" if said.then else ""),
-        ]
-        for step, said in zip(steps, step_words(steps), strict=True)
+        [round(step.beat, 6), own, image]
+        for step, (own, image) in zip(steps, told, strict=True)
         if step.beat < end - 1e-6
     ]
+
+
+def _told(steps: Sequence[Station]) -> list[str]:
+    return [
+        f"step {step.number} · {hand_words(said.hand)} · {said.way}, {said.plane}"
+        + (f" · next: {said.then}" if said.then else "")
+        for step, said in zip(steps, step_words(steps), strict=True)
+    ]
+
+
+def _of_left(words: str) -> str:
+    """A left hand's step: its own side is the left, and the right lies across."""
+    return words.replace("out to the right", "across to the right").replace(
+        "across to the left", "out to the left"
+    )

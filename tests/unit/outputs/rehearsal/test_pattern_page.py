@@ -20,7 +20,7 @@ def test_stations_are_those_of_the_build():
     document = pattern_document(one_pattern("pro-bend-4"))
     steps = one_pattern("pro-bend-4").stations()
 
-    assert [beat for beat, _ in document["stations"]] == [step.beat for step in steps[:-1]]
+    assert [beat for beat, *_ in document["stations"]] == [step.beat for step in steps[:-1]]
     assert document["stations"][0][1] == (
         "step 1 · hand at 6 o’clock · backward, wheel plane · next: hand to between 4 and 5 o’clock; poi swings back towards "
         "you into the wall plane, anticlockwise"
@@ -43,7 +43,7 @@ def test_a_cycle_of_other_length_moves_the_stations():
 def test_a_pattern_without_stations_has_quarters():
     document = pattern_document(one_pattern("three-beat-weave"))
 
-    assert document["stations"][1][1] == "quarter 2 of the hand cycle"
+    assert document["stations"][1][1] == "quarter 2 of a round of the hand"
 
 
 def test_the_whole_vocabulary_has_a_page():
@@ -53,7 +53,7 @@ def test_the_whole_vocabulary_has_a_page():
         document = pattern_document(one_pattern(name))
         assert document["error"]["measured"] < 2e-3
         assert document["duration"] > 0
-        assert np.all(np.diff([beat for beat, _ in document["stations"]]) > 0)
+        assert np.all(np.diff([beat for beat, *_ in document["stations"]]) > 0)
 
 
 @pytest.mark.parametrize(
