@@ -35,6 +35,7 @@ export class Film {
     file.type = "file";
     file.accept = "video/*";
     file.hidden = true;
+    file.setAttribute("aria-label", "A video of yourself");
     file.addEventListener("change", () => file.files?.[0] && void this.show(file.files[0]));
     const bar = make("div");
     bar.setAttribute("role", "group");
