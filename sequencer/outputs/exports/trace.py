@@ -35,7 +35,7 @@ TRACE_COLUMNS = (
     "head_x", "head_y", "head_z", "sense_x", "sense_y", "sense_z", "lit",
 )  # fmt: skip
 FLOWN_COLUMNS = tuple(f"flown_{what}_{axis}_m_body" for what in ("hand", "head") for axis in "xyz")
-MOST_ROWS = 5_000_000  # of a table: some 2 GB while it is written
+MOST_TRACED = 5_000_000  # of a table: some 2 GB while it is written
 DECIMALS = 7  # a tenth of a micrometre: rounding never shows in anything computed from the file
 
 
@@ -60,7 +60,7 @@ def trace_frame(staged: Staged, *, rate: float, flown: Staged | None = None) -> 
     ValueError
         If the rate is not positive.
     InputError
-        If the table would be larger than MOST_ROWS.
+        If the table would be larger than MOST_TRACED.
     """
     if not rate > 0:
         raise ValueError(f"rate must be positive, got {rate!r}")
@@ -122,7 +122,7 @@ def pattern_csv(
     ValueError
         If the pattern or a parameter is not known, or out of range.
     InputError
-        If the table would be larger than MOST_ROWS.
+        If the table would be larger than MOST_TRACED.
     """
     _refuse_too_many((beats or 1.0) * per_beat, "--per-beat")
     rows = pattern_rows(name, parameters, beats=beats, per_beat=per_beat, tempo=tempo, book=book)
@@ -135,9 +135,9 @@ def pattern_csv(
 
 
 def _refuse_too_many(rows: float, asked: str) -> None:
-    if rows > MOST_ROWS:
+    if rows > MOST_TRACED:
         raise InputError(
-            "too-many-rows", Place(asked), f"this would be {rows:,.0f} rows, and {MOST_ROWS:,} can be written",
+            "too-many-rows", Place(asked), f"this would be {rows:,.0f} rows, and {MOST_TRACED:,} can be written",
             "ask for fewer",
         )  # fmt: skip
 
