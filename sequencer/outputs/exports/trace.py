@@ -35,7 +35,7 @@ TRACE_COLUMNS = (
     "head_x", "head_y", "head_z", "sense_x", "sense_y", "sense_z", "lit",
 )  # fmt: skip
 FLOWN_COLUMNS = tuple(f"flown_{what}_{axis}_m_body" for what in ("hand", "head") for axis in "xyz")
-MOST_TABLE_ROWS = 5_000_000  # of a table: some 2 GB while it is written
+MOST_TRACED = 5_000_000  # of a table: some 2 GB while it is written
 DECIMALS = 7  # a tenth of a micrometre: rounding never shows in anything computed from the file
 
 
@@ -60,12 +60,17 @@ def trace_frame(staged: Staged, *, rate: float, flown: Staged | None = None) -> 
     ValueError
         If the rate is not positive.
     InputError
-        If the table would be larger than MOST_TABLE_ROWS.
+        If the table would be larger than MOST_TRACED.
     """
     if not rate > 0:
         raise ValueError(f"rate must be positive, got {rate!r}")
     hands = sum(side in each.props for each in staged.dancers for side in SIDES)
-    _refuse_too_many(staged.song.duration * rate * hands, "--rate")
+    rows = staged.song.duration * rate * hands
+    if rows > MOST_TRACED:
+        raise InputError(
+            "too-many-rows", Place("--rate"), f"this would be {rows:,.0f} rows, and {MOST_TRACED:,} can be written",
+            "ask for fewer",
+        )  # fmt: skip
     seconds = np.arange(int(staged.song.duration * rate) + 1, dtype=np.float64) / rate
     beats = staged.tempo.beats_from_seconds(seconds)
     others = staged.dancers if flown is None else flown.dancers
@@ -121,10 +126,7 @@ def pattern_csv(
     ------
     ValueError
         If the pattern or a parameter is not known, or out of range.
-    InputError
-        If the table would be larger than MOST_TABLE_ROWS.
     """
-    _refuse_too_many((beats or 1.0) * per_beat, "--per-beat")
     rows = pattern_rows(name, parameters, beats=beats, per_beat=per_beat, tempo=tempo, book=book)
     vectors = (rows[:, 2:5], rows[:, 5:8], rows[:, 8:11])
     frame = _frame(rows[:, 0], rows[:, 1], "", "right", vectors)
@@ -132,14 +134,6 @@ def pattern_csv(
     flown = np.round(flown, DECIMALS) + 0.0
     columns = dict(zip(FLOWN_COLUMNS, flown.T, strict=True))
     return _csv(_whole([frame.assign(lit=0, **columns)], len(rows)))
-
-
-def _refuse_too_many(rows: float, asked: str) -> None:
-    if rows > MOST_TABLE_ROWS:
-        raise InputError(
-            "too-many-rows", Place(asked), f"this would be {rows:,.0f} rows, and {MOST_TABLE_ROWS:,} can be written",
-            "ask for fewer",
-        )  # fmt: skip
 
 
 def _flown(
