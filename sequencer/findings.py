@@ -174,6 +174,9 @@ class Danced:
     own: Mapping[str, Mapping[str, float]] = field(
         default_factory=dict
     )  # of performers with their own
+    by_log: tuple[
+        str, ...
+    ] = ()  # those of them whose place or timing is that of what was practised
     least: float = 0.05  # a chance that is surely this high is a finding
     anything: tuple[AnyChance, ...] = ()  # at the stated spread, at half and at twice of it
     missed: float = 0.0  # chance that a performer misses a cue in a run

@@ -11,9 +11,12 @@ from dataclasses import dataclass
 from math import hypot, sqrt
 from statistics import fmean
 
+from sequencer.motion.performers.drifting import MeasuredSpread
 from sequencer.practice.logged_run import LoggedRun
 
-FEWEST_MEASURED = 5  # measured runs of all together for a spread; a design choice
+FEWEST_MEASURED = (
+    5  # measured runs for a spread, of one performer or of all together; a design choice
+)
 _FEWEST_ALIKE = 3  # measured runs of one exercise for a drift that is told; a design choice
 
 
@@ -54,6 +57,23 @@ def logged_spreads(runs: Sequence[LoggedRun]) -> dict[str, LoggedSpread]:
     """
     names = dict.fromkeys(run.who for run in runs if run.drift is not None or run.late is not None)
     return {who: _spread_of(who, [run for run in runs if run.who == who]) for who in names}
+
+
+def measured_spreads(runs: Sequence[LoggedRun]) -> dict[str, MeasuredSpread]:
+    """What `check --danced` draws of a performer's own: of those whose place or timing was measured often enough, by name.
+
+    Parameters
+    ----------
+    runs : sequence of LoggedRun
+    """
+    found = {
+        who: MeasuredSpread(
+            place=each.place if each.places >= FEWEST_MEASURED else None,
+            timing=each.timing if each.timings >= FEWEST_MEASURED else None,
+        )
+        for who, each in logged_spreads(runs).items()
+    }
+    return {who: each for who, each in found.items() if each != MeasuredSpread()}
 
 
 def pooled_spread(runs: Sequence[LoggedRun]) -> tuple[float | None, float | None]:

@@ -1,15 +1,14 @@
 """How `check --danced` runs: where results are cached, and where the work is done – on this machine or a cluster."""
 
 import hashlib
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
-from sequencer.motion.performers.drifting import MeasuredSpread
 from sequencer.staging.staged import Staged
 
 if TYPE_CHECKING:
@@ -37,7 +36,6 @@ class Dancing:
     seed: int = 0
     jobs: int = -1  # worker processes; -1 for one per core
     cluster: str | None = None  # address of a Dask scheduler
-    logged: Mapping[str, MeasuredSpread] = field(default_factory=dict)  # by a log of rehearsals
 
 
 @contextmanager
@@ -47,11 +45,13 @@ def trials(show: Staged, options: Dancing) -> "Iterator[Trials]":
     Raises
     ------
     InputError
-        If a cluster is given and Dask is not installed, or no scheduler answers there.
+        If a cluster is given and Dask is not installed, or no scheduler answers there; if the log of what was practised
+        cannot be read, or a line of it is not understood.
     """
     from platformdirs import user_cache_path
 
     from sequencer.checks.distances.drift_runs import Trials
+    from sequencer.tasks.practising import practised_spreads
 
     with connected(options.cluster):
         yield Trials(
@@ -61,7 +61,7 @@ def trials(show: Staged, options: Dancing) -> "Iterator[Trials]":
             backend=None if options.cluster is None else "dask",
             folder=user_cache_path("sequencer") / "danced",
             content=_content(show),
-            logged=options.logged,
+            logged=practised_spreads(show),
         )
 
 

@@ -13,6 +13,7 @@ from sequencer.tasks.kept_reports import AskedReport
 from sequencer.tasks.shows import stage_show
 
 if TYPE_CHECKING:
+    from sequencer.motion.performers.drifting import MeasuredSpread
     from sequencer.practice.log_reading import LogGround
     from sequencer.practice.practice_plan import PracticePlan
     from sequencer.staging.staged import Staged
@@ -30,6 +31,20 @@ class PracticeTold:
 def practice_log_of(path: AnyPath) -> Path:
     """The log of a show: `mine.practice.csv` beside `mine.yaml`."""
     return Path(path).with_suffix(".practice.csv")
+
+
+def practised_spreads(show: "Staged") -> "dict[str, MeasuredSpread]":
+    """How far performers stray by the log beside a show; nobody if there is none.
+
+    Raises
+    ------
+    InputError
+        If the log cannot be read, or a line of it is not understood.
+    """
+    from sequencer.practice.log_reading import read_practice_log
+    from sequencer.practice.logged_spreads import measured_spreads
+
+    return measured_spreads(read_practice_log(practice_log_of(show.file), _ground(show, None)))
 
 
 def plan_practice(

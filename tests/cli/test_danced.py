@@ -10,6 +10,7 @@ import pytest
 from click.testing import CliRunner
 
 from sequencer.cli import main
+from sequencer.outputs.report.as_danced import spread_words
 
 SHOW = """\
 title: Two
@@ -279,17 +280,31 @@ def test_another_pattern_in_a_file_is_danced_anew(stage_folder, monkeypatch):
     assert told[0] != told[1]
 
 
-def test_what_a_log_measured_is_drawn(show, monkeypatch):
-    """Ash's places by a log, where the show says nothing of Ash: they are what the runs are drawn with."""
+def test_what_a_log_measured_is_drawn(stage_folder, monkeypatch):
+    """One ends up 40 cm downstage five times, one four times only, which is too few; where the show says it, that counts."""
     from sequencer import tasks
-    from sequencer.motion.performers.drifting import MeasuredSpread
 
     monkeypatch.setattr(EXPLAINED, 0)
-    dancing = tasks.Dancing(
-        runs=2,
-        jobs=1,
-        logged={"Ash": MeasuredSpread(place=0.4), "Nobody": MeasuredSpread(place=1.0)},
-    )
-    told = tasks.check_show(show, flown=False, dancing=dancing).danced
-    assert {name: own["place"] for name, own in told.own.items()} == {"Ash": 0.4}
+    path = stage_folder / "practised.yaml"
+    path.write_text(SHOW, encoding="utf-8")
+    first, second = tasks.stage_show(path).show.names[:2]
+    log = stage_folder / "practised.practice.csv"
+    lines = [f"2026-11-02,{who},100%,40 cm downstage" for who in (*[first] * 5, *[second] * 4)]
+    log.write_text("\n".join(["date,performer,speed,drift", *lines, ""]), encoding="utf-8")
+    dancing = tasks.Dancing(runs=2, jobs=1)
+    told = tasks.check_show(path, flown=False, dancing=dancing).danced
+    assert {name: own["place"] for name, own in told.own.items()} == {
+        first: pytest.approx(0.4 / 2**0.5)  # in each of x and y, about the plan
+    }
+    assert told.by_log == (first,)
     assert told.spread["place"] == 0.15
+    assert f"{first} (by the practice log): places 0.283" in spread_words(told)
+    path.write_text(f"{SHOW}drift: {{people: {{{first}: {{place: 0.2}}}}}}\n", encoding="utf-8")
+    told = tasks.check_show(path, flown=False, dancing=dancing).danced
+    assert told.own[first]["place"] == 0.2
+    assert told.by_log == ()
+    log.write_text(log.read_text(encoding="utf-8").replace("100%", "fast"), encoding="utf-8")
+    result = check(path, "--danced", "2", "--jobs", "1")
+    assert result.exit_code == 2
+    assert f"{log}:2:" in result.stderr
+    log.unlink()

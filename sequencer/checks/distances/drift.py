@@ -40,7 +40,7 @@ from sequencer.findings import (
     Rehearsal,
 )
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.drifting import Spread
+from sequencer.motion.performers.drifting import MeasuredSpread, Spread
 from sequencer.staging.moves_danced import move_words
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
@@ -111,7 +111,17 @@ def drifted(
         trials=trials,
         progress=progress,
     )
-    return replace(found, danced=table)
+    by_log = tuple(name for name in table.own if _is_logged(table.own[name], logged.get(name)))
+    return replace(found, danced=replace(table, by_log=by_log))
+
+
+def _is_logged(own: Mapping[str, float], log: MeasuredSpread | None) -> bool:
+    """Whether a performer's place or timing is what the log says: where the show states it too, the show counts."""
+    return (
+        log is not None
+        and log != MeasuredSpread()
+        and (own["place"] == log.place or own["timing"] == log.timing)
+    )
 
 
 def drift(

@@ -46,7 +46,7 @@ def danced_lines(danced: Danced, width: int, bars: BarLengths | None = None) -> 
 def spread_words(danced: Danced) -> str:
     """The standard deviations, for people: everybody's, then those of performers with their own."""
     own = (
-        f"{name}: {_spread({k: v for k, v in each.items() if v != danced.spread[k]})}"
+        f"{name}{' (by the practice log)' if name in danced.by_log else ''}: {_spread({k: v for k, v in each.items() if v != danced.spread[k]})}"
         for name, each in danced.own.items()
     )
     return "; ".join((_spread(danced.spread), *own))
