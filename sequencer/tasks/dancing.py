@@ -51,7 +51,7 @@ def trials(show: Staged, options: Dancing) -> "Iterator[Trials]":
     from platformdirs import user_cache_path
 
     from sequencer.checks.distances.drift_runs import Trials
-    from sequencer.tasks.practising import practised_spreads
+    from sequencer.tasks.practice_logs import practised_spreads
 
     with connected(options.cluster):
         yield Trials(

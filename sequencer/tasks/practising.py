@@ -10,11 +10,10 @@ from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.progress import Progress
 from sequencer.tasks.kept_reports import AskedReport
+from sequencer.tasks.practice_logs import ground_of, practice_log_of
 from sequencer.tasks.shows import stage_show
 
 if TYPE_CHECKING:
-    from sequencer.motion.performers.drifting import MeasuredSpread
-    from sequencer.practice.log_reading import LogGround
     from sequencer.practice.practice_plan import PracticePlan
     from sequencer.staging.staged import Staged
 
@@ -26,25 +25,6 @@ class PracticeTold:
     text: str
     page: Path | None = None  # the plan to print
     fault: InputError | None = None  # in older lines of the log; the new ones are written
-
-
-def practice_log_of(path: AnyPath) -> Path:
-    """The log of a show: `mine.practice.csv` beside `mine.yaml`."""
-    return Path(path).with_suffix(".practice.csv")
-
-
-def practised_spreads(show: "Staged") -> "dict[str, MeasuredSpread]":
-    """How far performers stray by the log beside a show; nobody if there is none.
-
-    Raises
-    ------
-    InputError
-        If the log cannot be read, or a line of it is not understood.
-    """
-    from sequencer.practice.log_reading import read_practice_log
-    from sequencer.practice.logged_spreads import measured_spreads
-
-    return measured_spreads(read_practice_log(practice_log_of(show.file), _ground(show, None)))
 
 
 def plan_practice(
@@ -87,7 +67,7 @@ def plan_practice(
     show = stage_show(path, without_track=True, progress=progress)
     who = _parts(show, for_whom)
     log = practice_log_of(path)
-    runs = read_practice_log(log, _ground(show, today))
+    runs = read_practice_log(log, ground_of(show, today))
     folder = Path(out) / Path(path).stem
     plan: PracticePlan = practice_plan(show, runs, who)
     edition = PlanEdition(
@@ -133,7 +113,7 @@ def log_practice(
 
     show = stage_show(path, without_track=True, progress=progress)
     _parts(show, for_whom)
-    ground = _ground(show, today)
+    ground = ground_of(show, today)
     rows: list[Mapping[str, str]] = []
     for line in lines:
         cells = typed_run(line, ground.names)
@@ -165,22 +145,6 @@ def _parts(show: "Staged", names: Sequence[str]) -> tuple[str, ...]:
                 "unknown-performer", Place("--for"), f"{name!r} is not in the cast", nearest(name, list(show.show.names))
             )  # fmt: skip
     return tuple(name for name in show.show.names if name in parts or not parts)
-
-
-def _ground(show: "Staged", today: dt.date | None) -> "LogGround":
-    from sequencer.practice.log_reading import LogGround
-    from sequencer.staging.moments import beat_of
-    from sequencer.timing.position import parse_moment
-
-    cast = show.show.names if show.read is None else show.read.written.names
-    stand_ins = (
-        tuple(each.name for each in show.show.tonight.stand_ins) if show.show.tonight else ()
-    )
-    return LogGround(
-        names=tuple(dict.fromkeys((*cast, *stand_ins))),
-        beat_of=lambda text: beat_of(parse_moment(text), show.song, show.tempo),
-        today=today or dt.date.today(),  # noqa: DTZ011 (the day where the person is)
-    )
 
 
 def _checked(path: Path) -> bool | None:

@@ -225,14 +225,12 @@ def _rehearsal_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
 
 def _rehearsal_words(one: Rehearsal, bars: BarLengths) -> str:
     where = f" ({aloud(one.position, bars)})" if one.position else ""
+    digits = 1 if one.before - one.after >= 0.001 else 2  # so that the two are not told alike
+    before, after = (f"{100 * share:.{digits}f} %" for share in (one.before, one.after))
     return (
         f"{clock_text(one.start)}{where} {' and '.join(one.who)}: {one.what} – "
-        f"anything in {_fine(one.after)} of the runs instead of {_fine(one.before)}"
+        f"anything in {after} of the runs instead of {before}"
     )
-
-
-def _fine(share: float) -> str:
-    return f"{100 * share:.1f} %"
 
 
 def _wrapped(text: str, width: int, *, indent: int = 2, hang: int | None = None) -> list[str]:

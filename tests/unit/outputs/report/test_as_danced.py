@@ -91,6 +91,20 @@ def test_it_ends_with_the_chance_of_anything_and_one_list():
     assert "35 % (24 % to 48 % by 62 runs) if they are twice as wide" in text
 
 
+def test_what_helps_little_is_told_finely():
+    little = Rehearsal(
+        what="the cue into weave",
+        who=("Wren",),
+        start=95.0,
+        position="41.1",
+        before=0.4551,
+        after=0.4546,
+    )
+    assert "anything in 45.46 % of the runs instead of 45.51 %" in said(
+        danced_lines(danced(rehearse=(little,)), 100)
+    )
+
+
 def test_too_few_runs_are_named():
     text = said(danced_lines(danced(chances=(CHANCE, *(few(n) for n in (1, 2)))), 100))
     assert "2 of these may be as likely as 5 % or not: 500 runs are too few to say" in text
