@@ -9,12 +9,13 @@ from pathlib import Path
 from typing import IO
 
 from sequencer.errors import InputError, Place
-from sequencer.files import telling
+from sequencer.files import PARTIAL, telling
 
 
 def can_write_beside(path: Path) -> bool:
     """Whether a file can be put beside another one."""
-    trial = path.with_name(f".{path.name}.trial-{os.getpid()}")
+    # a scratch file as any other: the next write sweeps it away if this process is killed just here
+    trial = path.with_name(f"{PARTIAL}trial-{os.getpid()}")
     try:
         trial.touch()
         trial.unlink()

@@ -4,11 +4,13 @@ import json
 import os
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 
 from sequencer.desk.file_on_disk import Hold, can_write_beside
 from sequencer.errors import InputError
+from sequencer.files import write_bytes
 from sequencer.show.file_text import DiskText, disk_text, write_disk_text
 
 
@@ -71,3 +73,13 @@ def test_a_hold_left_by_a_process_that_died_is_none(tmp_path):
     subprocess.run([sys.executable, "-c", code], check=False)
     assert place.exists()
     Hold(place, tmp_path / "s.yaml").let_go()
+
+
+def test_what_a_killed_trial_leaves_is_swept_like_any_scratch_file(tmp_path, monkeypatch):
+    monkeypatch.setattr(Path, "unlink", lambda _path: None)  # as if killed before it
+    assert can_write_beside(tmp_path / "show.yaml")
+    monkeypatch.undo()
+    (left,) = tmp_path.iterdir()
+    os.utime(left, (1, 1))
+    write_bytes(tmp_path / "a", b"a")
+    assert [path.name for path in tmp_path.iterdir()] == ["a"]
