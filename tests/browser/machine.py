@@ -15,7 +15,11 @@ FLAGS = (
     "--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync", "--autoplay-policy=no-user-gesture-required",
 )  # fmt: skip
-SOFTWARE = ("--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader")
+# WebGL is drawn in software, and only that: pages drawn by way of it too would take twice the processor time.
+SOFTWARE = (
+    "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader",
+    "--disable-gpu-rasterization", "--disable-gpu-compositing",
+)  # fmt: skip
 RATE = 44_100
 PATIENCE = 180_000  # [ms] for a machine that has much else to do; nothing is concluded from it
 DRAWN = "() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
