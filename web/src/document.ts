@@ -145,7 +145,7 @@ export function tempoOf(doc: Document): TempoMap {
   return new TempoMap(doc.tempo.times, doc.tempo.first, doc.tempo.bars, doc.tempo.metre);
 }
 
-/** Key samples of every performer; second differences in 16-bit arithmetic are summed up here. */
+/** Key samples of every performer, as danced and then as drawn before the next one's; second differences in 16-bit arithmetic are summed up here. */
 export function tracksOf(doc: Document): Tracks[] {
   const planes = inflateSync(bytesFromBase64(doc.keys));
   const half = planes.length / 2;

@@ -15,6 +15,7 @@ export class Framing {
   private readonly beats: Map<number, Room>[];
   private readonly pose = emptyPose();
   private whole: Room | null = null;
+  private last: Room | null = null;
 
   constructor(private readonly movers: Mover[]) {
     this.beats = movers.map(() => new Map());
@@ -26,22 +27,25 @@ export class Framing {
     this.whole = null;
   }
 
-  /** What those shown need around a beat; null if nobody is shown. */
+  /** What those shown need around a beat; null if nobody is shown. Where a place is not known, the frame stays as it was. */
   around(beat: number, shown: boolean[]): Room | null {
     if (!shown.some(Boolean)) return null;
     const first = Math.floor(beat), rest = beat - first;
     const steps: Room[] = [];
     for (let k = -EASE; k <= EASE + 1; k++) steps.push(this.between(first + k - AROUND, first + k + AROUND, shown));
-    return steps[0].map((_, i) => {
+    const room = steps[0].map((_, i) => {
       let sum = 0;
       for (let k = 0; k <= 2 * EASE; k++) sum += (1 - rest) * steps[k][i] + rest * steps[k + 1][i];
       return sum / (2 * EASE + 1);
     }) as Room;
+    if (room.every(Number.isFinite)) this.last = room;
+    return this.last;
   }
 
   /** What everybody needs from one beat to another: a frame that never moves. */
-  all(from: number, until: number): Room {
-    return (this.whole ??= this.between(Math.floor(from), Math.ceil(until), this.movers.map(() => true)));
+  all(from: number, until: number): Room | null {
+    this.whole ??= this.between(Math.floor(from), Math.ceil(until), this.movers.map(() => true));
+    return this.whole.every(Number.isFinite) ? this.whole : null;
   }
 
   private between(from: number, until: number, shown: boolean[]): Room {

@@ -6,6 +6,7 @@ Beats, seconds of the track and metres throughout; facings in radians.
 from collections.abc import Collection, Sequence
 from dataclasses import asdict
 from functools import partial
+from itertools import chain
 from typing import Any
 
 import numpy as np
@@ -65,12 +66,7 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
     show, song, tempo = staged.show, staged.song, staged.tempo
     start = float(np.floor(tempo.beats_from_seconds(0.0))) - ROOM_MARGIN
     end = float(np.ceil(tempo.beats_from_seconds(song.duration))) + ROOM_MARGIN
-    besides = () if drawn is None else drawn.dancers
-    cast, keys, error = cast_document((*staged.dancers, *besides), start, end)
-    for own, other in zip(cast, cast[len(staged.dancers) :], strict=False):
-        own |= {"drawn": other["tracks"], "drawnDeviation": other["deviation"]}
-        own["reach"] = max(own["reach"], other["reach"])
-    cast = cast[: len(staged.dancers)]
+    cast, keys, error = _both_ways(staged, drawn, start, end)
     order = {dancer.name: index for index, dancer in enumerate(staged.dancers)}
     burn = show.fire.burn if show.fire is not None else None
     for index, dancer in enumerate(staged.dancers):
@@ -127,6 +123,23 @@ def show_document(staged: Staged, report: Report, drawn: Staged | None = None) -
         "part": _part(staged),
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }
+
+
+def _both_ways(
+    staged: Staged, drawn: Staged | None, start: float, end: float
+) -> tuple[list[Document], str, float]:
+    """The cast as danced and, where given, each as drawn right after it: the page reads key samples in that order."""
+    if drawn is None:
+        return cast_document(staged.dancers, start, end)
+    pairs = zip(staged.dancers, drawn.dancers, strict=True)
+    both, keys, error = cast_document(tuple(chain.from_iterable(pairs)), start, end)
+    cast = [
+        own
+        | {"drawn": other["tracks"], "drawnDeviation": other["deviation"]}
+        | {"reach": max(own["reach"], other["reach"])}
+        for own, other in zip(both[::2], both[1::2], strict=True)
+    ]
+    return cast, keys, error
 
 
 def _which(staged: Staged, report: Report) -> str:
