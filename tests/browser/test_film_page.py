@@ -3,6 +3,8 @@
 import numpy as np
 import pytest
 
+from tests.browser.test_phone_page import BOXES, SCREENS, STATES
+
 RATE = 44_100
 # A film is recorded in the browser itself, of a part of the song: a canvas, and the sound that a telephone would hear.
 RECORDED = """async ([from, seconds]) => {
@@ -27,7 +29,7 @@ RECORDED = """async ([from, seconds]) => {
   await done;
   clearInterval(painted);
   await rehearsal.film.show(new File(parts, "me.webm", { type: "video/webm" }));
-  return document.querySelector("#film p").textContent;
+  return document.querySelector("#film-words").textContent;
 }"""
 
 
@@ -74,9 +76,9 @@ def test_a_film_is_lined_up_by_its_sound_and_keeps_step(browser, loud, opened):
         page.wait_for_function(
             "() => Math.abs(document.querySelector('#film video').currentTime - rehearsal.film.placeOf(45)) < 0.05"
         )
-        page.locator("#film").get_by_role("button", name="The video a second later").click()
+        page.locator("#film-tools").get_by_role("button", name="The video a second later").click()
         assert page.evaluate("rehearsal.film.start") == pytest.approx(-41.0, abs=0.3)
-        page.locator("#film").get_by_role("button", name="Put the video away").click()
+        page.locator("#film-tools").get_by_role("button", name="Put the video away").click()
         assert not page.locator("#film").is_visible()
         assert [url for url in there.asked if not url.startswith(("file:", "blob:"))] == []
         assert there.complaints == []
@@ -125,3 +127,55 @@ def test_what_is_no_video_is_told_and_the_page_goes_on(browser, quartet, opened,
         assert not there.page.locator("#film").is_visible()
         there.page.evaluate("rehearsal.player.toggle()")
         there.plays_past(0.2)
+
+
+# A second of moving colours without sound, shown as somebody's film.
+PAINTED = """async () => {
+  const canvas = document.createElement("canvas"), paper = canvas.getContext("2d");
+  [canvas.width, canvas.height] = [36, 64];
+  const painted = setInterval(() => paper.fillRect(Math.random() * 36, 0, 4, 64), 40);
+  const recorder = new MediaRecorder(canvas.captureStream(25), { mimeType: "video/webm" }), parts = [];
+  recorder.ondataavailable = (event) => parts.push(event.data);
+  const done = new Promise((told) => (recorder.onstop = told));
+  recorder.start();
+  await new Promise((over) => setTimeout(over, 500));
+  recorder.stop();
+  await done;
+  clearInterval(painted);
+  document.getElementById("more").click();
+  await rehearsal.film.show(new File(parts, "me.webm", { type: "video/webm" }));
+}"""
+SIZES = """() => Object.fromEntries(["#film video", "#stage", "#words", "#film-tools"].map((each) => {
+  const box = document.querySelector(each).getBoundingClientRect();
+  return [each, [box.width, box.height]]; }))"""
+
+
+def test_a_video_has_room_on_every_screen(browser, quartet, opened):
+    with opened(
+        browser, quartet.mute, viewport=dict(zip(("width", "height"), SCREENS["phone"], strict=True)),
+        is_mobile=True, has_touch=True,
+    ) as there:  # fmt: skip
+        page = there.page
+        page.evaluate(PAINTED)
+        assert not page.evaluate("document.documentElement.classList.contains('more')")
+        assert page.locator("#film-words").inner_text().endswith("line it up with the buttons.")
+        page.evaluate("rehearsal.seek(60)")
+        for screen in ("phone", "phone lying", "tablet", "small phone"):
+            page.set_viewport_size(dict(zip(("width", "height"), SCREENS[screen], strict=True)))
+            for pressed in STATES:
+                for each in pressed:
+                    page.evaluate("id => document.getElementById(id).click()", each)
+                there.drawn()
+                boxes = page.evaluate(SIZES)
+                assert page.evaluate(BOXES, SCREENS[screen]) == [], (screen, pressed)
+                assert boxes["#film video"][0] >= 130
+                assert boxes["#film video"][1] >= (140 if screen == "small phone" else 190)
+                assert boxes["#stage"][0] >= boxes["#film video"][0]
+                share = boxes["#words"][1] / SCREENS[screen][1]
+                assert share > (0.05 if "more" in pressed else 0.1)
+                # One row of buttons, which a small screen gives up while More is open.
+                gone = "more" in pressed and screen != "tablet"
+                assert boxes["#film-tools"][1] == 0 if gone else 44 <= boxes["#film-tools"][1] < 60
+                for each in pressed:
+                    page.evaluate("id => document.getElementById(id).click()", each)
+        assert there.complaints == []

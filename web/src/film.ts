@@ -9,6 +9,7 @@ const LARGEST = 600e6; // [bytes] whose sound is listened to: it is decoded in m
 const OFF = 0.12; // [s] beside its place it is put there at once; nearer, it catches up
 const STILL = 0.02; // [s] the same while nothing plays
 const CATCH = 0.8; // of a gap is made up for in a second
+const TOLD = 20_000; // [ms] that what was found stands before the words of the dance; after that under Keys
 const NUDGES: [string, number, string][] = [["−1 s", -1, "a second earlier"], ["−", -0.04, "a frame earlier"], ["+", 0.04, "a frame later"], ["+1 s", 1, "a second later"]];
 
 export class Film {
@@ -17,17 +18,19 @@ export class Film {
   speed = 1; // of the song in the film
   private readonly video = document.createElement("video");
   private readonly panel = make("section");
+  private readonly tools = make("div");
   private readonly words = make("p");
   private readonly file = document.createElement("input");
   private address = "";
   private turn = 0;
+  private hiding = 0;
 
   constructor(private readonly page: Page, private readonly notice: (text: string) => void) {
-    const { panel, video, file } = this;
+    const { panel, tools, words, video, file } = this;
     panel.id = "film";
     panel.setAttribute("aria-label", "Your video");
-    panel.hidden = true;
-    this.words.setAttribute("role", "status");
+    words.id = "film-words";
+    words.setAttribute("role", "status");
     video.muted = video.playsInline = true;
     video.preload = "auto";
     video.setAttribute("aria-label", "Your video, in step with the song");
@@ -37,16 +40,19 @@ export class Film {
     file.hidden = true;
     file.setAttribute("aria-label", "A video of yourself");
     file.addEventListener("change", () => file.files?.[0] && void this.show(file.files[0]));
-    const bar = make("div");
-    bar.setAttribute("role", "group");
-    bar.setAttribute("aria-label", "Line up by hand");
-    for (const [label, by, help] of NUDGES) bar.append(this.button(label, `The video ${help}`, () => this.nudge(-by)));
-    bar.append(
+    tools.id = "film-tools";
+    tools.setAttribute("role", "group");
+    tools.setAttribute("aria-label", "Line up by hand");
+    for (const [label, by, help] of NUDGES) tools.append(this.button(label, `The video ${help}`, () => this.nudge(-by)));
+    tools.append(
       this.button("Flip", "Left and right of the video changed over", () => void video.classList.toggle("flipped")),
       this.button("Close", "Put the video away", () => this.close()),
     );
-    panel.append(video, bar, this.words, file);
-    $("stage").append(panel);
+    panel.append(video, file);
+    $("stage").before(panel);
+    $("dance").append(tools);
+    $("words").prepend(words);
+    this.there(false);
     const open = this.button("Video", "Show a video of yourself beside the figure; it stays on this machine", () => file.click());
     open.id = "own-video";
     open.className = "seldom";
@@ -62,6 +68,13 @@ export class Film {
     return button;
   }
 
+  private there(on: boolean): void {
+    clearTimeout(this.hiding);
+    this.panel.hidden = this.tools.hidden = this.words.hidden = !on;
+    document.documentElement.classList.toggle("filmed", on);
+    this.page.resize();
+  }
+
   /** Show a file, and line it up by its sound. */
   async show(file: File): Promise<void> {
     this.close();
@@ -69,13 +82,23 @@ export class Film {
     this.address = URL.createObjectURL(file);
     this.video.src = this.address;
     [this.start, this.speed] = [0, 1];
-    this.panel.hidden = false;
-    $("stage").classList.add("filmed");
-    this.page.resize();
+    this.there(true);
+    if (document.documentElement.classList.contains("more")) $("more").click(); // the video needs its room
     say(this.words, "Listening for the song …");
     this.follow(turn);
     const told = await this.listened(file);
-    if (turn === this.turn) say(this.words, told);
+    if (turn !== this.turn) return;
+    this.tell(told);
+    $("about").prepend(make("li", told));
+  }
+
+  private tell(text: string): void {
+    const { words } = this;
+    words.hidden = false;
+    say(words, text);
+    $("words").scrollTop = 0;
+    clearTimeout(this.hiding);
+    this.hiding = setTimeout(() => (words.hidden = true), TOLD);
   }
 
   /** Line it up by its sound; what to say of that. */
@@ -108,7 +131,7 @@ export class Film {
   private nudge(by: number): void {
     this.start += by;
     const at = `${Math.abs(this.start).toFixed(2)} s`;
-    say(this.words, `Lined up by hand: ${this.start < 0 ? `the video begins ${at} into the song` : `the song begins ${at} into the video`}.`);
+    this.tell(`Lined up by hand: ${this.start < 0 ? `the video begins ${at} into the song` : `the song begins ${at} into the video`}.`);
   }
 
   private refused(): void {
@@ -123,10 +146,8 @@ export class Film {
     video.removeAttribute("src");
     video.load();
     if (address) URL.revokeObjectURL(address);
-    this.panel.hidden = true;
     this.file.value = "";
-    $("stage").classList.remove("filmed");
-    this.page.resize();
+    this.there(false);
   }
 
   /** Second of the film at a second of the song. */
