@@ -97,6 +97,7 @@ BOXES = """([wide, high]) => {
         out.push(`${name(e)} lies over the dancers`);
     }
   }
+  const written = [];
   const scrolls = (e) => ['auto', 'scroll'].includes(getComputedStyle(e).overflowY);
   for (const e of all.filter((e) => e.matches('button, input, [role=slider]'))) {
     const b = (e.closest('.tick') ?? e).getBoundingClientRect();
@@ -112,6 +113,7 @@ BOXES = """([wide, high]) => {
     if (!words.length) continue;
     const range = document.createRange();
     const boxes = words.flatMap((n) => (range.selectNodeContents(n), [...range.getClientRects()]));
+    if (e.closest('#words')) written.push([e, boxes]);
     let left = 0, right = wide, top = -Infinity, bottom = Infinity;
     for (let at = e; at; at = at.parentElement) {
       const style = getComputedStyle(at), b = at.getBoundingClientRect(), held = at.matches('button');
@@ -122,6 +124,10 @@ BOXES = """([wide, high]) => {
     if (boxes.some((b) => b.left < left - 1 || b.right > right + 1 || b.top < top - 2 || b.bottom > bottom + 2)) out.push(`${name(e)} is cut`);
     if (getComputedStyle(e).textOverflow === 'ellipsis' && e.scrollWidth > e.clientWidth) out.push(`${name(e)} ends in dots`);
   }
+  written.forEach(([e, boxes], i) => written.slice(i + 1).forEach(([f, others]) => {
+    if (boxes.some((a) => others.some((b) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 4)))
+      out.push(`${name(f)} is printed over ${name(e)}`);
+  }));
   return out;
 }"""
 STATES = ((), ("large",), ("more",), ("large", "more"))
