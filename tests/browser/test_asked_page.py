@@ -36,16 +36,45 @@ def test_the_loop_is_there_slowed_and_repeated(asking, quartet):
     assert now == pytest.approx(bars[0], abs=1e-6)
 
 
+LOST = "The loop that was asked for is not in this song"
+
+
 @pytest.mark.parametrize(
     ("asked", "says"),
     [
-        ("from=900.1&until=901.1", "The loop that was asked for is not in this song"),
-        ("from=5.1&until=5.1", "The loop that was asked for is not in this song"),
-        ("for=Nobody%20%3Cb%3E", "There is no Nobody <b> in this show."),
+        ("from=900.1&until=901.1&speed=10", (LOST, "“speed=10”: the song can be played at 40 to")),
+        ("from=5.1&until=5.1&for=", (LOST, "does not say for whom")),
+        ("from=5.6&until=9.1&for=Nobody%20%3Cb%3E", (LOST, "There is no Nobody <b> in this show.")),
+        (
+            "from=1:99.0&until=soon&speed=abc&a=b",
+            (
+                "“from=1:99.0”: write a bar and beat, as in from=24.1",
+                "“until=soon”: write a bar and beat",
+                "“speed=abc”: the song can be played at 40 to 110 %.",
+                "“a=b”, which means nothing here",
+            ),
+        ),
     ],
 )
 def test_what_is_not_there_is_told_and_the_page_works(asking, asked, says):
     with asking(asked) as there:
-        assert says in there.page.locator("#notices").inner_text()
+        told = there.page.locator("#notices").inner_text()
+        assert [each for each in says if each not in told] == []
         assert there.page.evaluate("rehearsal.player.repeat") is False
         assert there.complaints == []
+
+
+def test_a_link_within_the_page_leaves_it_as_it_is(asking):
+    with asking("") as there:
+        page = there.page
+        page.evaluate("() => { window.here = true; rehearsal.seek(42); }")
+        page.keyboard.press("Tab")
+        page.keyboard.press("Enter")
+        page.wait_for_function("location.hash === '#transport'")
+        there.drawn()
+        there.drawn()
+        assert page.evaluate("[window.here, rehearsal.clock.now()]") == [True, 42]
+        page.keyboard.press("Tab")
+        assert page.evaluate("document.activeElement.closest('footer') !== null")
+        page.evaluate("() => { location.hash = 'speed=60'; }")
+        page.wait_for_function("() => !window.here && window.rehearsal?.clock.speed === 0.6")

@@ -98,7 +98,8 @@ export class Controls {
       if (document.activeElement instanceof HTMLElement && document.activeElement.closest("dialog")) document.activeElement.blur();
     });
     this.fingers();
-    window.addEventListener("hashchange", () => location.reload());
+    // Another loop is asked for, or the flat drawing; a link within the page is none.
+    window.addEventListener("hashchange", () => /=|^#flat$/.test(location.hash) && location.reload());
   }
 
   private press(id: string, on: boolean): void {
