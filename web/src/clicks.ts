@@ -29,9 +29,8 @@ export class Clicks {
     return this.context;
   }
 
-  private click(at: number, accent: boolean): void {
-    const context = this.context;
-    if (!context) return;
+  /** One click; gives what silences it, also before it sounds. */
+  private click(context: AudioContext, at: number, accent: boolean): () => void {
     const tone = context.createOscillator();
     const gain = context.createGain();
     tone.type = accent ? "triangle" : "sine";
@@ -41,6 +40,7 @@ export class Clicks {
     tone.connect(gain).connect(context.destination);
     tone.start(at);
     tone.stop(at + 0.08);
+    return () => gain.disconnect();
   }
 
   /** Hand over the clicks of the beats that are about to come. */
@@ -62,7 +62,7 @@ export class Clicks {
       // On a busy machine a click may be thought of when its moment is past: none is better than one beside the beat.
       if (at > context.currentTime - LATE) {
         const { beat: inBar } = this.tempo.position(this.next + 1e-6);
-        this.click(Math.max(at, context.currentTime), Math.floor(inBar) === 1);
+        this.click(context, Math.max(at, context.currentTime), Math.floor(inBar) === 1);
       }
       this.next += 1;
     }
@@ -74,7 +74,7 @@ export class Clicks {
     const beat = this.tempo.beatAt(seconds);
     const { inBar } = this.tempo.position(beat + 1e-6);
     const gap = 1 / (this.tempo.rateAt(seconds) * speed);
-    for (let i = 0; i < inBar && context; i++) this.click(context.currentTime + 0.05 + i * gap, i === 0);
+    for (let i = 0; i < inBar && context; i++) stop.addEventListener("abort", this.click(context, context.currentTime + 0.05 + i * gap, i === 0));
     return new Promise((resolve) => {
       const started = performance.now() + 50;
       const step = () => {
