@@ -30,6 +30,7 @@ export class Panel {
     const { doc } = page;
     document.title = `${doc.title} · rehearsal`;
     say($("title"), doc.title);
+    $("title").title = doc.title; // two lines of it are seen
     say($("edition"), [doc.version && doc.kind === "show" ? `version ${doc.version}` : "", doc.date].filter(Boolean).join(" · "));
     const box = $("findings");
     for (const entry of doc.entries.slice(0, MOST)) {
