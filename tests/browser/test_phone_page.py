@@ -152,6 +152,41 @@ def test_nothing_is_cut_and_nothing_lies_over_the_dancers(phone, screen):
             page.evaluate("id => document.getElementById(id).click()", each)
 
 
+def test_a_warning_has_its_line_at_the_left_only(phone):
+    widths = phone.page.evaluate(
+        """() => {
+          const one = document.createElement('p');
+          one.className = 'warn';
+          document.getElementById('alert').append(one);
+          const seen = getComputedStyle(one), out = ['Left', 'Top', 'Right', 'Bottom'].map((side) => parseFloat(seen[`border${side}Width`]));
+          one.remove();
+          return out; }"""
+    )
+    assert widths[0] > 0
+    assert widths[1:] == [0, 0, 0]
+
+
+def test_a_long_title_ends_in_a_sign_after_two_lines(phone):
+    page = on(phone, "phone")
+    height = "document.getElementById('title').offsetHeight"
+    assert page.get_attribute("#title", "title") == page.locator("#title").inner_text()
+    line = page.evaluate(height)
+    page.evaluate("title => { document.getElementById('title').textContent = title; }", WHOLE[0])
+    phone.drawn()
+    assert page.evaluate(height) in range(2 * line - 1, 2 * line + 2)
+    seen = "getComputedStyle(document.getElementById('title'))"
+    assert page.evaluate(f"[{seen}.webkitLineClamp, {seen}.overflow]") == ["2", "hidden"]
+    page.evaluate("() => { document.getElementById('title').textContent = rehearsal.doc.title; }")
+
+
+def test_more_names_all_that_it_opens(phone):
+    page = on(phone, "phone")
+    opens = page.evaluate("[...document.querySelectorAll('.seldom')].map((each) => each.id).sort()")
+    assert sorted(page.get_attribute("#more", "aria-controls").split()) == opens
+    with page.expect_file_chooser():
+        page.keyboard.press("y")
+
+
 def test_findings_can_be_put_away_and_what_is_new_is_told(phone, told):
     page = on(phone, "phone")
     alert, button = page.locator("#alert"), page.locator("#put-away")

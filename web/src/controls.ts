@@ -23,6 +23,7 @@ const KEYS: [string, string][] = [
   ["T, B", "large type, light or dark"],
   ["V", "put away what was found now, or show it again"],
   ["↑ ↓", "through the list of findings, once you are in it"],
+  ["Y", "a video of yourself beside the figure"],
   ["G", "save a picture"],
   ["?", "this list of keys"],
 ];
@@ -343,6 +344,7 @@ export class Controls {
       t: () => this.large(),
       b: () => this.colours(),
       v: () => page.panel.putAway(),
+      y: () => $("own-video").click(),
       g: () => this.picture(),
       "+": () => this.zoom(1.2),
       "=": () => this.zoom(1.2),

@@ -53,7 +53,7 @@ export class Film {
     $("dance").append(tools);
     $("words").prepend(words);
     this.there(false);
-    const open = this.button("Video", "Show a video of yourself beside the figure; it stays on this machine", () => file.click());
+    const open = this.button("Video", "Show a video of yourself beside the figure; it stays on this machine (Y)", () => file.click());
     open.id = "own-video";
     open.className = "seldom";
     $("trail").after(open);
