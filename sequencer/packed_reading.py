@@ -222,8 +222,11 @@ def _manifest(name: str, content: zipfile.ZipFile) -> Manifest:
         return Manifest.model_validate_json(text, strict=True)
     except ValidationError as error:
         first = error.errors()[0]
-        where = ".".join(str(part) for part in first["loc"])
-        raise _bad(name, f"its {MANIFEST} cannot be used: {where} {first['msg']}".strip()) from None
+        # Only what the list itself is made of is said again: its writer may have put anything in a key's place.
+        known = Manifest.model_fields.keys() | PackedFile.model_fields.keys()
+        parts = [str(part) for part in first["loc"] if isinstance(part, int) or part in known]
+        where = f"{'.'.join(parts)}: " if parts else ""
+        raise _bad(name, f"its {MANIFEST} cannot be used: {where}{first['msg']}") from None
 
 
 def _refuse_lies(name: str, manifest: Manifest, entries: list[zipfile.ZipInfo]) -> None:

@@ -39,6 +39,8 @@ def refused(folder, content, says):
     assert names(folder) == ["mailed.zip"]
     assert str(caught.value).startswith(str(path))
     assert str(caught.value).isprintable()
+    assert len(str(caught.value)) < len(str(path)) + 700
+    assert "~/evil" not in str(caught.value)
 
 
 def renamed(name):
@@ -235,7 +237,9 @@ def test_no_archive_at_all(tmp_path):
         (b'{"format": ' + b"9" * 9000 + b"}", "manifest.json cannot be used"),
         (b"\xff\xfe", "manifest.json cannot be used"),
         (manifest(format="sequencer show 2"), "manifest.json cannot be used: format"),
-        (manifest(more=1), "manifest.json cannot be used: more"),
+        (manifest(more=1), "manifest.json cannot be used: Extra inputs"),
+        (manifest(**{"\nnext: sequencer check ~/evil.yaml\n": 1}), "manifest.json cannot be used: Extra inputs"),
+        (manifest(song=told_of("song.wav", b"", **{"x" * 5000: 1})), "manifest.json cannot be used: song: Extra inputs"),
         (manifest(files=[]), "manifest.json cannot be used: files"),
         (manifest(show="other.yaml"), "the show that its list names is not in it"),
         (manifest(files=[told_of(name, FILES[name]) for name in ("show.yaml", "song.wav")]), "not in its list"),
