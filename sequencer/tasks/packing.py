@@ -1,7 +1,8 @@
 """A show packed into one file to be mailed, with all that it names, and unpacked into a folder of its own."""
 
 import os
-from collections.abc import Mapping, Set as AbstractSet
+from collections.abc import Mapping
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, replace
 from pathlib import Path, PurePosixPath
 from typing import TYPE_CHECKING
