@@ -267,7 +267,7 @@ def test_without_the_song_it_need_not_be_there_if_the_show_names_it(folder):
 
 @pytest.mark.parametrize(
     ("name", "packed"),
-    [("mine", "mine.yaml"), ("mine.v2", "mine.v2.yaml"), ("manifest.json", "manifest.json.yaml"), ("..yaml", "yaml.yaml")],
+    [("mine", "mine.yaml"), ("café ½.yaml", "café ½.yaml"), ("a\ufe0fb.yaml", "ab.yaml"), ("mine.v2", "mine.v2.yaml"), ("manifest.json", "manifest.json.yaml"), ("..yaml", "yaml.yaml")],
 )  # fmt: skip
 def test_what_is_packed_can_be_unpacked_whatever_the_show_is_called(folder, name, packed):
     show = written(folder, SHOW.replace("song.wav", "../music/song.wav"), name)
