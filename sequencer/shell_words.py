@@ -35,7 +35,7 @@ def shell_word(words: str, *, windows: bool = os.name == "nt") -> str:
     loud = {
         each for each in words if not (each.isalnum() or each in quiet) or (many and each == "%")
     }
-    if not loud and words:
+    if not loud:
         return f'"{words}"'
     if not windows:
         return shlex.quote(words)
