@@ -50,7 +50,7 @@ class InputError(SequencerError):
         why = f" ({_short(self.why)})" if self.why else ""
         text = f"{_short(self.what)}{why}"
         separator = " " if text.endswith("?") else "; "
-        return f"{where}: {text}{separator}{self.mend} [{self.code}]"
+        return f"{where}: {text}{separator}{_seen(self.mend)} [{self.code}]"
 
 
 def _short(text: str) -> str:
@@ -62,12 +62,10 @@ def _short(text: str) -> str:
 
 
 def _seen(text: str) -> str:
-    """A text in which every letter is seen: one that steers a terminal, or turns the direction of a line, is written out."""
+    """A text of one line in which every letter is seen: what steers a terminal, or turns or ends a line, is written out."""
     if text.isprintable():
         return text
-    return "".join(
-        each if each.isprintable() or each == "\n" else ascii(each)[1:-1] for each in text
-    )
+    return "".join(each if each.isprintable() else ascii(each)[1:-1] for each in text)
 
 
 class InputErrors(InputError):

@@ -8,6 +8,11 @@ from pathlib import PurePosixPath
 _REFUSED = '<>:"/\\|?*'  # letters that a file's name cannot have on every system
 _LONGEST = 200  # bytes of one name: file systems take 255
 _LONGEST_PATH = 400  # letters of folders and name: some systems take 1,000 with all that is above
+# Letters that count as printable and show nothing: fillers, joiners, choices of form, and the empty pattern of braille.
+# Source: Unicode's Default_Ignorable_Code_Point, without what `str.isprintable` refuses already, and U+2800; from memory.
+_HIDDEN = re.compile(
+    "[\u034f\u115f\u1160\u17b4\u17b5\u180b-\u180f\u2800\u3164\ufe00-\ufe0f\uffa0\U000e0100-\U000e01ef]"
+)
 # Names of devices on Windows, whatever follows a point. Source: its documentation on naming files, from memory.
 _DEVICES = re.compile(
     r"(con|prn|aux|nul|conin\$|conout\$|clock\$|(com|lpt)[0-9¹²³]) *(\..*)?", re.IGNORECASE
@@ -28,7 +33,7 @@ def unfit_path(path: str) -> str | None:
 
     It must lead downwards only, and to a file that nobody overlooks: names that begin with a point are refused.
     """
-    if not path.isprintable():
+    if not path.isprintable() or _HIDDEN.search(path):
         return "it has letters that nobody sees"
     if len(path) > _LONGEST_PATH:
         return "it is too long"
@@ -70,7 +75,9 @@ def clashing(paths: Iterable[str]) -> Iterator[str]:
 
 def fitting_name(name: str, taken: Iterable[str] = ()) -> str:
     """A name that every system takes, as near to a given one as can be, and unlike those that are taken."""
-    letters = "".join("-" if refused_letter(each) else each for each in name).strip(" .")
+    letters = "".join(
+        "-" if refused_letter(each) else each for each in _HIDDEN.sub("", name)
+    ).strip(" .")
     stem, suffix = PurePosixPath(letters or "file").stem, PurePosixPath(letters).suffix[:20]
     stem = stem.encode("utf-8", "ignore")[:120].decode("utf-8", "ignore").strip(" .") or "file"
     if _DEVICES.fullmatch(stem):

@@ -120,8 +120,9 @@ def making_folder(folder: Path) -> Iterator[Path]:
     InputError
         If something of that name is there, or it cannot be written.
     """
-    scratch = folder.with_name(f"{PARTIAL}{secrets.token_hex(8)}")
     _refuse_taken(folder)
+    scratch = folder.with_name(f"{PARTIAL}{secrets.token_hex(8)}")
+    above = [each for each in folder.parents if not os.path.lexists(each)]
     try:
         folder.parent.mkdir(parents=True, exist_ok=True)
         _sweep(folder.parent)
@@ -141,10 +142,14 @@ def making_folder(folder: Path) -> Iterator[Path]:
         raise _refusal(folder, error) from error
     finally:
         shutil.rmtree(scratch, ignore_errors=True)
+        for each in above:  # those that were made for nothing: all others hold something
+            with suppress(OSError):
+                each.rmdir()
 
 
 def _refuse_taken(folder: Path) -> None:
-    if os.path.lexists(folder):
+    # What ends above itself is there as soon as it is looked at, and has no name that another could have meanwhile.
+    if folder.name in {"", ".."} or os.path.lexists(folder):
         raise InputError(
             "folder-exists", Place(str(folder)), "something of this name is there already, and nothing is overwritten",
             "name a new folder with --out",

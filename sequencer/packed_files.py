@@ -38,6 +38,16 @@ class PackedFile(BaseModel):
     sha256: str = Field(pattern=r"^[0-9a-f]{64}$")
 
 
+class PackedSong(BaseModel):
+    """The song as the list tells it; how long its file is only where it is packed, since the hash alone says which it is."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True)
+
+    file: str = Field(min_length=1, max_length=400)
+    bytes: int | None = Field(default=None, ge=0)
+    sha256: str = Field(pattern=r"^[0-9a-f]{64}$")
+
+
 class Manifest(BaseModel):
     """The list in an archive: what it holds, which of it is the show, and which recording the song is."""
 
@@ -45,16 +55,18 @@ class Manifest(BaseModel):
 
     format: Literal["sequencer show 1"] = "sequencer show 1"
     show: str
-    song: PackedFile  # where it is not among the files, only its hash is mailed
+    song: PackedSong  # where it is not among the files, only its hash is mailed
     files: tuple[PackedFile, ...] = Field(min_length=1, max_length=MOST_PACKED)
 
     @property
     def holds_song(self) -> bool:
         """Whether the song itself is packed."""
-        return self.song in self.files
+        return self.song.model_dump() in [each.model_dump() for each in self.files]
 
 
-def manifest_of(show: str, song: str, files: Mapping[str, Path | bytes]) -> Manifest:
+def manifest_of(
+    show: str, song: str, files: Mapping[str, Path | bytes], *, sha256: str | None = None
+) -> Manifest:
     """The list of some files.
 
     Parameters
@@ -63,20 +75,18 @@ def manifest_of(show: str, song: str, files: Mapping[str, Path | bytes]) -> Mani
         Which of the files they are.
     files : mapping of str to (Path or bytes)
         What each holds, by its path in the archive.
+    sha256 : str, optional
+        The song's, where only that is mailed: it need not be among the files, and is not listed.
 
     Raises
     ------
     InputError
         If a file cannot be read.
     """
-    entries = {name: _entry(name, files[name]) for name in sorted(files)}
-    return Manifest(show=show, song=entries[song], files=tuple(entries.values()))
-
-
-def without_song(manifest: Manifest) -> Manifest:
-    """The list with the song told by its hash only."""
-    left = tuple(each for each in manifest.files if each != manifest.song)
-    return manifest.model_copy(update={"files": left})
+    listed = sorted(files if sha256 is None else files.keys() - {song})
+    entries = {name: _entry(name, files[name]) for name in listed}
+    told = entries[song].model_dump() if sha256 is None else {"file": song, "sha256": sha256}
+    return Manifest(show=show, song=PackedSong(**told), files=tuple(entries.values()))
 
 
 def write_archive(path: Path, manifest: Manifest, files: Mapping[str, Path | bytes]) -> None:
@@ -100,7 +110,7 @@ def write_archive(path: Path, manifest: Manifest, files: Mapping[str, Path | byt
             "too-large", Place(str(path)), f"it would hold {total / 1e9:.1f} GB, and takes {LARGEST_PACKED / 1e9:.0f} at most",
             "add --without-song",
         )  # fmt: skip
-    listed = manifest.model_dump_json(indent=1).encode("utf-8") + b"\n"
+    listed = manifest.model_dump_json(indent=1, exclude_none=True).encode("utf-8") + b"\n"
     with replacing(path) as scratch, zipfile.ZipFile(scratch, "w", allowZip64=False) as archive:
         _put(archive, MANIFEST, len(listed), io.BytesIO(listed))
         for each in manifest.files:

@@ -2,7 +2,7 @@
 
 A zip archive says everything several times, and a reader that believes another of these than the one before can be
 deceived. So what does not agree is refused, and so is all that `packed_files` would not write: links, folders, files
-that lie over one another, names that lead elsewhere, and files that grow beyond what they were said to be.
+that are compressed or lie over one another, names that lead elsewhere, and bytes in places that nobody looks at.
 """
 
 import hashlib
@@ -25,16 +25,10 @@ from sequencer.packed_files import LARGEST_PACKED, MANIFEST, MOST_PACKED, Manife
 
 _LARGEST_MANIFEST = 1_000_000  # bytes
 _LARGEST_LIST = 500_000  # bytes of the archive's own list at its end
-_GROWS = 10  # times the archive: what is in it may take no more room, since what a show names hardly shrinks
-_FREE = 16_000_000  # bytes that may be taken all the same
 _END = struct.Struct("<4s4H2LH")  # the end of an archive
-_HEAD = struct.Struct(
-    "<26x2H"
-)  # the head of a file in it, with the lengths of its name and its additions
-_BEHIND = 24  # bytes at most that tell a file's sizes behind it
+_HEAD = struct.Struct("<4s5H3L2H")  # the head of a file in it
 _LONG = b"PK\x06\x07"  # the end of an archive of the large form
-_UTF8, _SIZES_BEHIND, _HOW = 0x0800, 0x0008, 0x0006
-_TAKEN_FLAGS = _UTF8 | _SIZES_BEHIND | _HOW  # how well it was compressed
+_UTF8 = 0x0800  # the only flag that is taken: how a name is written
 _FOLDER = 0x10
 _PIECE = 1 << 20  # bytes read at once
 _AGAIN = "ask who sent it to pack the show again, with `sequencer pack`"
@@ -180,50 +174,67 @@ def _refuse_odd(name: str, each: zipfile.ZipInfo) -> None:
     kind = stat.S_IFMT(each.external_attr >> 16)
     if kind not in {0, stat.S_IFREG} or each.external_attr & _FOLDER:
         raise _bad(name, f"{told!r} in it is not a file but a link, a folder or a device")
-    if each.flag_bits & ~_TAKEN_FLAGS:
+    if each.flag_bits & ~_UTF8:
         raise _bad(name, f"{told!r} in it is encrypted, or packed in an unusual way")
-    if each.compress_type not in {zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED}:
-        raise _bad(name, f"{told!r} in it is compressed in an unusual way")
+    if each.compress_type != zipfile.ZIP_STORED or each.compress_size != each.file_size:
+        raise _bad(name, f"{told!r} in it is compressed, which no archive of a show is")
+    if each.extra or each.comment:
+        raise _bad(name, f"more is said of {told!r} in it than an archive of a show says")
 
 
 def _refuse_together(name: str, file: BinaryIO, entries: list[zipfile.ZipInfo], told: _End) -> None:
-    """Refuse files that clash, lie over one another or apart, or would take far more room than the archive."""
+    """Refuse files that clash, lie over one another or apart, or say something else of themselves than the list does."""
     if len(entries) != told.files:
         raise _bad(name, "it does not hold as many files as it says")
     if (twice := next(clashing(each.filename for each in entries), None)) is not None:
         raise _bad(name, f"{twice!r} would lie over another file in it")
-    total = sum(each.file_size for each in entries)
-    if total > min(LARGEST_PACKED, _FREE + _GROWS * told.size):
-        raise _bad(name, f"what is in it would take {total / 1e6:,.0f} MB, far more than itself")
-    end = room = 0
+    end = 0
     for each in sorted(entries, key=lambda entry: entry.header_offset):
-        _refuse_apart(name, each.header_offset - end, room)
+        _refuse_apart(name, each.header_offset - end)
         file.seek(each.header_offset)
-        head = file.read(_HEAD.size)
-        letters, additions = _HEAD.unpack(head) if len(head) == _HEAD.size else (0, 0)
-        end = each.header_offset + _HEAD.size + letters + additions + each.compress_size
-        room = _BEHIND if each.flag_bits & _SIZES_BEHIND else 0
-    _refuse_apart(name, told.listed_at - end, room)
+        head = _head(each)
+        if file.read(len(head)) != head:
+            raise _bad(name, f"{each.filename!r} in it is not what the archive's own list says")
+        end = each.header_offset + len(head) + each.file_size
+    _refuse_apart(name, told.listed_at - end)
 
 
-def _refuse_apart(name: str, gap: int, room: int) -> None:
+def _head(each: zipfile.ZipInfo) -> bytes:
+    """What must stand before a file, to the byte, if it says of itself what the list at the end says, and nothing more.
+
+    Source: the published specification of zip archives, local file header, from memory.
+    """
+    year, month, day, hour, minute, second = each.date_time
+    called = each.orig_filename.encode("utf-8")
+    return _HEAD.pack(
+        b"PK\x03\x04", each.extract_version, each.flag_bits, each.compress_type, hour << 11 | minute << 5 | second // 2,
+        (year - 1980) << 9 | month << 5 | day, each.CRC, each.compress_size, each.file_size, len(called), 0,
+    ) + called  # fmt: skip
+
+
+def _refuse_apart(name: str, gap: int) -> None:
     if gap < 0:
         raise _bad(name, "files in it lie over one another")
-    if gap > room:
+    if gap > 0:
         raise _bad(name, "something stands before or between the files in it")
 
 
 def _manifest(name: str, content: zipfile.ZipFile) -> Manifest:
     if MANIFEST not in content.namelist():
         raise _bad(name, f"there is no {MANIFEST} in it, which says what it holds")
-    with _telling(name), content.open(MANIFEST) as source:
-        text = source.read(_LARGEST_MANIFEST + 1)
+    if content.getinfo(MANIFEST).file_size > _LARGEST_MANIFEST:
+        raise _bad(name, f"its {MANIFEST} says more than there is to say")
+    with _telling(name):
+        text = content.read(MANIFEST)
     try:
         return Manifest.model_validate_json(text, strict=True)
     except ValidationError as error:
         first = error.errors()[0]
-        where = ".".join(str(part) for part in first["loc"])
-        raise _bad(name, f"its {MANIFEST} cannot be used: {where} {first['msg']}".strip()) from None
+        # Only what the list itself is made of is said again: its writer may have put anything in a key's place.
+        known = Manifest.model_fields.keys() | PackedFile.model_fields.keys()
+        parts = [str(part) for part in first["loc"] if isinstance(part, int) or part in known]
+        where = f"{'.'.join(parts)}: " if parts else ""
+        raise _bad(name, f"its {MANIFEST} cannot be used: {where}{first['msg']}") from None
 
 
 def _refuse_lies(name: str, manifest: Manifest, entries: list[zipfile.ZipInfo]) -> None:

@@ -11,7 +11,8 @@ from itertools import zip_longest
 # As many workers as cores: threads within each would only stand in the others' way.
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 # Tests start hundreds of processes: where nothing compiled may lie beside the sources, it lies elsewhere for as long as they run.
-if os.environ.pop("PYTHONDONTWRITEBYTECODE", None):
+# What somebody has set for that stays.
+if os.environ.pop("PYTHONDONTWRITEBYTECODE", None) and not os.environ.get("PYTHONPYCACHEPREFIX"):
     os.environ["PYTHONPYCACHEPREFIX"] = compiled = tempfile.mkdtemp()
     atexit.register(shutil.rmtree, compiled, ignore_errors=True)
 

@@ -4,7 +4,7 @@ import hashlib
 import json
 import struct
 import zlib
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 FILE, LINK, DEVICE, PIPE = 0o100644, 0o120777, 0o020666, 0o010644
 SHOW = "title: Small\ntrack: {file: song.wav}\nrules: {file: rules.yaml}\n"
@@ -27,6 +27,11 @@ class Entry:
     )
     lies_at: int | None = None
     extra: bytes = b""
+    own_extra: bytes = b""  # before its content
+    comment: bytes = b""
+    own: dict = field(
+        default_factory=dict
+    )  # numbers before its content that differ, by their place
     padding: bytes = b""  # behind its content
 
 
@@ -66,16 +71,18 @@ def archive(rows, *, before=b"", behind=b"", comment=b"", count=None, end=()):
         numbers = (row.flags, row.method, 0, 33, zlib.crc32(row.content), len(packed), size)
         at = len(out) if row.lies_at is None else row.lies_at
         name = row.name if row.own_name is None else row.own_name
+        own = [row.own.get(k, number) for k, number in enumerate((20, *numbers))]
         out += (
-            struct.pack("<4sHHHHHLLLHH", b"PK\3\4", 20, *numbers, len(name), 0)
+            struct.pack("<4sHHHHHLLLHH", b"PK\3\4", *own, len(name), len(row.own_extra))
             + name
+            + row.own_extra
             + packed
             + row.padding
         )
         listed += struct.pack(
-            "<4sHHHHHHLLLHHHHHLL", b"PK\1\2", 3 << 8 | 20, 20, *numbers, len(row.name), len(row.extra), 0, 0, 0,
+            "<4sHHHHHHLLLHHHHHLL", b"PK\1\2", 3 << 8 | 20, 20, *numbers, len(row.name), len(row.extra), len(row.comment), 0, 0,
             row.mode << 16 | row.marks, at,
-        ) + row.name + row.extra  # fmt: skip
+        ) + row.name + row.extra + row.comment  # fmt: skip
     number = len(rows) if count is None else count
     numbers = {"sign": b"PK\5\6", "disk": 0, "first": 0, "here": number, "number": number, "length": len(listed), "at": len(out), "comment": len(comment)}  # fmt: skip
     ending = struct.pack("<4sHHHHLLH", *(numbers | dict(end)).values())

@@ -8,6 +8,7 @@ import click
 from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.progress import Progress, within
+from sequencer.shell_words import shell_path
 
 if TYPE_CHECKING:
     from sequencer.tasks import Dancing
@@ -146,7 +147,11 @@ def _recounted(show: Path, corrections: tuple[str, ...], progress: Progress | No
     from sequencer import tasks
 
     done = tasks.recount_show(show, corrections, progress=progress)
-    again = f"; to have it drawn for this count: sequencer draft {show}" if done.drafted else ""
+    again = (
+        f"; to have it drawn for this count: sequencer draft {shell_path(show)}"
+        if done.drafted
+        else ""
+    )
     return (
         f"recounted: {done.changed} line{'' if done.changed == 1 else 's'} of {show} written in the new count; "
         f"all lies at the same moments of the song, and is danced by the new counts{again}"

@@ -6,6 +6,7 @@ import click
 
 from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
+from sequencer.shell_words import shell_path
 
 
 @click.command(epilog="Example: sequencer draft shows/mine.yaml --why")
@@ -51,7 +52,7 @@ def draft(
                 f"interrupted; {show} is as it was, with the routine that was drafted before"
             ) from None
         raise KeyboardInterrupt(
-            f"interrupted; the best routine so far is in {show}, but was not checked: run sequencer check {show}"
+            f"interrupted; the best routine so far is in {show}, but was not checked: run sequencer check {shell_path(show)}"
         ) from None
     if only_print:
         click.echo(made.text, nl=False)

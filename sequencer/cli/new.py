@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.progress_line import ProgressLine
+from sequencer.shell_words import shell_path
 
 _EXAMPLE = "sequencer new shows/mine.yaml --track my-song.mp3"
 
@@ -51,5 +52,5 @@ def new(
         click.echo(f"{why}; one easy pattern is laid into each section instead", err=True)
     schema_file = show.with_suffix(".schema.json").name
     click.echo(
-        f"wrote {show}, and {schema_file} beside it for editors; next: sequencer check {show}"
+        f"wrote {show}, and {schema_file} beside it for editors; next: sequencer check {shell_path(show)}"
     )

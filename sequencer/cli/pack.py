@@ -36,9 +36,7 @@ def pack(show: Path, out: Path, without_song: bool) -> None:
         click.echo(f"  {each.file}")
     if without_song:
         song = packed.manifest.song
-        click.echo(
-            f"without the song: whoever gets it needs {song.file} ({_size(song.bytes)}), this very recording"
-        )
+        click.echo(f"without the song: whoever gets it needs {song.file}, this very recording")
 
 
 def _size(bytes_: int) -> str:

@@ -6,6 +6,7 @@ import click
 
 from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
+from sequencer.shell_words import shell_path
 
 _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 _RATES = (
@@ -121,8 +122,11 @@ def rehearse(
     ready = report is None or report.ok
     if report is None:
         click.echo(
-            f"not checked here: `sequencer check {show}` says whether it can be danced", err=True
+            f"not checked here: `sequencer check {shell_path(show)}` says whether it can be danced",
+            err=True,
         )
     if not ready:
-        click.echo(f"do not dance this yet: run `sequencer check {show}` to see why", err=True)
+        click.echo(
+            f"do not dance this yet: run `sequencer check {shell_path(show)}` to see why", err=True
+        )
     ctx.exit(0 if ready else 1)

@@ -7,6 +7,7 @@ import click
 
 from sequencer.cli.allowing import allow_option
 from sequencer.cli.progress_line import ProgressLine
+from sequencer.shell_words import shell_path
 
 _MOST_NAMED = 3  # outdated sheets
 
@@ -107,5 +108,7 @@ def sheet(
             err=True,
         )
     if not report.ok:
-        click.echo(f"do not dance this yet: run `sequencer check {show}` to see why", err=True)
+        click.echo(
+            f"do not dance this yet: run `sequencer check {shell_path(show)}` to see why", err=True
+        )
     ctx.exit(0 if report.ok else 1)

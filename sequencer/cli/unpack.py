@@ -4,6 +4,8 @@ from pathlib import Path
 
 import click
 
+from sequencer.shell_words import shell_path
+
 
 @click.command(epilog="Example: sequencer unpack lantern_round.zip --out shows/from-wren")
 @click.argument("file", type=click.Path(path_type=Path))
@@ -22,7 +24,7 @@ def unpack(file: Path, out: Path | None) -> None:
     click.echo(f"unpacked into {folder}:")
     for each in manifest.files:
         click.echo(f"  {each.file}")
-    check = f"sequencer check {unpacked.path}"
+    check = f"sequencer check {shell_path(unpacked.path)}"
     if manifest.holds_song:
         click.echo(f"next: {check}")
     else:

@@ -8,6 +8,7 @@ from sequencer.allowed_places import is_allowed
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError
 from sequencer.given_files import is_given_file
+from sequencer.shell_words import shell_path
 from sequencer.show.document import Document
 from sequencer.show.model import Show
 from sequencer.show.plain_values import ValuePath
@@ -65,7 +66,7 @@ def outside_file(
         return None
     return InputError(
         "outside-folder", document.place(*path), f"{name!r} lies outside the folder of this file",
-        f"put it below that folder, or, if you trust this file, add --allow {_quoted(os.path.normpath(folder / Path(name).parent))}",
+        f"put it below that folder, or, if you trust this file, add --allow {shell_path(os.path.normpath(folder / Path(name).parent))}",
         "a show from elsewhere must not read what is on your machine",
     )  # fmt: skip
 
@@ -78,7 +79,3 @@ def _has(path: Path, sha256: str | None) -> bool:
     if sha256 is None or not is_given_file(path):
         return False
     return sha256_of_file(path) == sha256
-
-
-def _quoted(words: str) -> str:
-    return f"'{words}'" if any(each.isspace() for each in words) else words

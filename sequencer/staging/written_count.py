@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from sequencer.errors import InputError
+from sequencer.shell_words import shell_path
 from sequencer.show.held_values import held_values
 from sequencer.show.reading import ReadShow
 from sequencer.staging.counted_song import as_counted
@@ -87,7 +88,7 @@ def unknown_to_numbers(read: ReadShow, heard: Song) -> tuple[str, ...]:
 def recount_words(read: ReadShow, keys: Sequence[str]) -> str:
     """The command that writes a show's numbers anew for such corrections."""
     options = " ".join(f"--recount {key}" for key in keys)
-    return f"`sequencer check {read.document.file} {options}`"
+    return f"`sequencer check {shell_path(read.document.file)} {options}`"
 
 
 def other_count_fault(read: ReadShow, heard: Song) -> InputError | None:

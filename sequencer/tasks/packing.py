@@ -2,6 +2,7 @@
 
 import os
 from collections.abc import Mapping
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, replace
 from pathlib import Path, PurePosixPath
 from typing import TYPE_CHECKING
@@ -16,7 +17,6 @@ from sequencer.packed_files import (
     MOST_PACKED,
     Manifest,
     manifest_of,
-    without_song,
     write_archive,
 )
 
@@ -50,12 +50,13 @@ def pack_show(path: AnyPath, out: AnyPath, *, with_song: bool = True) -> PackedS
     ----------
     path, out : path
     with_song : bool
-        Whether the song is packed, or its hash only.
+        Whether the song is packed, or its hash only: it need not be there if the show names its hash.
 
     Raises
     ------
     InputError
-        If the show cannot be read, a file that it names is not there, or the archive cannot be written.
+        If the show cannot be read, a file that it names is not there, the song is not the one whose hash the show names and only that
+        is mailed, or the archive cannot be written.
     """
     from sequencer.show.document import parse_document
     from sequencer.show.file_text import disk_text
@@ -64,8 +65,9 @@ def pack_show(path: AnyPath, out: AnyPath, *, with_song: bool = True) -> PackedS
     show = Path(path)
     said = disk_text(show)
     read = show_from_document(parse_document(said.text, str(show)))
-    named = _named(read)
-    name = fitting_name(show.name, [MANIFEST])
+    known = None if with_song else read.show.track.sha256
+    named = _named(read, {_SONG} if known else set())
+    name = _show_name(show)
     places = _packed_names(named, show.parent, [MANIFEST, name])
     changes: dict[ValuePath, str] = {
         at: packed for at, packed in places.items() if PurePosixPath(named[at]) != PurePosixPath(packed)
@@ -74,12 +76,11 @@ def pack_show(path: AnyPath, out: AnyPath, *, with_song: bool = True) -> PackedS
         packed: show.parent / named[at] for at, packed in places.items()
     }
     song = places[_SONG]
-    if not with_song:
-        changes[_HASH] = manifest_of(song, song, {song: files[song]}).song.sha256
+    digest = None if with_song else _song_hash(read, show.parent / named[_SONG])
+    if digest is not None and known is None:
+        changes[_HASH] = digest
     files[name] = _with_changes(said, changes, show)
-    manifest = manifest_of(name, song, files)
-    if not with_song:
-        manifest = without_song(manifest)
+    manifest = manifest_of(name, song, files, sha256=digest)
     stem = Path(name).stem
     target = Path(out) / stem / f"{stem}.zip"
     write_archive(target, manifest, files)
@@ -120,13 +121,32 @@ def _folder_for(archive: Path) -> Path:
     return Path(archive.stem)
 
 
-def _named(read: "ReadShow") -> "dict[ValuePath, str]":
-    """Every file that a show names, by where it says so; all are there, and of a kind that is packed."""
+def _show_name(show: Path) -> str:
+    """What the show is called in the archive: with an ending by which `unpack` takes it for a file of a show."""
+    name = fitting_name(show.name)
+    return name if _is_packed(name) else fitting_name(f"{name}.yaml")
+
+
+def _song_hash(read: "ReadShow", song: Path) -> str:
+    """Which recording the song is: as the show names it, or else as it lies there."""
+    from sequencer.digests import sha256_of_file
+    from sequencer.tasks.shows import refuse_another_cut
+
+    known = read.show.track.sha256
+    if known is not None and not is_given_file(song):
+        return known
+    digest = sha256_of_file(song)
+    refuse_another_cut(read, digest)
+    return digest
+
+
+def _named(read: "ReadShow", not_needed: "AbstractSet[ValuePath]") -> "dict[ValuePath, str]":
+    """Every file that a show names, by where it says so; all that are needed are there, and of a kind that is packed."""
     from sequencer.show.outside_files import files_of
 
     named = dict(files_of(read.document.values))
     for at, name in named.items():
-        if not is_given_file(Path(read.document.file).parent / name):
+        if at not in not_needed and not is_given_file(Path(read.document.file).parent / name):
             raise read.fault(
                 "no-file",
                 at,

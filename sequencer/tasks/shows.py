@@ -177,7 +177,7 @@ def stage_show(
     read = path if isinstance(path, ReadShow) else read_show(Path(path))
     hearing = within(progress, 0.0, _SONG)
     analysed = song or _analysed(read, without_track=without_track, progress=hearing)
-    _refuse_another_cut(read, analysed)
+    refuse_another_cut(read, analysed.sha256)
     if jobs != 1 and part is None:
         from sequencer.tasks.working_out import work_out
 
@@ -193,12 +193,19 @@ def stage_show(
         raise other_count_fault(read, analysed) or error from None
 
 
-def _refuse_another_cut(read: "ReadShow", song: "Song") -> None:
+def refuse_another_cut(read: "ReadShow", sha256: str) -> None:
+    """Refuse a song that is not the recording whose hash a show names.
+
+    Raises
+    ------
+    InputError
+        If it is another, `another-cut`.
+    """
     pinned = read.show.track.sha256
-    if pinned is not None and pinned != song.sha256:
+    if pinned is not None and pinned != sha256:
         raise read.fault(
             "another-cut", ("track", "sha256"), "the track is not the cut that the show was made for",
-            f"use the old file, or recheck every block and write {song.sha256}",
+            f"use the old file, or recheck every block and write {sha256}",
         )  # fmt: skip
 
 
@@ -229,7 +236,7 @@ def song_of(
         song = known
     else:
         song = _analysed(read, without_track=without_track, progress=progress)
-    _refuse_another_cut(read, song)
+    refuse_another_cut(read, song.sha256)
     return song
 
 

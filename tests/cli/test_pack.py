@@ -2,10 +2,12 @@
 
 import hashlib
 import json
+from pathlib import Path
 
 import pytest
 
 from tests.cli.test_bad_input import assert_refused, run
+from tests.made_archives import FILES, archive, entries, told_of
 
 from .conftest import SHOW
 
@@ -66,7 +68,7 @@ def test_a_show_is_checked_there_as_here(sent, tmp_path, monkeypatch):
 def test_without_the_song_it_is_told_which_one_is_needed(sent, tmp_path, monkeypatch):
     root, _ = sent
     result = run("pack", root / "shows" / "mine.yaml", "--out", tmp_path, "--without-song")
-    assert "needs song.wav (1.8 MB), this very recording" in result.output
+    assert "needs song.wav, this very recording" in result.output
     monkeypatch.chdir(tmp_path)
     result = run("unpack", "mine/mine.zip", "--out", "theirs")
     digest = hashlib.sha256((root / "song.wav").read_bytes()).hexdigest()
@@ -86,3 +88,22 @@ def test_one_line_for_what_is_no_packed_show(tmp_path):
     assert_refused(run("unpack", tmp_path / "letter.zip"), "no archive of a show")
     assert_refused(run("unpack", tmp_path / "none.zip"), "file not found")
     assert_refused(run("pack", tmp_path / "none.yaml"), "file not found")
+
+
+def test_the_next_command_is_quoted_where_a_stranger_named_the_show(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    name = "x;touch pwned;#.yaml"
+    files = {key: content for key, content in FILES.items() if key != "show.yaml"}
+    files[name] = FILES["show.yaml"]
+    (tmp_path / "lantern (1).zip").write_bytes(archive(entries(files, show=name)))
+    result = run("unpack", "lantern (1).zip")
+    assert result.exit_code == 0, result.output
+    assert result.stdout.splitlines()[-1].endswith('x;touch pwned;#.yaml"')
+    assert result.stdout.splitlines()[-1].startswith('next: sequencer check "lantern (1)')
+    del files["song.wav"]
+    song = told_of("song.wav", b"x")
+    files[name] = (
+        f"title: S\ntrack: {{file: song.wav, sha256: {song['sha256']}}}\nrules: {{file: rules.yaml}}\n".encode()
+    )
+    (tmp_path / "b.zip").write_bytes(archive(entries(files, show=name, song=song)))
+    assert f'then: sequencer check "{Path("b", name)}"\n' in run("unpack", "b.zip").stdout

@@ -66,6 +66,7 @@ def _lied(rows: list[Entry], draw: Random) -> list[Entry]:
         {"own_name": draw.choice(NAMES).encode()}, {"name": draw.choice(NAMES).encode()}, {"flags": 1 << draw.randrange(16)},
         {"extra": draw.randbytes(draw.choice((1, 4, 20)))}, {"extra": b"\x01\x00\x08\x00" + b"\xff" * 8, "size": 2**32 - 1},
         {"extra": b"PK\6\7" + bytes(16)}, {"padding": draw.randbytes(draw.choice((1, 24, 100)))}, {"content": draw.randbytes(9)},
+        {"own_extra": draw.randbytes(4)}, {"comment": draw.randbytes(4)}, {"own": {draw.randrange(8): draw.choice(NUMBERS[:2])}},
     ))  # fmt: skip
     if draw.random() < 0.1:
         return [*rows, rows[k]]

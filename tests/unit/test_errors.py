@@ -21,3 +21,8 @@ def test_errors_come_back_from_a_pickle(place):
     assert (str(back), back.place, back.code) == (str(one), place, "code")
     both = pickle.loads(pickle.dumps(InputErrors([one, one])))  # noqa: S301
     assert str(both) == f"{one}\n{one}"
+
+
+def test_nobody_elses_value_ends_a_line():
+    error = InputError("odd", Place("a\nb.zip"), "it says 'x\ny'", "write\nz", "since\nw")
+    assert str(error) == r"a\nb.zip: it says 'x\ny' (since\nw); write\nz [odd]"

@@ -18,7 +18,7 @@ def test_what_every_system_takes(path):
 
 @pytest.mark.parametrize(
     "path", ["", "/a", "..", "a/..", "../a", "a/", "/", ".a", "a/.b", "a.", "a ", " a", "nul", "Con.txt", "com1.a.b", "lpt9 .txt",
-             "a\\b", "a:b", 'a"b', "a|b", "a?b", "a*b", "a<b", "a\nb", "a\0b", "a\u202eb", "a\ufeffb", "é" * 101, "b/" * 201 + "a",
+             "a\\b", "a:b", 'a"b', "a|b", "a?b", "a*b", "a<b", "a\nb", "a\0b", "a\u202eb", "a\ufeffb", "a\u034fb", "\u2800", "\u3164", "a\ufe0f", "a\U000e01efb", "é" * 101, "b/" * 201 + "a",
              "a\udcffb"]
 )  # fmt: skip
 def test_what_some_system_does_not_take(path):
@@ -38,6 +38,7 @@ def test_names_that_are_one_to_some_system():
 
 def test_a_fitting_name_is_like_the_given_one_and_unlike_the_taken():
     assert fitting_name("a:b.wav") == "a-b.wav"
+    assert fitting_name("fire\ufe0f.wav") == "fire.wav"
     assert fitting_name("con.yaml") == "file-con.yaml"
     assert fitting_name("A.csv", ["a.csv", "a-2.csv"]) == "A-3.csv"
     assert fitting_name("é" * 300 + ".ogg") == "é" * 60 + ".ogg"

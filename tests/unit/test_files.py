@@ -143,3 +143,22 @@ def test_a_forgotten_scratch_folder_goes(tmp_path):
     (tmp_path / ".partial-now").mkdir()
     write_bytes(tmp_path / "a", b"a")
     assert names(tmp_path) == [".partial-now", "a"]
+
+
+@pytest.mark.parametrize("given", ["", ".", "/", "..", "foo/..", "foo/../..", "./."])
+def test_a_new_folder_has_a_name(tmp_path, monkeypatch, given):
+    monkeypatch.chdir(tmp_path)
+    with pytest.raises(InputError, match="nothing is overwritten"), making_folder(Path(given)):
+        pass
+    assert not list(tmp_path.iterdir())
+
+
+@pytest.mark.parametrize("given", ["a/b/new", "a/../b/new"])
+def test_folders_above_are_not_left_behind(tmp_path, monkeypatch, given):
+    monkeypatch.chdir(tmp_path)
+    with pytest.raises(KeyError), making_folder(Path(given)) as scratch:
+        fails_in(scratch)
+    assert not list(tmp_path.iterdir())
+    with making_folder(Path(given)):
+        pass
+    assert Path(given).resolve().is_dir()

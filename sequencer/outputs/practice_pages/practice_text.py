@@ -18,6 +18,7 @@ from sequencer.outputs.practice_pages.practice_words import (
     week_cells,
 )
 from sequencer.outputs.report.terminal import columns, fitted
+from sequencer.shell_words import shell_path, shell_word
 from sequencer.units import counted
 
 _INDENT = " " * 4
@@ -101,7 +102,10 @@ def _log_lines(edition: PlanEdition, width: int) -> list[str]:
         name = f"{example.who} " if len(edition.show.show.names) > 1 else ""
         loop = f"{edition.show.position(example.start)}-{edition.show.position(example.end)}"
         said = f"{name}{loop} 60% 6/8"
-        lines += ["After each:", f'  sequencer practice {edition.show_path} --log "{said}"']
+        lines += [
+            "After each:",
+            f"  sequencer practice {shell_path(edition.show_path)} --log {shell_word(said)}",
+        ]
         lines += _wrapped(
             "(6 of 8 clean at 60 %); add lit, burn 4:05, 40 cm downstage, late 0.5 or note … where they apply. "
             f"The log is {edition.log_path}: any spreadsheet opens it.", width, "  ",

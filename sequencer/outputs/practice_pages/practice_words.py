@@ -12,6 +12,7 @@ from sequencer.practice.place_drift import drift_words
 from sequencer.practice.practice_plan import PracticeItem, PracticePlan
 from sequencer.practice.practice_steps import ExerciseState, PracticeStep
 from sequencer.practice.practice_weeks import PracticeWeek
+from sequencer.shell_words import shell_path
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import clock_text
 from sequencer.units import counted, length_words
@@ -64,7 +65,7 @@ class PlanEdition:
 
 def checked_words(edition: PlanEdition) -> str:
     """What the checks say of the show, since a plan asks them nothing; empty if it can be danced."""
-    check = f"sequencer check {edition.show_path}"
+    check = f"sequencer check {shell_path(edition.show_path)}"
     if edition.checked is None:
         return f"Not checked here: {check} says whether it can be danced."
     return (
@@ -76,7 +77,7 @@ def checked_words(edition: PlanEdition) -> str:
 
 def loops_words(edition: PlanEdition) -> str:
     """What has to be done before the loops open; empty if nothing."""
-    again = f"sequencer rehearse {edition.show_path} --only page"
+    again = f"sequencer rehearse {shell_path(edition.show_path)} --only page"
     if edition.loops == "older":
         return f"{PAGE_OF_LOOPS} is older than the show, write it anew: {again}"
     return (

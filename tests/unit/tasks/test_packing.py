@@ -146,7 +146,7 @@ def test_the_hash_of_a_song_that_is_not_packed(folder, tmp_path):
     assert list(files) == ["manifest.json", "mine.yaml"]
     assert files["mine.yaml"].decode() == SHOW.replace("0:00.5}", f"0:00.5}}\n  sha256: {digest}")
     told = json.loads(files["manifest.json"])
-    assert told["song"] == {"file": "song.wav", "bytes": len(SONG), "sha256": digest}
+    assert told["song"] == {"file": "song.wav", "sha256": digest}
     assert not unpack_show(packed.path, tmp_path / "theirs").manifest.holds_song
     (tmp_path / "theirs" / "song.wav").write_bytes(SONG)
     assert pack_show(tmp_path / "theirs" / "mine.yaml", folder / "again").manifest.holds_song
@@ -230,3 +230,47 @@ def test_the_new_folder_is_named_as_the_archive_where_one_can_be(folder, tmp_pat
         (tmp_path / name).write_bytes(packed.read_bytes())
         with pytest.raises(InputError, match="name one with --out"):
             unpack_show(name)
+
+
+def pinned(digest):
+    said = SHOW.replace("song.wav", "../music/song.wav")
+    return said.replace("track:\n", f"track:\n  sha256: {digest}\n")
+
+
+def test_the_recording_that_the_show_names_is_not_replaced_by_what_lies_there(folder):
+    other = hashlib.sha256(b"the right cut").hexdigest()
+    with pytest.raises(InputError, match="not the cut that the show was made for") as caught:
+        pack_show(written(folder, pinned(other)), folder / "out", with_song=False)
+    assert caught.value.code == "another-cut"
+    assert caught.value.place.line == 3
+    assert not (folder / "out").exists()
+
+
+def test_without_the_song_it_need_not_be_there_if_the_show_names_it(folder):
+    show = written(folder, pinned(hashlib.sha256(SONG).hexdigest()))
+    there = pack_show(show, folder / "out", with_song=False)
+    assert (
+        there.path.read_bytes() == pack_show(show, folder / "b", with_song=False).path.read_bytes()
+    )
+    said = held(there.path)["mine.yaml"].decode()
+    assert said == show.read_text().replace("../music/", "")  # no line more or less
+    (folder.parent / "music" / "song.wav").unlink()
+    without = pack_show(show, folder / "again", with_song=False)
+    assert without.path.read_bytes() == there.path.read_bytes()
+    assert not unpack_show(without.path, folder / "theirs").manifest.holds_song
+    with pytest.raises(InputError, match="there is no file"):
+        pack_show(show, folder / "more")
+    written(folder, SHOW.replace("song.wav", "../music/song.wav"))
+    with pytest.raises(InputError, match="there is no file"):
+        pack_show(show, folder / "more", with_song=False)
+
+
+@pytest.mark.parametrize(
+    ("name", "packed"),
+    [("mine", "mine.yaml"), ("café ½.yaml", "café ½.yaml"), ("a\ufe0fb.yaml", "ab.yaml"), ("mine.v2", "mine.v2.yaml"), ("manifest.json", "manifest.json.yaml"), ("..yaml", "yaml.yaml")],
+)  # fmt: skip
+def test_what_is_packed_can_be_unpacked_whatever_the_show_is_called(folder, name, packed):
+    show = written(folder, SHOW.replace("song.wav", "../music/song.wav"), name)
+    made = pack_show(show, folder / "out")
+    assert made.manifest.show == packed
+    assert unpack_show(made.path, folder / "theirs").path.read_bytes() == held(made.path)[packed]
