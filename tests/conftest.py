@@ -1,20 +1,14 @@
 """What many tests share: a hypothesis profile, and small casts made from the real laws."""
 
-import atexit
 import gc
 import importlib.util
 import os
-import shutil
-import tempfile
 from itertools import zip_longest
 
 # As many workers as cores: threads within each would only stand in the others' way.
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-# Tests start hundreds of processes: where nothing compiled may lie beside the sources, it lies elsewhere for as long as they run.
-# What somebody has set for that stays.
-if os.environ.pop("PYTHONDONTWRITEBYTECODE", None) and not os.environ.get("PYTHONPYCACHEPREFIX"):
-    os.environ["PYTHONPYCACHEPREFIX"] = compiled = tempfile.mkdtemp()
-    atexit.register(shutil.rmtree, compiled, ignore_errors=True)
+# Tests start hundreds of processes: each would compile the whole package again where nothing compiled may be written.
+os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
 
 from pathlib import Path
 from types import SimpleNamespace
