@@ -4,6 +4,9 @@ import numpy as np
 import pytest
 
 from tests.browser.test_phone_page import BOXES, SCREENS, STATES
+from tests.browser.test_planning_axe import axe, found
+
+__all__ = ["axe"]  # the fixture
 
 RATE = 44_100
 # A film is recorded in the browser itself, of a part of the song: a canvas, and the sound that a telephone would hear.
@@ -150,32 +153,49 @@ SIZES = """() => Object.fromEntries(["#film video", "#stage", "#words", "#film-t
   return [each, [box.width, box.height]]; }))"""
 
 
-def test_a_video_has_room_on_every_screen(browser, quartet, opened):
+@pytest.fixture(scope="module")
+def filmed(browser, quartet, opened):
+    """A page on a phone with a video beside the dancers."""
     with opened(
-        browser, quartet.mute, viewport=dict(zip(("width", "height"), SCREENS["phone"], strict=True)),
-        is_mobile=True, has_touch=True,
+        browser, quartet.mute, viewport=size("phone"), is_mobile=True, has_touch=True, bypass_csp=True,
     ) as there:  # fmt: skip
-        page = there.page
-        page.evaluate(PAINTED)
-        assert not page.evaluate("document.documentElement.classList.contains('more')")
-        assert page.locator("#film-words").inner_text().endswith("line it up with the buttons.")
-        page.evaluate("rehearsal.seek(60)")
-        for screen in ("phone", "phone lying", "tablet", "small phone"):
-            page.set_viewport_size(dict(zip(("width", "height"), SCREENS[screen], strict=True)))
-            for pressed in STATES:
-                for each in pressed:
-                    page.evaluate("id => document.getElementById(id).click()", each)
-                there.drawn()
-                boxes = page.evaluate(SIZES)
-                assert page.evaluate(BOXES, SCREENS[screen]) == [], (screen, pressed)
-                assert boxes["#film video"][0] >= 130
-                assert boxes["#film video"][1] >= (140 if screen == "small phone" else 190)
-                assert boxes["#stage"][0] >= boxes["#film video"][0]
-                share = boxes["#words"][1] / SCREENS[screen][1]
-                assert share > (0.05 if "more" in pressed else 0.1)
-                # One row of buttons, which a small screen gives up while More is open.
-                gone = "more" in pressed and screen != "tablet"
-                assert boxes["#film-tools"][1] == 0 if gone else 44 <= boxes["#film-tools"][1] < 60
-                for each in pressed:
-                    page.evaluate("id => document.getElementById(id).click()", each)
+        there.page.evaluate(PAINTED)
+        there.page.evaluate("rehearsal.seek(60)")
+        yield there
         assert there.complaints == []
+
+
+def size(screen):
+    return dict(zip(("width", "height"), SCREENS[screen], strict=True))
+
+
+@pytest.mark.parametrize("screen", ["phone", "phone lying", "tablet", "small phone"])
+def test_a_video_has_room_on_every_screen(filmed, screen):
+    page = filmed.page
+    page.set_viewport_size(size(screen))
+    for pressed in STATES:
+        for each in pressed:
+            page.evaluate("id => document.getElementById(id).click()", each)
+        filmed.drawn()
+        boxes = page.evaluate(SIZES)
+        assert page.evaluate(BOXES, SCREENS[screen]) == [], (screen, pressed)
+        assert boxes["#film video"][0] >= 130
+        assert boxes["#film video"][1] >= (140 if screen == "small phone" else 190)
+        assert boxes["#stage"][0] >= boxes["#film video"][0]
+        assert boxes["#words"][1] / SCREENS[screen][1] > (0.05 if "more" in pressed else 0.1)
+        # One row of buttons, which a small screen gives up while More is open.
+        gone = "more" in pressed and screen != "tablet"
+        assert boxes["#film-tools"][1] == 0 if gone else 44 <= boxes["#film-tools"][1] < 60
+        for each in pressed:
+            page.evaluate("id => document.getElementById(id).click()", each)
+
+
+def test_a_video_closes_more_and_axe_finds_nothing_beside_it(filmed, axe):
+    page = filmed.page
+    page.set_viewport_size(size("phone"))
+    assert page.get_attribute("#more", "aria-expanded") == "false"
+    assert page.text_content("#film-words").endswith("line it up with the buttons.")
+    for scheme in ("light", "dark"):
+        page.emulate_media(color_scheme=scheme)
+        filmed.drawn()
+        assert found(page, axe) == []

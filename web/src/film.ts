@@ -63,7 +63,7 @@ export class Film {
     const button = make("button", label);
     button.setAttribute("type", "button");
     button.title = help;
-    if (label !== "Video") button.setAttribute("aria-label", help);
+    if (label !== "Video") button.setAttribute("aria-label", `${label}: ${help}`);
     button.addEventListener("click", act);
     return button;
   }
