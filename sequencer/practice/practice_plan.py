@@ -14,7 +14,7 @@ from sequencer.practice.logged_spreads import (
     pooled_spread,
     told_drifts,
 )
-from sequencer.practice.practice_steps import ExerciseState, state_of
+from sequencer.practice.practice_steps import ExerciseState, is_of, state_of
 from sequencer.practice.practice_weeks import PracticeWeek, weeks_of
 from sequencer.staging.staged import Staged
 
@@ -58,6 +58,7 @@ class PracticePlan:
     timing: float | None  # [beats]
     burns: tuple[BurnBelief, ...]
     outdated: int  # lines of the log about what is not in the show
+    uncounted: int  # lines with tries that name neither an exercise nor the loop of one
     first: dt.date | None  # of the log
 
 
@@ -78,8 +79,7 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         If the show's own log of burns cannot be used.
     """
     known = [(name, exercises(show, name)) for name in show.show.names]
-    parts = {show.taken_by(name): name for name in show.show.names}
-    by_part = [replace(run, who=parts[run.who]) for run in runs if run.who in parts]
+    by_part = runs_by_part(show, runs)
     states = [state_of(each, by_part) for name, own in known if name in who for each in own]
     items = _together(states)
     due = [item for item in items if item.behind.next_step is not None]
@@ -105,8 +105,26 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         outdated=sum(
             bool(run.what) and (run.who, run.what.casefold()) not in titles for run in own
         ),
+        uncounted=sum(
+            bool(run.tried)
+            and (not run.what or (run.who, run.what.casefold()) in titles)
+            and not any(is_of(run, each) for _, exercised in known for each in exercised)
+            for run in own
+        ),
         first=min((run.date for run in own), default=None),
     )
+
+
+def runs_by_part(show: Staged, runs: Sequence[LoggedRun]) -> list[LoggedRun]:
+    """Lines of a log by the parts of the show: each of whoever has that part tonight.
+
+    Parameters
+    ----------
+    show : Staged
+    runs : sequence of LoggedRun
+    """
+    parts = {show.taken_by(name): name for name in show.show.names}
+    return [replace(run, who=parts[run.who]) for run in runs if run.who in parts]
 
 
 def _together(states: Sequence[ExerciseState]) -> list[PracticeItem]:

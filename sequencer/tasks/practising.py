@@ -14,6 +14,7 @@ from sequencer.tasks.practice_logs import ground_of, practice_log_of
 from sequencer.tasks.shows import stage_show
 
 if TYPE_CHECKING:
+    from sequencer.practice.logged_run import LoggedRun
     from sequencer.practice.practice_plan import PracticePlan
     from sequencer.staging.staged import Staged
 
@@ -115,12 +116,13 @@ def log_practice(
     _parts(show, for_whom)
     ground = ground_of(show, today)
     rows: list[Mapping[str, str]] = []
+    new: list[LoggedRun] = []
     for line in lines:
         cells = typed_run(line, ground.names)
         if "performer" not in cells and len(for_whom) == 1:
             cells["performer"] = for_whom[0]
         row = completed_row(show, cells, ground)
-        run_of(row, ground, lambda _name: Place(OPTION))
+        new.append(run_of(row, ground, lambda _name: Place(OPTION)))
         rows.append(row)
     log = practice_log_of(path)
     append_runs(log, rows)
@@ -131,7 +133,7 @@ def log_practice(
         runs = read_practice_log(log, ground)
     except InputError as error:  # what was run must not be lost for a slip in an older line
         return PracticeTold(text="\n".join(written) + "\n", fault=error)
-    return PracticeTold(text="\n".join([*written, *said_of(show, rows, runs)]) + "\n")
+    return PracticeTold(text="\n".join([*written, *said_of(show, new, runs)]) + "\n")
 
 
 def _parts(show: "Staged", names: Sequence[str]) -> tuple[str, ...]:

@@ -35,6 +35,7 @@ def plan_json(edition: PlanEdition) -> str:
         ],
         "for_the_show": show_lines(edition),
         "outdated": plan.outdated,
+        "uncounted": plan.uncounted,
     }
     return json.dumps(_plain(content), ensure_ascii=False, indent=2, allow_nan=False) + "\n"
 
@@ -51,7 +52,7 @@ def _item(edition: PlanEdition, item: PracticeItem) -> dict[str, Any]:
         "hardness": exercise.hardness,
         "why": exercise.why,
         "canon": exercise.canon,
-        "also": [show.position(at) for at in exercise.also],
+        "also": [show.position(at) for at, _ in exercise.also],
         "who": [
             {
                 "name": state.exercise.who,

@@ -114,7 +114,7 @@ def item_words(edition: PlanEdition, item: PracticeItem) -> str:
     if exercise.canon:
         words.append("in canon")
     if exercise.also:
-        shown = ", ".join(show.position(at) for at in exercise.also[:_MOST_NAMED])
+        shown = ", ".join(show.position(at) for at, _ in exercise.also[:_MOST_NAMED])
         more = len(exercise.also) - _MOST_NAMED
         words.append(f"also at {shown}{f' and {more} more' if more > 0 else ''}")
     if not edition.alone:
@@ -166,6 +166,10 @@ def told_lines(edition: PlanEdition) -> list[str]:
     if plan.outdated:
         lines.append(
             f"{counted(plan.outdated, 'line')} of the log {'is' if plan.outdated == 1 else 'are'} about what is no longer in the show: kept, and not counted for the exercises"
+        )
+    if plan.uncounted:
+        lines.append(
+            f"{counted(plan.uncounted, 'line')} of the log {'names' if plan.uncounted == 1 else 'name'} neither an exercise nor all of its loop: counted in the weeks, and for no exercise"
         )
     return lines
 
