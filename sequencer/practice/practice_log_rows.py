@@ -145,7 +145,8 @@ def _for_none(show: Staged, run: LoggedRun) -> str:
         what = "that was not all of it"
     elif at is None:
         what = "it names no loop"
-    return f"{run.who}: this counts for no exercise, {what}; write {_loop_words(show, loop)} for {exercise.title}"
+    such = "" if named else "such as "
+    return f"{run.who}: this counts for no exercise, {what}; write {such}{_loop_words(show, loop)} for {exercise.title}"
 
 
 def _loop_words(show: Staged, loop: tuple[float, float]) -> str:

@@ -66,8 +66,8 @@ def plan_practice(
     from sequencer.practice.practice_plan import practice_plan
 
     show = stage_show(path, without_track=True, progress=progress)
-    who = _parts(show, for_whom)
     log = practice_log_of(path)
+    who = _parts(show, for_whom)
     runs = read_practice_log(log, ground_of(show, today))
     folder = Path(out) / Path(path).stem
     plan: PracticePlan = practice_plan(show, runs, who)
@@ -113,6 +113,7 @@ def log_practice(
     from sequencer.practice.practice_log_rows import completed_row, said_of
 
     show = stage_show(path, without_track=True, progress=progress)
+    log = practice_log_of(path)
     _parts(show, for_whom)
     ground = ground_of(show, today)
     rows: list[Mapping[str, str]] = []
@@ -124,7 +125,6 @@ def log_practice(
         row = completed_row(show, cells, ground)
         new.append(run_of(row, ground, lambda _name: Place(OPTION)))
         rows.append(row)
-    log = practice_log_of(path)
     append_runs(log, rows)
     written = [
         f"written into {log}: {', '.join(cell for cell in row.values() if cell)}" for row in rows

@@ -46,9 +46,9 @@ def test_the_exercise_is_known_by_its_loop():
     [
         ("Ada 6.1-18.1 100% 10/10", f"that loop is none of the plan's; write 6.1-8.1 for {JOIN}"),
         ("Ada 7.3 60% 6/8", f"that loop is none of the plan's; write 6.1-8.1 for {JOIN}"),
-        ("Ada 2.1-4.1 100% 3/3", "that loop is none of the plan's; write "),
+        ("Ada 2.1-4.1 100% 3/3", "that loop is none of the plan's; write such as "),
         ("Ada the whole show 2.1-4.1 100% 3/3", "that was not all of it; write 2.1-18.1 for the whole show"),
-        ("Ada 60% 6/8", f"it names no loop; write 6.1-8.1 for {JOIN}"),
+        ("Ada 60% 6/8", f"it names no loop; write such as 6.1-8.1 for {JOIN}"),
     ],
 )  # fmt: skip
 def test_a_loop_that_is_no_exercise_counts_for_none_and_that_is_said(text, says):
