@@ -5,8 +5,10 @@ import threading
 import pytest
 
 from sequencer.errors import InputError
+from sequencer.practice.log_reading import parse_practice_log
 from sequencer.practice.log_writing import added_to, append_runs
 from sequencer.practice.logged_run import LOG_COLUMNS
+from tests.practice_show import ground
 
 ROW = {
     "date": "2026-11-30",
@@ -57,6 +59,42 @@ def test_a_log_that_is_open_in_a_spreadsheet_is_left_alone(tmp_path):
     with pytest.raises(InputError, match="open in a spreadsheet"):
         append_runs(path, [ROW])
     assert path.read_bytes() == before
+
+
+def test_a_spreadsheet_marks_the_real_file(tmp_path):
+    (tmp_path / "far").mkdir()
+    far, path = tmp_path / "far" / "real.csv", tmp_path / "log.csv"
+    path.symlink_to(far)
+    append_runs(path, [ROW])
+    before = far.read_bytes()
+    (tmp_path / "far" / ".~lock.real.csv#").touch()
+    with pytest.raises(InputError, match=r"open in a spreadsheet.*delete \.~lock\.real\.csv#"):
+        append_runs(path, [ROW])
+    assert far.read_bytes() == before
+
+
+@pytest.mark.parametrize(
+    ("rows", "line", "column"),
+    [
+        ('2026-11-02,Bo,60,8,6,"felt good\n', 2, 22),
+        ('2026-11-02,Bo,60,8,6,"a\nb"\n2026-11-02,Bo,60,8,6,"felt good', 4, 22),
+        ('2026-11-02,"Bo,60,8,6,\n2026-11-03,Bo,60,8,6,\n', 2, 12),
+    ],
+)
+def test_an_open_quote_swallows_no_new_line(rows, line, column):
+    before = f"date,performer,speed,tried,clean,note\n{rows}"
+    for used in (
+        lambda: added_to(before, [ROW], "log.csv"),
+        lambda: parse_practice_log(before, "log.csv", ground()),
+    ):
+        with pytest.raises(InputError, match="opened here and never closed") as told:
+            used()
+        assert told.value.place == ("log.csv", line, column)
+
+
+def test_a_closed_quote_may_hold_a_line_end():
+    before = 'date,performer,speed,tried,clean,note\n2026-11-02,Bo,60,8,6,"say ""hm""\nagain"\n'
+    assert added_to(before, [ROW], "log.csv").startswith(before)
 
 
 def test_a_link_stays_a_link(tmp_path):
