@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from sequencer.errors import InputError, Place
+from sequencer.errors import InputError, Place, written_out
 from sequencer.files import AnyPath, write_text
 from sequencer.progress import Progress
 from sequencer.tasks.kept_reports import AskedReport
@@ -127,7 +127,8 @@ def log_practice(
         rows.append(row)
     append_runs(log, rows)
     written = [
-        f"written into {log}: {', '.join(cell for cell in row.values() if cell)}" for row in rows
+        written_out(f"written into {log}: {', '.join(cell for cell in row.values() if cell)}")
+        for row in rows
     ]
     try:
         runs = read_practice_log(log, ground)

@@ -37,7 +37,10 @@ def plan_json(edition: PlanEdition) -> str:
         "outdated": plan.outdated,
         "uncounted": plan.uncounted,
     }
-    return json.dumps(_plain(content), ensure_ascii=False, indent=2, allow_nan=False) + "\n"
+    text = json.dumps(_plain(content), ensure_ascii=False, indent=2, allow_nan=False)
+    # A log may be a stranger's: what steers a terminal or turns a line around is escaped, as JSON may have it.
+    seen = (each if each.isprintable() or each == "\n" else json.dumps(each)[1:-1] for each in text)
+    return f"{''.join(seen)}\n"
 
 
 def _item(edition: PlanEdition, item: PracticeItem) -> dict[str, Any]:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Literal
 from urllib.parse import quote, urlencode
 
+from sequencer.errors import written_out
 from sequencer.practice.exercises import Exercise
 from sequencer.practice.logged_burns import BurnBelief
 from sequencer.practice.logged_spreads import ToldDrift
@@ -218,7 +219,7 @@ def _drift_line(edition: PlanEdition, drift: ToldDrift) -> str:
         for state in item.states
         if state.exercise.who == drift.who
     )
-    where = f" in {'the canon, ' if canon else ''}{drift.what}" if drift.what else ""
+    where = f" in {'the canon, ' if canon else ''}{written_out(drift.what)}" if drift.what else ""
     return f"{drift.who} drifts {drift_words(drift.mean)}{where} ({drift.that_way} of {counted(drift.runs, 'measured run')})"
 
 

@@ -6,6 +6,7 @@ from urllib.parse import parse_qs
 
 import pytest
 
+from sequencer.outputs.practice_pages.practice_page import practice_page
 from sequencer.outputs.practice_pages.practice_text import plan_text
 from sequencer.outputs.practice_pages.practice_values import plan_json
 from sequencer.outputs.practice_pages.practice_words import (
@@ -45,6 +46,17 @@ def test_a_drift_is_told_where_it_happens():
     assert not any("late" in line for line in lines)  # measured once
     late = told_lines(edition([run(late=0.5), run(late=0.25), run(late=0.3)]))
     assert late == ["Ada is 0.35 beats late on average (3 measured runs)"]
+
+
+def test_signs_that_steer_a_terminal_are_written_out():
+    what = "\x1b[31mred\u202egnp"
+    plan = edition([run(what=what, drift=(0.0, -0.4))] * 3)
+    for text in (plan_text(plan), practice_page(plan)):
+        assert r"\x1b[31mred\u202egnp" in text
+        assert all(each.isprintable() or each == "\n" for each in text)
+    text = plan_json(plan)
+    assert all(each.isprintable() or each == "\n" for each in text)
+    assert json.loads(text)["drifts"][0]["what"] == what
 
 
 def test_lines_for_the_show_are_offered():
