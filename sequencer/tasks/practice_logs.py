@@ -45,8 +45,10 @@ def practised_spreads(show: "Staged") -> "dict[str, MeasuredSpread]":
     """
     from sequencer.practice.log_reading import read_practice_log
     from sequencer.practice.logged_spreads import measured_spreads
+    from sequencer.practice.practice_plan import runs_by_part
 
-    return measured_spreads(read_practice_log(practice_log_of(show.file), ground_of(show, None)))
+    runs = read_practice_log(practice_log_of(show.file), ground_of(show, None))
+    return measured_spreads(runs_by_part(show, runs))
 
 
 def ground_of(show: "Staged", today: dt.date | None) -> "LogGround":

@@ -5,7 +5,8 @@ from dataclasses import asdict
 from math import isfinite
 from typing import Any
 
-from sequencer.outputs.practice_pages.practice_words import PlanEdition, loop_address, show_lines
+from sequencer.outputs.practice_pages.lines_for_show import show_lines
+from sequencer.outputs.practice_pages.practice_words import PlanEdition, loop_address
 from sequencer.practice.practice_plan import PracticeItem
 
 
@@ -33,7 +34,7 @@ def plan_json(edition: PlanEdition) -> str:
             }
             for each in plan.burns
         ],
-        "for_the_show": show_lines(edition),
+        "for_the_show": show_lines(edition.show.show, plan, edition.log_name),
         "outdated": plan.outdated,
         "uncounted": plan.uncounted,
     }

@@ -6,6 +6,7 @@ from typing import Literal
 from urllib.parse import quote, urlencode
 
 from sequencer.errors import written_out
+from sequencer.outputs.practice_pages.lines_for_show import show_lines
 from sequencer.practice.exercises import Exercise
 from sequencer.practice.logged_burns import BurnBelief
 from sequencer.practice.logged_spreads import ToldDrift
@@ -163,7 +164,10 @@ def told_lines(edition: PlanEdition) -> list[str]:
         if each.timings >= _MOST_NAMED and abs(each.late) >= edition.show.show.drift.timing
     ]
     lines += [burn_line(each) for each in plan.burns]
-    lines += [f"For the show, if you agree: {line}" for line in show_lines(edition)]
+    lines += [
+        f"For the show, if you agree: {line}"
+        for line in show_lines(edition.show.show, plan, edition.log_name)
+    ]
     if plan.outdated:
         lines.append(
             f"{counted(plan.outdated, 'line')} of the log {'is' if plan.outdated == 1 else 'are'} about what is no longer in the show: kept, and not counted for the exercises"
@@ -186,30 +190,6 @@ def burn_line(belief: BurnBelief) -> str:
     ]
     told = f"the show counts on {_time(belief.believed.seconds)} ({basis})"
     return f"{each}. {'TOO LONG: ' if belief.rosy else ''}{told}"
-
-
-def show_lines(edition: PlanEdition) -> list[str]:
-    """Lines for the show file that follow from the log; a person puts them in."""
-    show, plan = edition.show.show, edition.plan
-    parts = []
-    if plan.place is not None and round(plan.place, 2) != round(show.drift.place, 2):
-        parts.append(f"place: {100 * plan.place:.0f} cm")
-    if plan.timing is not None and round(plan.timing, 2) != round(show.drift.timing, 2):
-        parts.append(f"timing: {plan.timing:.2f} beats")
-    lines = (
-        [f"`drift: {{{', '.join(parts)}}}`, from which `check --danced` draws its errors"]
-        if parts
-        else []
-    )
-    fire = show.fire
-    if plan.burns and fire is not None and fire.burns != edition.log_name:
-        instead = (
-            f" (instead of {fire.burns}, whose lines can be copied into it)" if fire.burns else ""
-        )
-        lines.append(
-            f"under `fire:` the line `burns: {edition.log_name}`{instead}, so that checks count on what was timed"
-        )
-    return lines
 
 
 def _drift_line(edition: PlanEdition, drift: ToldDrift) -> str:

@@ -71,5 +71,6 @@ def test_the_log_is_told_of_those_whose_plan_it_is():
     assert [each.who for each in ada.burns] == ["Ada"]
     assert bo.burns == ()
     assert ada.place is None
-    five = practice_plan(show, [run(who="Bo", drift=(0.3, 0.0))] * 5, ("Ada",))
+    off = {"drift": (0.3, 0.0)}
+    five = practice_plan(show, [*[run(who="Bo", **off)] * 4, run(**off)], ("Ada",))
     assert five.place == pytest.approx((0.09 / 2) ** 0.5)  # of all together

@@ -14,7 +14,6 @@ from sequencer.outputs.practice_pages.practice_words import (
     item_words,
     loop_address,
     next_words,
-    show_lines,
     told_lines,
     tries_words,
 )
@@ -57,28 +56,6 @@ def test_signs_that_steer_a_terminal_are_written_out():
     text = plan_json(plan)
     assert all(each.isprintable() or each == "\n" for each in text)
     assert json.loads(text)["drifts"][0]["what"] == what
-
-
-def test_lines_for_the_show_are_offered():
-    """Five places 0.3 m off in x: √(0.09/2) = 21 cm in each direction; five timings of 0.3 beats."""
-    runs = [run(drift=(0.3, 0.0), late=0.3)] * 5 + [run(burn=200.0, fuel="lamp-oil")]
-    place, burns = show_lines(edition(runs))
-    assert (
-        place
-        == "`drift: {place: 21 cm, timing: 0.30 beats}`, from which `check --danced` draws its errors"
-    )
-    assert burns.startswith("under `fire:` the line `burns: two.practice.csv`")
-    assert show_lines(edition([run(drift=(0.15, 0.15), late=0.1)] * 5)) == []  # as the show has it
-
-
-def test_the_lines_are_what_a_show_reads():
-    from sequencer.show.document import parse_document
-    from sequencer.show.reading import show_from_document
-    from tests.practice_show import SHOW
-
-    line = show_lines(edition([run(drift=(0.3, 0.0), late=0.3)] * 5))[0].split("`")[1]
-    show = show_from_document(parse_document(f"{SHOW}{line}\n", "two.yaml")).show
-    assert (show.drift.place, show.drift.timing) == (0.21, 0.3)
 
 
 def test_a_burn_is_told_against_what_the_show_counts_on():
