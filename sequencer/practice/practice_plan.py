@@ -35,7 +35,14 @@ class PracticeItem:
     @property
     def behind(self) -> ExerciseState:
         """Whoever has the most to do of it."""
-        return min(self.states, key=lambda each: each.done)
+        # Not everybody has the same steps: who is not lit in it is done a step before the others.
+        return min(self.states, key=lambda each: (each.done - len(each.steps), each.done))
+
+    @property
+    def all_behind(self) -> tuple[str, ...]:
+        """Everybody at the step that comes next for whoever is behind; nobody if all are at the same."""
+        at = [each.exercise.who for each in self.states if each.next_step == self.behind.next_step]
+        return tuple(at) if len(at) < len(self.states) else ()
 
     @property
     def exercise(self) -> Exercise:
@@ -50,7 +57,7 @@ class PracticePlan:
     who: tuple[str, ...]  # whose plan it is, in the order of the cast
     items: tuple[PracticeItem, ...]
     done: tuple[PracticeItem, ...]  # nothing left to do
-    waiting: int  # exercises for which there is no room yet
+    later: tuple[PracticeItem, ...]  # for which there is no room yet
     weeks: tuple[PracticeWeek, ...]
     drifts: tuple[ToldDrift, ...]
     spreads: tuple[LoggedSpread, ...]
@@ -60,6 +67,11 @@ class PracticePlan:
     outdated: int  # lines of the log about what is not in the show
     uncounted: int  # lines with tries that name neither an exercise nor the loop of one
     first: dt.date | None  # of the log
+
+    @property
+    def waiting(self) -> int:
+        """How many exercises there is no room for yet."""
+        return len(self.later)
 
 
 def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -> PracticePlan:
@@ -95,7 +107,7 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         who=tuple(who),
         items=tuple(chosen),
         done=tuple(item for item in items if item.behind.next_step is None),
-        waiting=len(due) - len(chosen),
+        later=tuple(item for item in due if item not in chosen),
         weeks=weeks_of(own),
         drifts=told_drifts(own, show.show.drift.place),
         spreads=tuple(logged_spreads(own).values()),

@@ -134,8 +134,16 @@ def next_words(item: PracticeItem) -> str:
     """The step that comes next, and of whom it is told if others are further."""
     step = item.behind.next_step
     words = "done" if step is None else step.words
-    further = {state.done for state in item.states}
-    return words if len(further) == 1 else f"{words} ({item.behind.exercise.who})"
+    return f"{words} ({item.behind.exercise.who})" if item.all_behind else words
+
+
+def behind_words(item: PracticeItem) -> str:
+    """Who is behind, at which step; empty if all are at the same."""
+    step = item.behind.next_step
+    if not item.all_behind or step is None:
+        return ""
+    verb = "is" if len(item.all_behind) == 1 else "are"
+    return f"{_listed(item.all_behind)} {verb} behind: next {step.words}"
 
 
 def week_cells(week: PracticeWeek) -> tuple[str, ...]:
@@ -194,8 +202,8 @@ def burn_line(belief: BurnBelief) -> str:
 
 def _drift_line(edition: PlanEdition, drift: ToldDrift) -> str:
     canon = any(
-        state.exercise.title == drift.what and state.exercise.canon
-        for item in (*edition.plan.items, *edition.plan.done)
+        state.exercise.title.casefold() == drift.what.casefold() and state.exercise.canon
+        for item in (*edition.plan.items, *edition.plan.done, *edition.plan.later)
         for state in item.states
         if state.exercise.who == drift.who
     )

@@ -43,6 +43,9 @@ def test_a_drift_is_told_where_it_happens():
     lines = told_lines(edition(DRIFTED))
     assert f"Bo drifts 40 cm downstage in the canon, {CANON} (3 of 3 measured runs)" in lines
     assert not any("late" in line for line in lines)  # measured once
+    whole = edition(DRIFTED).plan
+    waits = replace(whole, items=(), later=whole.items)  # no room for it on the page
+    assert told_lines(replace(edition(DRIFTED), plan=waits)) == lines
     late = told_lines(edition([run(late=0.5), run(late=0.25), run(late=0.3)]))
     assert late == ["Ada is 0.35 beats late on average (3 measured runs)"]
 
