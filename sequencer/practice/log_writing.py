@@ -39,8 +39,13 @@ def append_runs(path: Path, rows: Sequence[Mapping[str, str]]) -> None:
     _refuse_open(path)
     with _alone(path.parent):
         text = added_to(log_text(path), rows, str(path))
-        with replacing(path) as scratch:
-            scratch.write_bytes(text.encode("utf-8"))
+        try:
+            with replacing(path) as scratch:
+                scratch.write_bytes(text.encode("utf-8"))
+        except InputError as error:
+            raise InputError(
+                error.code, error.place, error.what, "the log lies beside the show: make that folder one that you may write to, or make room",
+            ) from error  # fmt: skip
 
 
 def added_to(text: str | None, rows: Sequence[Mapping[str, str]], file: str) -> str:
@@ -68,7 +73,12 @@ def added_to(text: str | None, rows: Sequence[Mapping[str, str]], file: str) -> 
         csv.reader(io.StringIO(text.removeprefix("\ufeff"), newline=""), delimiter=separator)
     )
     header = header_of(first, file)
-    lacking = [name for row in rows for name, cell in row.items() if cell and name not in header]
+    lacking = [
+        name
+        for row in rows
+        for name, cell in row.items()
+        if cell and name not in header and not _is_known_anyhow(name, row, header)
+    ]
     if lacking:
         raise InputError(
             "no-such-column", Place(file, 1, 1), f"the first line has no column {lacking[0]!r} to write this into",
@@ -79,6 +89,19 @@ def added_to(text: str | None, rows: Sequence[Mapping[str, str]], file: str) -> 
     writer.writerows([row.get(name, "") for name in header] for row in rows)
     gap = "" if text.endswith(("\n", "\r")) else end
     return text + gap + out.getvalue()
+
+
+def _is_known_anyhow(name: str, row: Mapping[str, str], header: Sequence[str]) -> bool:
+    """Whether a cell may be left out of a log without its column: unlit is usual; an exercise is known by its name or by all of its loop."""
+
+    def has(*names: str) -> bool:
+        return all(each in header and row.get(each) for each in names)
+
+    if name == "lit":
+        return row["lit"] == "no"
+    if name == "what":
+        return has("from", "until")
+    return name in {"from", "until"} and has("what")
 
 
 def _refuse_open(path: Path) -> None:

@@ -106,9 +106,11 @@ def told_drifts(runs: Sequence[LoggedRun], least: float) -> tuple[ToldDrift, ...
         [m] What the show allows for anyhow.
     """
     alike: dict[tuple[str, str], list[tuple[float, float]]] = {}
+    spelt: dict[str, str] = {}  # a name is the same in other capitals; the first is told
     for run in runs:
         if run.drift is not None:
-            alike.setdefault((run.who, run.what), []).append(run.drift)
+            what = spelt.setdefault(run.what.casefold(), run.what)
+            alike.setdefault((run.who, what), []).append(run.drift)
     out = []
     for (who, what), drifts in alike.items():
         mean = _mean(drifts)

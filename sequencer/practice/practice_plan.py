@@ -74,7 +74,13 @@ class PracticePlan:
         return len(self.later)
 
 
-def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -> PracticePlan:
+def practice_plan(
+    show: Staged,
+    runs: Sequence[LoggedRun],
+    who: Sequence[str],
+    *,
+    today: dt.date | None = None,
+) -> PracticePlan:
     """The plan of some performers.
 
     Parameters
@@ -84,6 +90,8 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         The whole log.
     who : sequence of str
         Their parts in the show; a line of the log is of whoever has that part tonight.
+    today : date, optional
+        Until when weeks are told; default: the last that the log tells of.
 
     Raises
     ------
@@ -108,7 +116,7 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         items=tuple(chosen),
         done=tuple(item for item in items if item.behind.next_step is None),
         later=tuple(item for item in due if item not in chosen),
-        weeks=weeks_of(own),
+        weeks=weeks_of(own, today),
         drifts=told_drifts(own, show.show.drift.place),
         spreads=tuple(logged_spreads(own).values()),
         place=place,

@@ -68,9 +68,10 @@ def plan_practice(
     show = stage_show(path, without_track=True, progress=progress)
     log = practice_log_of(path)
     who = _parts(show, for_whom)
-    runs = read_practice_log(log, ground_of(show, today))
+    ground = ground_of(show, today)
+    runs = read_practice_log(log, ground)
     folder = Path(out) / Path(path).stem
-    plan: PracticePlan = practice_plan(show, runs, who)
+    plan: PracticePlan = practice_plan(show, runs, who, today=ground.today)
     edition = PlanEdition(
         show=show, plan=plan, show_path=str(path), log_path=str(log), log_name=log.name,
         loops=_loops(folder / PAGE_OF_LOOPS, Path(path)), checked=_checked(Path(path)),

@@ -69,10 +69,11 @@ def checked_words(edition: PlanEdition) -> str:
     check = f"sequencer check {edition.show_path}"
     if edition.checked is None:
         return f"Not checked here: {check} says whether it can be danced."
+    lit = "" if edition.show.show.fire is None else " LIT"
     return (
         ""
         if edition.checked
-        else f"DO NOT DANCE THIS LIT YET: something must be mended first, see {check}"
+        else f"DO NOT DANCE THIS{lit} YET: something must be mended first, see {check}"
     )
 
 
@@ -166,6 +167,8 @@ def told_lines(edition: PlanEdition) -> list[str]:
     """What the log says besides the plan: drifts, burns, and lines that may be put into the show."""
     plan = edition.plan
     lines = [_drift_line(edition, each) for each in plan.drifts[:_MOST_NAMED]]
+    if (more := len(plan.drifts) - _MOST_NAMED) > 0:
+        lines.append(f"and {counted(more, 'more drift')}: --json has all")
     lines += [
         f"{each.who} is {counted(round(abs(each.late), 2), 'beat')} {'late' if each.late > 0 else 'early'} on average ({counted(each.timings, 'measured run')})"
         for each in plan.spreads

@@ -1,6 +1,8 @@
 """Lines are added and nothing is lost: all that was there stays to the byte, whatever a person has made of the table."""
 
+import errno
 import threading
+from pathlib import Path
 
 import pytest
 
@@ -49,6 +51,42 @@ def test_a_value_without_a_column_is_not_dropped(tmp_path):
     ):
         append_runs(path, [ROW])
     assert path.read_text(encoding="utf-8") == "date,performer,speed,tried,clean\n"
+
+
+FULL = {**dict.fromkeys(LOG_COLUMNS, ""), "date": "2026-11-30", "performer": "Ada", "what": "a into b", "from": "6.1", "until": "8.1",
+        "speed": "60", "lit": "no", "tried": "8", "clean": "6"}  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("header", "more", "says"),
+    [
+        ("date,performer,what,speed,tried,clean", {}, "2026-11-30,Ada,a into b,60,8,6"),
+        ("date,performer,from,until,speed,tried,clean", {}, "2026-11-30,Ada,6.1,8.1,60,8,6"),
+        ("date,performer,from,speed,tried,clean", {}, None),  # nobody would know of what it was
+        ("date,performer,speed,tried,clean", {}, None),
+        ("date,performer,what,speed,tried,clean", {"lit": "yes"}, None),
+        ("date,performer,what,speed,tried,clean", {"what": ""}, None),
+        ("date,performer,what,tried,clean", {}, None),
+    ],
+)
+def test_a_short_header_takes_what_can_be_known_from_the_rest(header, more, says):
+    if says is None:
+        with pytest.raises(InputError, match="to write this into"):
+            added_to(f"{header}\n", [{**FULL, **more}], "log.csv")
+    else:
+        assert added_to(f"{header}\n", [{**FULL, **more}], "log.csv") == f"{header}\n{says}\n"
+
+
+def test_a_log_that_cannot_be_written_is_told_without_advice_that_does_not_help(
+    tmp_path, monkeypatch
+):
+    def full(_self, _content):
+        raise OSError(errno.ENOSPC, "")
+
+    monkeypatch.setattr(Path, "write_bytes", full)
+    with pytest.raises(InputError, match="the disk is full; the log lies beside the show") as told:
+        append_runs(tmp_path / "log.csv", [ROW])
+    assert "--out" not in str(told.value)
 
 
 def test_a_log_that_is_open_in_a_spreadsheet_is_left_alone(tmp_path):

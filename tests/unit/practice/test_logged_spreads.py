@@ -63,3 +63,9 @@ def test_a_drift_that_returns_is_told():
 
 def test_one_alone_says_nothing_of_all_together():
     assert pooled_spread([run(drift=(0.3, 0.0), late=0.3)] * 9) == (None, None)
+
+
+def test_a_name_in_other_capitals_is_the_same():
+    runs = [run(what=what, drift=(0.0, -0.4)) for what in ("The canon", "the canon", "THE CANON")]
+    (one,) = told_drifts(runs, 0.15)
+    assert (one.what, one.runs) == ("The canon", 3)

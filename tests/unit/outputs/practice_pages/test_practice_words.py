@@ -75,6 +75,16 @@ def test_a_show_that_must_be_mended_is_not_danced_lit():
     assert unchecked == "Not checked here: sequencer check two.yaml says whether it can be danced."
     assert clean == ""
     assert faulty.startswith("DO NOT DANCE THIS LIT YET")
+    show = replace(made_show(), show=made_show().show.model_copy(update={"fire": None}))
+    unlit = plan_text(replace(edition(), show=show, checked=False)).splitlines()[1]
+    assert unlit.startswith("DO NOT DANCE THIS YET")
+
+
+def test_drifts_for_which_there_is_no_room_are_counted():
+    runs = [run(what=what, drift=(0.0, -0.4)) for what in "abcde" for _ in range(3)]
+    lines = told_lines(edition(runs))
+    assert lines[3] == "and 2 more drifts: --json has all"
+    assert not any("more drift" in line for line in told_lines(edition(runs[:9])))
 
 
 def test_an_item_says_who_why_and_where():
