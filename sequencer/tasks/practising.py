@@ -153,8 +153,7 @@ def _parts(show: "Staged", names: Sequence[str]) -> tuple[str, ...]:
 
 def _checked(path: Path) -> bool | None:
     """Whether the checks found no STOP in the show as it stands; None if they have not looked at it."""
-    report = AskedReport(path, flown=True).known()
-    return None if report is None else report.ok
+    return AskedReport(path, flown=True).verdict()
 
 
 def _loops(page: Path, show: Path) -> Literal["there", "older", "missing"]:
