@@ -9,7 +9,7 @@ from sequencer.practice.log_reading import LogGround, run_of
 from sequencer.practice.log_words import OPTION
 from sequencer.practice.logged_run import LOG_COLUMNS, WHOLE_SHOW, LoggedRun
 from sequencer.practice.practice_plan import runs_by_part
-from sequencer.practice.practice_steps import BESIDE, is_of, state_of
+from sequencer.practice.practice_steps import LOOP_SLACK, is_of, state_of
 from sequencer.staging.staged import Staged
 
 _AT_TEMPO = "100"
@@ -117,7 +117,7 @@ def _begun(show: Staged, row: Mapping[str, str], ground: LogGround) -> Exercise 
 
 
 def _begins(exercise: Exercise, at: float) -> bool:
-    return any(abs(at - low) < BESIDE for low, _ in exercise.loops)
+    return any(abs(at - low) < LOOP_SLACK for low, _ in exercise.loops)
 
 
 def _loop_from(exercise: Exercise, at: float) -> tuple[float, float]:

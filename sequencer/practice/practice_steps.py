@@ -35,7 +35,7 @@ _LIT = PracticeStep(speed=1.0, lit=True, tries=3, clean=1.0)
 _SLOW_RUN = PracticeStep(speed=0.8, lit=False, tries=2, clean=1.0)
 _RUN = PracticeStep(speed=1.0, lit=False, tries=3, clean=1.0)
 _LIT_RUN = PracticeStep(speed=1.0, lit=True, tries=1, clean=1.0)
-BESIDE = 1.0  # [beats] a loop less than this beside an exercise's, at either end, is that; a design choice
+LOOP_SLACK = 1.0  # [beats] a loop less than this beside an exercise's, at either end, is that; a design choice
 _NEAR = 0.02  # [1] a speed this little below a step's is that step's
 
 
@@ -105,15 +105,15 @@ def is_of(run: LoggedRun, exercise: Exercise) -> bool:
     if exercise.kind == "run":
         return not _cut_short(run, exercise)
     return any(
-        abs(run.start - low) < BESIDE and abs(run.end - high) < BESIDE
+        abs(run.start - low) < LOOP_SLACK and abs(run.end - high) < LOOP_SLACK
         for low, high in exercise.loops
     )
 
 
 def _cut_short(run: LoggedRun, exercise: Exercise) -> bool:
     """Whether a line says of itself that it began after an exercise's loop, or ended before."""
-    late = run.start is not None and run.start >= exercise.start + BESIDE
-    return late or (run.end is not None and run.end <= exercise.end - BESIDE)
+    late = run.start is not None and run.start >= exercise.start + LOOP_SLACK
+    return late or (run.end is not None and run.end <= exercise.end - LOOP_SLACK)
 
 
 def _last_tries(own: Sequence[LoggedRun], steps: Sequence[PracticeStep], k: int) -> tuple[int, int]:
