@@ -46,7 +46,7 @@ class InputError(SequencerError):
         self.code, self.place, self.what, self.mend, self.why = code, place, what, mend, why
 
     def __str__(self) -> str:
-        where = _seen(":".join(str(part) for part in self.place if part))
+        where = written_out(":".join(str(part) for part in self.place if part))
         why = f" ({_short(self.why)})" if self.why else ""
         text = f"{_short(self.what)}{why}"
         separator = " " if text.endswith("?") else "; "
@@ -55,17 +55,30 @@ class InputError(SequencerError):
 
 def _short(text: str) -> str:
     """A text whose middle is left out where somebody's own value makes it longer than anybody reads."""
-    text = _seen(text)
+    text = written_out(text)
     if len(text) <= _LONGEST:
         return text
     return f"{text[: _LONGEST - _END]} … {text[-_END:]}"
 
 
 def _seen(text: str) -> str:
-    """A text of one line in which every letter is seen: what steers a terminal, or turns or ends a line, is written out."""
+    """A text of one line in which every letter is seen, line ends too."""
+    return written_out(text).replace("\n", "\\n")
+
+
+def written_out(text: str) -> str:
+    """A text in which every letter is seen: one that steers a terminal, or turns the direction of a line, is written out.
+
+    Parameters
+    ----------
+    text : str
+        Line ends stay.
+    """
     if text.isprintable():
         return text
-    return "".join(each if each.isprintable() else ascii(each)[1:-1] for each in text)
+    return "".join(
+        each if each.isprintable() or each == "\n" else ascii(each)[1:-1] for each in text
+    )
 
 
 class InputErrors(InputError):

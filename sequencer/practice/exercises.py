@@ -50,7 +50,12 @@ class Exercise:
     why: str
     lit: bool  # whether it is danced lit in the show
     canon: bool = False  # whether it is danced in canon
-    also: tuple[float, ...] = ()  # [beats] where its other loops start
+    also: tuple[tuple[float, float], ...] = ()  # [beats] its other loops, from and until
+
+    @property
+    def loops(self) -> tuple[tuple[float, float], ...]:
+        """Every loop of it [beats], from and until; the hardest first."""
+        return ((self.start, self.end), *self.also)
 
 
 def exercises(show: Staged, who: str) -> tuple[Exercise, ...]:
@@ -82,7 +87,7 @@ def _once_each(found: Iterable[Exercise]) -> list[Exercise]:
     out = []
     for group in alike.values():
         hardest = max(group, key=lambda each: (each.hardness, -each.start))
-        also = tuple(sorted({each.start for each in group} - {hardest.start}))
+        also = tuple(sorted({each.loops[0] for each in group} - {hardest.loops[0]}))
         lit = any(each.lit for each in group)
         out.append(replace(hardest, also=also, lit=lit))
     out.sort(key=lambda each: (EXERCISE_KINDS.index(each.kind), -each.hardness, each.start))

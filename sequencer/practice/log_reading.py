@@ -17,6 +17,7 @@ from sequencer.errors import InputError, InputErrors, Place
 from sequencer.facts.burn_log import burning_seconds
 from sequencer.facts.fuels import fuel as fuel_named
 from sequencer.given_files import TooLargeError, given_bytes
+from sequencer.practice.log_quotes import refuse_open_quote
 from sequencer.practice.logged_run import NEEDED, LoggedRun
 from sequencer.practice.place_drift import drift_of
 from sequencer.show.reading import nearest
@@ -94,6 +95,7 @@ def parse_practice_log(text: str, file: str, ground: LogGround) -> tuple[LoggedR
         As `read_practice_log`.
     """
     separator = separator_of(text)
+    refuse_open_quote(text, file, separator)
     reader = csv.reader(io.StringIO(text.removeprefix("\ufeff"), newline=""), delimiter=separator)
     runs: list[LoggedRun] = []
     faults: list[InputError] = []

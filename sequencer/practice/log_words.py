@@ -16,12 +16,13 @@ _PARTS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"note\b[: ]*(.+)", ("note",)),
     (r"burn (\d+:\d\d(?:\.\d+)?|\d+(?:\.\d+)?) ?s?\b", ("burn",)),
     (r"(burnt out|put out)", ("ended",)),
-    (rf"({ONE_WAY}(?:(?:,| and)? *{ONE_WAY})?)", ("drift",)),
+    (r"on (?:the|my) (?:place|spot)|on place", ("drift",)),
+    (rf"(?:drifted )?({ONE_WAY}(?:(?:,| and)? *{ONE_WAY})?)", ("drift",)),
     (rf"late ({_NUMBER})(?: beats?)?", ("late",)),
     (rf"early ({_NUMBER})(?: beats?)?", ("early",)),
-    (r"(?:on )?(\d{4}-\d\d?-\d\d?)", ("date",)),
-    (rf"({_NUMBER}) ?%", ("speed",)),
-    (r"(\d+) ?(?:/|of|out of) ?(\d+)(?: clean)?", ("clean", "tried")),
+    (r"(?:on )?(\d{4}-\d\d?-\d\d?|\d\d?\.\d\d?\.\d{4})", ("date",)),
+    (rf"(?:at )?({_NUMBER}) ?%", ("speed",)),
+    (r"(\d+) ?(?:clean )?(?:/|of|out of) ?(\d+)(?: clean)?", ("clean", "tried")),
     (rf"({_BAR}) ?(?:-|–|to) ?({_BAR})", ("from", "until")),
     (rf"(?:at )?({_BAR})", ("from",)),
     (r"(?:the )?whole show", ("what",)),
@@ -30,6 +31,7 @@ _PARTS: tuple[tuple[str, tuple[str, ...]], ...] = (
 _KNOWN = [
     (re.compile(rf"{pattern}(?=$|[\s,;])", re.IGNORECASE), names) for pattern, names in _PARTS
 ]
+_SAID: dict[tuple[str, ...], tuple[str, ...]] = {("what",): (WHOLE_SHOW,), ("drift",): ("0",)}
 _LIT = {"lit": "yes", "unlit": "no"}
 
 
@@ -60,7 +62,7 @@ def typed_run(text: str, names: Sequence[str]) -> dict[str, str]:
             raise InputError(
                 "bad-log-line", Place(OPTION, 1, at + 1), f"{rest!r} is not understood", EXAMPLE
             )
-        said = match.groups() or (WHOLE_SHOW,)
+        said = match.groups() or _SAID[columns]
         for column, value in zip(columns, said, strict=True):
             if column in cells or (column == "early" and "late" in cells):
                 raise InputError(

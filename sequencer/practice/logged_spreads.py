@@ -77,16 +77,23 @@ def measured_spreads(runs: Sequence[LoggedRun]) -> dict[str, MeasuredSpread]:
 
 
 def pooled_spread(runs: Sequence[LoggedRun]) -> tuple[float | None, float | None]:
-    """Spread of places [m, in each of X and Y] and of timing [beats] of all together; None with too few measured runs."""
-    drifts = [run.drift for run in runs if run.drift is not None]
-    lates = [run.late for run in runs if run.late is not None]
-    place = (
-        _rms(value for drift in drifts for value in drift)
-        if len(drifts) >= FEWEST_MEASURED
-        else None
-    )
-    timing = _rms(lates) if len(lates) >= FEWEST_MEASURED else None
+    """Spread of places [m, in each of X and Y] and of timing [beats] of all together.
+
+    None with too few measured runs, or if they are all of one performer: they say nothing of the others.
+
+    Parameters
+    ----------
+    runs : sequence of LoggedRun
+    """
+    drifts = [(run.who, run.drift) for run in runs if run.drift is not None]
+    lates = [(run.who, run.late) for run in runs if run.late is not None]
+    place = _rms(value for _, drift in drifts for value in drift) if _of_several(drifts) else None
+    timing = _rms(late for _, late in lates) if _of_several(lates) else None
     return place, timing
+
+
+def _of_several(measured: Sequence[tuple[str, object]]) -> bool:
+    return len(measured) >= FEWEST_MEASURED and len({who for who, _ in measured}) > 1
 
 
 def told_drifts(runs: Sequence[LoggedRun], least: float) -> tuple[ToldDrift, ...]:
@@ -99,9 +106,11 @@ def told_drifts(runs: Sequence[LoggedRun], least: float) -> tuple[ToldDrift, ...
         [m] What the show allows for anyhow.
     """
     alike: dict[tuple[str, str], list[tuple[float, float]]] = {}
+    spelt: dict[str, str] = {}  # a name is the same in other capitals; the first is told
     for run in runs:
         if run.drift is not None:
-            alike.setdefault((run.who, run.what), []).append(run.drift)
+            what = spelt.setdefault(run.what.casefold(), run.what)
+            alike.setdefault((run.who, what), []).append(run.drift)
     out = []
     for (who, what), drifts in alike.items():
         mean = _mean(drifts)

@@ -14,7 +14,7 @@ from sequencer.practice.logged_spreads import (
     pooled_spread,
     told_drifts,
 )
-from sequencer.practice.practice_steps import ExerciseState, state_of
+from sequencer.practice.practice_steps import ExerciseState, is_of, state_of
 from sequencer.practice.practice_weeks import PracticeWeek, weeks_of
 from sequencer.staging.staged import Staged
 
@@ -35,7 +35,14 @@ class PracticeItem:
     @property
     def behind(self) -> ExerciseState:
         """Whoever has the most to do of it."""
-        return min(self.states, key=lambda each: each.done)
+        # Not everybody has the same steps: who is not lit in it is done a step before the others.
+        return min(self.states, key=lambda each: (each.done - len(each.steps), each.done))
+
+    @property
+    def all_behind(self) -> tuple[str, ...]:
+        """Everybody at the step that comes next for whoever is behind; nobody if all are at the same."""
+        at = [each.exercise.who for each in self.states if each.next_step == self.behind.next_step]
+        return tuple(at) if len(at) < len(self.states) else ()
 
     @property
     def exercise(self) -> Exercise:
@@ -50,7 +57,7 @@ class PracticePlan:
     who: tuple[str, ...]  # whose plan it is, in the order of the cast
     items: tuple[PracticeItem, ...]
     done: tuple[PracticeItem, ...]  # nothing left to do
-    waiting: int  # exercises for which there is no room yet
+    later: tuple[PracticeItem, ...]  # for which there is no room yet
     weeks: tuple[PracticeWeek, ...]
     drifts: tuple[ToldDrift, ...]
     spreads: tuple[LoggedSpread, ...]
@@ -58,10 +65,22 @@ class PracticePlan:
     timing: float | None  # [beats]
     burns: tuple[BurnBelief, ...]
     outdated: int  # lines of the log about what is not in the show
+    uncounted: int  # lines with tries that name neither an exercise nor the loop of one
     first: dt.date | None  # of the log
 
+    @property
+    def waiting(self) -> int:
+        """How many exercises there is no room for yet."""
+        return len(self.later)
 
-def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -> PracticePlan:
+
+def practice_plan(
+    show: Staged,
+    runs: Sequence[LoggedRun],
+    who: Sequence[str],
+    *,
+    today: dt.date | None = None,
+) -> PracticePlan:
     """The plan of some performers.
 
     Parameters
@@ -71,6 +90,8 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         The whole log.
     who : sequence of str
         Their parts in the show; a line of the log is of whoever has that part tonight.
+    today : date, optional
+        Until when weeks are told; default: the last that the log tells of.
 
     Raises
     ------
@@ -78,8 +99,7 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         If the show's own log of burns cannot be used.
     """
     known = [(name, exercises(show, name)) for name in show.show.names]
-    parts = {show.taken_by(name): name for name in show.show.names}
-    by_part = [replace(run, who=parts[run.who]) for run in runs if run.who in parts]
+    by_part = runs_by_part(show, runs)
     states = [state_of(each, by_part) for name, own in known if name in who for each in own]
     items = _together(states)
     due = [item for item in items if item.behind.next_step is not None]
@@ -95,8 +115,8 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         who=tuple(who),
         items=tuple(chosen),
         done=tuple(item for item in items if item.behind.next_step is None),
-        waiting=len(due) - len(chosen),
-        weeks=weeks_of(own),
+        later=tuple(item for item in due if item not in chosen),
+        weeks=weeks_of(own, today),
         drifts=told_drifts(own, show.show.drift.place),
         spreads=tuple(logged_spreads(own).values()),
         place=place,
@@ -105,8 +125,26 @@ def practice_plan(show: Staged, runs: Sequence[LoggedRun], who: Sequence[str]) -
         outdated=sum(
             bool(run.what) and (run.who, run.what.casefold()) not in titles for run in own
         ),
+        uncounted=sum(
+            bool(run.tried)
+            and (not run.what or (run.who, run.what.casefold()) in titles)
+            and not any(is_of(run, each) for _, exercised in known for each in exercised)
+            for run in own
+        ),
         first=min((run.date for run in own), default=None),
     )
+
+
+def runs_by_part(show: Staged, runs: Sequence[LoggedRun]) -> list[LoggedRun]:
+    """Lines of a log by the parts of the show: each of whoever has that part tonight.
+
+    Parameters
+    ----------
+    show : Staged
+    runs : sequence of LoggedRun
+    """
+    parts = {show.taken_by(name): name for name in show.show.names}
+    return [replace(run, who=parts[run.who]) for run in runs if run.who in parts]
 
 
 def _together(states: Sequence[ExerciseState]) -> list[PracticeItem]:

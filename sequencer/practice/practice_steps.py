@@ -35,6 +35,7 @@ _LIT = PracticeStep(speed=1.0, lit=True, tries=3, clean=1.0)
 _SLOW_RUN = PracticeStep(speed=0.8, lit=False, tries=2, clean=1.0)
 _RUN = PracticeStep(speed=1.0, lit=False, tries=3, clean=1.0)
 _LIT_RUN = PracticeStep(speed=1.0, lit=True, tries=1, clean=1.0)
+LOOP_SLACK = 1.0  # [beats] a loop less than this beside an exercise's, at either end, is that; a design choice
 _NEAR = 0.02  # [1] a speed this little below a step's is that step's
 
 
@@ -89,14 +90,30 @@ def state_of(exercise: Exercise, runs: Sequence[LoggedRun]) -> ExerciseState:
 
 
 def is_of(run: LoggedRun, exercise: Exercise) -> bool:
-    """Whether a line of the log is of an exercise: by what it says, or by where it starts if it says nothing."""
+    """Whether a line of the log is of an exercise: by what it says, or by its loop if it says nothing.
+
+    A loop that begins and ends less than a beat beside the exercise's is that. Of the whole show, all of it has to lie
+    within: a run that was cut short shows nothing of what came after, even if it is called the whole show.
+    """
     if run.who != exercise.who:
         return False
     if run.what:
-        return run.what.casefold() == exercise.title.casefold()
-    return run.start is not None and any(
-        abs(run.start - at) < 1.0 for at in (exercise.start, *exercise.also)
+        named = run.what.casefold() == exercise.title.casefold()
+        return named and not (exercise.kind == "run" and _cut_short(run, exercise))
+    if run.start is None or run.end is None:
+        return False
+    if exercise.kind == "run":
+        return not _cut_short(run, exercise)
+    return any(
+        abs(run.start - low) < LOOP_SLACK and abs(run.end - high) < LOOP_SLACK
+        for low, high in exercise.loops
     )
+
+
+def _cut_short(run: LoggedRun, exercise: Exercise) -> bool:
+    """Whether a line says of itself that it began after an exercise's loop, or ended before."""
+    late = run.start is not None and run.start >= exercise.start + LOOP_SLACK
+    return late or (run.end is not None and run.end <= exercise.end - LOOP_SLACK)
 
 
 def _last_tries(own: Sequence[LoggedRun], steps: Sequence[PracticeStep], k: int) -> tuple[int, int]:

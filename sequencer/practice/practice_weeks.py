@@ -29,11 +29,12 @@ class PracticeWeek:
         return self.clean / self.tried if self.tried else None
 
 
-def weeks_of(runs: Sequence[LoggedRun]) -> tuple[PracticeWeek, ...]:
-    """Every week from the first to the last that the log tells of, those without practice too."""
+def weeks_of(runs: Sequence[LoggedRun], today: dt.date | None = None) -> tuple[PracticeWeek, ...]:
+    """Every week from the first that the log tells of to today's, or to the log's last; those without practice too."""
     if not runs:
         return ()
-    first, last = (_monday(edge(run.date for run in runs)) for edge in (min, max))
+    days = [run.date for run in runs]
+    first, last = _monday(min(days)), _monday(max([*days, *([today] if today else [])]))
     count = (last - first).days // 7 + 1
     mondays = [first + dt.timedelta(weeks=k) for k in range(count)]
     return tuple(

@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from sequencer.show.reading import ReadShow
     from sequencer.staging.staged import Staged
 
-_NAMES, _REPORT = "names of files in a show", "report"  # kinds of kept results
+_NAMES, _REPORT, _VERDICT = "names of files in a show", "report", "verdict"  # kinds of kept results
 _Content = tuple[str, *tuple[str | bytes | int, ...]]  # the song's SHA-256 first
 
 
@@ -59,6 +59,28 @@ class AskedReport:
             return None
         found = kept.known(_REPORT, content, restore=report_from_record)
         return found[0] if found else None
+
+    def verdict(self) -> bool | None:
+        """Whether the checks found no STOP: of the report, or of one that was danced too; None if none was kept."""
+        report = self.known()
+        content = self._content_with_song()
+        if report is not None or content is None:
+            return None if report is None else report.ok
+        found = kept.known(_VERDICT, content, restore=_as_verdict)
+        return found[0] if found else None
+
+    def keep_verdict(self, show: "Staged", report: Report) -> None:
+        """Keep whether a report has no STOP that holds more than was asked for: dancing a show with errors adds none.
+
+        Parameters
+        ----------
+        show : Staged
+            As it was checked; staged from the same file after the question was asked.
+        report : Report
+        """
+        content = self._content_with_song() if self._holds(show) else None
+        if content is not None:
+            kept.keep(_VERDICT, content, report.ok, record=lambda ok: [ok])
 
     def of(self, show: "Staged", check: Callable[["Staged"], Report]) -> Report:
         """The report of the show as it was staged: known, or from a check and then kept.
@@ -125,6 +147,13 @@ def _read(text: str, path: Path) -> "ReadShow":
 
 def _as_names(record: list[object]) -> tuple[str, ...]:
     return tuple(str(name) for name in record)
+
+
+def _as_verdict(record: list[object]) -> bool:
+    (ok,) = record
+    if not isinstance(ok, bool):
+        raise TypeError(ok)
+    return ok
 
 
 def names_in(show: "Show") -> tuple[str, ...]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from sequencer.errors import InputError, Place
+from sequencer.errors import InputError, Place, written_out
 from sequencer.files import AnyPath, write_text
 from sequencer.progress import Progress
 from sequencer.tasks.kept_reports import AskedReport
@@ -14,6 +14,7 @@ from sequencer.tasks.practice_logs import ground_of, practice_log_of
 from sequencer.tasks.shows import stage_show
 
 if TYPE_CHECKING:
+    from sequencer.practice.logged_run import LoggedRun
     from sequencer.practice.practice_plan import PracticePlan
     from sequencer.staging.staged import Staged
 
@@ -65,11 +66,12 @@ def plan_practice(
     from sequencer.practice.practice_plan import practice_plan
 
     show = stage_show(path, without_track=True, progress=progress)
-    who = _parts(show, for_whom)
     log = practice_log_of(path)
-    runs = read_practice_log(log, ground_of(show, today))
+    who = _parts(show, for_whom)
+    ground = ground_of(show, today)
+    runs = read_practice_log(log, ground)
     folder = Path(out) / Path(path).stem
-    plan: PracticePlan = practice_plan(show, runs, who)
+    plan: PracticePlan = practice_plan(show, runs, who, today=ground.today)
     edition = PlanEdition(
         show=show, plan=plan, show_path=str(path), log_path=str(log), log_name=log.name,
         loops=_loops(folder / PAGE_OF_LOOPS, Path(path)), checked=_checked(Path(path)),
@@ -112,26 +114,28 @@ def log_practice(
     from sequencer.practice.practice_log_rows import completed_row, said_of
 
     show = stage_show(path, without_track=True, progress=progress)
+    log = practice_log_of(path)
     _parts(show, for_whom)
     ground = ground_of(show, today)
     rows: list[Mapping[str, str]] = []
+    new: list[LoggedRun] = []
     for line in lines:
         cells = typed_run(line, ground.names)
         if "performer" not in cells and len(for_whom) == 1:
             cells["performer"] = for_whom[0]
         row = completed_row(show, cells, ground)
-        run_of(row, ground, lambda _name: Place(OPTION))
+        new.append(run_of(row, ground, lambda _name: Place(OPTION)))
         rows.append(row)
-    log = practice_log_of(path)
     append_runs(log, rows)
     written = [
-        f"written into {log}: {', '.join(cell for cell in row.values() if cell)}" for row in rows
+        written_out(f"written into {log}: {', '.join(cell for cell in row.values() if cell)}")
+        for row in rows
     ]
     try:
         runs = read_practice_log(log, ground)
     except InputError as error:  # what was run must not be lost for a slip in an older line
         return PracticeTold(text="\n".join(written) + "\n", fault=error)
-    return PracticeTold(text="\n".join([*written, *said_of(show, rows, runs)]) + "\n")
+    return PracticeTold(text="\n".join([*written, *said_of(show, new, runs)]) + "\n")
 
 
 def _parts(show: "Staged", names: Sequence[str]) -> tuple[str, ...]:
@@ -149,8 +153,7 @@ def _parts(show: "Staged", names: Sequence[str]) -> tuple[str, ...]:
 
 def _checked(path: Path) -> bool | None:
     """Whether the checks found no STOP in the show as it stands; None if they have not looked at it."""
-    report = AskedReport(path, flown=True).known()
-    return None if report is None else report.ok
+    return AskedReport(path, flown=True).verdict()
 
 
 def _loops(page: Path, show: Path) -> Literal["there", "older", "missing"]:

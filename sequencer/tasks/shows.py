@@ -318,6 +318,7 @@ def check_show(
         with kept.shelf(os.fspath(path)):
             show = stage_show(asked.read or path, jobs=jobs, flown=flown, progress=heard)
             return _checked(show, asked, progress, flown=flown)
+    danced = AskedReport(Path(path), flown=flown) if isinstance(path, str | os.PathLike) else None
     show = stage_show(path, jobs=jobs, flown=flown, progress=within(progress, 0.0, _HEARD))
     from sequencer.planning.offers import checked_with_mends
 
@@ -326,7 +327,10 @@ def check_show(
     from sequencer.tasks.dancing import trials
 
     with trials(show, dancing) as how:
-        return checked_with_mends(show, flown=flown, trials=how, progress=progress)
+        report = checked_with_mends(show, flown=flown, trials=how, progress=progress)
+    if danced is not None:
+        danced.keep_verdict(show, report)
+    return report
 
 
 def part_of_show(

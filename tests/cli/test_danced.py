@@ -11,6 +11,7 @@ from click.testing import CliRunner
 
 from sequencer.cli import main
 from sequencer.outputs.report.as_danced import spread_words
+from sequencer.tasks.kept_reports import AskedReport
 
 SHOW = """\
 title: Two
@@ -308,3 +309,11 @@ def test_what_a_log_measured_is_drawn(stage_folder, monkeypatch):
     assert result.exit_code == 2
     assert f"{log}:2:" in result.stderr
     log.unlink()
+
+
+def test_a_show_that_was_danced_has_been_checked(show, stage_folder):
+    path = stage_folder / "danced_once.yaml"
+    path.write_text(f"{SHOW}# once\n", encoding="utf-8")
+    assert AskedReport(path, flown=True).verdict() is None
+    result = check(path, "--danced", "2", "--jobs", "1")
+    assert AskedReport(path, flown=True).verdict() is (result.exit_code == 0)

@@ -74,6 +74,13 @@ def test_bad_input_writes_nothing(show, log, arguments, says):
     assert not log.exists()
 
 
+def test_what_is_written_down_steers_no_terminal(show, log):
+    result = practise(show, "--log", "note \x1b[31mred\u202egnp")
+    assert result.exit_code == 0, result.output
+    assert r"\x1b[31mred\u202egnp" in result.stdout
+    assert "\u202e" in log.read_text(encoding="utf-8")
+
+
 def test_a_slip_in_an_old_line_loses_no_new_one(show, log):
     before = "date,performer,what,from,speed,lit,tried,clean\nyesterday,Ash,,,60,,8,6\n2026-11-02,Zed,,,60,,8,6\n"
     log.write_text(before, encoding="utf-8")

@@ -89,6 +89,31 @@ def test_a_link_in_its_folder_leads_nowhere_else(mailed):
     )
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="links need rights there")
+@pytest.mark.parametrize("there", [True, False], ids=["there", "not there yet"])
+def test_a_practice_log_that_leads_elsewhere_is_neither_read_nor_written(mailed, there):
+    target = mailed.parent / "private" / ("burns.csv" if there else "new.desktop")
+    (mailed / "show.yaml").write_text(SHOW, encoding="utf-8")
+    (mailed / "show.practice.csv").symlink_to(target)
+    out = ("--out", mailed.parent / "out")
+    for verb in (
+        ("practice", mailed / "show.yaml", *out),
+        ("practice", mailed / "show.yaml", *out, "--log", "note x"),
+        ("check", mailed / "show.yaml", "--danced", 2),
+    ):
+        line = assert_refused(run(*verb), "outside the show's folder")
+        assert PRIVATE[:10] not in line
+    assert target.exists() == there
+    if there:
+        assert target.read_text(encoding="utf-8") == f"{PRIVATE}\n"
+    else:
+        allowed = ("--allow", target.parent)
+        assert (
+            run("practice", mailed / "show.yaml", *out, "--log", "note x", *allowed).exit_code == 0
+        )
+        assert target.read_text(encoding="utf-8").endswith(",x\n")
+
+
 def test_the_reader_allows_a_folder_and_is_told_what_the_file_says(mailed):
     show = show_that_names(mailed, "beats", "../private/beats.txt")
     result = run("check", show, "--allow", mailed.parent / "private")

@@ -9,6 +9,7 @@ from sequencer.outputs.practice_pages.practice_words import (
     PAGE_OF_LOOPS,
     WEEK_HEADS,
     PlanEdition,
+    behind_words,
     checked_words,
     item_words,
     last_weeks,
@@ -31,11 +32,12 @@ _STYLE = (
     ".steps{display:flex;flex-wrap:wrap;gap:.4rem;margin:.3rem 0}.steps a{min-height:44px;box-sizing:border-box;display:inline-flex;"
     "align-items:center;padding:0 .7rem;background:var(--mist);color:inherit;border-radius:.4rem;text-decoration:none}"
     ".steps a.now{outline:2px solid var(--ink)}.write{display:flex;gap:.3rem;flex-wrap:wrap}.write span{flex:1;min-width:5rem;"
-    "border-bottom:1px solid var(--soft);height:2.2em;font-size:.75rem;color:var(--soft)}table{border-collapse:collapse}"
+    "border-bottom:1px solid var(--soft);height:2.2em;font-size:.75rem;color:var(--soft)}table{border-collapse:collapse;overflow-wrap:normal}"
     "td,th{text-align:right;padding:.1rem .6rem .1rem 0;font-weight:400}th{color:var(--soft)}"
     "@page{margin:12mm}@media print{:root{--ink:#000;--soft:#333;--paper:#fff;--mist:#ddd}body{font-size:9.5pt;max-width:none;padding:0}"
     "h1{font-size:14pt}.steps a{min-height:0;padding:0 .4em}.line{display:flex;gap:1em;align-items:end}.write{flex:1;flex-wrap:nowrap}.write span{min-width:0}.told li{border:0;padding:0}table{font-size:8.5pt}h2{font-size:11pt;margin:.3rem 0 0}.screen{display:none}li{break-inside:avoid;padding:.15rem 0}}"
     "@media screen{.write{display:none}}"
+    ".weeks{overflow-x:auto}td{white-space:nowrap}@media screen and (max-width:30rem){table{font-size:.8rem}td,th{padding-right:.35rem}}"
 )
 _WRITTEN = ("date", "clean / tried", "date", "clean / tried", "off the place")
 
@@ -87,11 +89,12 @@ def _item(edition: PlanEdition, number: int, item: PracticeItem) -> str:
         f"{' class=now aria-current=step' if k == state.done else ''}>{'✓ ' if k < state.done else ''}{html.escape(step.words)}</a>"
         for k, step in enumerate(state.steps)
     )
+    behind = f" · {behind_words(item)}" if item.all_behind else ""
     tried = f" · clean {tries_words(state)}" if state.tried else ""
     blanks = "".join(f"<span>{each}</span>" for each in _WRITTEN)
     return (
         f"<li><b>{number} {html.escape(item.exercise.title)}</b> <span>{html.escape(span_text(edition.show, item.exercise))}</span>"
-        f'<div class="soft">{html.escape(item_words(edition, item))}{html.escape(tried)}</div>'
+        f'<div class="soft">{html.escape(item_words(edition, item) + behind + tried)}</div>'
         f'<div class="line"><div class="steps">{steps}</div><div class="write" aria-hidden="true">{blanks}</div></div></li>'
     )
 
@@ -102,4 +105,4 @@ def _weeks(edition: PlanEdition) -> str:
         f"<tr>{''.join(f'<td>{html.escape(cell)}</td>' for cell in week_cells(week))}</tr>"
         for week in last_weeks(edition.plan)
     )
-    return f"<table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
+    return f'<div class="weeks"><table><thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>'

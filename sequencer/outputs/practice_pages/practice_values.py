@@ -5,7 +5,8 @@ from dataclasses import asdict
 from math import isfinite
 from typing import Any
 
-from sequencer.outputs.practice_pages.practice_words import PlanEdition, loop_address, show_lines
+from sequencer.outputs.practice_pages.lines_for_show import show_lines
+from sequencer.outputs.practice_pages.practice_words import PlanEdition, loop_address
 from sequencer.practice.practice_plan import PracticeItem
 
 
@@ -33,10 +34,14 @@ def plan_json(edition: PlanEdition) -> str:
             }
             for each in plan.burns
         ],
-        "for_the_show": show_lines(edition),
+        "for_the_show": show_lines(edition.show.show, plan, edition.log_name),
         "outdated": plan.outdated,
+        "uncounted": plan.uncounted,
     }
-    return json.dumps(_plain(content), ensure_ascii=False, indent=2, allow_nan=False) + "\n"
+    text = json.dumps(_plain(content), ensure_ascii=False, indent=2, allow_nan=False)
+    # A log may be a stranger's: what steers a terminal or turns a line around is escaped, as JSON may have it.
+    seen = (each if each.isprintable() or each == "\n" else json.dumps(each)[1:-1] for each in text)
+    return f"{''.join(seen)}\n"
 
 
 def _item(edition: PlanEdition, item: PracticeItem) -> dict[str, Any]:
@@ -51,7 +56,7 @@ def _item(edition: PlanEdition, item: PracticeItem) -> dict[str, Any]:
         "hardness": exercise.hardness,
         "why": exercise.why,
         "canon": exercise.canon,
-        "also": [show.position(at) for at in exercise.also],
+        "also": [show.position(at) for at, _ in exercise.also],
         "who": [
             {
                 "name": state.exercise.who,

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from typing import Literal
 from urllib.parse import quote, urlencode
 
+from sequencer.errors import written_out
+from sequencer.outputs.practice_pages.lines_for_show import show_lines
 from sequencer.practice.exercises import Exercise
 from sequencer.practice.logged_burns import BurnBelief
 from sequencer.practice.logged_spreads import ToldDrift
@@ -68,10 +70,11 @@ def checked_words(edition: PlanEdition) -> str:
     check = f"sequencer check {shell_path(edition.show_path)}"
     if edition.checked is None:
         return f"Not checked here: {check} says whether it can be danced."
+    lit = "" if edition.show.show.fire is None else " LIT"
     return (
         ""
         if edition.checked
-        else f"DO NOT DANCE THIS LIT YET: something must be mended first, see {check}"
+        else f"DO NOT DANCE THIS{lit} YET: something must be mended first, see {check}"
     )
 
 
@@ -115,7 +118,7 @@ def item_words(edition: PlanEdition, item: PracticeItem) -> str:
     if exercise.canon:
         words.append("in canon")
     if exercise.also:
-        shown = ", ".join(show.position(at) for at in exercise.also[:_MOST_NAMED])
+        shown = ", ".join(show.position(at) for at, _ in exercise.also[:_MOST_NAMED])
         more = len(exercise.also) - _MOST_NAMED
         words.append(f"also at {shown}{f' and {more} more' if more > 0 else ''}")
     if not edition.alone:
@@ -133,8 +136,16 @@ def next_words(item: PracticeItem) -> str:
     """The step that comes next, and of whom it is told if others are further."""
     step = item.behind.next_step
     words = "done" if step is None else step.words
-    further = {state.done for state in item.states}
-    return words if len(further) == 1 else f"{words} ({item.behind.exercise.who})"
+    return f"{words} ({item.behind.exercise.who})" if item.all_behind else words
+
+
+def behind_words(item: PracticeItem) -> str:
+    """Who is behind, at which step; empty if all are at the same."""
+    step = item.behind.next_step
+    if not item.all_behind or step is None:
+        return ""
+    verb = "is" if len(item.all_behind) == 1 else "are"
+    return f"{_listed(item.all_behind)} {verb} behind: next {step.words}"
 
 
 def week_cells(week: PracticeWeek) -> tuple[str, ...]:
@@ -157,16 +168,25 @@ def told_lines(edition: PlanEdition) -> list[str]:
     """What the log says besides the plan: drifts, burns, and lines that may be put into the show."""
     plan = edition.plan
     lines = [_drift_line(edition, each) for each in plan.drifts[:_MOST_NAMED]]
+    if (more := len(plan.drifts) - _MOST_NAMED) > 0:
+        lines.append(f"and {counted(more, 'more drift')}: --json has all")
     lines += [
         f"{each.who} is {counted(round(abs(each.late), 2), 'beat')} {'late' if each.late > 0 else 'early'} on average ({counted(each.timings, 'measured run')})"
         for each in plan.spreads
         if each.timings >= _MOST_NAMED and abs(each.late) >= edition.show.show.drift.timing
     ]
     lines += [burn_line(each) for each in plan.burns]
-    lines += [f"For the show, if you agree: {line}" for line in show_lines(edition)]
+    lines += [
+        f"For the show, if you agree: {line}"
+        for line in show_lines(edition.show.show, plan, edition.log_name)
+    ]
     if plan.outdated:
         lines.append(
             f"{counted(plan.outdated, 'line')} of the log {'is' if plan.outdated == 1 else 'are'} about what is no longer in the show: kept, and not counted for the exercises"
+        )
+    if plan.uncounted:
+        lines.append(
+            f"{counted(plan.uncounted, 'line')} of the log {'names' if plan.uncounted == 1 else 'name'} neither an exercise nor all of its loop: counted in the weeks, and for no exercise"
         )
     return lines
 
@@ -184,38 +204,14 @@ def burn_line(belief: BurnBelief) -> str:
     return f"{each}. {'TOO LONG: ' if belief.rosy else ''}{told}"
 
 
-def show_lines(edition: PlanEdition) -> list[str]:
-    """Lines for the show file that follow from the log; a person puts them in."""
-    show, plan = edition.show.show, edition.plan
-    parts = []
-    if plan.place is not None and round(plan.place, 2) != round(show.drift.place, 2):
-        parts.append(f"place: {100 * plan.place:.0f} cm")
-    if plan.timing is not None and round(plan.timing, 2) != round(show.drift.timing, 2):
-        parts.append(f"timing: {plan.timing:.2f} beats")
-    lines = (
-        [f"`drift: {{{', '.join(parts)}}}`, from which `check --danced` draws its errors"]
-        if parts
-        else []
-    )
-    fire = show.fire
-    if plan.burns and fire is not None and fire.burns != edition.log_name:
-        instead = (
-            f" (instead of {fire.burns}, whose lines can be copied into it)" if fire.burns else ""
-        )
-        lines.append(
-            f"under `fire:` the line `burns: {edition.log_name}`{instead}, so that checks count on what was timed"
-        )
-    return lines
-
-
 def _drift_line(edition: PlanEdition, drift: ToldDrift) -> str:
     canon = any(
-        state.exercise.title == drift.what and state.exercise.canon
-        for item in (*edition.plan.items, *edition.plan.done)
+        state.exercise.title.casefold() == drift.what.casefold() and state.exercise.canon
+        for item in (*edition.plan.items, *edition.plan.done, *edition.plan.later)
         for state in item.states
         if state.exercise.who == drift.who
     )
-    where = f" in {'the canon, ' if canon else ''}{drift.what}" if drift.what else ""
+    where = f" in {'the canon, ' if canon else ''}{written_out(drift.what)}" if drift.what else ""
     return f"{drift.who} drifts {drift_words(drift.mean)}{where} ({drift.that_way} of {counted(drift.runs, 'measured run')})"
 
 

@@ -126,4 +126,4 @@ def test_what_returns_is_one_exercise():
     first = own("Ada")["extension into static-spin"]
     again = replace(first, start=60.0, end=68.0, hardness=0.9, lit=False)
     (one,) = module._once_each([first, again])
-    assert (one.start, one.hardness, one.also, one.lit) == (60.0, 0.9, (20.0,), True)
+    assert (one.start, one.hardness, one.also, one.lit) == (60.0, 0.9, ((20.0, 28.0),), True)

@@ -20,6 +20,11 @@ NAMES = ("Ada", "Ada Lee", "Bo")
         ("3.1 early 0.25 on 2026-11-02 note burn 3/4, all of it", {
             "from": "3.1", "late": "-0.25", "date": "2026-11-02", "note": "burn 3/4, all of it"}),
         ("burn 245s", {"burn": "245"}),
+        ("Bo 25.1-27.1 at 60%, 6 clean of 8, drifted 40 cm downstage, 28.11.2026", {
+            "performer": "Bo", "from": "25.1", "until": "27.1", "speed": "60", "clean": "6", "tried": "8", "drift": "40 cm downstage",
+            "date": "28.11.2026"}),
+        ("the whole show on place on 1.2.2026", {"what": "the whole show", "drift": "0", "date": "1.2.2026"}),
+        ("at 3.1 on my spot", {"from": "3.1", "drift": "0"}),
         ("Ada\u00a06.1\u00a0\n", {"performer": "Ada", "from": "6.1"}),  # spaces of other kinds
     ],
 )  # fmt: skip

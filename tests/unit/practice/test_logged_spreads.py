@@ -35,7 +35,12 @@ def test_all_together_need_five():
     """Five places 0.3 m off in x alone: √(0.09/2) in each of x and y."""
     runs = drifts("Ada", "x", *[(0.3, 0.0)] * 3) + drifts("Bo", "y", (-0.3, 0.0))
     assert pooled_spread(runs) == (None, None)
-    runs += drifts("Bo", "y", (0.3, 0.0)) + [run(late=late) for late in (0.3, -0.3, 0.3, -0.3, 0.3)]
+    runs += drifts("Bo", "y", (0.3, 0.0)) + [
+        run(who=who, late=late)
+        for who, late in zip(
+            ("Ada", "Bo", "Ada", "Bo", "Bo"), (0.3, -0.3, 0.3, -0.3, 0.3), strict=True
+        )
+    ]
     assert pooled_spread(runs) == pytest.approx((sqrt(0.045), 0.3))
 
 
@@ -54,3 +59,13 @@ def test_a_drift_that_returns_is_told():
     assert [each.who for each in both] == ["Bo", "Ada"]
     assert hypot(*both[1].mean) == pytest.approx(0.4 / 3)
     assert told_drifts(runs, 0.36) == ()
+
+
+def test_one_alone_says_nothing_of_all_together():
+    assert pooled_spread([run(drift=(0.3, 0.0), late=0.3)] * 9) == (None, None)
+
+
+def test_a_name_in_other_capitals_is_the_same():
+    runs = [run(what=what, drift=(0.0, -0.4)) for what in ("The canon", "the canon", "THE CANON")]
+    (one,) = told_drifts(runs, 0.15)
+    assert (one.what, one.runs) == ("The canon", 3)

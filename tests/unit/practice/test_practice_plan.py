@@ -1,8 +1,13 @@
 """The plan of a small show: what is due, who is behind, what the log says of it."""
 
+from dataclasses import replace
+
 import pytest
 
-from sequencer.practice.practice_plan import practice_plan
+from sequencer.outputs.practice_pages.practice_words import behind_words, next_words
+from sequencer.practice.exercises import exercises
+from sequencer.practice.practice_plan import PracticeItem, practice_plan
+from sequencer.practice.practice_steps import state_of
 from tests.practice_show import made_show, run
 
 JOIN = "extension into static-spin"
@@ -50,6 +55,27 @@ def test_whoever_is_behind_is_told():
     assert item.behind.exercise.who == "Bo"
 
 
+@pytest.mark.parametrize("lit_first", [True, False])
+def test_who_has_a_lit_step_left_is_behind_those_who_are_not_lit(lit_first):
+    """All unlit steps came off: who is lit in it has one left, whoever stands first in the cast."""
+    runs = [well("a into b"), well("a into b", "Bo")]
+    join = replace(own_join(), title="a into b", lit=True)
+    states = [
+        state_of(join, runs),
+        state_of(replace(join, who="Bo", lit=False), runs),
+    ]
+    item = PracticeItem(states=tuple(states if lit_first else states[::-1]))
+    assert [state.done for state in item.states] == [2, 2]
+    assert (item.behind.exercise.who, item.all_behind) == ("Ada", ("Ada",))
+    assert item.behind.next_step.words == "100 %, lit"
+    assert next_words(item) == "100 %, lit (Ada)"
+    assert behind_words(item) == "Ada is behind: next 100 %, lit"
+
+
+def own_join():
+    return exercises(made_show(), "Ada")[0]
+
+
 def test_no_more_than_fits_a_page(monkeypatch):
     monkeypatch.setitem(practice_plan.__globals__["_MOST"], "join", 1)
     plan = practice_plan(made_show(), [], ("Ada",))
@@ -71,5 +97,6 @@ def test_the_log_is_told_of_those_whose_plan_it_is():
     assert [each.who for each in ada.burns] == ["Ada"]
     assert bo.burns == ()
     assert ada.place is None
-    five = practice_plan(show, [run(who="Bo", drift=(0.3, 0.0))] * 5, ("Ada",))
+    off = {"drift": (0.3, 0.0)}
+    five = practice_plan(show, [*[run(who="Bo", **off)] * 4, run(**off)], ("Ada",))
     assert five.place == pytest.approx((0.09 / 2) ** 0.5)  # of all together

@@ -9,7 +9,7 @@ from sequencer.practice.practice_steps import state_of, steps_of
 from tests.practice_show import run
 
 JOIN = Exercise(
-    kind="join", title="a into b", who="Ada", start=20.0, end=28.0, hardness=0.5, why="", lit=True, also=(60.0,)
+    kind="join", title="a into b", who="Ada", start=20.0, end=28.0, hardness=0.5, why="", lit=True, also=((60.0, 72.0),)
 )  # fmt: skip
 
 
@@ -59,16 +59,40 @@ def test_the_next_step_follows_from_the_log(rows, done, counted):
     assert state.next_step == (steps_of(JOIN)[done] if done < 3 else None)
 
 
-def test_a_line_is_of_an_exercise_by_its_name_or_else_by_where_it_starts():
+def test_a_line_is_of_an_exercise_by_its_name_or_else_by_its_loop():
     well = {"speed": 0.6, "tried": 10, "clean": 8}
     own = [
         (run(what="a into b", **well), 1),
         (run(what="a into c", start=20.0, **well), 0),  # its name says what it was
-        (run(start=20.5, **well), 1),
-        (run(start=60.0, **well), 1),  # where it is danced again
-        (run(start=24.0, **well), 0),
+        (run(start=20.5, end=27.5, **well), 1),
+        (run(start=60.0, end=72.0, **well), 1),  # where it is danced again
+        (run(start=60.0, end=68.0, **well), 0),  # its loop is longer there
+        (run(start=24.0, end=28.0, **well), 0),
+        (run(start=20.0, end=29.0, **well), 0),  # another loop that begins there
+        (run(start=20.0, **well), 0),  # nobody knows of which
         (run(who="Bo", what="a into b", **well), 0),
     ]
     for line, done in own:
         assert state_of(JOIN, [line]).done == done
     assert state_of(JOIN, [own[0][0]]).last == own[0][0].date
+
+
+@pytest.mark.parametrize(
+    ("what", "start", "end", "counts"),
+    [
+        ("the whole show", None, None, True),
+        ("The Whole Show", 20.0, 200.0, True),
+        ("", 19.0, 204.0, True),  # and more
+        ("", 20.5, 199.5, True),
+        ("", 20.0, 28.0, False),  # two bars from the show's first on
+        ("the whole show", 20.0, 28.0, False),  # it says itself that it was not
+        ("the whole show", 24.0, None, False),
+        ("", 21.0, 200.0, False),
+        ("", 20.0, 199.0, False),
+        ("", 20.0, None, False),
+    ],
+)
+def test_a_loop_is_no_run_of_the_whole_show(what, start, end, counts):
+    whole = replace(JOIN, kind="run", title="the whole show", start=20.0, end=200.0, also=())
+    runs = [run(what=what, start=start, end=end, tried=3, clean=3)]
+    assert state_of(whole, runs).done == (2 if counts else 0)

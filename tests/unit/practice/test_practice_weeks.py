@@ -35,3 +35,16 @@ def test_weeks_follow_each_other_without_a_gap():
     )
     assert (last.monday, last.share, last.drift) == (dt.date(2026, 11, 16), 1.0, None)
     assert weeks_of([]) == ()
+
+
+def test_weeks_end_today():
+    weeks = weeks_of([run(2, tried=1)], dt.date(2026, 11, 30))
+    assert [(week.monday.day, week.days) for week in weeks] == [
+        (2, 1),
+        (9, 0),
+        (16, 0),
+        (23, 0),
+        (30, 0),
+    ]
+    assert len(weeks_of([run(30, tried=1)], dt.date(2026, 11, 2))) == 1
+    assert weeks_of([], dt.date(2026, 11, 30)) == ()

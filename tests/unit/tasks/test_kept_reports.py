@@ -124,6 +124,29 @@ def test_an_unchanged_show_is_checked_once_by_all_processes(folder):
     assert check.calls == 1
 
 
+@pytest.mark.parametrize("severity", ["stop", "warn"])
+def test_a_report_that_was_danced_too_leaves_its_verdict(folder, severity):
+    path = folder / "show.yaml"
+    track = folder / "song.wav"
+    show = SimpleNamespace(
+        heard=cache.load(hashlib.sha256(track.read_bytes()).hexdigest(), track=track.name)
+    )
+    found = Finding(
+        code="x", severity=severity, who=(), start=None, end=None, position=None, message=""
+    )
+    asked = AskedReport(path)
+    assert asked.verdict() is None
+    asked.keep_verdict(show, Report(show="x", findings=(found,)))
+    next_process()
+    asked = AskedReport(path)
+    assert (asked.verdict(), asked.known()) == (severity != "stop", None)
+    assert AskedReport(path, flown=True).verdict() is None
+    path.write_text(f"{SHOW}# changed\n", encoding="utf-8")
+    assert AskedReport(path).verdict() is None
+    asked.keep_verdict(show, Report(show="x"))  # of the show as it was
+    assert AskedReport(path).verdict() is None
+
+
 def test_a_report_as_flown_is_not_that_as_drawn(folder):
     check = Check()
     ask(check, folder / "show.yaml")

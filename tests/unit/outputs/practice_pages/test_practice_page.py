@@ -56,3 +56,9 @@ def test_all_done_is_said():
     whole = edition()
     done = replace(whole.plan, items=(), done=whole.plan.items)
     assert "Nothing is left to practise: every" in practice_page(replace(whole, plan=done))
+
+
+def test_who_is_behind_is_named():
+    page = practice_page(edition([run(what=JOIN, tried=10, clean=10)]))
+    assert page.count("Bo is behind: next 60 %, unlit") == 1
+    assert "behind" not in practice_page(edition())

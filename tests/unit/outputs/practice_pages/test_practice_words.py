@@ -6,6 +6,7 @@ from urllib.parse import parse_qs
 
 import pytest
 
+from sequencer.outputs.practice_pages.practice_page import practice_page
 from sequencer.outputs.practice_pages.practice_text import plan_text
 from sequencer.outputs.practice_pages.practice_values import plan_json
 from sequencer.outputs.practice_pages.practice_words import (
@@ -13,7 +14,6 @@ from sequencer.outputs.practice_pages.practice_words import (
     item_words,
     loop_address,
     next_words,
-    show_lines,
     told_lines,
     tries_words,
 )
@@ -43,30 +43,22 @@ def test_a_drift_is_told_where_it_happens():
     lines = told_lines(edition(DRIFTED))
     assert f"Bo drifts 40 cm downstage in the canon, {CANON} (3 of 3 measured runs)" in lines
     assert not any("late" in line for line in lines)  # measured once
+    whole = edition(DRIFTED).plan
+    waits = replace(whole, items=(), later=whole.items)  # no room for it on the page
+    assert told_lines(replace(edition(DRIFTED), plan=waits)) == lines
     late = told_lines(edition([run(late=0.5), run(late=0.25), run(late=0.3)]))
     assert late == ["Ada is 0.35 beats late on average (3 measured runs)"]
 
 
-def test_lines_for_the_show_are_offered():
-    """Five places 0.3 m off in x: √(0.09/2) = 21 cm in each direction; five timings of 0.3 beats."""
-    runs = [run(drift=(0.3, 0.0), late=0.3)] * 5 + [run(burn=200.0, fuel="lamp-oil")]
-    place, burns = show_lines(edition(runs))
-    assert (
-        place
-        == "`drift: {place: 21 cm, timing: 0.30 beats}`, from which `check --danced` draws its errors"
-    )
-    assert burns.startswith("under `fire:` the line `burns: two.practice.csv`")
-    assert show_lines(edition([run(drift=(0.15, 0.15), late=0.1)] * 5)) == []  # as the show has it
-
-
-def test_the_lines_are_what_a_show_reads():
-    from sequencer.show.document import parse_document
-    from sequencer.show.reading import show_from_document
-    from tests.practice_show import SHOW
-
-    line = show_lines(edition([run(drift=(0.3, 0.0), late=0.3)] * 5))[0].split("`")[1]
-    show = show_from_document(parse_document(f"{SHOW}{line}\n", "two.yaml")).show
-    assert (show.drift.place, show.drift.timing) == (0.21, 0.3)
+def test_signs_that_steer_a_terminal_are_written_out():
+    what = "\x1b[31mred\u202egnp"
+    plan = edition([run(what=what, drift=(0.0, -0.4))] * 3)
+    for text in (plan_text(plan), practice_page(plan)):
+        assert r"\x1b[31mred\u202egnp" in text
+        assert all(each.isprintable() or each == "\n" for each in text)
+    text = plan_json(plan)
+    assert all(each.isprintable() or each == "\n" for each in text)
+    assert json.loads(text)["drifts"][0]["what"] == what
 
 
 def test_a_burn_is_told_against_what_the_show_counts_on():
@@ -83,6 +75,16 @@ def test_a_show_that_must_be_mended_is_not_danced_lit():
     assert unchecked == "Not checked here: sequencer check two.yaml says whether it can be danced."
     assert clean == ""
     assert faulty.startswith("DO NOT DANCE THIS LIT YET")
+    show = replace(made_show(), show=made_show().show.model_copy(update={"fire": None}))
+    unlit = plan_text(replace(edition(), show=show, checked=False)).splitlines()[1]
+    assert unlit.startswith("DO NOT DANCE THIS YET")
+
+
+def test_drifts_for_which_there_is_no_room_are_counted():
+    runs = [run(what=what, drift=(0.0, -0.4)) for what in "abcde" for _ in range(3)]
+    lines = told_lines(edition(runs))
+    assert lines[3] == "and 2 more drifts: --json has all"
+    assert not any("more drift" in line for line in told_lines(edition(runs[:9])))
 
 
 def test_an_item_says_who_why_and_where():
