@@ -61,7 +61,7 @@ def check(show, *arguments):
 
 def test_the_table_and_the_json_agree(show, monkeypatch):
     monkeypatch.setattr(
-        "sequencer.checks.distances.removed_errors.TRIALS", 3
+        "sequencer.checks.distances.runs_again.TRIALS", 3
     )  # the same both times
     table = check(show, "--danced", "20", "--jobs", "1")
     told = json.loads(check(show, "--danced", "20", "--jobs", "1", "--json").stdout)
