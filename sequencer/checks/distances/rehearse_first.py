@@ -1,4 +1,4 @@
-"""What to rehearse first: what takes most off the chance that anything goes wrong in a run.
+"""What to rehearse first: what takes most off the chance that any two come too close in a run.
 
 Each error on which a likely conflict hangs, taken away in the whole show; of each performer the cues that do harm when they
 are missed. Where an error's absence makes a conflict likelier, or no error makes much of it, no rehearsal helps: the plan is
@@ -32,7 +32,7 @@ EXACT = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Advice:
-    """One thing to rehearse or to mend, and by how much it lowers the chance that anything goes wrong in a run."""
+    """One thing to rehearse or to mend, and by how much it lowers the chance that any two come too close in a run."""
 
     beat: float  # [beats]
     who: tuple[str, ...]
@@ -55,7 +55,7 @@ def any_share(dances: Dances) -> float:
 
 
 def goes_wrong(chance: float, missed: float, slips: Sequence[Slip]) -> float:
-    """Chance that anything goes wrong in a run: small errors, or a cue that somebody misses.
+    """Chance that any two come too close in a run: small errors, or a cue that somebody misses.
 
     Parameters
     ----------

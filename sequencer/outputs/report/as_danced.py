@@ -190,7 +190,7 @@ def _mark_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
 
 
 def _sum_lines(danced: Danced, width: int) -> list[str]:
-    """The chance that anything goes wrong."""
+    """The chance that any two come too close."""
     if not danced.anything:
         return []
     now, *others = danced.anything
@@ -198,7 +198,7 @@ def _sum_lines(danced: Danced, width: int) -> list[str]:
     if danced.slips:
         by += f", the rest by missed cues (each performer misses one in {percent(danced.missed)} of the runs)"
     text = (
-        f"Chance that anything goes wrong in a run: {percent(danced.goes_wrong)} ({percent(danced.goes_wrong_low)} to "
+        f"Chance that any two come too close in a run: {percent(danced.goes_wrong)} ({percent(danced.goes_wrong_low)} to "
         f"{percent(danced.goes_wrong_high)}); {by}."
     )
     if others:

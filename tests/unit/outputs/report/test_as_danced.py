@@ -84,7 +84,7 @@ def test_it_ends_with_the_chance_of_anything_and_one_list():
         "     the runs instead of 14.0 %",
     ]
     text = said(lines[:at])
-    assert "Chance that anything goes wrong in a run: 14 % (11 % to 17 %)" in text
+    assert "Chance that any two come too close in a run: 14 % (11 % to 17 %)" in text
     assert "12 % (9 % to 15 % by 500 runs) by small errors" in text
     assert "each performer misses one in 2 % of the runs" in text
     assert "2 % (0.2 % to 6 % by 125 runs) if they are half as wide" in text
