@@ -147,7 +147,7 @@ class MarksOff:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Rehearsal:
-    """One thing to rehearse or to mend, and what it makes of the chance that anything goes wrong in a run."""
+    """One thing to rehearse or to mend, and what it makes of the chance that any two come too close in a run."""
 
     what: str
     who: tuple[str, ...]
@@ -182,7 +182,7 @@ class Danced:
     missed: float = 0.0  # chance that a performer misses a cue in a run
     slips: int = 0  # ways in which one cue can be missed that were tried
     missed_cues: tuple[MissedCue, ...] = ()  # those that bring two too close, nearest first
-    goes_wrong: float = 0.0  # chance that anything does in a run, missed cues included
+    goes_wrong: float = 0.0  # chance that any two come too close in a run, missed cues included
     goes_wrong_low: float = 0.0
     goes_wrong_high: float = 0.0
     marks: MarksOff | None = None

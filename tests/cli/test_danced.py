@@ -61,9 +61,7 @@ def check(show, *arguments):
 
 
 def test_the_table_and_the_json_agree(show, monkeypatch):
-    monkeypatch.setattr(
-        "sequencer.checks.distances.removed_errors.TRIALS", 3
-    )  # the same both times
+    monkeypatch.setattr("sequencer.checks.distances.runs_again.TRIALS", 3)  # the same both times
     table = check(show, "--danced", "20", "--jobs", "1")
     told = json.loads(check(show, "--danced", "20", "--jobs", "1", "--json").stdout)
     danced = told["danced"]
@@ -81,7 +79,7 @@ def test_the_table_and_the_json_agree(show, monkeypatch):
     assert f"{one['matters']}, {' and '.join(one['who'])}" in table.stdout
     assert "line, " in table.stdout
     assert (
-        f"Chance that anything goes wrong in a run: {100 * danced['goes_wrong']:.0f} %"
+        f"Chance that any two come too close in a run: {100 * danced['goes_wrong']:.0f} %"
         in table.stdout
     )
     first = danced["rehearse"][0]

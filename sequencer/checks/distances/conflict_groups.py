@@ -3,19 +3,39 @@
 Beats.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
 
+from sequencer.checks.distances.binomial import ChanceChange
 from sequencer.checks.distances.drift_runs import Run, RunProgress, Trials, Work, danced
-from sequencer.checks.distances.removed_errors import Removed, removed_errors
+from sequencer.checks.distances.removed_errors import (
+    AS_IT_IS,
+    DancedAgain,
+    Place,
+    Removed,
+    again_with,
+    removed_errors,
+    ways_of,
+)
+from sequencer.checks.distances.removed_everywhere import (
+    At,
+    Removal,
+    removed_everywhere,
+)
+from sequencer.checks.distances.runs_again import SortedRuns, sorted_runs
+from sequencer.checks.distances.scenes import FRINGE
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.drifting import ERROR_KINDS
 from sequencer.workers import in_workers
 
 EXPLAINED = 6  # likeliest conflicts of which it is told what taking an error away changes
 HALF_RUNS, TWICE_RUNS = 4, 8  # one run of so many is danced at half and at twice the spread
 _FEWEST = 20  # runs at another spread, unless fewer are asked for altogether
 _AROUND = 4.0  # [beats] before and after a conflict in which it may lie without an error
+_OVER = (
+    1.5 * FRINGE
+)  # [beats] beyond a scene's edge: enough to see where what reaches over it belongs
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,11 +70,16 @@ class ConflictGroup:
 
     @property
     def window(self) -> tuple[float, float]:
-        """Beats of the scene around all conflicts."""
+        """Beats around all conflicts, a little over the edges of the scene."""
         return (
-            min(max(self.start - _AROUND, self.scene_start), self.start),
-            max(min(self.end + _AROUND, self.scene_end), self.end),
+            min(max(self.start - _AROUND, self.scene_start - _OVER), self.start),
+            max(min(self.end + _AROUND, self.scene_end + _OVER), self.end),
         )
+
+    @property
+    def at(self) -> At:
+        """Pair and scene."""
+        return self.pair, self.scene
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,6 +90,9 @@ class Dances:
     runs: tuple[Run, ...]
     half: tuple[Run, ...]
     twice: tuple[Run, ...]
+    everywhere: Mapping[Removal, ChanceChange] = field(
+        default_factory=dict
+    )  # that any two come too close, without some errors in the whole show
 
 
 def as_danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -> Dances:
@@ -94,15 +122,63 @@ def as_danced(work: Work, trials: Trials, *, progress: RunProgress | None = None
     found = sorted(
         gathered(work, runs), key=lambda one: (-one.conflicts, one.worst, one.pair, one.scene)
     )
-    explained = in_workers(
-        partial(_explained, work), found[:EXPLAINED], jobs=trials.jobs, backend=trials.backend
+    places = {one.at: _place(work, one) for one in found}
+    by_sort = sorted_runs(runs)
+    again = in_workers(
+        partial(_explained, work, by_sort),
+        found[:EXPLAINED],
+        jobs=trials.jobs,
+        backend=trials.backend,
     )
-    out = list[ConflictGroup]()
-    for own in (*explained, *found[EXPLAINED:]):
-        at = (own.pair, own.scene)
-        out.append(replace(own, half=_share(half, at), twice=_share(twice, at)))
-        say(0.85 + 0.15 * len(out) / len(found))
-    return Dances(groups=tuple(out), runs=tuple(runs), half=tuple(half), twice=tuple(twice))
+    known, out = dict[At, DancedAgain](), list[ConflictGroup]()
+    for one, (own, removed) in zip(found, again, strict=False):
+        known[one.at] = own
+        out.append(replace(one, removed=removed))
+        say(0.85 + 0.1 * len(out) / len(found[:EXPLAINED]))
+    out += found[EXPLAINED:]
+    everywhere = (
+        removed_everywhere(
+            work,
+            _removals(work, out),
+            runs,
+            places,
+            known,
+            jobs=trials.jobs,
+            backend=trials.backend,
+        )
+        if known
+        else {}
+    )
+    if found:
+        say(1.0)
+    return Dances(
+        groups=tuple(
+            replace(one, half=_share(half, one.at), twice=_share(twice, one.at)) for one in out
+        ),
+        runs=tuple(runs),
+        half=tuple(half),
+        twice=tuple(twice),
+        everywhere=everywhere,
+    )
+
+
+def _removals(work: Work, groups: Sequence[ConflictGroup]) -> list[Removal]:
+    """What may be taken away: a kind of error of all, all errors of one, and what most of a conflict hangs on."""
+    everybody = tuple(dancer.name for dancer in work.dancers)
+    kinds = [
+        kind
+        for kind in ERROR_KINDS
+        if any(getattr(work.spread_of(name), kind) > 0 for name in everybody)
+    ]
+    return [
+        *(Removal(everybody, (kind,)) for kind in kinds),
+        *(Removal((name,), ERROR_KINDS) for name in everybody),
+        *(
+            Removal(one.removed.who, (one.removed.matters,))
+            for one in groups
+            if one.removed.matters and not one.removed.raises
+        ),
+    ]
 
 
 def _later(say: RunProgress, low: float, high: float, share: float) -> None:
@@ -162,10 +238,22 @@ def pair_names(dancers: Sequence[Dancer]) -> list[tuple[str, str]]:
     return [(names[i], names[j]) for i in range(len(names)) for j in range(i + 1, len(names))]
 
 
-def _explained(work: Work, one: ConflictGroup) -> ConflictGroup:
-    """The group with what taking an error away changes."""
-    missed = [run for run in range(one.runs) if run not in set(one.in_runs)]
-    removed = removed_errors(
-        work, (one.first, one.second), one.window, hit=one.in_runs, missed=missed
+def _place(work: Work, one: ConflictGroup) -> Place:
+    """Where a group is, and what is danced again of it."""
+    low, high = one.window
+    return Place(
+        pair=(one.first, one.second),
+        scene=one.scene,
+        edges=work.edges[one.pair] if work.edges else work.span,
+        window=(max(low, work.span[0]), min(high, work.span[1])),
     )
-    return replace(one, removed=removed)
+
+
+def _explained(work: Work, by_sort: SortedRuns, one: ConflictGroup) -> tuple[DancedAgain, Removed]:
+    """Runs danced again around a conflict, and what taking an error away changes."""
+    place = _place(work, one)
+    hit, missed = by_sort.having(one.in_runs), by_sort.without(one.in_runs)
+    kinds, people = ways_of(work, place.pair)
+    ways = dict.fromkeys((AS_IT_IS, *kinds.values(), *people.values()))
+    again = again_with(work, place, sorted({*hit, *missed, *by_sort.again()}), tuple(ways))
+    return again, removed_errors(work, place.pair, again, one.share, hit=hit, missed=missed)

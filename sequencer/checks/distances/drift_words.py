@@ -70,11 +70,13 @@ def rehearsed(each: Advice, begins: str, move: str) -> str:
     move : str
         What is danced there.
     """
-    into = f" in {move}" if move and not move.startswith(_LINK) else ""
+    where = move if move and not move.startswith(_LINK) else ""
+    into = f" in {where}" if where else ""
     if each.mend:
-        return f"mend the plan{into}: more room, another count or another plane"
+        places = f" and in {counted(each.more, 'more place')}" if each.more else ""
+        return f"mend the plan{into}{places}: more room, another count or another plane"
     if each.kind:
-        return f"{REHEARSED[each.kind]}{into}"
+        return f"{REHEARSED[each.kind]} everywhere{f', {where} above all' if where else ''}"
     cues = len({slip.cue for slip in each.slips})
     more = f", and {counted(cues - 1, 'more cue')} to be sure of" if cues > 1 else ""
     return f"the cue{f' into {begins}' if begins else ''}: {_slip_words(each.slips[0])}{more}"

@@ -1,8 +1,8 @@
-"""What to rehearse first: what takes most off the chance that anything goes wrong in a run.
+"""What to rehearse first: what takes most off the chance that any two come too close in a run.
 
-Of each likely conflict the error without which it is least likely; of each performer the cues that do harm when they are
-missed. Where an error's absence makes a conflict likelier, or no error makes much of it, no rehearsal helps: the plan is to
-be mended.
+Each error on which a likely conflict hangs, taken away in the whole show; of each performer the cues that do harm when they
+are missed. Where an error's absence makes a conflict likelier, or no error makes much of it, no rehearsal helps: the plan is
+to be mended.
 """
 
 from collections.abc import Sequence
@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from sequencer.checks.distances.conflict_groups import ConflictGroup, Dances
 from sequencer.checks.distances.missed_cues import Slip
+from sequencer.checks.distances.removed_everywhere import Removal
 
 REHEARSED = {
     "place": "hitting the places",
@@ -31,7 +32,7 @@ EXACT = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Advice:
-    """One thing to rehearse or to mend, and by how much it lowers the chance that anything goes wrong in a run."""
+    """One thing to rehearse or to mend, and by how much it lowers the chance that any two come too close in a run."""
 
     beat: float  # [beats]
     who: tuple[str, ...]
@@ -39,6 +40,7 @@ class Advice:
     fall: float
     mend: bool = False
     slips: tuple[Slip, ...] = ()  # of the cues to be known, the worst first
+    more: int = 0  # more conflicts that hang on it, but for that at the beat
 
 
 def must_mend(one: ConflictGroup) -> bool:
@@ -53,7 +55,7 @@ def any_share(dances: Dances) -> float:
 
 
 def goes_wrong(chance: float, missed: float, slips: Sequence[Slip]) -> float:
-    """Chance that anything goes wrong in a run: small errors, or a cue that somebody misses.
+    """Chance that any two come too close in a run: small errors, or a cue that somebody misses.
 
     Parameters
     ----------
@@ -85,30 +87,77 @@ def advice(dances: Dances, missed: float, slips: Sequence[Slip]) -> tuple[Advice
         Chance that a performer misses a cue in a run.
     slips : sequence of Slip
     """
-    found = [_of_group(one, dances) for one in dances.groups if one.removed.kinds]
-    clear = 1 - any_share(dances)
+    chance = any_share(dances)
+    before = goes_wrong(chance, missed, slips)
+    found = [*_mends(dances, missed, slips), *_rehearsals(dances, missed, slips)]
     for who, own in _by_performer(slips).items():
         harm = sorted((slip for slip in own if slip.meets), key=lambda slip: slip.worst)
         if harm:
-            fall = clear * missed * len(harm) / len(own)
+            rest = [slip for slip in slips if slip.who != who]
+            fall = before - goes_wrong(chance, missed, rest)
             found.append(
                 Advice(beat=harm[0].cue, who=(who,), kind="", fall=fall, slips=tuple(harm))
             )
     return tuple(sorted(found, key=lambda each: (-each.fall, each.beat, each.who)))
 
 
-def _of_group(one: ConflictGroup, dances: Dances) -> Advice:
-    """What to do about one conflict: by how much the chance of any falls, taken from the runs in which only this happened."""
-    only = sum(
-        1
-        for run in one.in_runs
-        if all((near.pair, near.scene) == (one.pair, one.scene) for near in dances.runs[run])
-    ) / len(dances.runs)
-    if must_mend(one):
-        return Advice(beat=one.start, who=(one.first, one.second), kind="", fall=only, mend=True)
-    kind = one.removed.matters
-    fall = (one.share - one.removed.kinds[kind].chance) / one.share
-    return Advice(beat=one.start, who=one.removed.who, kind=kind, fall=only * fall)
+def _rehearsals(dances: Dances, missed: float, slips: Sequence[Slip]) -> list[Advice]:
+    """Errors on which conflicts hang: of those who err most there, and of everybody where that takes more away."""
+    before = goes_wrong(any_share(dances), missed, slips)
+    hang: dict[Removal, list[ConflictGroup]] = {}
+    of_kind: dict[str, list[ConflictGroup]] = {}
+    for one in dances.groups:
+        kind = one.removed.matters
+        if kind and not must_mend(one):
+            hang.setdefault(Removal(one.removed.who, (kind,)), []).append(one)
+            of_kind.setdefault(kind, []).append(one)
+    found = {
+        removal: before - goes_wrong(dances.everywhere[removal].chance, missed, slips)
+        for removal in hang
+    }
+    for kind, groups in of_kind.items():
+        everybody = next(
+            each for each in dances.everywhere if each.kinds == (kind,) and len(each.who) > 1
+        )
+        fall = before - goes_wrong(dances.everywhere[everybody].chance, missed, slips)
+        if all(fall > own for each, own in found.items() if each.kinds == (kind,)):
+            hang[everybody], found[everybody] = groups, fall
+    return [
+        Advice(
+            beat=hang[removal][0].start,
+            who=removal.who,
+            kind=removal.kinds[0],
+            fall=fall,
+            more=len(hang[removal]) - 1,
+        )
+        for removal, fall in found.items()
+    ]
+
+
+def _mends(dances: Dances, missed: float, slips: Sequence[Slip]) -> list[Advice]:
+    """Pairs whom the plan brings together: what is left if it does so no more, in any of their scenes."""
+    before = goes_wrong(any_share(dances), missed, slips)
+    found: dict[int, list[ConflictGroup]] = {}
+    for one in dances.groups:
+        if must_mend(one):
+            found.setdefault(one.pair, []).append(one)
+    out = list[Advice]()
+    for groups in found.values():
+        gone = {one.at for one in groups}
+        left = sum(any((near.pair, near.scene) not in gone for near in run) for run in dances.runs)
+        fall = before - goes_wrong(left / len(dances.runs), missed, slips)
+        one = groups[0]
+        out.append(
+            Advice(
+                beat=one.start,
+                who=(one.first, one.second),
+                kind="",
+                fall=fall,
+                mend=True,
+                more=len(groups) - 1,
+            )
+        )
+    return out
 
 
 def _by_performer(slips: Sequence[Slip]) -> dict[str, list[Slip]]:

@@ -2,23 +2,25 @@
 
 The same runs are danced again, with the same draws, around the conflict: some in which it happened and some in which it
 did not. The first tell how often it goes away, the others how often it comes where it was not: props that move as
-one may only be kept apart by somebody who is late.
+one may only be kept apart by somebody who is late. Conflicts of the runs danced again belong to a scene by the same rule as
+those of the whole runs.
 """
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Bools
 from sequencer.checks.distances.binomial import ChanceChange, alike, changed
 from sequencer.checks.distances.drift_runs import Work, drawn_dancer
+from sequencer.checks.distances.scenes import Edges, by_scene
 from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import ERROR_KINDS
 
-TRIALS = 40  # runs with the conflict that are danced again, and as many without it
 _HELPS = 0.8  # of a chance that is left at most without an error that is worth rehearsing
-_COARSE = 0.01  # [m] tolerance of distances that are only counted
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,10 +47,86 @@ class Removed:
         return tuple(kind for kind, each in self.kinds.items() if each.low > 0)
 
 
+class Without(NamedTuple):
+    """Kinds of error that are taken away from the first and from the second of a pair."""
+
+    first: tuple[str, ...] = ()
+    second: tuple[str, ...] = ()
+
+
+AS_IT_IS = Without()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Place:
+    """Where a conflict is in the plan."""
+
+    pair: tuple[str, str]
+    scene: int
+    edges: Edges  # of the pair's scenes
+    window: tuple[float, float]  # [beats] in which it is danced again
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DancedAgain:
+    """Some runs danced again around a conflict, each as it is and without some errors; n runs, w ways."""
+
+    runs: tuple[int, ...]
+    ways: tuple[Without, ...]
+    near: Bools  # (n, w) whether the two come too close anywhere in the window
+    there: Bools  # (n, w) whether they do in the scene of the conflict
+
+    def of(self, runs: Sequence[int], way: Without) -> Bools:
+        """Whether it is there in some runs."""
+        at = [self.runs.index(run) for run in runs]
+        return self.there[at, self.ways.index(way)]
+
+
+def kinds_of(work: Work, name: str) -> tuple[str, ...]:
+    """The kinds of error that a performer has."""
+    return tuple(kind for kind in ERROR_KINDS if getattr(work.spread_of(name), kind) > 0)
+
+
+def ways_of(work: Work, pair: tuple[str, str]) -> tuple[dict[str, Without], dict[str, Without]]:
+    """Without each kind of error of both, by kind; and without all errors of one, by name."""
+    first, second = (kinds_of(work, name) for name in pair)
+    kinds = {
+        kind: Without(*(tuple(k for k in own if k == kind) for own in (first, second)))
+        for kind in ERROR_KINDS
+        if kind in {*first, *second}
+    }
+    return kinds, {pair[0]: Without(first=first), pair[1]: Without(second=second)}
+
+
+def again_with(
+    work: Work, place: Place, runs: Sequence[int], ways: Sequence[Without]
+) -> DancedAgain:
+    """Some runs danced again around a conflict, with the same draws.
+
+    Parameters
+    ----------
+    work : Work
+    place : Place
+    runs : sequence of int
+    ways : sequence of Without
+    """
+    found = [_spells(work, place, run, ways) for run in runs]
+    near = [[bool(spells) for spells in own] for own in found]
+    there = [[place.scene in by_scene(spells, place.edges) for spells in own] for own in found]
+    shape = (len(runs), len(ways))
+    return DancedAgain(
+        runs=tuple(runs),
+        ways=tuple(ways),
+        near=np.array(near, dtype=np.bool_).reshape(shape),
+        there=np.array(there, dtype=np.bool_).reshape(shape),
+    )
+
+
 def removed_errors(
     work: Work,
     pair: tuple[str, str],
-    window: tuple[float, float],
+    again: DancedAgain,
+    chance: float,
     *,
     hit: Sequence[int],
     missed: Sequence[int],
@@ -59,60 +137,64 @@ def removed_errors(
     ----------
     work : Work
     pair : (str, str)
-    window : (float, float)
-        Beats around the conflict.
+    again : DancedAgain
+        All of the next runs, each as it is and in `ways_of` the pair.
+    chance : float
+        Share of all runs with the conflict.
     hit, missed : sequence of int
-        Runs with the conflict and without it, all of them; the first `TRIALS` of each are danced again.
+        Some runs with the conflict and some without it.
     """
-    kinds = [
-        kind
-        for kind in ERROR_KINDS
-        if any(getattr(work.spread_of(name), kind) > 0 for name in pair)
-    ]
-    again = [*hit[:TRIALS], *missed[:TRIALS]]
-    under = np.array([_under(work, pair, window, run, kinds) for run in again]).reshape(
-        len(again), -1
+    # Where the window shows something else than the whole run, what is there belongs to another conflict.
+    with_it = [run for run in hit if again.of([run], AS_IT_IS)[0]]
+    without = [run for run in missed if not again.of([run], AS_IT_IS)[0]]
+    kinds, people = (
+        {
+            name: changed(
+                chance,
+                (int(np.sum(~again.of(with_it, way))), len(with_it)),
+                (int(np.sum(again.of(without, way))), len(without)),
+            )
+            for name, way in ways.items()
+        }
+        for ways in ways_of(work, pair)
     )
-    with_it = under[: len(hit[:TRIALS])]
-    without = under[len(with_it) :]
-    without = without[~without[:, 0]]  # what lies beside it is another conflict
-    chance = len(hit) / (len(hit) + len(missed))
-    of = [
-        changed(
-            chance,
-            (int(np.sum(~with_it[:, k])), len(with_it)),
-            (int(np.sum(without[:, k])), len(without)),
-        )
-        for k in range(1, under.shape[1])
-    ]
+    still = [again.of(with_it, way) for way in ways_of(work, pair)[1].values()]
     return Removed(
-        chance=chance,
-        kinds=dict(zip(kinds, of, strict=False)),
-        people=dict(zip(pair, of[len(kinds) :], strict=True)),
-        who=_who(pair, with_it[:, -2:]),
+        chance=chance, kinds=kinds, people=people, who=_who(pair, np.stack(still, axis=1))
     )
 
 
-def _under(
-    work: Work,
-    pair: tuple[str, str],
-    window: tuple[float, float],
-    run: int,
-    kinds: Sequence[str],
-) -> Bools:
-    """Whether the two come too close in a run: as it is, without each kind of error, without each one's errors."""
-    plan = [dancer for dancer in work.dancers if dancer.name in pair]
-    drawn = [drawn_dancer(work, each, run) for each in plan]
-    cast, pairs = [*drawn], [(0, 1)]
-    for kind in kinds:
-        pairs.append((len(cast), len(cast) + 1))
-        cast += [drawn_dancer(work, e, run, work.spread_of(e.name).without(kind)) for e in plan]
-    pairs += [(len(cast), 1), (0, len(cast) + 1)]
-    cast += plan
-    found = approaches(
-        cast, *window, required=work.required, minima=False, tolerance=_COARSE, pairs=pairs
-    )
-    return np.isin(np.arange(len(pairs)), found.spans.group)
+def _spells(
+    work: Work, place: Place, run: int, ways: Sequence[Without]
+) -> list[list[tuple[float, float]]]:
+    """From when to when the two are too close in a run, for each way."""
+    cast, at = list[Dancer](), dict[tuple[str, tuple[str, ...]], int]()
+    plan = {dancer.name: dancer for dancer in work.dancers if dancer.name in place.pair}
+    pairs = []
+    for way in ways:
+        two = []
+        for name, kinds in zip(place.pair, way, strict=True):
+            if (name, kinds) not in at:
+                at[name, kinds] = len(cast)
+                cast.append(_dancer(work, plan[name], run, kinds))
+            two.append(at[name, kinds])
+        pairs.append((two[0], two[1]))
+    # With the tolerance of the whole runs: a coarser one would find conflicts that those do not have.
+    found = approaches(cast, *place.window, required=work.required, minima=False, pairs=pairs)
+    out: list[list[tuple[float, float]]] = [[] for _ in ways]
+    for k, start, end in zip(found.spans.group, found.spans.start, found.spans.end, strict=True):
+        out[int(k)].append((float(start), float(end)))
+    return [sorted(spells) for spells in out]
+
+
+def _dancer(work: Work, plan: Dancer, run: int, without: tuple[str, ...]) -> Dancer:
+    """One performer of a run without some kinds of error; the plan's own without any error."""
+    spread = work.spread_of(plan.name)
+    for kind in without:
+        spread = spread.without(kind)
+    if not any(getattr(spread, kind) for kind in ERROR_KINDS):
+        return plan
+    return drawn_dancer(work, plan, run, spread)
 
 
 def _who(pair: tuple[str, str], still: Bools) -> tuple[str, ...]:

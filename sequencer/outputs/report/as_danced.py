@@ -10,6 +10,7 @@ from sequencer.units import BarLengths, aloud, counted
 
 _ROWS = 10  # in the table; JSON holds all
 _NEVER = 1e-6  # chance that is not told in numbers
+_MANY = 3  # people told as "everybody": one, two or all are named
 _CUES = 5  # missed cues that are told
 _KINDS = {
     "place": ("places", "m", 1.0),
@@ -189,7 +190,7 @@ def _mark_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
 
 
 def _sum_lines(danced: Danced, width: int) -> list[str]:
-    """The chance that anything goes wrong."""
+    """The chance that any two come too close."""
     if not danced.anything:
         return []
     now, *others = danced.anything
@@ -197,7 +198,7 @@ def _sum_lines(danced: Danced, width: int) -> list[str]:
     if danced.slips:
         by += f", the rest by missed cues (each performer misses one in {percent(danced.missed)} of the runs)"
     text = (
-        f"Chance that anything goes wrong in a run: {percent(danced.goes_wrong)} ({percent(danced.goes_wrong_low)} to "
+        f"Chance that any two come too close in a run: {percent(danced.goes_wrong)} ({percent(danced.goes_wrong_low)} to "
         f"{percent(danced.goes_wrong_high)}); {by}."
     )
     if others:
@@ -225,11 +226,12 @@ def _rehearsal_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
 
 def _rehearsal_words(one: Rehearsal, bars: BarLengths) -> str:
     where = f" ({aloud(one.position, bars)})" if one.position else ""
+    who = " and ".join(one.who) if len(one.who) < _MANY else "everybody"
     digits = 1 if one.before - one.after >= 0.001 else 2  # so that the two are not told alike
     before, after = (f"{100 * share:.{digits}f} %" for share in (one.before, one.after))
     return (
-        f"{clock_text(one.start)}{where} {' and '.join(one.who)}: {one.what} – "
-        f"anything in {after} of the runs instead of {before}"
+        f"{clock_text(one.start)}{where} {who}: {one.what} – "
+        f"any two too close in {after} of the runs instead of {before}"
     )
 
 

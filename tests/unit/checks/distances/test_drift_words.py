@@ -118,6 +118,6 @@ def test_advice_in_words():
     near = replace(cue, slips=(replace(slip, worst=0.09, meets=("Moss",)),))
     assert "an eight late comes within 9 cm of Moss" in rehearsed(near, "weave", "weave")
     place = Advice(beat=8.0, who=("Wren",), kind="place", fall=0.1)
-    assert rehearsed(place, "", "weave") == "hitting the places in weave"
-    assert rehearsed(place, "", "the link from a into b") == "hitting the places"
+    assert rehearsed(place, "", "weave") == "hitting the places everywhere, weave above all"
+    assert rehearsed(place, "", "the link from a into b") == "hitting the places everywhere"
     assert rehearsed(replace(place, mend=True), "", "weave").startswith("mend the plan in weave: ")

@@ -80,11 +80,11 @@ def test_it_ends_with_the_chance_of_anything_and_one_list():
     at = lines.index("Rehearse this first")
 
     assert lines[at + 1 :] == [
-        "  1. 1:35.0 (41.1) Wren and Moss: hitting the places in pro-bend-4 – anything in 3.0 % of the runs",
-        "     instead of 14.0 %",
+        "  1. 1:35.0 (41.1) Wren and Moss: hitting the places in pro-bend-4 – any two too close in 3.0 % of",
+        "     the runs instead of 14.0 %",
     ]
     text = said(lines[:at])
-    assert "Chance that anything goes wrong in a run: 14 % (11 % to 17 %)" in text
+    assert "Chance that any two come too close in a run: 14 % (11 % to 17 %)" in text
     assert "12 % (9 % to 15 % by 500 runs) by small errors" in text
     assert "each performer misses one in 2 % of the runs" in text
     assert "2 % (0.2 % to 6 % by 125 runs) if they are half as wide" in text
@@ -100,7 +100,7 @@ def test_what_helps_little_is_told_finely():
         before=0.4551,
         after=0.4546,
     )
-    assert "anything in 45.46 % of the runs instead of 45.51 %" in said(
+    assert "any two too close in 45.46 % of the runs instead of 45.51 %" in said(
         danced_lines(danced(rehearse=(little,)), 100)
     )
 
