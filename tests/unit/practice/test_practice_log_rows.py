@@ -1,5 +1,7 @@
 """A typed line is completed by the show: the exercise, the loop, the day, the fuel."""
 
+from dataclasses import replace
+
 import pytest
 
 from sequencer.errors import InputError, Place
@@ -84,3 +86,13 @@ def test_how_far_it_is_now_is_said():
     assert said_of(made_show(), [logged("Ada 1.1 note warm-up")], []) == []
     bo = [logged("Bo 6.1 100% 8/10")]
     assert said_of(made_show(), bo, bo) == [f"{JOIN}: done"]
+
+
+def test_one_loop_of_two_exercises_counts_for_both(monkeypatch):
+    own = exercises(made_show(), "Ada")
+    both = (own[0], replace(own[0], title="another"), *own[1:])
+    monkeypatch.setitem(completed_row.__globals__, "exercises", lambda _show, _who: both)
+    line = logged("Ada 6.1 60% 6/8")
+    assert (line.what, line.start, line.end) == ("", own[0].start, own[0].end)
+    said = said_of(made_show(), [line], [line])
+    assert [each.partition(":")[0] for each in said] == [JOIN, "another"]
