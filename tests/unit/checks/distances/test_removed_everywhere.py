@@ -5,6 +5,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from sequencer.checks.distances import runs_again
 from sequencer.checks.distances.conflict_groups import Dances, as_danced
 from sequencer.checks.distances.drift_runs import Trials, Work, danced, one_run
 from sequencer.checks.distances.drift_words import rehearsed
@@ -22,8 +23,16 @@ from sequencer.motion.performers.drifting import Spread
 from sequencer.motion.performers.walks import Move
 
 STILL = Spread(place=0, facing=0, timing=0, tempo=0, tether=0, hand=0)
-RUNS = 50  # so many that all runs of both sorts are danced again
+RUNS = 50
 SCENES = (0.0, 4.0, 8.0, 12.0, 16.0, 20.0)
+
+
+@pytest.fixture(scope="module", autouse=True)
+def all_again():
+    """All runs of both sorts are danced again, so that no chance is a sample's."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(runs_again, "TRIALS", RUNS)
+        yield
 
 
 def without(work, removal):
