@@ -11,8 +11,8 @@ from sequencer.checks.distances.binomial import ChanceChange
 from sequencer.checks.distances.drift_runs import Run, RunProgress, Trials, Work, danced
 from sequencer.checks.distances.removed_errors import (
     AS_IT_IS,
+    ConflictPlace,
     DancedAgain,
-    Place,
     Removed,
     again_with,
     removed_errors,
@@ -238,10 +238,10 @@ def pair_names(dancers: Sequence[Dancer]) -> list[tuple[str, str]]:
     return [(names[i], names[j]) for i in range(len(names)) for j in range(i + 1, len(names))]
 
 
-def _place(work: Work, one: ConflictGroup) -> Place:
+def _place(work: Work, one: ConflictGroup) -> ConflictPlace:
     """Where a group is, and what is danced again of it."""
     low, high = one.window
-    return Place(
+    return ConflictPlace(
         pair=(one.first, one.second),
         scene=one.scene,
         edges=work.edges[one.pair] if work.edges else work.span,

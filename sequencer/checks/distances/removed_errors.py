@@ -58,7 +58,7 @@ AS_IT_IS = Without()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Place:
+class ConflictPlace:
     """Where a conflict is in the plan."""
 
     pair: tuple[str, str]
@@ -99,14 +99,14 @@ def ways_of(work: Work, pair: tuple[str, str]) -> tuple[dict[str, Without], dict
 
 
 def again_with(
-    work: Work, place: Place, runs: Sequence[int], ways: Sequence[Without]
+    work: Work, place: ConflictPlace, runs: Sequence[int], ways: Sequence[Without]
 ) -> DancedAgain:
     """Some runs danced again around a conflict, with the same draws.
 
     Parameters
     ----------
     work : Work
-    place : Place
+    place : ConflictPlace
     runs : sequence of int
     ways : sequence of Without
     """
@@ -165,7 +165,7 @@ def removed_errors(
 
 
 def _spells(
-    work: Work, place: Place, run: int, ways: Sequence[Without]
+    work: Work, place: ConflictPlace, run: int, ways: Sequence[Without]
 ) -> list[list[tuple[float, float]]]:
     """From when to when the two are too close in a run, for each way."""
     cast, at = list[Dancer](), dict[tuple[str, tuple[str, ...]], int]()

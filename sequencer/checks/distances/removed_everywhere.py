@@ -14,8 +14,8 @@ from sequencer.checks.distances.binomial import ChanceChange, changed
 from sequencer.checks.distances.drift_runs import Run, Work
 from sequencer.checks.distances.removed_errors import (
     AS_IT_IS,
+    ConflictPlace,
     DancedAgain,
-    Place,
     Without,
     again_with,
     kinds_of,
@@ -46,7 +46,7 @@ def removed_everywhere(
     work: Work,
     removals: Iterable[Removal],
     runs: Sequence[Run],
-    places: Mapping[At, Place],
+    places: Mapping[At, ConflictPlace],
     explained: Mapping[At, DancedAgain],
     *,
     jobs: int = 1,
@@ -95,7 +95,7 @@ def removed_everywhere(
 def _still(
     work: Work,
     removals: Sequence[Removal],
-    places: Mapping[At, Place],
+    places: Mapping[At, ConflictPlace],
     explained: Mapping[At, DancedAgain],
     numbered: tuple[int, Run],
 ) -> list[bool]:

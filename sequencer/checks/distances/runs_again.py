@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from sequencer.checks.distances.drift_runs import Run
 
-TRIALS = 40  # runs with a conflict that are danced again, and as many without it
+TRIALS = 32  # runs with a conflict that are danced again, and as many without it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -33,9 +33,7 @@ def danced_lines(danced: Danced, width: int, bars: BarLengths | None = None) -> 
         Of the song, for counting positions aloud.
     """
     count = bars or BarLengths()
-    head = (
-        f"As danced: {danced.runs} runs, seed {danced.seed}; errors drawn: {spread_words(danced)}"
-    )
+    head = f"As danced: {counted(danced.runs, 'run')}, seed {danced.seed}; errors drawn: {spread_words(danced)}"
     lines = textwrap.wrap(head, width, subsequent_indent="  ")
     if not danced.pairs:
         return [*lines, "  A solo: nobody to come too close to."]
@@ -178,7 +176,7 @@ def _mark_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
             width,
         )
     return _wrapped(
-        f"Marks off for all: nobody comes nearer to anybody else, but {100 * marks.room:.0f} cm off {who} is too near "
+        f"Marks off for all: nobody comes nearer to anybody else, but if all marks are {100 * marks.room:.0f} cm off, {who} is too near "
         f"{thing}{when}: with marks off by {100 * marks.spread:.0f} cm (standard deviation) "
         + (
             f"in at most {percent(marks.most)} of the runs"

@@ -43,7 +43,7 @@ def test_without_ones_errors_it_is_as_likely_as_the_others_make_it(dance):
     assert one.removed.matters == "place"
     alone = norm.cdf(-room / sigma)
     for own in one.removed.people.values():
-        # 40 runs of each sort are danced again: the change's own interval holds the closed form
+        # 32 runs of each sort are danced again: the change's own interval holds the closed form
         assert one.share + own.low <= alone <= one.share + own.high
         assert own.chance < one.share
 

@@ -120,7 +120,11 @@ def few(conflicts):
 @pytest.mark.parametrize(
     ("room", "most", "says"),
     [
-        (0.2, 0.135, "20 cm off Wren is too near the edge of the stage at 0:03.0 (2.3)"),
+        (
+            0.2,
+            0.135,
+            "but if all marks are 20 cm off, Wren is too near the edge of the stage at 0:03.0 (2.3)",
+        ),
         (0.2, 0.135, "with marks off by 10 cm (standard deviation) in at most 14 % of the runs"),
         (4.7, 1e-300, "with marks off by 10 cm (standard deviation) practically never"),
         (0.0, 1.0, "no room is left between Wren and the edge of the stage"),
@@ -154,6 +158,10 @@ def test_a_plan_to_be_mended_is_what_it_is_most_by():
 
 def test_a_share_is_finer_near_zero():
     assert [percent(each) for each in (0.0, 0.0042, 0.05, 1.0)] == ["0 %", "0.42 %", "5 %", "100 %"]
+
+
+def test_one_run_is_one():
+    assert danced_lines(danced(runs=1), 100)[0].startswith("As danced: 1 run, seed 3")
 
 
 def test_a_solo_meets_nobody():
