@@ -46,7 +46,7 @@ class InputError(SequencerError):
         self.code, self.place, self.what, self.mend, self.why = code, place, what, mend, why
 
     def __str__(self) -> str:
-        where = written_out(":".join(str(part) for part in self.place if part))
+        where = _seen(":".join(str(part) for part in self.place if part))
         why = f" ({_short(self.why)})" if self.why else ""
         text = f"{_short(self.what)}{why}"
         separator = " " if text.endswith("?") else "; "
@@ -55,7 +55,7 @@ class InputError(SequencerError):
 
 def _short(text: str) -> str:
     """A text whose middle is left out where somebody's own value makes it longer than anybody reads."""
-    text = written_out(text)
+    text = _seen(text)
     if len(text) <= _LONGEST:
         return text
     return f"{text[: _LONGEST - _END]} … {text[-_END:]}"
