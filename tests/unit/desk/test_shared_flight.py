@@ -5,7 +5,7 @@ import os
 import pickle
 import signal
 import threading
-from contextlib import contextmanager, suppress
+from contextlib import contextmanager, suppress, suppress
 from time import monotonic, sleep
 
 import pytest
@@ -67,7 +67,8 @@ def second_process():
     finally:
         process.kill()
         process.join(10)
-        here.close()
+        with suppress(OSError):  # the thread that sends to it may be closing the pipe at this moment
+            here.close()
 
 
 @pytest.fixture(scope="module")
