@@ -5,7 +5,7 @@ import os
 import pickle
 import signal
 import threading
-from contextlib import contextmanager, suppress, suppress
+from contextlib import contextmanager, suppress
 from time import monotonic, sleep
 
 import pytest
