@@ -67,7 +67,9 @@ def second_process():
     finally:
         process.kill()
         process.join(10)
-        with suppress(OSError):  # the thread that sends to it may be closing the pipe at this moment
+        with suppress(
+            OSError
+        ):  # the thread that sends to it may be closing the pipe at this moment
             here.close()
 
 
