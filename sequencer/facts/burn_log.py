@@ -26,7 +26,7 @@ from statistics import median
 from sequencer.errors import InputError, InputErrors, Place
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel as fuel_named
-from sequencer.given_files import TooLargeError, given_bytes
+from sequencer.facts.log_tables import check_width, separator_of, table_text
 
 _CONFIDENCE = 0.95  # probability that the next burn is not shorter than the lower end
 FEWEST = 3  # minimum number of burns for an interval
@@ -34,6 +34,7 @@ LEAST_SPREAD = 0.05  # [1] fraction of the median: stopwatches, people and weath
 _SMALL_SAMPLE = {2: 1.196, 3: 1.495, 4: 1.363, 5: 1.206, 6: 1.2, 7: 1.14, 8: 1.129, 9: 1.107}
 _MAD_TO_SIGMA = 1.4826
 _CLOCK = re.compile(r"^(\d+):([0-5]\d(?:\.\d+)?)$")
+_QUOTED = "write times without a comma (245 or 4:05), and texts that hold one in double quotes"
 _LARGEST_FILE = 2_000_000  # bytes
 _PRACTISED = {"tried", "clean"}  # columns by which a practice log is known
 _ENDS = {"burnt out": True, "put out": False}
@@ -91,27 +92,13 @@ def read_burn_log(path: Path) -> tuple[TimedBurn, ...]:
     InputError
         For one fault, InputErrors for several: file not found, no header, an unknown fuel, an invalid time.
     """
-    place = Place(str(path))
     try:
-        content = given_bytes(path, _LARGEST_FILE)
-        text = content.decode("utf-8-sig").replace("\r\n", "\n").replace("\r", "\n")
-    except TooLargeError as error:
-        raise InputError(
-            "too-large",
-            place,
-            "this burn log is larger than 2 MB",
-            "give the path of a burn log",
-        ) from error
+        text = table_text(path, _LARGEST_FILE, "burn log", "give the path of a burn log")
     except FileNotFoundError as error:
-        raise InputError("no-file", place, "burn log not found", "check the path") from error
-    except UnicodeDecodeError as error:
         raise InputError(
-            "not-text", place, "this is not UTF-8 text", "save it as CSV, UTF-8"
+            "no-file", Place(str(path)), "burn log not found", "check the path"
         ) from error
-    except OSError as error:
-        raise InputError(
-            "cannot-read", place, f"this file cannot be read ({error.strerror})", "check the path"
-        ) from error
+    text = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
     return parse_burn_log(text, str(path))
 
 
@@ -123,8 +110,7 @@ def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
     InputError
         As `read_burn_log`.
     """
-    lines = text.splitlines()
-    separator = ";" if lines and lines[0].count(";") > lines[0].count(",") else ","
+    separator = separator_of(text)
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator)
     try:
         header = [cell.strip().casefold() for cell in next(reader, [])]
@@ -140,7 +126,7 @@ def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
             if not any(cell.strip() for cell in cells) or _timed_nothing(header, cells):
                 continue
             try:
-                _check_width(header, cells, Place(file, reader.line_num))
+                check_width(header, cells, Place(file, reader.line_num), _QUOTED)
                 burns.append(_burn(header, cells, file, reader.line_num, separator))
             except InputError as error:
                 faults.append(error)
@@ -202,15 +188,6 @@ def matching(
         )
         and (not wick or not burn.wick or burn.wick.casefold() == wick.casefold())
     )
-
-
-def _check_width(header: list[str], cells: list[str], place: Place) -> None:
-    """Refuse a row with more cells than the header: a comma inside a number would halve it unseen."""
-    if any(cell.strip() for cell in cells[len(header) :]):
-        raise InputError(
-            "bad-row", place, f"this row has {len(cells)} cells, the header names {len(header)}",
-            "write times without a comma (245 or 4:05), and texts that hold one in double quotes",
-        )  # fmt: skip
 
 
 def _timed_nothing(header: list[str], cells: list[str]) -> bool:

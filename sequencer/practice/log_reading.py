@@ -16,13 +16,14 @@ from pathlib import Path
 from sequencer.errors import InputError, InputErrors, Place
 from sequencer.facts.burn_log import burning_seconds
 from sequencer.facts.fuels import fuel as fuel_named
-from sequencer.given_files import TooLargeError, given_bytes
+from sequencer.facts.log_tables import check_width, separator_of, table_text
 from sequencer.practice.log_quotes import refuse_open_quote
 from sequencer.practice.logged_run import NEEDED, LoggedRun
 from sequencer.practice.place_drift import drift_of
 from sequencer.show.reading import nearest
 
 LARGEST_LOG = 5_000_000  # bytes
+_QUOTED = "put texts that hold a comma in double quotes"
 _MOST_SHOWN = 12  # faults told at once
 _FIRST_YEAR = 2000
 _SPEEDS = (10.0, 200.0)  # [%]
@@ -66,24 +67,10 @@ def log_text(path: Path) -> str | None:
     InputError
         If it cannot be read as text.
     """
-    place = Place(str(path))
     try:
-        return given_bytes(path, LARGEST_LOG).decode("utf-8")
+        return table_text(path, LARGEST_LOG, "practice log", "keep the old years in another file")
     except FileNotFoundError:
         return None
-    except TooLargeError as error:
-        raise InputError(
-            "too-large", place, "this practice log is larger than 5 MB",
-            "keep the old years in another file",
-        ) from error  # fmt: skip
-    except UnicodeDecodeError as error:
-        raise InputError(
-            "not-text", place, "this is not UTF-8 text", "save it as CSV, UTF-8"
-        ) from error
-    except OSError as error:
-        raise InputError(
-            "cannot-read", place, f"this file cannot be read ({error.strerror})", "check the path"
-        ) from error
 
 
 def parse_practice_log(text: str, file: str, ground: LogGround) -> tuple[LoggedRun, ...]:
@@ -106,7 +93,7 @@ def parse_practice_log(text: str, file: str, ground: LogGround) -> tuple[LoggedR
                 continue
             line = reader.line_num
             try:
-                _check_width(header, cells, Place(file, line))
+                check_width(header, cells, Place(file, line), _QUOTED)
                 runs.append(
                     run_of(_named(header, cells), ground, _places(header, cells, file, line), line)
                 )
@@ -120,12 +107,6 @@ def parse_practice_log(text: str, file: str, ground: LogGround) -> tuple[LoggedR
     if faults:
         raise faults[0] if len(faults) == 1 else InputErrors(faults[:_MOST_SHOWN])
     return tuple(runs)
-
-
-def separator_of(text: str) -> str:
-    """What stands between the cells of a table: a semicolon where its first line has more of these."""
-    first = text.partition("\n")[0]
-    return ";" if first.count(";") > first.count(",") else ","
 
 
 def header_of(cells: Sequence[str], file: str) -> list[str]:
@@ -406,12 +387,3 @@ def _places(
         return Place(file, line, 1 + sum(len(cell) + 1 for cell in before))
 
     return place
-
-
-def _check_width(header: Sequence[str], cells: Sequence[str], place: Place) -> None:
-    """Refuse a line with more cells than the header: a comma inside a text would shift all that follows."""
-    if any(cell.strip() for cell in cells[len(header) :]):
-        raise InputError(
-            "bad-row", place, f"this line has {len(cells)} cells, the first line names {len(header)}",
-            "put texts that hold a comma in double quotes",
-        )  # fmt: skip

@@ -13,9 +13,10 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from sequencer.errors import InputError, Place
+from sequencer.facts.log_tables import separator_of
 from sequencer.files import replacing, telling
 from sequencer.practice.log_quotes import refuse_open_quote
-from sequencer.practice.log_reading import header_of, log_text, separator_of
+from sequencer.practice.log_reading import header_of, log_text
 from sequencer.practice.logged_run import LOG_COLUMNS
 
 

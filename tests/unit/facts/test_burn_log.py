@@ -70,7 +70,7 @@ def test_faults_name_line_and_column(row, code, column, says):
 
 
 def test_a_comma_inside_a_time_is_not_taken_for_the_end_of_a_column():
-    with pytest.raises(InputError, match="this row has 3 cells, the header names 2") as caught:
+    with pytest.raises(InputError, match="this line has 3 cells, the first line names 2") as caught:
         parse_burn_log("fuel,burn\nkerosene,1,245\n", "b.csv")
     assert caught.value.place.line == 2
     with pytest.raises(InputError, match="'4,5' is not a burning time"):
