@@ -92,8 +92,8 @@ def begun(move: str) -> str:
 def _slip_words(worst: Slip) -> str:
     """What missing a cue does."""
     near = (
-        f"reaches {-100 * worst.worst:.0f} cm into" if worst.worst < 0
-        else f"comes within {100 * worst.worst:.0f} cm of"
+        f"means overlapping by {-100 * worst.worst:.0f} cm with" if worst.worst < 0
+        else f"means coming within {100 * worst.worst:.0f} cm of"
     )  # fmt: skip
     return f"{worst.kind} {near} {' and '.join(worst.meets)}"
 

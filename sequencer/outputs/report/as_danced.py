@@ -71,12 +71,15 @@ def _chance_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
     if not shown:
         return []
     names = [" – ".join(one.between) for one in shown]
-    room = min(max(columns(name) for name in names), max(width - 66, 12))
+    times = [_when(one, bars) for one in shown]
+    wide = max(columns(when) for when in times)
+    room = min(max(columns(name) for name in names), max(width - 46 - wide, 12))
     interval = f"{100 * danced.confidence:.0f} % interval"
-    head = f"  {'from':<20} {fitted('between', room)}  {'under':>7} {interval:>16} {'closest':>8}"
+    head = f"  {fitted('from', wide)} {fitted('between', room)}  {'under':>7} {interval:>16} {'closest':>8}"
     lines = [f"{head}  most by"]
-    for name, one in zip(names, shown, strict=True):
-        lines += [_row(name, one, room, bars), *_where_lines(one, width, bars)]
+    for when, name, one in zip(times, names, shown, strict=True):
+        row = _row(f"{fitted(when, wide)} {fitted(name, room)}", one)
+        lines += [row, *_where_lines(one, width, bars)]
     more = len(danced.chances) - len(shown)
     if more:
         lines.append(f"  {more} more, less likely (--json lists all)")
@@ -90,16 +93,18 @@ def _chance_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
     return lines
 
 
-def _row(name: str, one: Chance, room: int, bars: BarLengths) -> str:
-    when = clock_text(one.start) + (f" ({aloud(one.position, bars)})" if one.position else "")
+def _when(one: Chance, bars: BarLengths) -> str:
+    return clock_text(one.start) + (f" ({aloud(one.position, bars)})" if one.position else "")
+
+
+def _row(begins: str, one: Chance) -> str:
     interval = f"{percent(one.low)} – {percent(one.high)}"
     people = f", {' and '.join(one.who)}" if one.who else ""
     why = f"{one.matters}{people}" if one.matters else ""
     if one.raises:
         why = "the plan"
     return (
-        f"  {when:<20} {fitted(name, room)}  {percent(one.chance):>7} {interval:>16} "
-        f"{one.worst:>6.2f} m  {why}"
+        f"  {begins}  {percent(one.chance):>7} {interval:>16} {one.worst:>6.2f} m  {why}"
     ).rstrip()
 
 
@@ -108,10 +113,10 @@ def _where_lines(one: Chance, width: int, bars: BarLengths) -> list[str]:
     moves = " and ".join(move for move in dict.fromkeys(one.moves) if move)
     parts = [", ".join(part for part in (one.formation, one.section, moves) if part)]
     if one.slices and one.slices_from:
-        every = "beat" if one.slice_beats == 1 else f"{one.slice_beats:g} beats"
+        every = "beat" if one.slice_beats == 1 else f"stretch of {one.slice_beats:g} beats"
         counts = " ".join(str(count) for count in one.slices)
         parts.append(
-            f"to {clock_text(one.end)}; nearest, a number for every {every} from {aloud(one.slices_from, bars)}: {counts}"
+            f"to {clock_text(one.end)}; how many runs brought them nearest in each {every} from {aloud(one.slices_from, bars)} on: {counts}"
         )
     if one.half is not None and one.twice is not None:
         parts.append(f"{percent(one.half)} at half the spread, {percent(one.twice)} at twice")
@@ -140,7 +145,7 @@ def _cue_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
     harm = len(danced.missed_cues)
     head = (
         f"Missed cues: each cue of each performer a beat, a bar and an eight late, and with left and right mixed up, while "
-        f"all others dance the plan: {harm} of {danced.slips} bring two too close"
+        f"all others dance the plan: {harm} of {danced.slips} bring two too close, flames counted"
     )
     lines = _wrapped(head + (", the nearest first:" if harm else ""), width)
     for one in danced.missed_cues[:_CUES]:
@@ -152,7 +157,7 @@ def _cue_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
 
 def _cue_words(one: MissedCue, bars: BarLengths) -> str:
     cm = 100 * one.worst
-    near = f"reaches {-cm:.0f} cm into" if cm < 0 else f"comes within {cm:.0f} cm of"
+    near = f"overlaps by {-cm:.0f} cm with" if cm < 0 else f"comes within {cm:.0f} cm of"
     into = f" into {one.begins}" if one.begins else ""
     return (
         f"{clock_text(one.start)} ({aloud(one.position, bars)}) {one.who}, {one.kind}{into}: {near} "

@@ -109,14 +109,14 @@ def test_advice_in_words():
     )
     cue = Advice(beat=8.0, who=("Wren",), kind="", fall=0.1, slips=(slip,))
     assert rehearsed(cue, "the walk to box", "weave") == (
-        "the cue into the walk to box: an eight late reaches 28 cm into Moss and Sable"
+        "the cue into the walk to box: an eight late means overlapping by 28 cm with Moss and Sable"
     )
     two = replace(
         cue, slips=(slip, replace(slip, cue=20.0), replace(slip, cue=20.0, kind="a bar late"))
     )
     assert rehearsed(two, "", "weave").endswith("Moss and Sable, and 1 more cue to be sure of")
     near = replace(cue, slips=(replace(slip, worst=0.09, meets=("Moss",)),))
-    assert "an eight late comes within 9 cm of Moss" in rehearsed(near, "weave", "weave")
+    assert "an eight late means coming within 9 cm of Moss" in rehearsed(near, "weave", "weave")
     place = Advice(beat=8.0, who=("Wren",), kind="place", fall=0.1)
     assert rehearsed(place, "", "weave") == "hitting the places everywhere, weave above all"
     assert rehearsed(place, "", "the link from a into b") == "hitting the places everywhere"

@@ -57,7 +57,10 @@ def test_it_says_where_in_the_plan_when_and_what_it_hangs_on():
     assert all(len(line) <= 100 for line in lines)
     assert "1:35.0 (41.1) Wren – Moss 12 % 9 % – 15 % -0.04 m place, Wren and Moss" in text
     assert "diamond, refrain 2, pro-bend-4; to 1:39.0" in text
-    assert "nearest, a number for every 2 beats from 41.1: 40 15 5" in text
+    assert (
+        "how many runs brought them nearest in each stretch of 2 beats from 41.1 on: 40 15 5"
+        in text
+    )
     assert "1 % at half the spread, 30 % at twice" in text
     assert "without errors of places 1 %, timing 10 %" in text
     assert "5 pairs of 6 never under 0.30 m: chance of each at most 0.74 %" in text
@@ -65,13 +68,15 @@ def test_it_says_where_in_the_plan_when_and_what_it_hangs_on():
 
 def test_it_says_what_missed_cues_do():
     text = said(danced_lines(danced(missed_cues=(CUE,) * 7), 100))
-    assert "7 of 240 bring two too close, the nearest first:" in text
+    assert "7 of 240 bring two too close, flames counted, the nearest first:" in text
     assert (
-        "1:20.0 (37.1) Sable, an eight late into the walk to box: reaches 28 cm into Moss and Wren at 1:24.0"
+        "1:20.0 (37.1) Sable, an eight late into the walk to box: overlaps by 28 cm with Moss and Wren at 1:24.0"
         in text
     )
     assert "2 more (--json lists all)" in text
-    assert "0 of 240 bring two too close Chance" in said(danced_lines(danced(missed_cues=()), 100))
+    assert "0 of 240 bring two too close, flames counted Chance" in said(
+        danced_lines(danced(missed_cues=()), 100)
+    )
     assert "Missed cues" not in said(danced_lines(danced(slips=0, missed_cues=()), 100))
 
 
