@@ -1,6 +1,7 @@
 """A practice plan as one page: loops to open on the rehearsal page, and room to write; it prints on one sheet of paper."""
 
 import html
+import re
 
 from sequencer.facts.cautions import page_one
 from sequencer.outputs.practice_pages.practice_words import (
@@ -35,11 +36,13 @@ _STYLE = (
     "border-bottom:1px solid var(--soft);height:2.2em;font-size:.75rem;color:var(--soft)}table{border-collapse:collapse;overflow-wrap:normal}"
     "td,th{text-align:right;padding:.1rem .6rem .1rem 0;font-weight:400}th{color:var(--soft)}"
     "@page{margin:12mm}@media print{:root{--ink:#000;--soft:#333;--paper:#fff;--mist:#ddd}body{font-size:9.5pt;max-width:none;padding:0}"
-    "h1{font-size:14pt}.steps a{min-height:0;padding:0 .4em}.line{display:flex;gap:1em;align-items:end}.write{flex:1;flex-wrap:nowrap}.write span{min-width:0}.told li{border:0;padding:0}table{font-size:8.5pt}h2{font-size:11pt;margin:.3rem 0 0}.screen{display:none}li{break-inside:avoid;padding:.15rem 0}}"
+    "h1{font-size:14pt}.steps{padding:0 2px}.steps a{min-height:0;padding:0 .4em}.line{display:flex;gap:1em;align-items:end}.write{flex:1;flex-wrap:nowrap}.write span{min-width:0}.told li{border:0;padding:0}table{font-size:8.5pt}h2{font-size:11pt;margin:.3rem 0 0}.screen{display:none}li{break-inside:avoid;padding:.15rem 0}}"
     "@media screen{.write{display:none}}"
     ".weeks{overflow-x:auto}td{white-space:nowrap}@media screen and (max-width:30rem){table{font-size:.8rem}td,th{padding-right:.35rem}}"
 )
 _WRITTEN = ("date", "clean / tried", "date", "clean / tried", "off the place")
+_WRITTEN_BY_SEVERAL = ("who", "date", "clean / tried", "off the place")
+_CODE = re.compile("`([^`]+)`")
 
 
 def practice_page(edition: PlanEdition) -> str:
@@ -63,7 +66,7 @@ def practice_page(edition: PlanEdition) -> str:
     if not items:
         items = f"<li>{html.escape(nothing_left(plan))}</li>"
     done = ", ".join(item.exercise.title for item in plan.done)
-    told = "".join(f"<li>{html.escape(line)}</li>" for line in told_lines(edition))
+    told = "".join(f"<li>{_with_code(line)}</li>" for line in told_lines(edition))
     loops = f"Each step opens {PAGE_OF_LOOPS} at its loop, slowed and repeated; press Play."
     missing = f" {loops_words(edition)}" if edition.loops != "there" else ""
     parts = (
@@ -82,6 +85,11 @@ def practice_page(edition: PlanEdition) -> str:
     )
 
 
+def _with_code(line: str) -> str:
+    """A line whose text for the show file stands out as such."""
+    return _CODE.sub(r"<code>\1</code>", html.escape(line))
+
+
 def _item(edition: PlanEdition, number: int, item: PracticeItem) -> str:
     state = item.behind
     steps = "".join(
@@ -91,7 +99,8 @@ def _item(edition: PlanEdition, number: int, item: PracticeItem) -> str:
     )
     behind = f" · {behind_words(item)}" if item.all_behind else ""
     tried = f" · clean {tries_words(state)}" if state.tried else ""
-    blanks = "".join(f"<span>{each}</span>" for each in _WRITTEN)
+    asked = _WRITTEN if len(item.states) == 1 else _WRITTEN_BY_SEVERAL
+    blanks = "".join(f"<span>{each}</span>" for each in asked)
     return (
         f"<li><b>{number} {html.escape(item.exercise.title)}</b> <span>{html.escape(span_text(edition.show, item.exercise))}</span>"
         f'<div class="soft">{html.escape(item_words(edition, item) + behind + tried)}</div>'

@@ -62,3 +62,16 @@ def test_who_is_behind_is_named():
     page = practice_page(edition([run(what=JOIN, tried=10, clean=10)]))
     assert page.count("Bo is behind: next 60 %, unlit") == 1
     assert "behind" not in practice_page(edition())
+
+
+def test_what_several_write_by_hand_has_room_for_who_it_was():
+    assert "<span>who</span>" in practice_page(edition())
+    assert "<span>who</span>" not in practice_page(edition(who=("Ada",)))
+
+
+def test_text_for_the_show_file_stands_out_and_stays_text():
+    runs = [run(who=who, drift=(0.0, -0.5)) for who in ("Ada", "Ada", "Ada", "Bo", "Bo")]
+    page = practice_page(edition([*runs, run(what="`<i>`", drift=(0.0, -0.9))]))
+    assert re.search(r"<code>drift: \{place: \d+ cm\}</code>", page)
+    assert "`" not in page.partition("</style>")[2].replace("`<i>`", "")
+    assert "<i>" not in page
