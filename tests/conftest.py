@@ -293,7 +293,7 @@ _machine = _module("browser/machine.py")
 playwright_driver, browser, flat_browser = (
     _machine.playwright_driver, _machine.browser, _machine.flat_browser,
 )  # fmt: skip
-quartet, opened = _machine.quartet, _machine.opened
+quartet, ticking_page, opened = _machine.quartet, _machine.ticking_page, _machine.opened
 
 
 @pytest.fixture(autouse=True)

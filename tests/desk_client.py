@@ -11,6 +11,8 @@ import time
 from contextlib import contextmanager
 from urllib.parse import urlsplit
 
+from tests.warm_desk import FORKS, WarmProcess
+
 
 class DeskClient:
     """Asks a server by the address that it printed."""
@@ -102,14 +104,19 @@ def _interruptible():
 INTERRUPTIBLE = None if sys.platform == "win32" else _interruptible
 
 
+def _started(*arguments):
+    """`sequencer` as a person starts it."""
+    return subprocess.Popen(
+        [sys.executable, "-m", "sequencer", *arguments],
+        stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, preexec_fn=INTERRUPTIBLE,  # noqa: PLW1509 (nothing else runs yet)
+    )  # fmt: skip
+
+
 class Desk:
     """A process that serves a show."""
 
-    def __init__(self, path, *options):
-        self.process = subprocess.Popen(
-            [sys.executable, "-m", "sequencer", "open", str(path), "--no-browser", *options],
-            stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, preexec_fn=INTERRUPTIBLE,  # noqa: PLW1509 (nothing else runs yet)
-        )  # fmt: skip
+    def __init__(self, path, *options, start=_started):
+        self.process = start("open", str(path), "--no-browser", *options)
         self.address = self.process.stdout.readline().strip()
         self.page = DeskClient(self.address) if self.address else None
 
@@ -122,9 +129,9 @@ class Desk:
 
 
 @contextmanager
-def desk(path, *options):
+def desk(path, *options, start=_started):
     """A served show that ends with the context."""
-    own = Desk(path, *options)
+    own = Desk(path, *options, start=start)
     try:
         assert own.page is not None, own.process.communicate()[1]
         yield own
@@ -134,3 +141,8 @@ def desk(path, *options):
         own.process.wait()
         for pipe in (own.process.stdout, own.process.stderr):
             pipe.close()
+
+
+def warm_desk(path, *options):
+    """The same for what is asked of a page: its processes start with everything loaded."""
+    return desk(path, *options, start=WarmProcess if FORKS else _started)

@@ -75,24 +75,34 @@ def ticking(staged):
 
 @pytest.fixture(scope="session")
 def quartet(rounds, tmp_path_factory):
-    """A show of four on a song of 330 s, its page with and without the song, and where they lie."""
+    """A show of four on a song of 330 s, its page without the song, and where it lies."""
     from sequencer.outputs.rehearsal.page_data import show_document
     from sequencer.outputs.rehearsal.page_file import page_from_document
-    from sequencer.outputs.rehearsal.song_audio import embedded, silent
+    from sequencer.outputs.rehearsal.song_audio import silent
 
     folder = tmp_path_factory.mktemp("rehearsal")
     staged = rounds.show(folder, heard=rounds.song(duration=330.0))
     report = rounds.report()
     document = show_document(staged, report)
-    loud, mute = folder / "loud.html", folder / "mute.html"
-    sound = embedded(ticking(staged), RATE)
-    loud.write_text(page_from_document(document, sound), encoding="utf-8")
+    mute = folder / "mute.html"
     mute.write_text(
         page_from_document(document, silent("The song was not there.")), encoding="utf-8"
     )
     return SimpleNamespace(
-        staged=staged, report=report, document=document, loud=loud, mute=mute, folder=folder
+        staged=staged, report=report, document=document, mute=mute, folder=folder
     )
+
+
+@pytest.fixture(scope="session")
+def ticking_page(quartet):
+    """Its page with the song, of which every beat ticks."""
+    from sequencer.outputs.rehearsal.page_file import page_from_document
+    from sequencer.outputs.rehearsal.song_audio import embedded
+
+    path = quartet.folder / "loud.html"
+    sound = embedded(ticking(quartet.staged), RATE)
+    path.write_text(page_from_document(quartet.document, sound), encoding="utf-8")
+    return path
 
 
 class Opened:

@@ -6,7 +6,7 @@ from itertools import pairwise
 import pytest
 
 from tests.browser.test_planning_page import SHOW, Planner, changed_lines, show
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 __all__ = ["show"]  # the fixture
 
@@ -36,7 +36,7 @@ def counted(planner):
 
 def test_taps_between_the_beats_move_the_count_there(browser, show):
     """Tapped a quarter of a second after each beat: the page says so, offers it, shows what moves, and writes one line."""
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         planner.tab("Count")
         planner.page.locator("button.tap").click()
         planner.page.wait_for_function("() => document.querySelector('.transport .main').innerText === 'Stop'")  # fmt: skip
@@ -87,7 +87,7 @@ TAPS_EXPECTED = """async (count) => {
 
 def test_a_tap_is_the_moment_that_was_heard_when_the_finger_went_down(browser, show):
     """Held against the sound card's own account: what it was given to play when, and which sample leaves now."""
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         page = planner.page
         page.evaluate(SPY)
         planner.tab("Count")
@@ -107,7 +107,7 @@ def test_a_tap_is_the_moment_that_was_heard_when_the_finger_went_down(browser, s
 
 
 def test_the_whole_of_it_by_keyboard(browser, show):
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         page = planner.page
         page.locator("#tab-findings").focus()
         for _ in range(3):
@@ -143,7 +143,7 @@ def test_the_whole_of_it_by_keyboard(browser, show):
 
 
 def test_letters_are_keys_only_while_the_panel_has_the_keyboard(browser, show):
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         planner.tab("Count")
         planner.count(1, 1).focus()
         planner.page.keyboard.press("1")
@@ -154,7 +154,7 @@ def test_letters_are_keys_only_while_the_panel_has_the_keyboard(browser, show):
 
 
 def test_the_one_moved_by_a_beat_and_left_as_it_was(browser, show):
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         planner.tab("Count")
         planner.page.get_by_role("button", name="One a beat later").click()
         said = counted(planner)
@@ -174,7 +174,7 @@ IN_PARTS = SHOW.replace("{from: 3.1, pattern", "{from: A 2, pattern").replace(
 
 def test_sections_are_named_split_moved_and_joined_as_one_operation(browser, show):
     show.write_text(IN_PARTS, encoding="utf-8")
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         page = planner.page
         before = [one["name"] for one in served.page.get("view")[1]["sections"]]
         assert before[:3] == ["A 1", "A 2", "A 3"]
@@ -202,7 +202,7 @@ def test_sections_are_named_split_moved_and_joined_as_one_operation(browser, sho
 
 def test_a_section_that_somebody_begins_with_is_not_joined_away(browser, show):
     show.write_text(IN_PARTS, encoding="utf-8")
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         planner.tab("Count")
         planner.page.get_by_role("button", name="Join A 2 with").click()
         planner.page.locator(".refused").wait_for()
@@ -215,7 +215,7 @@ def test_clicks_follow_the_count_that_is_thought_of(browser, show):
     spy = """() => { window.clicked = []; const make = AudioContext.prototype.createOscillator;
       AudioContext.prototype.createOscillator = function () { const tone = make.call(this), start = tone.start;
         tone.start = (at) => { window.clicked.push([at, tone.frequency.value]); return start.call(tone, at); }; return tone; }; }"""
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         page = planner.page
         page.evaluate(spy)
         planner.tab("Count")
@@ -246,7 +246,7 @@ def test_sections_of_the_file_begin_where_they_did_on_another_count(browser, sho
     rows = ", ".join(f"{{from: {2 * k + 1}.1, name: part {k}}}" for k in range(9))
     text = SHOW.replace("one: 0:00.5}", f"one: 0:00.5, sections: [{rows}]}}")
     show.write_text(text, encoding="utf-8")
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         before = [each["start"] for each in served.page.get("view")[1]["sections"]]
         planner.tab("Count")
         for name, last in (
@@ -271,7 +271,7 @@ def test_sections_of_the_file_begin_where_they_did_on_another_count(browser, sho
 
 def test_a_count_tells_of_every_section_that_begins_elsewhere(browser, show):
     """Nine new names: none is hidden behind the first eight."""
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         planner.tab("Count")
         for k in range(18):
             planner.page.get_by_role("slider", name="Where the song is").fill(str(1 + 2 * k))
@@ -285,7 +285,7 @@ def test_the_form_of_the_song_holds_sections_as_the_count_does(browser, show):
     rows = ", ".join(f"{{from: {1 + 2 * k}.1, name: part {k}}}" for k in range(5))
     text = SHOW.replace("one: 0:00.5}", f"one: 0:00.5, sections: [{rows}]}}")
     show.write_text(text, encoding="utf-8")
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         before = [each["start"] for each in served.page.get("view")[1]["sections"]]
         planner.tab("Show")
         planner.page.locator(".forms summary", has_text="Song").click()

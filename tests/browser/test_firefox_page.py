@@ -4,7 +4,7 @@ import pytest
 
 from tests.browser.firefox import ENTER, ESCAPE, RIGHT, Firefox, firefox_executable
 from tests.browser.test_planning_page import SHOW, show
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 __all__ = ["show"]  # the fixture
 
@@ -19,7 +19,7 @@ def firefox(tmp_path_factory):
 
 def test_a_move_is_put_stretched_and_taken_back_by_keyboard(firefox, show):
     before = show.read_bytes()
-    with desk(show) as served:
+    with warm_desk(show) as served:
         firefox.goto(served.address)
         firefox.element(".eight")
         firefox.run("document.querySelector(\".count[aria-label^='Bar 1, count 1, ']\").focus()")
@@ -41,7 +41,7 @@ def test_a_move_is_put_stretched_and_taken_back_by_keyboard(firefox, show):
 
 def test_the_count_is_put_right_and_heard(firefox, show):
     """Tapped along with the song that plays, or with its clock alone where the machine has no sound card."""
-    with desk(show) as served:
+    with warm_desk(show) as served:
         firefox.goto(served.address)
         firefox.click("#tab-count")
         firefox.click("button.tap")  # plays
@@ -61,7 +61,7 @@ def test_the_count_is_put_right_and_heard(firefox, show):
 
 
 def test_a_phone_watches(firefox, show):
-    with desk(show, "--share-address", "127.0.0.2") as served:
+    with warm_desk(show, "--share-address", "127.0.0.2") as served:
         said = eventually(lambda: served.page.get("share")[1])
         firefox.goto(said["address"])
         firefox.click("input[name=code]")

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.browser.test_planning_page import Planner
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 from tests.hostile_show import MOVES, NASTY, hostile_show
 
 MOST_NODES = 6_000  # of the page: rows that nobody looks at are not made
@@ -13,7 +13,7 @@ LONG = 600  # [s] for a machine that has much else to do
 @pytest.fixture(scope="module")
 def served(tmp_path_factory):
     path = hostile_show(tmp_path_factory.mktemp("hostile"))
-    with desk(path) as own:
+    with warm_desk(path) as own:
         eventually(lambda: own.page.get("view")[0] == 200, LONG)
         yield own
 

@@ -119,8 +119,8 @@ def test_plays_stops_and_scrubs(browser, quartet, opened):
         reads(page, "#bar", "83")  # it begins at 164.5 s
 
 
-def test_repeats_between_marks(browser, quartet, opened):
-    with opened(browser, quartet.loud, viewport=opened.SMALL) as there:
+def test_repeats_between_marks(browser, ticking_page, opened):
+    with opened(browser, ticking_page, viewport=opened.SMALL) as there:
         page = there.page
         page.evaluate("rehearsal.seek(0.5 + 8 * 2)")
         page.keyboard.press("[")
@@ -179,9 +179,9 @@ LISTEN = """async (ticks) => {
 @pytest.mark.parametrize(
     ("speed", "start"), [(1.0, 2.0), (1.0, 310.0), (0.4, 300.0), (0.7, 120.0), (1.1, 40.0)]
 )
-def test_drawing_keeps_step_with_the_sound(browser, quartet, opened, speed, start):
+def test_drawing_keeps_step_with_the_sound(browser, ticking_page, opened, speed, start):
     """Ticks found in the sound itself lie within one frame of the beats that are drawn."""
-    with opened(browser, quartet.loud, viewport=opened.SMALL) as there:
+    with opened(browser, ticking_page, viewport=opened.SMALL) as there:
         there.page.evaluate(
             "async ([speed, start]) => { rehearsal.clock.speed = speed; rehearsal.seek(start);"
             " await rehearsal.clock.play(); }",
@@ -193,7 +193,7 @@ def test_drawing_keeps_step_with_the_sound(browser, quartet, opened, speed, star
     assert np.max(np.abs(off)) < FRAME
 
 
-def test_speed_keeps_the_pitch(browser, quartet, opened):
+def test_speed_keeps_the_pitch(browser, ticking_page, opened):
     """The tick of 880 Hz is heard at 880 Hz at 60 %."""
     script = """async () => {
       rehearsal.clock.speed = 0.6; rehearsal.seek(20); await rehearsal.clock.play();
@@ -204,7 +204,7 @@ def test_speed_keeps_the_pitch(browser, quartet, opened):
         bins.forEach((level, i) => { if (level > best[0]) best = [level, i]; });
         rehearsal.clock.now() > 21.5 ? done() : requestAnimationFrame(look); }; look(); });
       return best[1] * rehearsal.clock.context.sampleRate / 8192; }"""
-    with opened(browser, quartet.loud, viewport=opened.SMALL) as there:
+    with opened(browser, ticking_page, viewport=opened.SMALL) as there:
         assert there.page.evaluate(script) == pytest.approx(880.0, abs=25.0)
 
 

@@ -11,7 +11,7 @@ import pytest
 
 from tests.browser.machine import PATIENCE
 from tests.browser.test_planning_page import SHOW, show
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 __all__ = ["show"]  # the fixture
 AXE = Path(__file__).parents[2] / "web" / "node_modules" / "axe-core" / "axe.min.js"
@@ -56,7 +56,7 @@ def test_the_planning_page(browser, show, axe, scheme):
     entrances = "entrances:\n  - {who: Birch, comes_on: 5.1, beats: 4, side: stage left}\n"
     show.write_text(SHOW + MORE.replace("no-wrap", "extension") + entrances, encoding="utf-8")
     with (
-        desk(show, "--share-address", "127.0.0.2") as served,
+        warm_desk(show, "--share-address", "127.0.0.2") as served,
         page_of(browser, served.address, scheme) as page,
     ):
         page.wait_for_selector(".eight")
@@ -99,7 +99,7 @@ def test_the_planning_page(browser, show, axe, scheme):
 def test_at_a_phone_s_width(browser, show, axe, scheme):
     """Also: nothing is wider than the screen."""
     phone = {"viewport": {"width": 390, "height": 844}, "has_touch": True}
-    with desk(show) as served, page_of(browser, served.address, scheme, **phone) as page:
+    with warm_desk(show) as served, page_of(browser, served.address, scheme, **phone) as page:
         page.wait_for_selector(".eight")
         for name in ("Findings", "Stage", "Count", "Show", "Text"):
             page.get_by_role("tab", name=name).click()
@@ -111,7 +111,7 @@ def test_at_a_phone_s_width(browser, show, axe, scheme):
 def test_the_page_that_watches(browser, show, axe, scheme):
     show.write_text(SHOW + MORE.replace("no-wrap", "extension"), encoding="utf-8")
     phone = {"viewport": {"width": 390, "height": 844}, "has_touch": True}
-    with desk(show, "--share-address", "127.0.0.2") as served:
+    with warm_desk(show, "--share-address", "127.0.0.2") as served:
         said = eventually(lambda: served.page.get("share")[1])
         with page_of(browser, said["address"], scheme, **phone) as page:
             page.wait_for_selector(".door")

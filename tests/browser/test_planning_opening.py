@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from tests.browser.test_planning_page import PATIENCE, Planner, show
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 __all__ = ["show"]  # the fixture
 ASSETS = Path(__file__).parents[2] / "sequencer" / "desk" / "assets"
@@ -16,7 +16,7 @@ def fetched(page):
 
 
 def test_what_draws_the_dance_is_loaded_once_somebody_looks(browser, show):
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         served.page.until_checked(PATIENCE / 1000)
         assert "page.js" in fetched(planner.page)
         assert "dance.js" not in fetched(planner.page)
@@ -29,7 +29,7 @@ def test_what_draws_the_dance_is_loaded_once_somebody_looks(browser, show):
 
 
 def test_where_the_dance_cannot_be_loaded_it_is_said_and_tried_again(browser, show):
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         planner.page.route("**/dance.js", lambda route: route.abort())
         planner.tab("Dance")
         planner.waits_for("The program behind this page does not answer.")
@@ -41,7 +41,7 @@ def test_where_the_dance_cannot_be_loaded_it_is_said_and_tried_again(browser, sh
 
 
 def test_a_show_that_is_staged_is_asked_for_once(browser, show):
-    with desk(show) as served:
+    with warm_desk(show) as served:
         served.page.until_checked(PATIENCE / 1000)
         with Planner(browser, served.address) as planner:
             planner.page.wait_for_selector("svg.loudness")
@@ -52,7 +52,7 @@ def test_a_show_that_is_staged_is_asked_for_once(browser, show):
 
 
 def test_checks_that_answer_together_are_asked_about_together(browser, show):
-    with desk(show) as served:
+    with warm_desk(show) as served:
         served.page.until_checked(PATIENCE / 1000)
         with Planner(browser, served.address) as planner, served.page.events() as told:
             eventually(lambda: "api/findings" in fetched(planner.page))

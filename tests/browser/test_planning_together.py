@@ -5,7 +5,7 @@ import soundfile as sf
 
 from tests.browser.test_planning_page import SHOW, Planner, changed_lines
 from tests.cli.conftest import RATE, click_track
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 # Ash: 3–7, a gap of a beat, 7.2–9, then nothing until 13. Birch with Ash at 7.2, and alone at 9.3.
 FULL = SHOW.replace(
@@ -43,7 +43,7 @@ def opened(planner, bar, count):
 
 def test_what_follows_moves_along_up_to_the_next_gap(browser, show):
     before = show.read_bytes()
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         opened(planner, 5, 1)
         box = planner.page.get_by_label("What follows moves along")
         assert "moves along: 2 entries, up to 11.3" in planner.page.locator(".along").inner_text()
@@ -84,7 +84,7 @@ def test_what_begins_with_a_section_keeps_its_count_and_the_box_is_empty_at_anot
         FULL.replace("one: 0:00.5}", f"one: 0:00.5, sections: {rows}}}"), encoding="utf-8"
     )
     before = show.read_bytes()
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         opened(planner, 5, 1)
         box = planner.page.get_by_label("What follows moves along")
         assert "1 entry, up to 9.1" in planner.page.locator(".along").inner_text()
@@ -106,7 +106,7 @@ def test_what_begins_with_a_section_keeps_its_count_and_the_box_is_empty_at_anot
 
 def test_without_it_an_overlap_is_refused_in_a_sentence(browser, show):
     before = show.read_bytes()
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         opened(planner, 5, 1)
         for beats in (17, 18):
             planner.page.get_by_role("button", name="1 beat longer").click()
@@ -119,7 +119,7 @@ def test_without_it_an_overlap_is_refused_in_a_sentence(browser, show):
 
 def test_somebody_is_away_tonight_and_somebody_stands_in(browser, show):
     before = show.read_bytes()
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         planner.tab("Who")
         birch = planner.page.get_by_role("region", name="Birch")
         assert "comes in at 7.2" in birch.inner_text()

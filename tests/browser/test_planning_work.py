@@ -12,7 +12,7 @@ import soundfile as sf
 
 from tests.browser.machine import PATIENCE
 from tests.cli.conftest import RATE, click_track
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 WIDE = {"width": 1400, "height": 900}
 PHONE = {"width": 390, "height": 844}
@@ -86,7 +86,7 @@ def words_of(pdf):
 def test_from_an_empty_folder_with_a_song_to_printed_sheets(browser, folder):
     """Nothing is written by hand: a song brought in, one form, a draft, the sheets."""
     path = folder / "ferry.yaml"
-    with desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
+    with warm_desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
         page.get_by_label("Or bring one from elsewhere").set_input_files(FERRY)
         page.get_by_text("lies beside the show now").wait_for()
         page.get_by_label("Name", exact=True).fill("Wren")
@@ -127,7 +127,7 @@ def test_a_begun_show_that_is_undone_is_brought_back_and_never_begun_over(
 ):
     shutil.copy(tmp_path_factory.getbasetemp() / "song.wav", folder)
     path = folder / "undone.yaml"
-    with desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
+    with warm_desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
         page.get_by_label("Name", exact=True).fill("Wren")
         page.get_by_label("Stature").fill("3 m")
         page.get_by_role("button", name="Make the show").click()
@@ -158,7 +158,7 @@ def test_a_begun_show_that_is_undone_is_brought_back_and_never_begun_over(
 def test_a_show_is_begun_and_a_draft_given_up_by_keyboard(browser, folder, tmp_path_factory):
     shutil.copy(tmp_path_factory.getbasetemp() / "song.wav", folder)
     path = folder / "keys.yaml"
-    with desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
+    with warm_desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
         keys = page.keyboard
         page.get_by_label("Title").focus()
         keys.press("Control+a")
@@ -187,7 +187,7 @@ def test_a_show_is_begun_and_a_draft_given_up_by_keyboard(browser, folder, tmp_p
 
 
 def test_the_tour_by_keyboard_put_away_and_called_again(browser, show):
-    with desk(show) as served:
+    with warm_desk(show) as served:
         with visitor(browser, served.address) as page:
             tour = page.locator(".tour")
             tour.wait_for()
@@ -217,7 +217,7 @@ def test_the_stretch_at_a_count_is_drafted_while_something_else_is_changed(brows
     text = SHOW.replace("one: 0:00.5", f"one: 0:00.5, {parts}") + more
     assert parts in text  # clicks are one part to the ear
     show.write_text(text, encoding="utf-8")
-    with desk(show) as served, visitor(browser, served.address) as page:
+    with warm_desk(show) as served, visitor(browser, served.address) as page:
         page.locator(".count[aria-label^='Bar 9, count 1, ']").click()
         page.get_by_role("button", name="Draft 7.1 to 11.1").click()
         page.wait_for_selector(".offered")
@@ -245,7 +245,7 @@ def test_the_stretch_at_a_count_is_drafted_while_something_else_is_changed(brows
 def test_a_draft_that_cannot_be_says_why(browser, show):
     text = SHOW.replace("known: [extension, wheel-spin, two-beat-weave, static-spin]", "never: [weave], known: [windmil]")  # fmt: skip
     show.write_text(text.replace("two-beat-weave, beats", "wheel-spin, beats"), encoding="utf-8")
-    with desk(show) as served, visitor(browser, served.address, "#tab-draft") as page:
+    with warm_desk(show) as served, visitor(browser, served.address, "#tab-draft") as page:
         page.get_by_role("tab", name="Draft").click()
         page.get_by_role("button", name="Draft what is empty").click()
         page.locator(".drafting .fault").wait_for()
@@ -257,7 +257,7 @@ def test_a_draft_that_cannot_be_says_why(browser, show):
 def test_chosen_sheets_and_exports_of_a_show_that_stops(browser, show):
     text = SHOW.replace("[[-12, -9], [12, -9]]", "[[-12, 3.4], [12, 3.4]]")
     show.write_text(text, encoding="utf-8")
-    with desk(show) as served, visitor(browser, served.address) as page:
+    with warm_desk(show) as served, visitor(browser, served.address) as page:
         page.get_by_role("tab", name="Print").focus()
         page.keyboard.press("Enter")
         page.get_by_label("what I choose").focus()
@@ -289,7 +289,7 @@ def test_chosen_sheets_and_exports_of_a_show_that_stops(browser, show):
 
 
 def test_the_rehearsal_page_opens_and_knows_nothing_of_the_planning_page(browser, show):
-    with desk(show) as served, visitor(browser, served.address) as page:
+    with warm_desk(show) as served, visitor(browser, served.address) as page:
         page.get_by_role("tab", name="Print").click()
         page.get_by_label("Count track").uncheck()
         page.get_by_role("button", name="Make these").click()
@@ -311,7 +311,7 @@ def test_the_rehearsal_page_opens_and_knows_nothing_of_the_planning_page(browser
 
 def test_a_song_that_is_gone_is_chosen_on_the_page(browser, show):
     (show.parent / "song.wav").rename(show.parent / "moved.wav")
-    with desk(show) as served, visitor(browser, served.address, ".song-file") as page:
+    with warm_desk(show) as served, visitor(browser, served.address, ".song-file") as page:
         page.locator(".first").get_by_label("Beside the show").select_option("moved.wav")
         page.locator(".first").get_by_role("button", name="Take this song").click()
         page.wait_for_selector(".eight")
@@ -347,7 +347,7 @@ def test_the_page_is_opened_by_a_ticket_once(browser, show, tmp_path_factory):
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_on_a_phone_everything_is_within_the_width(browser, show, folder, scheme):
     with (
-        desk(show) as served,
+        warm_desk(show) as served,
         visitor(browser, served.address, viewport=PHONE, color_scheme=scheme) as page,
     ):
         for tab in ("Draft", "Print", "Show"):
@@ -358,7 +358,7 @@ def test_on_a_phone_everything_is_within_the_width(browser, show, folder, scheme
                 page.get_by_label("plan packet").wait_for()
             assert page.evaluate(WIDER) == [], tab
     with (
-        desk(folder / "new.yaml") as served,
+        warm_desk(folder / "new.yaml") as served,
         visitor(browser, served.address, ".beginning form", viewport=PHONE, color_scheme=scheme) as page,
     ):  # fmt: skip
         assert page.evaluate(WIDER) == []

@@ -6,7 +6,7 @@ import soundfile as sf
 from tests.browser.machine import DRAWN
 from tests.browser.test_planning_page import Planner, changed_lines
 from tests.cli.conftest import RATE, click_track
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 SHOW = """\
 title: Three spots             # a comment that stays
@@ -38,7 +38,7 @@ def planner(browser, tmp_path):
     sf.write(tmp_path / "song.wav", click_track(), RATE)
     path = tmp_path / "three.yaml"
     path.write_text(SHOW, encoding="utf-8")
-    with desk(path) as served, Planner(browser, served.address) as planner:
+    with warm_desk(path) as served, Planner(browser, served.address) as planner:
         planner.served = served
         yield planner
         assert planner.faults == []

@@ -4,12 +4,12 @@ import pytest
 
 from tests.browser.test_planning_page import Planner, changed_lines
 from tests.browser.test_planning_page import show as show  # noqa: PLC0414  # a fixture
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 
 @pytest.fixture
 def planner(browser, show):
-    with desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(browser, served.address) as planner:
         planner.served = served
         yield planner
         assert planner.faults == []

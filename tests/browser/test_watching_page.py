@@ -4,7 +4,7 @@ import pytest
 
 from tests.browser.machine import PATIENCE
 from tests.browser.test_planning_page import SHOW, Planner, show
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 __all__ = ["show"]  # the fixture
 PHONE = {"width": 390, "height": 844}
@@ -14,7 +14,7 @@ PHONE = {"width": 390, "height": 844}
 def both(browser, show):
     """A shared show, and a phone at its door; what the phone asked for, and what it was refused."""
     show.write_text(SHOW + "  - {who: Ash, from: 9.1, pattern: windmill, beats: 8}\n", encoding="utf-8")  # fmt: skip
-    with desk(show, "--share-address", "127.0.0.2") as served:
+    with warm_desk(show, "--share-address", "127.0.0.2") as served:
         said = eventually(lambda: served.page.get("share")[1])
         context = browser.new_context(viewport=PHONE, has_touch=True)
         page = context.new_page()

@@ -7,7 +7,7 @@ import pytest
 from click.testing import CliRunner
 
 from sequencer.cli import main
-from tests.desk_client import Desk, desk, eventually
+from tests.desk_client import Desk, eventually, warm_desk
 
 WREN = {"name": "Wren", "stature": "1.70 m", "prop": "poi", "level": 2}
 MOSS = {"name": "Moss: the 2nd", "stature": "5 ft 7 in", "prop": "staff", "level": 3}
@@ -32,7 +32,7 @@ def begun(page, **given):
 
 def test_a_show_is_begun_from_a_form(folder):
     path = folder / "mine.yaml"
-    with desk(path) as own:
+    with warm_desk(path) as own:
         page = own.page
         state = page.get("show")[1]
         assert (state["text"], state["readable"], state["saved"]) == ("", False, True)
@@ -62,7 +62,7 @@ def test_a_show_is_begun_from_a_form(folder):
 def test_a_show_that_was_begun_is_never_begun_over(folder):
     path = folder / "mine.yaml"
     asked = {"track": "songs/tune.wav", "cast": [WREN], "floor": ["8 m", "8 m"]}
-    with desk(path) as own:
+    with warm_desk(path) as own:
         page = own.page
         assert page.get("show")[1]["new"] is True
         text = begun(page)["text"]
@@ -75,7 +75,7 @@ def test_a_show_that_was_begun_is_never_begun_over(folder):
         own.process.kill()
         own.process.wait()
     assert path.read_text(encoding="utf-8") == text
-    with desk(path) as own:
+    with warm_desk(path) as own:
         page = own.page
         state = page.get("show")[1]
         assert (state["text"], state["new"], state["saved"]) == ("", False, False)
@@ -87,7 +87,7 @@ def test_a_show_that_was_begun_is_never_begun_over(folder):
 
 def test_where_all_was_taken_out_and_saved_a_step_leads_back(folder):
     path = folder / "mine.yaml"
-    with desk(path) as own:
+    with warm_desk(path) as own:
         page = own.page
         text = begun(page)["text"]
         page.post("undo")
@@ -98,13 +98,13 @@ def test_where_all_was_taken_out_and_saved_a_step_leads_back(folder):
         assert page.post("redo")[1]["text"] == text
         page.post("undo")
         own.end()
-    with desk(path) as own:
+    with warm_desk(path) as own:
         assert own.page.get("show")[1]["new"] is True, "empty, and nothing leads back"
 
 
 def test_a_show_that_is_not_begun_leaves_nothing(folder):
     path = folder / "mine.yaml"
-    with desk(path) as own:
+    with warm_desk(path) as own:
         own.page.get("begin")
         status, said = own.end()
     assert status == 130
@@ -114,7 +114,7 @@ def test_a_show_that_is_not_begun_leaves_nothing(folder):
 
 def test_a_song_on_the_command_line_is_suggested(folder):
     song = folder / "songs" / "tune.wav"
-    with desk(folder / "mine.yaml", "--track", str(song)) as own:
+    with warm_desk(folder / "mine.yaml", "--track", str(song)) as own:
         assert own.page.get("begin")[1]["track"] == "songs/tune.wav"
         state = begun(own.page)
         assert state["values"]["track"]["file"] == "songs/tune.wav"
@@ -131,7 +131,7 @@ def test_a_song_on_the_command_line_is_suggested(folder):
 
 def test_what_is_wrong_in_the_form_is_said_and_nothing_is_written(folder):
     (folder / "noise.ogg").write_bytes(b"no sound at all")
-    with desk(folder / "mine.yaml") as own:
+    with warm_desk(folder / "mine.yaml") as own:
         page = own.page
         asked = {"track": "songs/tune.wav", "cast": [WREN], "floor": ["8 m", "8 m"]}
         for given, said in [
@@ -163,7 +163,7 @@ def test_what_is_wrong_in_the_form_is_said_and_nothing_is_written(folder):
 
 def test_a_song_is_brought_in_and_never_overwrites_another(folder):
     song = (folder / "songs" / "tune.wav").read_bytes()
-    with desk(folder / "mine.yaml") as own:
+    with warm_desk(folder / "mine.yaml") as own:
 
         def bring(name, content):
             status, _, said = own.page.raw("POST", f"/api/song-file?name={name}", content)
@@ -186,12 +186,12 @@ def test_a_song_is_brought_in_and_never_overwrites_another(folder):
 
 def test_a_missing_song_is_chosen(folder):
     path = folder / "mine.yaml"
-    with desk(path) as own:
+    with warm_desk(path) as own:
         begun(own.page)
         own.end()
     text = path.read_text(encoding="utf-8")
     (folder / "songs").rename(folder / "elsewhere")
-    with desk(path) as own:
+    with warm_desk(path) as own:
         page = own.page
         assert page.get("show")[1]["track_there"] is False
         assert page.raw("GET", "/api/track")[0] == 404
@@ -214,10 +214,10 @@ def test_a_missing_song_is_chosen(folder):
 
 def test_the_tour_is_seen_once(folder, monkeypatch, tmp_path_factory):
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path_factory.mktemp("cache")))
-    with desk(folder / "mine.yaml") as own:
+    with warm_desk(folder / "mine.yaml") as own:
         assert own.page.get("tour")[1] == {"seen": False}
         assert own.page.post("tour")[1] == {"seen": True}
-    with desk(folder / "mine.yaml") as own:
+    with warm_desk(folder / "mine.yaml") as own:
         assert own.page.get("tour")[1] == {"seen": True}
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.desk_client import desk, eventually
+from tests.desk_client import eventually, warm_desk
 
 SHOW = """\
 title: Small
@@ -53,7 +53,7 @@ def test_a_draft_is_shown_then_laid_as_one_step_and_is_that_of_the_command_line(
         [sys.executable, "-m", "sequencer", "draft", str(other)],
         check=True, capture_output=True, text=True,
     )  # fmt: skip
-    with desk(show) as own, own.page.events() as told:
+    with warm_desk(show) as own, own.page.events() as told:
         page = own.page
         now = drafted(page)
         offer = now["offer"]
@@ -84,7 +84,7 @@ def test_a_draft_is_shown_then_laid_as_one_step_and_is_that_of_the_command_line(
 
 
 def test_what_is_changed_while_a_draft_is_made_stays(show):
-    with desk(show) as own:
+    with warm_desk(show) as own:
         page = own.page
         now = drafted(page)
         page.do(1, do="change-titles", values={"title": "Changed meanwhile"})
@@ -98,7 +98,7 @@ def test_what_is_changed_while_a_draft_is_made_stays(show):
 
 
 def test_a_draft_over_what_was_written_meanwhile_is_refused_and_changes_nothing(show):
-    with desk(show) as own:
+    with warm_desk(show) as own:
         page = own.page
         page.get("view")
         now = drafted(page)
@@ -112,7 +112,7 @@ def test_a_draft_over_what_was_written_meanwhile_is_refused_and_changes_nothing(
 
 
 def test_a_stretch_is_drafted_alone_and_another_one_is_another(show):
-    with desk(show) as own:
+    with warm_desk(show) as own:
         page = own.page
         now = drafted(page, span=["5.1", "9.1"])
         assert [row["position"] for row in now["offer"]["rows"]] == ["5.1"]
@@ -143,7 +143,7 @@ def test_what_cannot_be_drafted_is_told_in_the_sentence_of_the_command_line(show
         [sys.executable, "-m", "sequencer", "draft", str(show)],
         check=False, capture_output=True, text=True,
     )  # fmt: skip
-    with desk(show) as own:
+    with warm_desk(show) as own:
         own.page.post("draft")
         now = ended(own.page, "draft")
         assert now["state"] == "failed"
@@ -158,7 +158,7 @@ def test_what_cannot_be_drafted_is_told_in_the_sentence_of_the_command_line(show
 
 def test_a_draft_is_given_up_at_once_and_stopped_with_the_best_so_far(show):
     show.write_text(LONG, encoding="utf-8")
-    with desk(show) as own:
+    with warm_desk(show) as own:
         page = own.page
         page.post("draft")
         eventually(lambda: page.get("draft")[1]["share"] > 0)
@@ -187,7 +187,7 @@ def test_a_draft_is_given_up_at_once_and_stopped_with_the_best_so_far(show):
 def test_sheets_are_those_of_the_show_on_the_page(show):
     with show.open("w", encoding="utf-8") as out:
         out.write(SHOW.replace("timeline: []", "timeline:\n  - {from: 3.1, pattern: two-beat-weave, beats: 16}"))  # fmt: skip
-    with desk(show) as own:
+    with warm_desk(show) as own:
         page = own.page
         names = [each["name"] for each in page.get("printable")[1]["kinds"]]
         assert {"safety", "night", "card", "performer", "plan-packet"} <= set(names)
@@ -228,7 +228,7 @@ def test_what_must_not_be_danced_is_printed_and_says_so(show):
     text = SHOW.replace("[[-12, -9], [12, -9]]", "[[-12, 3.4], [12, 3.4]]")
     text = text.replace("timeline: []", "timeline:\n  - {from: 3.1, pattern: two-beat-weave, beats: 16}")  # fmt: skip
     show.write_text(text, encoding="utf-8")
-    with desk(show) as own:
+    with warm_desk(show) as own:
         own.page.post("sheets", only=["safety"])
         now = ended(own.page, "print")
         assert now["made"]["ok"] is False
@@ -238,7 +238,7 @@ def test_what_must_not_be_danced_is_printed_and_says_so(show):
 def test_rehearsal_page_and_exports_and_a_stop(show):
     text = SHOW.replace("timeline: []", "timeline:\n  - {from: 3.1, pattern: two-beat-weave, beats: 16}")  # fmt: skip
     show.write_text(text, encoding="utf-8")
-    with desk(show) as own:
+    with warm_desk(show) as own:
         page = own.page
         folder = show.parent / "exports" / "show"
         page.post("rehearsal", parts=["page", "counts", "midi", "captions", "timetable"])
@@ -270,7 +270,7 @@ def test_rehearsal_page_and_exports_and_a_stop(show):
 @pytest.mark.skipif(sys.platform == "win32", reason="signals of Unix")
 @pytest.mark.parametrize("how", ["SIGTERM", "SIGHUP", "SIGINT"])
 def test_a_program_that_is_ended_leaves_nothing_behind(show, how):
-    with desk(show) as own:
+    with warm_desk(show) as own:
         own.page.post("draft")
         status, said = own.end(getattr(signal, how))
     assert status in {130, 143, 129}
@@ -314,12 +314,12 @@ def test_the_browser_gets_a_ticket_and_nothing_that_lasts(show, tmp_path):
 
 
 def test_a_draft_that_was_not_put_in_is_offered_again_after_a_kill(show):
-    with desk(show) as own:
+    with warm_desk(show) as own:
         offered = drafted(own.page)
         own.page.post("operations", revision=own.page.get("show")[1]["revision"], operation={"do": "change-titles", "values": {"title": "Larger"}})  # fmt: skip
         own.process.kill()
         own.process.wait()
-    with desk(show) as own:
+    with warm_desk(show) as own:
         page = own.page
         state = page.get("show")[1]
         assert "title: Larger" in state["text"]
@@ -332,5 +332,5 @@ def test_a_draft_that_was_not_put_in_is_offered_again_after_a_kill(show):
         assert "title: Larger" in laid["text"]
         assert laid["text"].count("drafted") > 0
         assert not show.with_name(".show.yaml.draft").exists()
-    with desk(show) as own:
+    with warm_desk(show) as own:
         assert own.page.get("draft")[1]["state"] == "none"

@@ -7,7 +7,7 @@ import time
 
 import pytest
 
-from tests.desk_client import Desk, DeskClient, desk, eventually
+from tests.desk_client import Desk, DeskClient, eventually, warm_desk
 
 HERE = "127.0.0.2"  # another address of this machine, as a network's would be
 
@@ -44,7 +44,7 @@ def show(stage_folder, tmp_path):
 @pytest.fixture
 def shared(show):
     """The page of whoever plans, and a phone that has not joined yet."""
-    with desk(show, "--share-address", HERE) as own:
+    with warm_desk(show, "--share-address", HERE) as own:
         said = eventually(lambda: own.page.get("share")[1])
         phone = Phone(said["address"] + "/#")
         phone.code = said["code"]
@@ -69,7 +69,7 @@ def test_a_phone_joins_by_the_code_and_sees_the_show(shared):
 
 
 def test_where_no_show_is_begun_yet_a_phone_is_told_to_wait(tmp_path):
-    with desk(tmp_path / "new.yaml", "--share-address", HERE) as own:
+    with warm_desk(tmp_path / "new.yaml", "--share-address", HERE) as own:
         said = eventually(lambda: own.page.get("share")[1])
         phone = Phone(said["address"] + "/#")
         phone.join(said["code"])
@@ -104,7 +104,7 @@ def test_no_error_says_to_those_who_watch_where_a_file_lies(show, tmp_path):
     lost = text.replace("song.wav", str(gone))
     assert lost != text
     beats = text.replace("{metre: 4,", f"{{beats: {gone}, metre: 4,")
-    with desk(show, "--share-address", HERE) as own:
+    with warm_desk(show, "--share-address", HERE) as own:
         said = eventually(lambda: own.page.get("share")[1])
         phone = Phone(said["address"] + "/#")
         phone.join(said["code"])
@@ -236,7 +236,7 @@ def _refuses(phone):
 
 
 def test_watchers_do_not_keep_the_server(show):
-    with desk(show, "--share-address", HERE, "--stay", "1") as own:
+    with warm_desk(show, "--share-address", HERE, "--stay", "1") as own:
         said = eventually(lambda: own.page.get("share")[1])
         phone = Phone(said["address"] + "/#")
         phone.join(said["code"])
@@ -261,7 +261,7 @@ def test_the_terminal_says_what_is_exposed(show):
 
 
 def test_off_by_default_and_refused_where_it_is_not_safe(show):
-    with desk(show) as own:
+    with warm_desk(show) as own:
         assert own.page.get("share")[1] is None
     status, said = Desk(show, "--share-address", "8.8.8.8").end()
     assert status == 2

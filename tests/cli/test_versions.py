@@ -11,7 +11,7 @@ from sequencer.cli import main
 from sequencer.desk.kept_versions import KeptVersions
 from sequencer.show.file_text import DiskText
 from tests.cli.test_open import MADE_UP
-from tests.desk_client import desk
+from tests.desk_client import warm_desk
 
 
 @pytest.fixture
@@ -38,7 +38,7 @@ def words(values):
 
 def test_a_version_is_kept_compared_and_taken_back_as_one_step(show):
     text = show.read_text(encoding="utf-8")
-    with desk(show) as own:
+    with warm_desk(show) as own:
         page = own.page
         page.until_checked()
         status, listed = page.post("versions", name="before the rehearsal")
@@ -84,7 +84,7 @@ def test_a_version_is_kept_compared_and_taken_back_as_one_step(show):
 def test_what_cannot_be_done_with_a_version_is_said_in_a_sentence(tmp_path):
     path = tmp_path / "two.yaml"
     path.write_text(MADE_UP, encoding="utf-8")
-    with desk(path) as own:
+    with warm_desk(path) as own:
         page = own.page
         assert page.post("versions", name="duo")[0] == 200
         status, error = page.post("versions", name="Duo")
@@ -201,7 +201,7 @@ def test_findings_are_not_compared_with_a_report_that_may_not_hold(kept):
     del said["ground"]  # as an earlier program kept it
     place.write_text(json.dumps(said), encoding="utf-8")
     assert not holds(kept)
-    with desk(kept) as own:
+    with warm_desk(kept) as own:
         page = own.page
         page.until_checked()
         _, listed = page.get("versions")
@@ -219,7 +219,7 @@ def test_a_byte_order_mark_is_told_as_in_a_terminal(show):
     """Some editors put it at the start of a file; nobody sees it."""
     copy = show.with_name("show (from elsewhere).yaml")
     copy.write_bytes(b"\xef\xbb\xbf" + show.read_bytes())
-    with desk(show) as own:
+    with warm_desk(show) as own:
         (version,) = own.page.get("versions")[1]["versions"]
         assert not version["same"]
         values = compared(own.page, "version:from elsewhere")

@@ -1,0 +1,90 @@
+"""A show served by a process that is forked from one in which everything is loaded already.
+
+Tests of the page start a hundred servers, each with two processes that work for it; loading what they are made of would cost
+more than all that the tests ask. How a person starts one is tested in tests/cli. Where nothing can be forked so, servers start
+as a person starts them.
+"""
+
+import ctypes
+import multiprocessing
+import os
+import signal
+import subprocess
+import sys
+from multiprocessing.connection import Connection
+from pathlib import Path
+
+LOADED = "tests.warm_modules"  # what all of them need
+FORKS = sys.platform == "linux"
+_DIES_WITH_PARENT = 1  # PR_SET_PDEATHSIG of prctl(2)
+
+
+class WarmProcess:
+    """`sequencer` with arguments, in a forked process; what `subprocess.Popen` has of what tests ask."""
+
+    def __init__(self, *arguments: str) -> None:
+        context = multiprocessing.get_context("forkserver")
+        context.set_forkserver_preload([LOADED])
+        (said, out), (complained, err) = os.pipe(), os.pipe()
+        given = Connection(out, readable=False), Connection(err, readable=False)
+        self._process = context.Process(
+            target=_run, args=(*given, dict(os.environ), str(Path.cwd()), arguments)
+        )
+        self._process.start()
+        for each in given:
+            each.close()
+        self.pid = self._process.pid
+        self.stdout, self.stderr = (
+            os.fdopen(each, encoding="utf-8") for each in (said, complained)
+        )
+
+    @property
+    def returncode(self):
+        return self._process.exitcode
+
+    def poll(self):
+        self._process.join(0)
+        return self._process.exitcode
+
+    def wait(self, timeout=None):
+        self._process.join(timeout)
+        if self._process.exitcode is None:
+            raise subprocess.TimeoutExpired("sequencer", timeout)
+        return self._process.exitcode
+
+    def communicate(self, timeout=None):
+        self.wait(timeout)
+        return self.stdout.read(), self.stderr.read()
+
+    def kill(self):
+        self.send_signal(signal.SIGKILL)
+
+    def send_signal(self, how):
+        if self.poll() is None:
+            os.kill(self.pid, how)
+
+
+def _run(out, err, environment, folder, arguments):
+    for k, each in enumerate((out, err), start=1):
+        os.dup2(each.fileno(), k)
+    sys.stdout, sys.stderr = (os.fdopen(k, "w", encoding="utf-8", closefd=False) for k in (1, 2))
+    os.environ.clear()
+    os.environ.update(environment)
+    os.chdir(folder)
+    _fork_workers()
+    from sequencer.cli import main
+
+    main(arguments, prog_name="sequencer")
+
+
+def _fork_workers():
+    """Processes that this one starts are forked too. They end with it, which a pipe that they share with it would not tell them."""
+    context = multiprocessing.get_context("fork")
+
+    class Worker(context.Process):
+        def run(self):
+            ctypes.CDLL(None).prctl(_DIES_WITH_PARENT, signal.SIGKILL)
+            super().run()
+
+    context.Process = Worker
+    multiprocessing.get_context = lambda _how=None: context
