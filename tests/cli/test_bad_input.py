@@ -159,7 +159,9 @@ def test_new_never_replaces_a_file_unasked(stage_folder):
 
 def test_what_new_writes_can_be_checked(stage_folder):
     path = stage_folder / "ein Lied, 火 ø.yaml"
-    made = run("new", path, "--track", stage_folder / "song.wav", "--title", 'Said "so": 火')
+    made = run(
+        "new", path, "--no-draft", "--track", stage_folder / "song.wav", "--title", 'Said "so": 火'
+    )
     assert made.exit_code == 0, made.output
     result = run("check", path)
     assert result.exit_code in {0, 1}, result.output
