@@ -88,12 +88,15 @@ def fresh(start: Path, place: Path) -> Path:
 
 def faults_after(
     start: Path, place: Path, at: int, whole: dict[str, bytes], code: str
-) -> list[str]:
-    """What is wrong after a run was killed before one step, and another was let run to its end; empty if nothing is."""
+) -> list[str] | None:
+    """What is wrong after a run was killed before one step, and another was let run to its end; empty if nothing is.
+
+    None if it ended before, since this time it had less to do.
+    """
     folder = fresh(start, place)
     status, told = run(folder, at, code)
-    if status == 0 and len(told.split()) < at:  # this time it had less to do
-        return []
+    if status == 0 and len(told.split()) < at:
+        return None
     if status != 137:
         return [f"step {at}: it was not killed but ended with {status}: {told}"]
     return _faults(start, folder, whole, code, f"step {at}")
@@ -101,8 +104,8 @@ def faults_after(
 
 def faults_at_random(
     start: Path, place: Path, seconds: float, whole: dict[str, bytes], code: str
-) -> list[str]:
-    """The same after a run was killed by SIGKILL at a moment after its start."""
+) -> list[str] | None:
+    """The same after a run was killed by SIGKILL at a moment after its start; None if it had ended."""
     folder = fresh(start, place)
     going = subprocess.Popen(
         _command(folder, 0, code), cwd=folder, env=_surroundings(),
@@ -113,7 +116,8 @@ def faults_at_random(
     except subprocess.TimeoutExpired:
         going.kill()
         going.wait()
-    return _faults(start, folder, whole, code, f"after {seconds:.2f} s")
+        return _faults(start, folder, whole, code, f"after {seconds:.2f} s")
+    return None
 
 
 def _faults(start: Path, folder: Path, whole: dict[str, bytes], code: str, when: str) -> list[str]:
