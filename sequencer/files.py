@@ -182,9 +182,9 @@ def _refusal(path: Path, error: OSError) -> InputError:
 
 
 def write_text(path: Path, text: str) -> None:
-    """Write UTF-8 text with LF line endings, atomically."""
+    """Write UTF-8 text with LF line endings, atomically; bytes of a path that are no text are written out."""
     with replacing(path) as scratch:
-        scratch.write_text(text, encoding="utf-8", newline="\n")
+        scratch.write_text(text, encoding="utf-8", errors="backslashreplace", newline="\n")
 
 
 def write_set(contents: Mapping[Path, bytes]) -> None:
