@@ -66,7 +66,9 @@ def replacing(path: Path) -> Iterator[Path]:
     except OSError as error:
         raise _refusal(path, error) from error
     finally:
-        with suppress(FileNotFoundError, NotADirectoryError):
+        with suppress(
+            OSError
+        ):  # gone under its new name, or never there; a disk that is read-only says so even then
             scratch.unlink()
 
 
@@ -177,7 +179,7 @@ def _refusal(path: Path, error: OSError) -> InputError:
         "cannot-write",
         Place(str(path)),
         f"cannot write this file: {reason}",
-        "name another folder with --out, or make room",
+        "choose another folder, or make room",
     )
 
 
