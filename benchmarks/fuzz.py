@@ -23,10 +23,11 @@ from tests.fuzz.targets import TARGETS
 LONGEST = 10  # [s] of a case
 MOST = 1 << 30  # [bytes]
 SHARES = {
-    "show": 0.31,
-    "patterns": 0.13,
-    "rules": 0.15,
-    "burns": 0.1,
+    "show": 0.3,
+    "patterns": 0.12,
+    "rules": 0.14,
+    "burns": 0.09,
+    "practice log": 0.04,
     "taps": 0.1,
     "midi": 0.08,
     "audio": 0.07,

@@ -1,12 +1,14 @@
 """Kills verbs before each of the things that they do to a folder: `python benchmarks/kills.py --kills 1000 --json`.
 
-A verb is run once to count its steps; then it is run and killed before the first, the second, and so on, and run again each time: no
-file may be half-written, none lost, and the next run must end as if nothing had been. Every other kill comes at a random
-moment instead (SIGKILL, seed 0), whatever the verb is at.
+A verb is run once to count its steps; then it is run and killed before one of them, and run again: no file may be half-written,
+none lost, and the next run must end as if nothing had been. Where there are fewer kills than steps they are spread over these.
+Every other kill comes at a random moment instead (SIGKILL), whatever the verb is at. `--first` goes on where an earlier run
+ended; a kill that comes after the end of a verb is none, and is made anew.
 """
 
 import argparse
 import json
+import os
 import random
 import sys
 import tempfile
@@ -17,7 +19,10 @@ import soundfile
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
+from forked import Forked, loaded_for
+
 from sequencer.tasks.packing import pack_show
+from tests import killed
 from tests.cli.conftest import RATE, SHOW, click_track
 from tests.killed import contents, faults_after, faults_at_random, steps_of, verb
 
@@ -55,7 +60,17 @@ UNPACK = (
     "from pathlib import Path\nfrom sequencer.tasks.packing import unpack_show\n"
     "if not Path('theirs').exists():\n    unpack_show('mailed.zip', 'theirs')"
 )
+LOG = (
+    "from pathlib import Path\nif not Path('show.practice.csv').exists():\n"
+    "    from click.testing import CliRunner\n    from sequencer.cli import main\n"
+    "    done = CliRunner().invoke(main, ['practice', 'show.yaml', '--log', '2026-11-02 3.1 60% 6/8'])\n"
+    "    assert done.exit_code == 0, done.output"
+)
 VERBS = {
+    "listen": verb("listen", "short.wav", "--chart", "chart.png", "--clicks", "clicks.wav"),
+    "practice": verb("practice", "show.yaml", "--out", "out"),
+    "practice log": LOG,
+    "patterns": verb("patterns", "extension", "--draw", "card.pdf"),
     "check --mend": verb("check", "near.yaml", "--mend", "--drawn"),
     "new": verb("new", "made.yaml", "--track", "song.wav", "--no-draft", "--force"),
     "draft": verb("draft", "short.yaml"),
@@ -72,25 +87,34 @@ VERBS = {
 def main() -> None:
     """Kill, and tell what was found."""
     asked = argparse.ArgumentParser(description=__doc__)
-    asked.add_argument("--kills", type=int, default=100)
+    asked.add_argument("--kills", type=int, default=100, help="of all verbs together")
+    asked.add_argument("--first", type=int, default=0, help="number of the first kill of each verb")
+    asked.add_argument(
+        "--of",
+        type=int,
+        help="how many kills of a verb its steps are spread over (default: --kills)",
+    )
     asked.add_argument("--only", choices=sorted(VERBS))
     asked.add_argument("--json", action="store_true", dest="as_json")
     given = asked.parse_args()
     names = [given.only] if given.only else list(VERBS)
-    rows = [_killed(name, given.kills // len(names)) for name in names]
+    each = max(1, given.kills // len(names))
+    rows = [_killed(name, given.first, each, given.of or each) for name in names]
     if given.as_json:
         sys.stdout.write(json.dumps(rows, indent=1) + "\n")
     else:
         for row in rows:
             sys.stdout.write(
-                "{verb:13} {steps:3} steps, {kills:4} kills, {faults} faults\n".format(**row)
+                "{verb:13} {steps:3} steps, {kills:4} kills (before {at} of the steps), {faults} faults\n".format(
+                    **row
+                )
             )
             sys.stdout.writelines(f"  {each}\n" for each in row["told"])
     sys.exit(any(row["faults"] for row in rows))
 
 
-def _killed(name: str, kills: int) -> dict:
-    code, draw = VERBS[name], random.Random(0)  # noqa: S311 (no secret: moments of kills)
+def _killed(name: str, first: int, kills: int, of: int) -> dict:
+    code = VERBS[name]
     with tempfile.TemporaryDirectory() as room:
         start, place = Path(room) / "start", Path(room) / "place"
         start.mkdir()
@@ -100,22 +124,45 @@ def _killed(name: str, kills: int) -> dict:
             (start / f"{file}.yaml").write_text(text, encoding="utf-8")
         pack_show(start / "short.yaml", room)
         (Path(room) / "short" / "short.zip").rename(start / "mailed.zip")
+        killed.BEGUN = killed.begun
+        if hasattr(os, "fork") and name != "open":  # which starts processes of its own
+            loaded_for(killed.fresh(start, place), code)
+            killed.BEGUN = Forked
+        steps_of(start, place, code)  # what is worked out only once is known from here on
         begun = time.perf_counter()
         steps, whole = steps_of(start, place, code)
         lasts = time.perf_counter() - begun
         faults = [] if whole != contents(start) else ["it writes nothing"]
-        for k in range(kills):
-            if k % 2:
-                faults += faults_at_random(start, place, lasts * draw.random(), whole, code)
-            else:
-                faults += faults_after(start, place, k // 2 % len(steps) + 1, whole, code)
+        done, at_steps = 0, set()
+        for k in range(first, first + kills):
+            for again in range(5):
+                draw = random.Random(f"{name} {k} {again}")  # noqa: S311 (no secret: moments of kills)
+                if k % 2:
+                    found = faults_at_random(start, place, lasts * draw.random(), whole, code)
+                else:
+                    at = (
+                        draw.randrange(len(steps))
+                        if again
+                        else _spread(k // 2, of // 2, len(steps))
+                    )
+                    found = faults_after(start, place, at + 1, whole, code)
+                    at_steps |= set() if found is None else {at}
+                if found is not None:
+                    done, faults = done + 1, faults + found
+                    break
     return {
         "verb": name,
         "steps": len(steps),
-        "kills": kills,
+        "at": len(at_steps),
+        "kills": done,
         "faults": len(faults),
         "told": faults[:10],
     }
+
+
+def _spread(k: int, of: int, steps: int) -> int:
+    """The step of the k-th kill: each in turn, or evenly spread where there are more of them than kills."""
+    return k * steps // of % steps if of and of < steps else k % steps
 
 
 if __name__ == "__main__":

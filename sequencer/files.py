@@ -66,7 +66,9 @@ def replacing(path: Path) -> Iterator[Path]:
     except OSError as error:
         raise _refusal(path, error) from error
     finally:
-        with suppress(FileNotFoundError, NotADirectoryError):
+        with suppress(
+            OSError
+        ):  # gone under its new name, or never there; a disk that is read-only says so even then
             scratch.unlink()
 
 
@@ -177,14 +179,14 @@ def _refusal(path: Path, error: OSError) -> InputError:
         "cannot-write",
         Place(str(path)),
         f"cannot write this file: {reason}",
-        "name another folder with --out, or make room",
+        "choose another folder, or make room",
     )
 
 
 def write_text(path: Path, text: str) -> None:
-    """Write UTF-8 text with LF line endings, atomically."""
+    """Write UTF-8 text with LF line endings, atomically; bytes of a path that are no text are written out."""
     with replacing(path) as scratch:
-        scratch.write_text(text, encoding="utf-8", newline="\n")
+        scratch.write_text(text, encoding="utf-8", errors="backslashreplace", newline="\n")
 
 
 def write_set(contents: Mapping[Path, bytes]) -> None:

@@ -54,12 +54,23 @@ def verb(*words: str) -> str:
     )
 
 
+def begun(folder: Path, at: int, code: str) -> subprocess.Popen:
+    """A process that runs code in a folder, killed before its n-th step, 0 for never."""
+    return subprocess.Popen(
+        [sys.executable, "-c", CHILD, str(folder), str(at), code],
+        cwd=folder, env={**os.environ, "PYTHONPATH": str(Path(__file__).parents[1])},
+        stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
+    )  # fmt: skip
+
+
+BEGUN = begun  # benchmarks/kills.py begins processes in a quicker way
+
+
 def run(folder: Path, at: int, code: str) -> tuple[int, str]:
     """Code run in a folder, killed before its n-th step, 0 for never: its status, and what it told."""
-    ended = subprocess.run(
-        _command(folder, at, code), cwd=folder, env=_surroundings(), capture_output=True, text=True, check=False,
-    )  # fmt: skip
-    return ended.returncode, ended.stderr or ended.stdout
+    process = BEGUN(folder, at, code)
+    out, told = process.communicate()
+    return process.returncode, told or out
 
 
 def contents(folder: Path) -> dict[str, bytes]:
@@ -88,12 +99,15 @@ def fresh(start: Path, place: Path) -> Path:
 
 def faults_after(
     start: Path, place: Path, at: int, whole: dict[str, bytes], code: str
-) -> list[str]:
-    """What is wrong after a run was killed before one step, and another was let run to its end; empty if nothing is."""
+) -> list[str] | None:
+    """What is wrong after a run was killed before one step, and another was let run to its end; empty if nothing is.
+
+    None if it ended before, since this time it had less to do.
+    """
     folder = fresh(start, place)
     status, told = run(folder, at, code)
-    if status == 0 and len(told.split()) < at:  # this time it had less to do
-        return []
+    if status == 0 and len(told.split()) < at:
+        return None
     if status != 137:
         return [f"step {at}: it was not killed but ended with {status}: {told}"]
     return _faults(start, folder, whole, code, f"step {at}")
@@ -101,19 +115,17 @@ def faults_after(
 
 def faults_at_random(
     start: Path, place: Path, seconds: float, whole: dict[str, bytes], code: str
-) -> list[str]:
-    """The same after a run was killed by SIGKILL at a moment after its start."""
+) -> list[str] | None:
+    """The same after a run was killed by SIGKILL at a moment after its start; None if it had ended."""
     folder = fresh(start, place)
-    going = subprocess.Popen(
-        _command(folder, 0, code), cwd=folder, env=_surroundings(),
-        stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
-    )  # fmt: skip
+    going = BEGUN(folder, 0, code)
     try:
-        going.wait(seconds)
+        going.communicate(timeout=seconds)
     except subprocess.TimeoutExpired:
         going.kill()
-        going.wait()
-    return _faults(start, folder, whole, code, f"after {seconds:.2f} s")
+        going.communicate()
+        return _faults(start, folder, whole, code, f"after {seconds:.2f} s")
+    return None
 
 
 def _faults(start: Path, folder: Path, whole: dict[str, bytes], code: str, when: str) -> list[str]:
@@ -130,11 +142,3 @@ def _faults(start: Path, folder: Path, whole: dict[str, bytes], code: str, when:
     elif contents(folder) != whole:
         found.append(f"{when}: the next run made something else")
     return found
-
-
-def _command(folder: Path, at: int, code: str) -> list[str]:
-    return [sys.executable, "-c", CHILD, str(folder), str(at), code]
-
-
-def _surroundings() -> dict[str, str]:
-    return {**os.environ, "PYTHONPATH": str(Path(__file__).parents[1])}

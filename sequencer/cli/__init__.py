@@ -1,6 +1,9 @@
 """The command line: options in, one task, text out; the heavy imports stay inside the verbs."""
 
 import errno
+import os
+import sys
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
@@ -34,15 +37,19 @@ _GO_ON = {
 
 
 _TYPED = "sequencer.typed"  # the words of a command line
+_NOBODY_READS = 141  # as of a program that SIGPIPE ends
 
 
 class Verbs(click.Group):
-    """Exit status: 0 success, 1 the show needs mending, 2 bad input, 70 a bug in sequencer, 130 interrupted."""
+    """Exit status: 0 success, 1 the show needs mending, 2 bad input, 70 a bug in sequencer, 130 interrupted, 141 nobody reads what is printed."""
 
     def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
         """Keep the words as they were typed, for what is said of them."""
         ctx.meta[_TYPED] = list(args)
-        return super().parse_args(ctx, args)
+        try:
+            return super().parse_args(ctx, args)
+        except OSError as error:  # as --help is printed
+            raise _ended(error) from None
 
     def invoke(self, ctx: click.Context) -> Any:
         """Report each failure in one line on standard error."""
@@ -68,20 +75,30 @@ class Verbs(click.Group):
             if ctx.invoked_subcommand in _GO_ON and not str(stop):
                 message += ", and what was worked out so far is kept: ask again to go on"
         except Exception as error:  # noqa: BLE001 (the last line of defence: it is logged and reported)
-            full = isinstance(error, OSError) and error.errno in {
-                errno.ENOSPC,
-                errno.EIO,
-                errno.EDQUOT,
-            }
-            if full:  # standard output goes to a full disk
-                message, status = (
-                    "error: cannot write the output, the disk is full; free some space",
-                    2,
-                )
-            else:
-                message, status = _fault(error), 70
-        click.echo(message, err=True)
+            raise _ended(error) from None
+        _tell(message)
         raise click.exceptions.Exit(status)
+
+
+def _ended(error: Exception) -> click.exceptions.Exit:
+    """How a command ends by an error that nobody expected; one line says which, where anybody reads it."""
+    if isinstance(error, BrokenPipeError):  # as in `… | head`: whoever read has enough
+        with suppress(
+            OSError, ValueError
+        ):  # what is still to be written would be refused at the end
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return click.exceptions.Exit(_NOBODY_READS)
+    if isinstance(error, OSError) and error.errno in {errno.ENOSPC, errno.EIO, errno.EDQUOT}:
+        # standard output goes to a full disk
+        _tell("error: cannot write the output, the disk is full; free some space")
+        return click.exceptions.Exit(2)
+    _tell(_fault(error))
+    return click.exceptions.Exit(70)
+
+
+def _tell(message: str) -> None:
+    with suppress(OSError):
+        click.echo(message, err=True)
 
 
 def _fault(error: Exception) -> str:
@@ -92,8 +109,13 @@ def _fault(error: Exception) -> str:
 
     now = dt.datetime.now(tz=dt.UTC)
     log = Path(tempfile.gettempdir()) / f"sequencer-fault-{now:%Y%m%d-%H%M%S}.log"
-    log.write_text(f"sequencer {__version__}\n{traceback.format_exc()}", encoding="utf-8")
-    return f"bug in sequencer ({type(error).__name__}); please report it and attach {log}"
+    told = "".join(traceback.format_exception(error))
+    bug = f"bug in sequencer ({type(error).__name__}); please report it"
+    try:
+        log.write_text(f"sequencer {__version__}\n{told}", encoding="utf-8", errors="replace")
+    except OSError:
+        return f"{bug}; no log of it could be written to {log.parent}"
+    return f"{bug} and attach {log}"
 
 
 @click.group(cls=Verbs, context_settings={"help_option_names": ["-h", "--help"]})

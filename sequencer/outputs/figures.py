@@ -1,9 +1,12 @@
 """Write figures to files: PNG, SVG or PDF by the extension, atomically, the same bytes each time."""
 
 import io
-from collections.abc import Sequence
+import warnings
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from functools import wraps
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, ParamSpec, TypeVar
 
 from sequencer.errors import InputError, Place
 from sequencer.files import write_bytes
@@ -11,6 +14,8 @@ from sequencer.files import write_bytes
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
+P = ParamSpec("P")
+R = TypeVar("R")
 _ENDINGS = {".png": "png", ".svg": "svg", ".pdf": "pdf"}
 
 
@@ -31,6 +36,27 @@ def check_kind(path: Path) -> str:
     return kind
 
 
+def plain_text(make: Callable[P, R]) -> Callable[P, R]:
+    """Decorate a function that makes figures: a dollar sign in a name is one, where else a formula would begin."""
+
+    @wraps(make)
+    def plainly(*given: P.args, **more: P.kwargs) -> R:
+        import matplotlib as mpl
+
+        with mpl.rc_context({"text.parse_math": False}):
+            return make(*given, **more)
+
+    return plainly
+
+
+@contextmanager
+def _boxes_for_letters() -> Iterator[None]:
+    """A letter that the font lacks is drawn as a box; that it is one, everybody sees."""
+    with warnings.catch_warnings():
+        warnings.filterwarnings("ignore", message="Glyph .* missing from", category=UserWarning)
+        yield
+
+
 def write_figure(figure: "Figure", path: Path, *, dpi: int = 150) -> None:
     """Write a figure.
 
@@ -44,7 +70,7 @@ def write_figure(figure: "Figure", path: Path, *, dpi: int = 150) -> None:
 
     quiet = {"png": {"Software": None}, "svg": {"Date": None}, "pdf": {"CreationDate": None}}[kind]
     made = io.BytesIO()
-    with mpl.rc_context({"svg.hashsalt": "sequencer"}):
+    with mpl.rc_context({"svg.hashsalt": "sequencer"}), _boxes_for_letters():
         figure.savefig(made, format=kind, dpi=dpi, metadata=quiet)
     write_bytes(path, made.getvalue())
 
@@ -69,7 +95,7 @@ def write_pages(figures: "Sequence[Figure]", path: Path, *, dpi: int = 150) -> N
     from matplotlib.backends.backend_pdf import PdfPages
 
     made = io.BytesIO()
-    with PdfPages(made, metadata={"CreationDate": None}) as pages:
+    with PdfPages(made, metadata={"CreationDate": None}) as pages, _boxes_for_letters():
         for figure in figures:
             pages.savefig(figure, dpi=dpi)
     write_bytes(path, made.getvalue())

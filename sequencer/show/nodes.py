@@ -154,6 +154,10 @@ class _Composer:
             colon = self._text.find(":", name.end, item.start)
             if colon >= 0:
                 item.start = item.end = colon + 1
+                item.line = name.line + self._text.count("\n", name.start, colon)
+                item.column = name.column + item.start - name.start
+                if item.line != name.line:
+                    item.column = colon - self._text.rfind("\n", 0, colon)
         return item
 
 

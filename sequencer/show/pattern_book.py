@@ -49,7 +49,10 @@ def book_from_document(document: Document) -> Book:
                 "no-file", document.place("pattern_files", i), f"there is no pattern file {file!r}",
                 "give its path relative to the folder of this file",
             )  # fmt: skip
-        book = _with(read_document(path), book)
+        added = read_document(path)
+        if "patterns" not in _headings(added):
+            raise _none(added)
+        book = _with(added, book)
     return _with(document, book)
 
 

@@ -61,6 +61,8 @@ def start_show(
             "this file already exists",
             "choose another name, or add --force",
         )
+    for named in (show, track):
+        _refuse_bytes(named)
     schema = show.with_suffix(".schema.json")
     if os.path.lexists(schema) and not force:
         raise InputError(
@@ -93,6 +95,15 @@ def start_show(
     _write(show, text)
     shows.write_schema(show)
     return why
+
+
+def _refuse_bytes(path: Path) -> None:
+    """A show names its song and its schema, and is a text."""
+    if any("\ud800" <= letter <= "\udfff" for letter in path.name):
+        raise InputError(
+            "name-not-text", Place(str(path)), "its name has bytes that are no text (UTF-8), so that no show can name it",
+            "rename it",
+        )  # fmt: skip
 
 
 def _write(show: Path, text: str) -> None:

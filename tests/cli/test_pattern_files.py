@@ -39,3 +39,13 @@ def test_a_file_that_is_not_there(stage_folder):
     result = check(path)
     assert result.exit_code == 2
     assert f"{path}:12:17: there is no pattern file 'moves.yaml'" in result.stderr
+
+
+def test_a_file_without_patterns_is_told_as_such(stage_folder):
+    """Whatever else it holds: else its patterns would only be unknown later."""
+    result = check(show_with(stage_folder, "root:*:19000:0:99999:7:::\n"))
+    assert result.exit_code == 2
+    assert f"{stage_folder / 'moves.yaml'}:1:1: this file has no patterns" in result.stderr
+    assert "19000" not in result.stderr
+    result = check(show_with(stage_folder, MOVES.replace("patterns:", "moves:")))
+    assert "has no patterns; write them under the heading `patterns:`" in result.stderr

@@ -5,6 +5,7 @@ Every change is drawn by a seeded generator: a case is known by its seed and mad
 
 import json
 import re
+from functools import lru_cache
 from random import Random
 
 LETTERS = [
@@ -102,12 +103,8 @@ def _lines(text: str, draw: Random) -> str:
 
 def _tree(text: str, draw: Random) -> str:
     """Written anew as JSON, which is YAML, with one value taken out, moved, repeated or replaced."""
-    from sequencer.errors import InputError
-    from sequencer.show.document import parse_document
-
-    try:
-        values = json.loads(json.dumps(parse_document(text, "x.yaml").values))
-    except (InputError, ValueError, RecursionError):
+    values = _values(text)
+    if values is None:
         return _letters(text, draw)
     places = [place for place in _places(values) if place]
     if not places:
@@ -128,6 +125,26 @@ def _tree(text: str, draw: Random) -> str:
             VALUES
         )
     return json.dumps(values, ensure_ascii=False, indent=1)
+
+
+def _values(text: str):
+    """What a file says, as plain values; None if it is no YAML."""
+    try:  # what was written anew before: nothing in it is a number
+        return json.loads(text, parse_int=str, parse_float=str)
+    except (ValueError, RecursionError):
+        said = _said(text)
+        return None if said is None else json.loads(said)
+
+
+@lru_cache(maxsize=16)  # most cases start from the same few files
+def _said(text: str) -> str | None:
+    from sequencer.errors import InputError
+    from sequencer.show.document import parse_document
+
+    try:
+        return json.dumps(parse_document(text, "x.yaml").values)
+    except (InputError, ValueError, RecursionError):
+        return None
 
 
 def _places(value, path=()):

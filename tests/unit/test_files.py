@@ -3,6 +3,7 @@
 import errno
 import os
 import stat
+import subprocess
 import sys
 import time
 from pathlib import Path
@@ -10,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.files import making_folder, replacing, write_bytes, write_text
+from sequencer.files import making_folder, replacing, write_bytes, write_set, write_text
 
 
 def names(folder):
@@ -43,6 +44,54 @@ def test_a_write_that_the_system_refuses_is_one_line(tmp_path):
     with pytest.raises(InputError, match="the disk is full"), replacing(tmp_path / "x.bin"):
         Path("/dev/full").write_bytes(b"x")
     assert names(tmp_path) == []
+
+
+@pytest.mark.parametrize(
+    ("number", "why"),
+    [
+        (errno.EROFS, "the disk is read-only"), (errno.EDQUOT, "the disk quota is used up"), (errno.EACCES, "no permission"),
+        (errno.EPERM, "no permission"), (errno.ENAMETOOLONG, "too long"), (errno.EIO, "Input/output error"),
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("what", ["touch", "mkdir"])
+def test_a_folder_that_takes_nothing_is_one_line(tmp_path, monkeypatch, number, why, what):
+    """A disk that is read-only refuses even to take away what is not there."""
+
+    def refused(*_given, **_more):
+        raise OSError(number, os.strerror(number))
+
+    monkeypatch.setattr(Path, what, refused)
+    if number == errno.EROFS:
+        monkeypatch.setattr(Path, "unlink", refused)
+    with pytest.raises(InputError, match=why):
+        write_text(tmp_path / "a.yaml", "new")
+    with pytest.raises(InputError, match=why):
+        write_set({tmp_path / "b.yaml": b"new", tmp_path / "c.yaml": b"new"})
+    if what == "mkdir":
+        with pytest.raises(InputError, match=why), making_folder(tmp_path / "new"):
+            pass
+    assert names(tmp_path) == []
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="made with a mount of Linux's")
+@pytest.mark.skipif(getattr(os, "geteuid", lambda: 1)() != 0, reason="only root mounts")
+def test_a_disk_that_is_really_full_or_read_only_is_one_line(tmp_path):
+    disk = tmp_path / "disk"
+    disk.mkdir()
+    mount = ["mount", "-t", "tmpfs", "-o", "size=64k", "tmpfs", str(disk)]
+    if subprocess.run(mount, capture_output=True, check=False).returncode:
+        pytest.skip("nothing can be mounted here")
+    try:
+        (disk / "a.yaml").write_text("old", encoding="utf-8")
+        with pytest.raises(InputError, match="the disk is full"):
+            write_bytes(disk / "a.yaml", bytes(100_000))
+        subprocess.run(["mount", "-o", "remount,ro", str(disk)], check=True)
+        with pytest.raises(InputError, match="the disk is read-only"):
+            write_text(disk / "a.yaml", "new")
+        assert names(disk) == ["a.yaml"]
+        assert (disk / "a.yaml").read_text(encoding="utf-8") == "old"
+    finally:
+        subprocess.run(["umount", str(disk)], check=True)
 
 
 def test_an_interruption_leaves_nothing(tmp_path):

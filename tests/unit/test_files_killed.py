@@ -44,7 +44,7 @@ def faults(start, place, code):
     return steps, [
         fault
         for at in range(1, len(steps) + 1)
-        for fault in faults_after(start, place, at, whole, code)
+        for fault in faults_after(start, place, at, whole, code) or ()
     ]
 
 

@@ -17,7 +17,7 @@ Wicks of many dancers are evaluated together; what is computed for one does not 
 Source: uniform acceleration, any mechanics text; the bounds are its derivative, by the chain rule.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -36,6 +36,8 @@ from sequencer.motion.trajectories.trajectory import Trajectory, TrajectoryPart
 from sequencer.timing.tempo import TempoMap
 
 _PARTS = 64  # that an interval is divided into at a time
+_TOGETHER = 1 << 14  # flights worked out at a time, some kilobyte each
+_ROWS = 512  # whose samples are sought together: a long song has many, and the samples in between need room
 _UNPROVEN = 1 / 128  # [beats] between samples where nothing bounds the acceleration
 _STEP = 1e-6  # [beats] half the difference step for a wick off the axis
 _MOVING = Needed(hand=2, tether=2)
@@ -131,6 +133,13 @@ class WickCourses:
 
     def flights(self, rows: Ints, beats: Floats, half: Floats) -> Flights:
         """Flights from instants in some rows, and the slack over half an interval [beats] either way."""
+        cuts = [*range(0, len(rows), _TOGETHER), len(rows)]
+        if len(cuts) <= 2:
+            return self._flights(rows, beats, half)
+        parts = [self._flights(rows[a:b], beats[a:b], half[a:b]) for a, b in pairwise(cuts)]
+        return Flights(*(np.concatenate(column) for column in zip(*parts, strict=True)))
+
+    def _flights(self, rows: Ints, beats: Floats, half: Floats) -> Flights:
         place, rate = self._wicks(rows, beats)
         pace = self._pace[rows]
         velocity = rate * pace[:, None]
@@ -206,8 +215,20 @@ class WickCourses:
 
     def samples(self, slack: float) -> list[FlightSamples]:
         """Intervals of each dancer, divided until the slack [m] of each is small enough; without bounds, as far as it goes."""
+        whole = _joined(list(self.batches(slack)))
+        cuts = np.searchsorted(whole.row, self.first).tolist()
+        each = [whole.chosen(np.arange(low, high)) for low, high in pairwise(cuts)]
+        first = self.first[:-1].tolist()
+        return [own._replace(row=own.row - k) for own, k in zip(each, first, strict=True)]
+
+    def batches(self, slack: float) -> Iterator[FlightSamples]:
+        """The same for some rows at a time, in their order; each needs little room, however long the song is."""
+        for first in range(0, len(self.start), _ROWS):
+            yield self._batch(np.arange(first, min(first + _ROWS, len(self.start))), slack)
+
+    def _batch(self, which: Ints, slack: float) -> FlightSamples:
         done = []
-        rows: Ints = np.flatnonzero(self.bounded)
+        rows: Ints = which[self.bounded[which]]
         beats, half = self._middles(rows)
         while len(rows):
             found = self.flights(rows, beats, half)
@@ -216,18 +237,11 @@ class WickCourses:
             done.append(FlightSamples(rows, beats, half, found, small).chosen(small))
             count = np.minimum(np.ceil(found.slack[wide] / slack), _PARTS).astype(np.int64)
             rows, beats, half = _divided(rows[wide], beats[wide], half[wide], count)
-        rows = np.flatnonzero(~self.bounded)
+        rows = which[~self.bounded[which]]
         if len(rows):
             done.append(self._unbounded(rows))
-        row, beat, widths, flights, proven = zip(*done, strict=True)
-        joined = Flights(*(np.concatenate(column) for column in zip(*flights, strict=True)))
-        parts = (np.concatenate(row), np.concatenate(beat), np.concatenate(widths))
-        whole = FlightSamples(*parts, joined, np.concatenate(proven))
-        whole = whole.chosen(np.argsort(whole.row, kind="stable"))
-        cuts = np.searchsorted(whole.row, self.first).tolist()
-        each = [whole.chosen(np.arange(low, high)) for low, high in pairwise(cuts)]
-        first = self.first[:-1].tolist()
-        return [own._replace(row=own.row - k) for own, k in zip(each, first, strict=True)]
+        whole = _joined(done)
+        return whole.chosen(np.argsort(whole.row, kind="stable"))
 
     def _unbounded(self, rows: Ints) -> FlightSamples:
         """Samples where nothing bounds the acceleration: evenly spaced, with a margin for the slack."""
@@ -322,6 +336,13 @@ def _wick_bounds(ground: Floats, held: Sequence[Bounds], spot: PropPoint) -> Flo
     hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in held]).T
     far, rate, pull = hand[0] + spot.off, hand[1] + spot.off * turn, hand[2] + spot.off * bend
     return np.stack([v + w * far + rate, a + (dw + w * w) * far + 2 * w * rate + pull])
+
+
+def _joined(samples: Sequence[FlightSamples]) -> FlightSamples:
+    row, beat, half, flights, proven = zip(*samples, strict=True)
+    joined = Flights(*(np.concatenate(column) for column in zip(*flights, strict=True)))
+    parts = (np.concatenate(row), np.concatenate(beat), np.concatenate(half))
+    return FlightSamples(*parts, joined, np.concatenate(proven))
 
 
 def _divided(rows: Ints, beats: Floats, half: Floats, count: Ints) -> tuple[Ints, Floats, Floats]:

@@ -13,6 +13,7 @@ from matplotlib.figure import Figure
 from matplotlib.lines import Line2D
 
 from sequencer.motion.patterns.library import Pattern, patterns
+from sequencer.outputs.figures import plain_text
 from sequencer.outputs.patterns.fit_words import danced_words, number_words, verdict, who_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.patterns.pattern_drawing import VIEWS, draw_view, drawn_hands
@@ -70,6 +71,7 @@ _ODD = (
 _HYBRID = "The easier hand slows to the other’s pace, or follows it: count aloud for the hand that goes round."
 
 
+@plain_text
 def pupil_booklet(one: OnePattern, *, paper: str = "a4") -> list[Figure]:
     """The pages; write them with `figures.write_pages`.
 

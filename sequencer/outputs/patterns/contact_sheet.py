@@ -22,6 +22,7 @@ from sequencer.geometry.posture import PosedBody
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.props.prop import PropKind
+from sequencer.outputs.figures import plain_text
 from sequencer.outputs.patterns.fit_words import (
     cycle_words,
     number_words,
@@ -70,6 +71,7 @@ class Row:
     cells: tuple[OnePattern, ...]
 
 
+@plain_text
 def contact_sheet(
     chosen: Sequence[Pattern],
     bodies: Sequence[Body] = BODIES,

@@ -5,6 +5,7 @@ from matplotlib.figure import Figure
 
 from sequencer.motion.trajectories.join_matrix import JoinMatrix
 from sequencer.motion.trajectories.joining import VERDICTS
+from sequencer.outputs.figures import plain_text
 
 # Shades that survive grey print, and marks that distinguish them without colour.
 _LOOKS = {
@@ -16,6 +17,7 @@ _LOOKS = {
 }
 
 
+@plain_text
 def join_chart(matrix: JoinMatrix) -> Figure:
     """Verdicts of every ordered pair, one square each, with the number of each verdict."""
     from matplotlib.colors import ListedColormap

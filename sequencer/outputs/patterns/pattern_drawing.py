@@ -26,6 +26,7 @@ from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.blocks import Timing
 from sequencer.motion.performers.arms import elbow, given_shoulder
 from sequencer.motion.props.prop import Prop
+from sequencer.outputs.figures import plain_text
 from sequencer.outputs.patterns.fit_words import danced_words, verdict, who_words
 from sequencer.outputs.patterns.flown_words import flown_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
@@ -157,6 +158,7 @@ def drawn_hands(one: OnePattern, *, flown: bool = False) -> list[Drawn]:
     return [drawn(one, side, flown=flown) for side in sides]
 
 
+@plain_text
 def pattern_figure(one: OnePattern) -> Figure:
     """Four views of a pattern as danced."""
     hands = drawn_hands(one, flown=True)

@@ -17,6 +17,7 @@ from matplotlib.figure import Figure
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.motion.patterns.build_steps import Station
+from sequencer.outputs.figures import plain_text
 from sequencer.outputs.patterns.fit_words import body_words, danced_words
 from sequencer.outputs.patterns.flown_words import flown_words, station_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
@@ -43,6 +44,7 @@ _FEWEST = 5  # rows whose height a page is cut into at least
 _LETTER = 0.52  # width of a letter over its size
 
 
+@plain_text
 def steps_pages(one: OnePattern, *, side: Side = "right", paper: str = "a4") -> list[Figure]:
     """The build steps, on one page up to twelve of them; write them with `figures.write_pages`.
 

@@ -10,6 +10,7 @@ from matplotlib.figure import Figure
 
 from sequencer.geometry.regions import Venue
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.outputs.figures import plain_text
 from sequencer.outputs.plans.plan_extent import extent
 from sequencer.outputs.plans.plan_style import COOL, PLAN_INK, PLAN_SOFT, shown
 from sequencer.outputs.plans.stage_plan import (
@@ -39,6 +40,7 @@ class FormationTaken:
     start: float  # [beats] at which everybody has arrived
 
 
+@plain_text
 def formation_strip(
     dancers: Sequence[Dancer],
     venue: Venue,

@@ -10,6 +10,7 @@ from sequencer.geometry.regions import Venue
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.outputs.figures import plain_text
 from sequencer.outputs.plans.plan_extent import extent, seen_edge
 from sequencer.outputs.plans.plan_labels import Label, place_labels
 from sequencer.outputs.plans.plan_style import COOL, PLAN_FLAME, PLAN_INK, STOP, shown
@@ -20,6 +21,7 @@ from sequencer.timing.tempo import TempoMap
 _CELL = 0.1  # [m] cell size of the flame map
 
 
+@plain_text
 def flame_map(
     dancers: Sequence[Dancer],
     venue: Venue,
@@ -161,6 +163,7 @@ def flame_seconds(
     return seconds, np.asarray(x, dtype=np.float64), np.asarray(y, dtype=np.float64)
 
 
+@plain_text
 def closest_chart(
     dancers: Sequence[Dancer],
     tempo: TempoMap,

@@ -17,6 +17,7 @@ from matplotlib.ticker import MaxNLocator
 from sequencer.geometry.regions import Venue
 from sequencer.motion.clearance.nearest import Closest, closest
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.outputs.figures import plain_text
 from sequencer.outputs.plans.plan_extent import extent, seen_edge
 from sequencer.outputs.plans.plan_labels import Label, LabelBox, place_labels
 from sequencer.outputs.plans.plan_style import (
@@ -54,6 +55,7 @@ class PlanPicture:
     size: tuple[float, float] = (7.2, 7.2)  # [in]
 
 
+@plain_text
 def stage_plan(
     dancers: Sequence[Dancer], venue: Venue, beat: float, *, picture: PlanPicture | None = None
 ) -> Figure:

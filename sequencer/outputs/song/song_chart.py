@@ -11,6 +11,8 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
 from sequencer.arrays import Floats
+from sequencer.errors import written_out
+from sequencer.outputs.figures import plain_text
 from sequencer.outputs.song.song_report import metres_text, readings_text
 from sequencer.timing.form import SURE_BORDER, section_mark, song_form
 from sequencer.timing.highlights import highlights
@@ -30,6 +32,7 @@ _KINDS = {"build": "╱ build", "break": "□ break", "drop": "◆ drop", "accen
 _GREYS = ("#f2f2f2", "#dcdcdc", "#e8e4da", "#d3dbe0", "#ece0d8", "#dde5d8")
 
 
+@plain_text
 def song_chart(song: Song) -> Figure:
     """Sections and energy above, tempo and bar confidence below, one pair of strips per line.
 
@@ -55,10 +58,11 @@ def song_chart(song: Song) -> Figure:
 
 
 def _title(song: Song) -> str:
+    track = written_out(song.track)
     if len(song.beats) < 2:
-        return f"{song.track}: no steady beat found here"
+        return f"{track}: no steady beat found here"
     caption = (
-        f"{song.track}: {song.tempo:.1f} beats a minute, {song.metre} beats a bar, "
+        f"{track}: {song.tempo:.1f} beats a minute, {song.metre} beats a bar, "
         f"{clock_text(song.duration)}"
     )
     if changes := metres_text(song):

@@ -6,7 +6,6 @@ import shapely
 
 from sequencer.motion.clearance import flown_area as room
 from sequencer.motion.clearance.flown_area import FLOWN_SLACK, GROWN, flown_over
-from sequencer.motion.clearance.head_flights import Flights
 from tests.unit.motion.clearance.thrown import CASES, STEADY, instants, thrown
 
 
@@ -37,8 +36,8 @@ def test_an_outline_holds_all_that_is_within_the_slack_of_a_flight():
     release = draw.uniform(-2, 2, (9, 2))
     landing = release + np.round(draw.uniform(-4, 4, (9, 2)), 1)
     release[:3, 0], landing[:3, 0] = 0.4 - 1e-9, 0.4 - 1e-9  # along the border of cells
-    flights = Flights(release, landing, np.full(9, FLOWN_SLACK), np.ones(9), np.ones(9))
-    area = shapely.union_all([shapely.Polygon(ring) for ring in room._outlines(flights)])
+    outlines = room._outlines(release, landing, FLOWN_SLACK)
+    area = shapely.union_all([shapely.Polygon(ring) for ring in outlines])
     lines = shapely.linestrings(np.stack([release, landing], axis=-2)).ravel()
 
     assert area.covers(shapely.union_all(lines).buffer(FLOWN_SLACK))

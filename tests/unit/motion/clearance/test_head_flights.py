@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer.motion.clearance import head_flights
 from sequencer.motion.clearance.head_flights import WickCourses, landing_of
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.trajectories.trajectory import Trajectory
@@ -116,6 +117,21 @@ def test_what_is_found_of_a_dancer_does_not_depend_on_the_others():
         assert np.array_equal(a, b)
     for a, b in zip(alone.samples(1.0)[0][:3], both.samples(1.0)[1][:3], strict=True):
         assert np.array_equal(a, b)
+
+
+@pytest.mark.parametrize("case", CASES)
+def test_a_song_sampled_in_many_parts_is_sampled_as_in_one(case, monkeypatch):
+    """To the last digit; and no part holds more than its share, so that a long song needs no more room."""
+    course = WickCourses([CASES[case][0], CASES["staff"][0]], CASES[case][1])
+    whole = course.samples(1.0)
+    monkeypatch.setattr(head_flights, "_ROWS", 2)
+    monkeypatch.setattr(head_flights, "_TOGETHER", 5)
+    for one, two in zip(whole, course.samples(1.0), strict=True):
+        assert all(np.array_equal(a, b) for a, b in zip(one[:3], two[:3], strict=True))
+        assert all(np.array_equal(a, b) for a, b in zip(one.flights, two.flights, strict=True))
+    for part in course.batches(1.0):
+        assert len(np.unique(part.row)) <= 2
+        assert len(part.row) <= max(len(each.row) for each in whole)
 
 
 def without_bounds(monkeypatch, dancer):
