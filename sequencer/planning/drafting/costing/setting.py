@@ -1,6 +1,6 @@
 """The problem of a draft: slots, candidates and costs as the tables that `choices.best` searches."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from math import inf
 
@@ -177,15 +177,26 @@ class Setting(SlotLinks):
             terms["chance"] += weigh.chance * draw
         return terms
 
-    def forbid(self, material: int, move: int, why: str) -> None:
-        """Forbid a move in a material for what was found against it; of its pattern all, once several were found at fault alike."""
+    def forbid(
+        self, material: int, move: int, why: str, *, but: Collection[tuple[int, int]] = ()
+    ) -> None:
+        """Forbid a move in a material for what was found against it; of its pattern all, once several were found at fault alike.
+
+        Parameters
+        ----------
+        material, move : int
+        why : str
+            What was found, the same text for what is alike.
+        but : collection of (material, move)
+            What was found to stand, and stays allowed.
+        """
         self.forbidden.add((material, move))
         pattern = self.patterns[move]
         found = self.faulted.setdefault((material, pattern, why), set())
         found.add(move)
         if len(found) >= _FAULTED:
             alike = (k for k, name in enumerate(self.patterns) if name == pattern)
-            self.forbidden |= {(material, k) for k in alike}
+            self.forbidden |= {(material, k) for k in alike} - set(but)
 
     def stranded_picks(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that are stranded, as (material, move)."""

@@ -99,3 +99,26 @@ def test_a_pattern_is_given_up_in_its_place_once_two_ways_of_dancing_it_were_at_
     assert np.isinf(one.choices().costs[1][[0, 1, 3]]).all()
     assert np.isfinite(one.choices().costs[1][2])
     assert np.isfinite(one.choices().costs[0][[0, 2, 3]]).all()
+
+
+def test_nothing_of_a_routine_that_stands_is_forbidden_for_the_sake_of_another():
+    """What is beside it in the other one is at fault together with it."""
+    one = setting(SLOTS)
+    assert cut(one, PICKS, SHOW, [finding(16.0, 30.0)], stands=(3, 1, 2))
+    assert not one.forbidden
+    links = dict(setting(SLOTS).passage_keys(PICKS))
+    assert set(one.bad) == {links[0, 1]}  # that out of it is in what stands too
+    assert not cut(one, PICKS, SHOW, [finding(14.5, 15.5)], stands=(0, 1, 3))  # all in what stands
+    one = setting(SLOTS)
+    assert not cut(one, PICKS, SHOW, [finding(16.0, 30.0), finding(16.25)], stands=PICKS)
+    assert not one.forbidden
+    assert not one.bad
+
+
+def test_a_pattern_that_is_given_up_stays_where_a_routine_stands_with_it():
+    own = (*moves(("extension",)), *moves(("extension", "windmill"), timing="together"))
+    own = (*own, *moves(("extension",), timing="quarter"))
+    one = setting(SLOTS, own=own)
+    for move in (0, 1):
+        cut(one, (2, move, 2), SHOW, [finding(16.0, 30.0)], stands=(2, 3, 2))
+    assert one.forbidden == {(1, 0), (1, 1)}
