@@ -1,5 +1,6 @@
 """What is forbidden because of a finding: the passage that it lies in, or the move that it is told of."""
 
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
@@ -15,7 +16,7 @@ SHOW = SimpleNamespace(tempo=TempoMap.steady(60.0, beats=64))  # a beat is a sec
 PICKS = (0, 1, 2)
 
 
-def finding(start, end=None, code="strained-as-flown"):
+def finding(start, end=None, code="self-hit"):
     return Finding(
         code=code, severity="warn", who=("Ann",), message="too hard", start=start, end=end, position="1.1"
     )  # fmt: skip
@@ -122,3 +123,12 @@ def test_a_pattern_that_is_given_up_stays_where_a_routine_stands_with_it():
     for move in (0, 1):
         cut(one, (2, move, 2), SHOW, [finding(16.0, 30.0)], stands=(2, 3, 2))
     assert one.forbidden == {(1, 0), (1, 1)}
+
+
+def test_what_strains_one_hand_is_given_up_however_the_hands_are_timed():
+    """Only another cycle or size asks something else of the hand."""
+    own = (*moves(("extension",)), *moves(("extension", "windmill"), timing="together"))
+    own = (*own, replace(own[0], cycle=4.0), replace(own[0], drawn="small"))
+    one = setting(SLOTS, own=own)
+    cut(one, (0, 2, 2), SHOW, [finding(0.0, 14.0, code="strained-as-flown")])
+    assert one.forbidden == {(0, 0), (0, 1)}
