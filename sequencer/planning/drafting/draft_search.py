@@ -11,6 +11,7 @@ from typing import NamedTuple
 from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.errors import InputError
 from sequencer.findings import Finding
+from sequencer.planning.drafting.auditioning.candidates import DraftMove
 from sequencer.planning.drafting.costing.auditions import setting_for
 from sequencer.planning.drafting.costing.refusal import narrowest
 from sequencer.planning.drafting.costing.setting import Setting
@@ -176,6 +177,8 @@ class _Drafting:
         self._known_before: Findings = {}  # and what it would have if it were lit
         self._group: GroupDraft = ALONE
         self._unflown: tuple[Finding, ...] = ()  # what is left that cannot be flown
+        # sizes of slots in which something was found
+        self._unsized = set[tuple[int, DraftMove]]()
         self._in_turn = True  # whether a group may dance in canon, or call and answer
 
     def draft(self) -> Draft:
@@ -209,7 +212,7 @@ class _Drafting:
             seed=self.asked.seed,
             say=self._within(_STAGED, _HEARD),
         )
-        self._setting, self._chosen = setting, None
+        self._setting, self._chosen, self._unsized = setting, None, set()
         if self.asked.another:
             setting.besides = self._another(setting)
         search = self._search(setting)
@@ -245,7 +248,7 @@ class _Drafting:
             if chosen is None:
                 break
             self.say(f"checking the routine (round {checks})", _FOUND)
-            whole = self._whole(setting, chosen, before, links=flown < _MOST_FLOWN)
+            whole = self._whole(setting, chosen, before, flown)
             faults = whole.faults
             flown += whole.of_links or of_flight_only(faults)
             if self._stands(whole, flown):
@@ -254,7 +257,13 @@ class _Drafting:
                 sound = whole
             elif sound is None and self._must_leave(whole):
                 return None
-            elif not cut(setting, chosen.picks, whole.show, faults):
+            elif not cut(
+                setting,
+                chosen.picks,
+                whole.show,
+                faults,
+                stands=() if sound is None else sound.chosen.picks,
+            ):
                 break
             proven = sound is not None
             if sound is None:
@@ -304,9 +313,7 @@ class _Drafting:
             progress=self._within(_HEARD, _FOUND),
         )
 
-    def _whole(
-        self, setting: Setting, chosen: Chosen, before: Findings, *, links: bool
-    ) -> "_Whole":
+    def _whole(self, setting: Setting, chosen: Chosen, before: Findings, flown: int) -> "_Whole":
         """A routine in the show, what returns drawn as large as the music asks for as far as that passes, and what is found against it.
 
         Sizes come before the checks, which cost most: as a rule nothing is found, and they are made once.
@@ -315,17 +322,27 @@ class _Drafting:
         if setting.wishes.returns == "alike":
             wider, sized = sized_returns(setting, chosen.picks)
         tries = 0
+        for k in [k for k, move in sized.items() if (k, wider.cast.moves[move]) in self._unsized]:
+            del sized[k]
         while True:
             now = [sized.get(k, move) for k, move in enumerate(at)]
             draft, show = self._made(wider, chosen, now)
             stranded = wider.stranded(now)
-            faults = self._unflown_links(show) if links else []
+            faults = self._unflown_links(show) if flown < _MOST_FLOWN else []
             of_links = bool(faults) and not at_slots_only(faults, show, setting.slots, stranded)
             if not of_links:
                 faults = caused(show, before)
-            beside = sized.keys() & set(slots_beside(faults, show, setting.slots))
+            near = [sized.keys() & slots_beside([each], show, setting.slots) for each in faults]
+            beside = set[int]().union(*near)
+            others = [each for each, own in zip(faults, near, strict=True) if not own]
+            whole = _Whole(chosen, wider, now, draft, show, others, of_links, stranded)
             if not beside:
-                return _Whole(chosen, wider, now, draft, show, faults, of_links, stranded)
+                return whole
+            if others and not self._stands(whole, flown + of_flight_only(others)):
+                # It has to be another routine whatever the sizes are
+                inside = slots_beside(faults, show, setting.slots, by=0) & beside
+                self._unsized |= {(k, wider.cast.moves[sized[k]]) for k in inside}
+                return whole
             tries += 1
             for k in beside if tries < _MOST_SIZINGS else tuple(sized):
                 del sized[k]

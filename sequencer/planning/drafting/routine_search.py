@@ -29,15 +29,17 @@ _CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less wou
 _NEAR_ENOUGH = 0.02  # [1] of the cost: by less nothing is sought better once so many passages were tried, which cost most
 _MANY_TRIED = 30
 _ROUNDED = 0.999  # [1] of a gap: so that rounding leaves none above it
-_MOST_BETTER = 24  # routines that would be better, of which each is tried, in one draft
-_MOST_WHERE_FAR = 40  # the same where the gap is one that is worth more
+_MOST_BETTER = 48  # routines that would be better, of which each is tried, in one draft
+_MOST_WHERE_FAR = 80  # the same where the gap is one that is worth more
+_WALKED_EACH = 3  # of these, after which a walk tries what is likelier to pass
 _FAR = 0.05  # [1] of the cost: a gap that is worth more than one effort
 _MORE_EFFORTS = 3  # for one draft
-_OF_A_HALF = 4  # of an effort, the share that is spent on half of a gap
+_OF_A_HALF = 4  # of an effort, the share that is spent on half of a gap, and on what a whole effort did not decide before
 MOST_LINKED = 0.15  # [1] of the time in links; where a routine has more, links become dearer
 _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
 _MOST_ROUNDS = 60  # from best to best, where no walk ends
 _MOST_WALKS = 120  # from routine to routine until one passes
+_FAILURES = 2  # of links in a walk's routine, after which it goes on to another: what fails tells of others too
 _MOST_ALIKE = 6  # passages between two patterns, otherwise danced, that are tried where one failed
 
 
@@ -73,6 +75,7 @@ class RoutineSearch:
         self._made_dearer = 0  # times
         self._tries = 0  # of routines that are better as long as nothing of them fails
         self._more_efforts = _MORE_EFFORTS
+        self._wearied = False  # whether a whole effort ended without a proof
         self._bound = -inf  # [1] proven of `_proven_of`, so of all that costs nowhere less
         self._proven_of: Choices | None = None
 
@@ -164,15 +167,17 @@ class RoutineSearch:
         self._made_dearer += 1
         return True
 
-    def _passing(self, picks: Sequence[int]) -> tuple[int, ...] | None:
-        """A good routine near another of which all passes; None where none was met, which proves nothing."""
-        for _ in range(_MOST_WALKS):
-            near = improved(self.setting.choices(doubting=True), picks, seed=self.seed)
-            if near is None:
+    def _passing(self, picks: Sequence[int], *, below: float = inf) -> tuple[int, ...] | None:
+        """A good routine near another of which all passes; None where none was met that is cheap enough, which proves nothing."""
+        for walks in range(_MOST_WALKS):
+            near = improved(
+                self.setting.choices(doubting=True), picks, seed=self.seed, near=walks > 0
+            )
+            if near is None or (below < inf and self._with_bound(near).cost >= below):
                 return None
             picks = near
             self._found(self._with_bound(picks))
-            if not self._fails(picks):
+            if not self._fails(picks, most=_FAILURES):
                 return near
         return None
 
@@ -200,7 +205,7 @@ class RoutineSearch:
             worth = own.cost - _ROUNDED * self._enough * abs(own.cost)
             half = 0.5 * (own.cost + own.bound)
             below = half if halves and -inf < half < worth else worth
-            effort = self.effort // _OF_A_HALF if below < worth else self.effort
+            effort = self.effort // _OF_A_HALF if below < worth or self._wearied else self.effort
             chosen = self._best(picks, effort, below=below)
             if chosen is None:
                 return None
@@ -211,16 +216,17 @@ class RoutineSearch:
                 if self._with_bound(picks).gap > _FAR and self._more_efforts:
                     self._more_efforts -= 1
                     continue
+                self._wearied = self._wearied or self._bound < below
             own = self._with_bound(picks)
             most = _MOST_BETTER if own.gap <= _FAR else _MOST_WHERE_FAR
             if chosen.cost >= worth or own.gap <= self._enough or self._tries >= most:
                 self._best(picks, QUICK, below=own.cost)  # often nothing better exists at all
                 return self._with_bound(picks)
             self._tries += 1
-            if not self._fails(chosen.picks):
+            if not self._fails(chosen.picks, most=1):
                 picks = chosen.picks
-            else:
-                picks = self._better(picks, self._passing(chosen.picks))
+            elif self._tries % _WALKED_EACH == 0:
+                picks = self._better(picks, self._passing(chosen.picks, below=own.cost))
 
     @property
     def _enough(self) -> float:
@@ -266,7 +272,7 @@ class RoutineSearch:
     def _anew(self) -> BestSearch:
         return BestSearch(seed=self.seed, close=_CLOSE, found=self._found, progress=self._progress)
 
-    def _fails(self, picks: Sequence[int], *, alike: bool = False) -> bool:
+    def _fails(self, picks: Sequence[int], *, alike: bool = False, most: int = 0) -> bool:
         """Try the moves and links of a routine that were not tried yet; whether any fails.
 
         Parameters
@@ -274,6 +280,8 @@ class RoutineSearch:
         picks : sequence of int
         alike : bool
             Whether, where no link is left between two patterns, it is looked at whether any other way of dancing them has one.
+        most : int
+            Failures that end it, the most doubtful links tried first, as a routine is of use only as a whole; 0: all are tried.
         """
         setting = self.setting
         grounded, stranded = setting.grounded(picks), setting.stranded_picks(picks)
@@ -287,13 +295,24 @@ class RoutineSearch:
             keys = list(dict.fromkeys(keys))
             if not keys:
                 return failed
-            failed = setting.try_all(keys) or failed
+            failed = self._tried(keys, most) or failed
             if failed and not alike:
                 return True  # a walk may know something better than the next link
             if not setting.passable(picks):
                 self._try_alike(picks)
                 return True
         return failed
+
+    def _tried(self, keys: Sequence[PassageKey], most: int) -> bool:
+        """Try some passages, until so many failed; whether any did."""
+        if not most:
+            return self.setting.try_all(keys)
+        failures = 0
+        for key in self.setting.most_doubtful(keys):
+            failures += self.setting.try_all([key])
+            if failures == most:
+                break
+        return failures > 0
 
     def _try_alike(self, picks: Sequence[int]) -> None:
         """Where no link leads from one pattern to the next, try it with other hands and cycles too: they mostly fail alike.

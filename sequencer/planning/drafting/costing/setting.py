@@ -1,6 +1,6 @@
 """The problem of a draft: slots, candidates and costs as the tables that `choices.best` searches."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from math import inf
 
@@ -37,6 +37,7 @@ _SIZED = (
     0.1  # by which at least a move's rank of size rises or falls where it is drawn large or small
 )
 _STRANDED = 200.0  # [1] cost of a move that is not flown from rest, or to rest, where it has to be
+_OF_ONE_HAND = ("strained-as-flown",)  # however the hands are timed, each does the same
 _FAULTED = 2  # ways of dancing a pattern in one place that the check of the whole found at fault alike: the others mostly are too
 CALM = 0.4  # rank of loudness below which music counts as calm
 
@@ -177,15 +178,33 @@ class Setting(SlotLinks):
             terms["chance"] += weigh.chance * draw
         return terms
 
-    def forbid(self, material: int, move: int, why: str) -> None:
-        """Forbid a move in a material for what was found against it; of its pattern all, once several were found at fault alike."""
+    def forbid(
+        self, material: int, move: int, why: str, *, but: Collection[tuple[int, int]] = ()
+    ) -> None:
+        """Forbid a move in a material for what was found against it; of its pattern all, once several were found at fault alike.
+
+        Parameters
+        ----------
+        material, move : int
+        why : str
+            What was found, the same text for what is alike.
+        but : collection of (material, move)
+            What was found to stand, and stays allowed.
+        """
         self.forbidden.add((material, move))
         pattern = self.patterns[move]
         found = self.faulted.setdefault((material, pattern, why), set())
         found.add(move)
-        if len(found) >= _FAULTED:
-            alike = (k for k, name in enumerate(self.patterns) if name == pattern)
-            self.forbidden |= {(material, k) for k in alike}
+        alike = [k for k, name in enumerate(self.patterns) if name == pattern]
+        if len(found) < _FAULTED:
+            own = self.cast.moves[move]
+            alike = [
+                k
+                for k in alike
+                if why in _OF_ONE_HAND and self.cast.moves[k].cycle == own.cycle
+                and self.cast.moves[k].drawn == own.drawn
+            ]  # fmt: skip
+        self.forbidden |= {(material, k) for k in alike} - set(but)
 
     def stranded_picks(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that are stranded, as (material, move)."""

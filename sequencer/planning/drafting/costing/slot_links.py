@@ -254,6 +254,11 @@ class SlotLinks:
                         beats = float(self.slots[a].beats - link)
                         yield first, beats, link, second, *self.ways(a, b)
 
+    def most_doubtful(self, keys: Sequence[PassageKey]) -> list[PassageKey]:
+        """Passages in the order in which they are expected to fail, the likeliest first."""
+        likely = {n: self._record.links_fail(n) for n in {key[2] for key in keys}}
+        return sorted(keys, key=lambda key: -likely[key[2]][key[0], key[3]])
+
     def try_all(self, keys: Sequence[PassageKey]) -> bool:
         """Try some passages and keep what was found; whether any fails."""
         found = self.tried(keys)

@@ -121,7 +121,14 @@ def _key(finding: Finding) -> tuple[Any, ...]:
     return finding.code, finding.who, finding.position, finding.message
 
 
-def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[Finding]) -> bool:
+def cut(
+    setting: Setting,
+    picks: Sequence[int],
+    show: Staged,
+    faults: Sequence[Finding],
+    *,
+    stands: Sequence[int] = (),
+) -> bool:
     """Forbid what the checks found: a passage, or a move in its place.
 
     Parameters
@@ -133,6 +140,9 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
     show : Staged
         With it.
     faults : sequence of Finding
+    stands : sequence of int
+        Picks of a routine that was found to stand as a whole. Nothing of it is forbidden: where that would be, what is beside it
+        in the other routine is at fault together with it.
 
     Returns
     -------
@@ -141,6 +151,9 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
     """
     any_cut = False
     links = dict(setting.passage_keys(picks))
+    if stands:
+        known = {key for _, key in setting.passage_keys(stands)}
+        links = {pair: key for pair, key in links.items() if key not in known}
     for finding in faults:
         if finding.start is None:
             continue
@@ -150,7 +163,7 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
             continue
         slot = setting.slots[k]
         out = links.get((k, k + 1))
-        pairs = []
+        pairs: list[tuple[int, int]] = []
         if out is not None and beat > slot.end - out[2] - _NEAR_EDGE:
             pairs.append((k, k + 1))
         if beat < slot.start + _NEAR_EDGE + setting.late.get(k - 1, 0):
@@ -161,9 +174,14 @@ def cut(setting: Setting, picks: Sequence[int], show: Staged, faults: Sequence[F
         blame = (pair, danced, finding.code, finding.who)
         again = blame in setting.blamed
         setting.blamed.add(blame)
-        if pair is None or again:
-            setting.forbid(slot.material, picks[slot.material], finding.code)
+        move = picks[slot.material]
+        if (pair is None or again) and not (stands and stands[slot.material] == move):
+            spared = {(piece, pick) for piece, pick in enumerate(stands)}
+            setting.forbid(slot.material, move, finding.code, but=spared)
         else:
+            pair = pair or next((each for each in ((k - 1, k), (k, k + 1)) if each in links), None)
+            if pair is None:
+                continue
             setting.bad[links[pair]] = finding.message
             setting.passed.discard(links[pair])
         any_cut = True
@@ -207,11 +225,13 @@ def to_leave(
     return spans
 
 
-def slots_beside(faults: Sequence[Finding], show: Staged, slots: Sequence[Slot]) -> set[int]:
-    """The slots in which faults are found, and those next to them."""
+def slots_beside(
+    faults: Sequence[Finding], show: Staged, slots: Sequence[Slot], *, by: int = 1
+) -> set[int]:
+    """The slots in which faults are found, and those next to them, or so many to each side."""
     beats = (float(show.tempo.beats_from_seconds(each.start or 0.0)) for each in faults)
     own = {slot_at(slots, beat) for beat in beats}
-    return {k + n for k in own if k is not None for n in (-1, 0, 1)}
+    return {k + n for k in own if k is not None for n in range(-by, by + 1)}
 
 
 def slot_at(slots: Sequence[Slot], beat: float) -> int | None:

@@ -440,7 +440,7 @@ class Search:
 def _sound(monkeypatch):
     """What `_Drafting` keeps of a search, where some picks have a fault; and the picks checked as a whole."""
     monkeypatch.setattr(draft_search, "standing_picks", lambda *_: None)
-    monkeypatch.setattr(draft_search, "cut", lambda *_: True)
+    monkeypatch.setattr(draft_search, "cut", lambda *_, **__: True)
     monkeypatch.setattr(draft_search, "at_slots_only", lambda *_: False)
 
     def run(search, faulty):

@@ -281,7 +281,7 @@ def test_what_would_be_better_by_less_than_two_percent_is_not_tried_once_many_pa
     monkeypatch.setattr(
         finder, "_best", lambda *_, below: replace(chosen, cost=below - 1e-6, bound=finder._bound)
     )
-    monkeypatch.setattr(finder, "_fails", lambda *_: bool(asked.append(1)))
+    monkeypatch.setattr(finder, "_fails", lambda *_, **__: bool(asked.append(1)))
 
     def tried(share, many):
         """Whether what could be better by a share is tried."""
@@ -323,3 +323,54 @@ def test_half_of_a_gap_is_closed_before_all_of_it(proves, asked, trials, monkeyp
     assert seen == pytest.approx(asked, abs=1e-4)
     assert out.picks == chosen.picks
     assert out.gap == pytest.approx(0.0 if proves else 0.2, abs=1e-4)
+
+
+def test_the_most_doubtful_links_are_tried_first_and_a_failure_ends_it(trials):
+    one = drawn(3, share=0.0)
+    finder = search(one)
+    usual = [key for _, key in one.passage_keys((0, 1, 2, 3, 4))]
+    worst = usual[-1]
+    for second in range(3):  # links like the last one have failed before
+        one._record.add_link(worst[0], worst[2], worst[3], failed=True)
+        one._record.add_link(usual[0][0], usual[0][2], usual[0][3], failed=second == 0)
+    assert one.most_doubtful(usual)[0] == worst
+    one.share = 1.0
+    del trials[:]
+    assert finder._fails((0, 1, 2, 3, 4), most=1)
+    assert trials == [worst]
+    assert finder._fails((0, 1, 2, 3, 4), most=2)
+    assert len(trials) == 3
+
+
+def test_a_walk_that_becomes_too_dear_ends_without_a_trial(trials):
+    one = drawn(3, share=1.0)
+    finder = search(one)
+    first = finder.first(None)
+    least = cost_at(one.choices(), first)
+    assert finder._passing(first, below=least) is None
+    assert trials == []
+    assert finder._passing(first, below=least + 0.5) is None
+    assert trials
+    near = drawn(3, share=0.0)
+    finder, first = search(near), search(near).first(None)
+    found = finder._passing(first, below=cost_at(near.choices(), first) + 1e-6)
+    assert cost_at(near.choices(), found) == pytest.approx(cost_at(near.choices(), first))
+
+
+def test_a_whole_effort_that_decides_nothing_is_not_spent_again(trials, monkeypatch):
+    monkeypatch.setattr(routine_search, "_MANY_TRIED", 1)
+    finder = search(drawn(3))
+    chosen = finder.routine(None)
+    assert trials
+    asked = []
+
+    def best(_picks, effort, *, below):
+        asked.append(effort)
+        return chosen
+
+    monkeypatch.setattr(finder, "_best", best)
+    for _ in range(2):
+        finder._bound = 0.96 * chosen.cost
+        finder._proven(chosen.picks)
+    assert len([effort for effort in asked if effort == finder.effort]) == 1
+    assert max(asked[-2:]) == finder.effort // routine_search._OF_A_HALF
