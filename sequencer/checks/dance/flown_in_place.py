@@ -5,7 +5,7 @@ props of both hands keep apart, is flown so already. Here the paths of the whole
 props of a performer against each other and against the body, proven on the splines that were flown.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from math import ceil, floor
 from typing import NamedTuple
@@ -31,14 +31,20 @@ from sequencer.kept import recent_each, whole_code
 from sequencer.motion.clearance.slices import moving_keys, slice_edges
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.feasibility import GAP_ERROR, body_gap, props_gap
-from sequencer.motion.performers.least_values import Least
+from sequencer.motion.performers.feasibility import (
+    GAP_ERROR,
+    body_quantity,
+    frame_rates,
+    props_quantity,
+    shape_of,
+)
+from sequencer.motion.performers.least_values import Asked, Least, Quantity, least_values
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.model import Limits
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.flown_strains import Strain, missed_limits, strains
-from sequencer.staging.results import result_of
+from sequencer.staging.results import results_together
 from sequencer.staging.staged import Staged
 from sequencer.units import length_words
 
@@ -220,14 +226,73 @@ def own_gaps(show: Staged, dancer: Dancer) -> OwnGaps:
     Parameters
     ----------
     show : Staged
+        As drawn.
     dancer : Dancer
-        On flown paths.
+        On flown paths, of this show.
     """
-    hands = {
-        side: hand for side, hand in dancer.trajectories.items() if isinstance(hand, FlownHand)
-    }
-    if not hands:
-        return OwnGaps({}, {})
+    others = flown_show(show).staged.dancers  # what is not known of them is searched together
+    every = {each.name: each for each in (*others, dancer)}
+    found = results_together(
+        show,
+        {name: ("own gaps as flown", name) for name in every},
+        lambda names: dict(zip(names, _gaps_of(show, [every[k] for k in names]), strict=True)),
+    )
+    return found[dancer.name]
+
+
+class _Window(NamedTuple):
+    """A slice of beats in which a performer's gaps are looked at by themselves."""
+
+    dancer: Dancer
+    hands: Mapping[Side, FlownHand]
+    beats: Mapping[str, Sequence[float]]  # where stretches end, as in `OwnGaps`
+    near: float  # [m]
+    key: Hashable | None  # all that decides the gaps in it
+
+    def of(self, name: str) -> Sequence[float]:
+        """Where stretches of a hand or of both end in it."""
+        return self.beats.get(name, ())
+
+
+def _gaps_of(show: Staged, dancers: Sequence[Dancer]) -> list[OwnGaps]:
+    """The least gap on every stretch of some performers, by hand and of both.
+
+    Each slice of beats is kept by all that decides the motion in it; those that are not known are searched together.
+    """
+    near = limits_of(show).own_body_near
+    beats = [_stretches_of(each) for each in dancers]
+    windows = [
+        list(_windows(dancer, own, near)) for dancer, own in zip(dancers, beats, strict=True)
+    ]
+    each = [window for own in windows for window in own]
+    found = iter(
+        recent_each(
+            "gaps as flown",
+            [window.key for window in each],
+            lambda missing: _gaps_in([each[k] for k in missing]),
+            most=_MOST_KEPT,
+            record=lambda own: {
+                name: [[each.value, each.beat, each.label] for each in gaps]
+                for name, gaps in own.items()
+            },
+            restore=lambda record: {
+                name: [Least(value=value, beat=beat, label=label) for value, beat, label in gaps]
+                for name, gaps in record.items()
+            },
+        )
+    )
+    out = []
+    for ends, own in zip(beats, windows, strict=True):
+        gaps = [next(found) for _ in own]
+        out.append(
+            OwnGaps(ends, {name: [gap for some in gaps for gap in some[name]] for name in ends})
+        )
+    return out
+
+
+def _stretches_of(dancer: Dancer) -> dict[str, list[float]]:
+    """Where stretches end, of each flown hand and of both."""
+    hands = _flown_hands(dancer)
     edges = [
         *(edge for burn in dancer.lit for edge in burn),
         *(span.start for own in hands.values() for span in own.drawn.spans),
@@ -235,49 +300,32 @@ def own_gaps(show: Staged, dancer: Dancer) -> OwnGaps:
     beats: dict[str, list[float]] = {side: _beats_of([hand], edges) for side, hand in hands.items()}
     if len(hands) == len(SIDES):
         beats[BOTH] = _beats_of(hands.values(), edges)
-    near = limits_of(show).own_body_near
-    key = "own gaps as flown", dancer.name
-    return OwnGaps(beats, result_of(show, key, lambda: _gaps_of(dancer, hands, beats, near)))
+    return beats
 
 
-def _gaps_of(
-    dancer: Dancer,
-    hands: Mapping[Side, FlownHand],
-    beats: Mapping[str, Sequence[float]],
-    near: float,
-) -> dict[str, list[Least]]:
-    """The least gap on every stretch between two of some beats, by hand and of both.
+def _flown_hands(dancer: Dancer) -> dict[Side, FlownHand]:
+    return {side: hand for side, hand in dancer.trajectories.items() if isinstance(hand, FlownHand)}
 
-    Each slice of beats is looked at by itself, and kept by all that decides the motion in it.
-    """
+
+def _windows(
+    dancer: Dancer, beats: Mapping[str, Sequence[float]], near: float
+) -> Iterator[_Window]:
+    """The slices of beats that cover some stretches."""
     known = [own for own in beats.values() if own]
+    if not known:
+        return
     edges = slice_edges(min(own[0] for own in known), max(own[-1] for own in known))
-    slices = list(pairwise(edges.tolist()))
-    inside = [
-        {name: _within(own, low, high) for name, own in beats.items()} for low, high in slices
-    ]
-    nears = [near if _lit_between(dancer, low, high) else 0.0 for low, high in slices]
-    keys = [
-        None
-        if own is None
-        else (whole_code(), own, nears[k], *((name, *some) for name, some in inside[k].items()))
-        for k, own in enumerate(moving_keys(dancer, edges))
-    ]
-    found = recent_each(
-        "gaps as flown",
-        keys,
-        lambda missing: [_gaps_in(dancer, hands, inside[k], nears[k]) for k in missing],
-        most=_MOST_KEPT,
-        record=lambda own: {
-            name: [[each.value, each.beat, each.label] for each in gaps]
-            for name, gaps in own.items()
-        },
-        restore=lambda record: {
-            name: [Least(value=value, beat=beat, label=label) for value, beat, label in gaps]
-            for name, gaps in record.items()
-        },
-    )
-    return {name: [gap for own in found for gap in own[name]] for name in found[0]}
+    for (low, high), moved in zip(
+        pairwise(edges.tolist()), moving_keys(dancer, edges), strict=True
+    ):
+        inside = {name: _within(own, low, high) for name, own in beats.items()}
+        limit = near if _lit_between(dancer, low, high) else 0.0
+        key = (
+            None
+            if moved is None
+            else (whole_code(), moved, limit, *((name, *some) for name, some in inside.items()))
+        )
+        yield _Window(dancer, _flown_hands(dancer), inside, limit, key)
 
 
 def _within(beats: Sequence[float], low: float, high: float) -> list[float]:
@@ -292,28 +340,36 @@ def _lit_between(dancer: Dancer, low: float, high: float) -> bool:
     return any(start < high and low < end for start, end in dancer.lit)
 
 
-def _gaps_in(
-    dancer: Dancer,
-    hands: Mapping[Side, FlownHand],
-    beats: Mapping[str, Sequence[float]],
-    near: float,
-) -> dict[str, list[Least]]:
-    out: dict[str, list[Least]] = {
-        side: body_gap(
-            hand,
-            beats[side],
-            prop=dancer.props[side],
-            body=dancer.body,
-            carriage=dancer.carriage,
-            near=near,
-        )
-        if beats[side]
-        else []
-        for side, hand in hands.items()
-    }
-    if BOTH in beats:
-        left, right = ((hands[side], dancer.props[side]) for side in SIDES)
-        out[BOTH] = props_gap(left, right, beats[BOTH]) if beats[BOTH] else []
+def _gaps_in(windows: Sequence[_Window]) -> list[dict[str, list[Least]]]:
+    """The gaps in some windows, all searched together."""
+    alike: dict[Hashable, Quantity] = {}  # so that those of the same circumstances are one
+    wanted: list[tuple[int, str, Asked]] = []
+    for k, (dancer, hands, _, near, _) in enumerate(windows):
+        for side, hand in hands.items():
+            if beats := windows[k].of(side):
+                shape = shape_of(dancer.props[side], frame_rates(hand, beats))
+                body = alike.setdefault(
+                    (id(dancer), side, near, shape),
+                    body_quantity(
+                        shape=shape, body=dancer.body, carriage=dancer.carriage, enough=near
+                    ),
+                )
+                wanted.append((k, side, Asked(body, (hand,), list(pairwise(beats)))))
+        if beats := windows[k].of(BOTH):
+            both = tuple(hands[side] for side in SIDES)
+            shapes = tuple(
+                shape_of(dancer.props[side], frame_rates(hands[side], beats)) for side in SIDES
+            )
+            props = alike.setdefault(shapes, props_quantity(shapes=shapes))
+            wanted.append((k, BOTH, Asked(props, both, list(pairwise(beats)))))
+    out: list[dict[str, list[Least]]] = [{name: [] for name in each.beats} for each in windows]
+    for some in (
+        [each for each in wanted if each[1] != BOTH],
+        [each for each in wanted if each[1] == BOTH],
+    ):
+        found = least_values([asked for *_, asked in some]) if some else []
+        for (k, name, _), gaps in zip(some, found, strict=True):
+            out[k][name] = gaps
     return out
 
 

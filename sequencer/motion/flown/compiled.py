@@ -85,7 +85,7 @@ def _from_portable(code: bytes) -> Solver:
     llvm.initialize()
     llvm.initialize_native_target()
     llvm.initialize_native_asmprinter()
-    target = llvm.Target.from_default_triple().create_target_machine(opt=2)
+    target = llvm.Target.from_default_triple().create_target_machine(opt=2, features=_wide(llvm))
     module = llvm.parse_assembly(text)
     module.verify()
     engine = llvm.create_mcjit_compiler(module, target)
@@ -94,6 +94,15 @@ def _from_portable(code: bytes) -> Solver:
     if not address:
         raise RuntimeError("the portable code holds no entry")
     return _called(address, engine)
+
+
+def _wide(llvm: Any) -> str:
+    """Features of this processor by which four numbers are worked out at once; each by itself, so that no digit changes."""
+    try:
+        own = llvm.get_host_cpu_features()
+    except RuntimeError:  # a processor that cannot be asked
+        return ""
+    return ",".join(f"+{name}" for name in ("avx", "avx2") if own.get(name))
 
 
 def _called(address: int, keep: object) -> Solver:
@@ -139,12 +148,16 @@ def portable() -> str:
     RuntimeError
         If it would need anything from outside.
     """
+    # A processor that does four at once, without which the code has no vectors; every other one is given them in pieces.
     os.environ.update(
-        NUMBA_CPU_NAME="generic", NUMBA_CPU_FEATURES="", NUMBA_ENABLE_AVX="0",
-        NUMBA_LOOP_VECTORIZE="0", NUMBA_SLP_VECTORIZE="0",
+        NUMBA_CPU_NAME="haswell", NUMBA_CPU_FEATURES="", NUMBA_ENABLE_AVX="1",
+        NUMBA_LOOP_VECTORIZE="1", NUMBA_SLP_VECTORIZE="1",
     )  # fmt: skip  # before numba is loaded
     from numba import carray, float64, int64, njit, types
+    from numba.np import arrayobj
 
+    # No place is counted from the end: to look whether one is below 0 takes longer than most of what is done there.
+    arrayobj.fix_integer_index = _as_it_is
     solve, header = _jitted(njit)["solve"], kernel_places.KERNEL_HEADER
 
     def entry(ints: Any, floats: Any) -> None:
@@ -162,6 +175,13 @@ def portable() -> str:
     own.compile(signature)
     made = own.overloads[signature]
     return _stripped(made.library.get_llvm_str(), made.fndesc.llvm_func_name)
+
+
+def _as_it_is(context: Any, builder: Any, kind: Any, index: Any, _size: Any) -> Any:
+    """A place in an array, in place of numba's own function of the same parameters that lets it count from the end."""
+    from numba import types
+
+    return context.cast(builder, index, kind, types.intp)
 
 
 def _stripped(text: str, entry: str) -> str:
@@ -194,7 +214,7 @@ def _stripped(text: str, entry: str) -> str:
     outside = [
         name
         for name in re.findall(r"^declare [^@]*@(\S+?)\(", out, re.MULTILINE)
-        if not name.startswith(("llvm.",))
+        if not name.startswith("llvm.") or name.startswith(("llvm.x86.", "llvm.aarch64."))
     ]
     if outside:
         raise RuntimeError(f"the kernel needs what is not in it: {', '.join(outside)}")

@@ -6,7 +6,7 @@ too, a thousand times slower. Half gradients and half second derivatives through
 matrices row by row. Names of arrays that every function takes:
 
     span     (spans, 6)                         coefficient at each place
-    turned   (spans, 6, 3, 3)                   what it is multiplied by there
+    turned   (spans, 6, 3, 3)                   what it is multiplied by there; empty where it is by nothing
     pieces   (spans, 5, places, 6)              of the spline and its first four derivatives [1/s^order]
     shares   (spans, places)                    of the points in the mean
     frames   (copies, spans, places, 3, 3)      from the unknown's frame to the body's
@@ -17,6 +17,8 @@ matrices row by row. Names of arrays that every function takes:
     room     (22,)                              see `Room`
     bodies   (n, 7)                             capsules: both ends [m, body frame] and radius [m]
     mates    (spans, places, copies, m, 7)      the same, of what moves
+    clear    (copies, spans, places, 8 + n + m) hand and head when gaps were measured, and how far both may go from there
+                                                before they touch (`kernel_points.measured`) [m, body frame]
     rows     (count,)                           first row of each coefficient in the matrix, or -1
     first    (n,)                               first column of each row that can differ from zero
     offset   (n,)                               where it lies: only what is right of it, up to the diagonal, is kept
@@ -83,10 +85,12 @@ from sequencer.motion.flown.kernel_places import (
     Given,
 )
 from sequencer.motion.flown.kernel_points import (
-    apart,
     by_copy,
     by_path,
+    four,
     hurried,
+    into,
+    measured,
     nearest,
     push,
     spread,
@@ -98,30 +102,42 @@ _LEAST_DAMPING, _DAMPED_OUT = 1e-9, 1e12
 
 def gathered(g: Given, w: Floats, span: int, gradient: Floats, matrix: Floats) -> None:
     """Add a span's `load` and `block` to those of all unknowns."""
-    for j in range(18):
-        for q in range(j + 1, 18):
-            if q // 3 > j // 3:
-                w[AT_BLOCK + 18 * j + q] = w[AT_BLOCK + 18 * q + j]
+    turned = len(g.turned) > 0
     for j in range(6):
         at = g.rows[g.span[6 * span + j]]
         if at < 0:
             continue
         turn = 9 * (6 * span + j)
         for i in range(3):
-            x = 0.0
-            for m in range(3):
-                x += g.turned[turn + 3 * m + i] * w[AT_LOAD + 3 * j + m]
+            x = w[AT_LOAD + 4 * j + i]
+            if turned:
+                x = 0.0
+                for m in range(3):
+                    x += g.turned[turn + 3 * m + i] * w[AT_LOAD + 4 * j + m]
             gradient[at + i] += x
         for q in range(6):
             to = g.rows[g.span[6 * span + q]]
             if to < 0 or to > at:
                 continue
             other = 9 * (6 * span + q)
+            # what the kernel leaves out of the block is its mirror image
+            own, down, along = (
+                (AT_BLOCK + 72 * q + 4 * j, 1, 24)
+                if q <= j
+                else (AT_BLOCK + 72 * j + 4 * q, 24, 1)
+            )
+            if not turned:
+                for i in range(3):
+                    for m in range(3):
+                        if to + m <= at + i:
+                            row = g.offset[at + i] - g.first[at + i]
+                            matrix[row + to + m] += w[own + down * i + along * m]
+                continue
             for i in range(3):
                 for m in range(3):
                     x = 0.0
                     for o in range(3):
-                        x += g.turned[turn + 3 * o + i] * w[AT_BLOCK + 18 * (3 * j + o) + 3 * q + m]
+                        x += g.turned[turn + 3 * o + i] * w[own + down * o + along * m]
                     w[AT_CROSS + 3 * i + m] = x
             for i in range(3):
                 for m in range(3):
@@ -140,11 +156,16 @@ def figures(
     gradient: Floats,
     matrix: Floats,
     told: Floats,
+    most: float,
 ) -> float:
-    """The value; where wanted, half its gradient and half its second derivatives. Penalties alone go to `told`."""
+    """The value; where wanted, half its gradient and half its second derivatives. Penalties alone go to `told`.
+
+    Where the value is more than `most`, it is left off as soon as that is known: no part of it is below zero.
+    """
     spans = len(g.span) // 6
     places = len(g.shares) // spans
     mates = len(g.mates) // (7 * spans * places * g.copies)
+    kept = 8 + len(g.bodies) // 7 + mates
     n = g.numbers
     r, drag = n[AT_LENGTH], n[AT_DRAG]
     if wanted > 0:
@@ -159,14 +180,16 @@ def figures(
             c = 3 * g.span[6 * k + j]
             turned = 9 * (6 * k + j)
             for i in range(3):
-                x = 0.0
-                for m in range(3):
-                    x += g.turned[turned + 3 * i + m] * unknown[c + m]
+                x = unknown[c + i]
+                if len(g.turned) > 0:
+                    x = 0.0
+                    for m in range(3):
+                        x += g.turned[turned + 3 * i + m] * unknown[c + m]
                 w[AT_LOCAL + 3 * j + i] = x
         if wanted > 0:
-            for i in range(324):
+            for i in range(432):
                 w[AT_BLOCK + i] = 0.0
-            for i in range(18):
+            for i in range(24):
                 w[AT_LOAD + i] = 0.0
         for p in range(places):
             point = places * k + p
@@ -194,9 +217,9 @@ def figures(
                     rising / speed * w[AT_PATH + 3 + i] + speed * w[AT_PATH + 6 + i]
                 )
             if wanted > 0:
-                for i in range(15):
+                for i in range(20):
                     w[AT_SLOPE + i] = 0.0
-                for i in range(225):
+                for i in range(300):
                     w[AT_BEND + i] = 0.0
                 for i in range(3):
                     w[AT_BY_HEAD + i] = 0.0
@@ -267,6 +290,8 @@ def figures(
                         g.mates,
                         mate,
                         mates,
+                        g.clear,
+                        kept * at,
                     )
                 turn = 0.0
                 for i in range(3):
@@ -306,27 +331,59 @@ def figures(
                 spread(w, g.pieces, piece, 6 * places, orders)
         if wanted > 0:
             gathered(g, w, k, gradient, matrix)
+        elif value + penalty > most:
+            break
     told[AT_PENALTY] = penalty
     return value + penalty
 
 
 def factored(g: Given, matrix: Floats) -> bool:
-    """Factor a matrix L·Lᵀ in its place; False where it is not positive."""
-    for i in range(len(g.first)):
-        fi = g.first[i]
-        oi = g.offset[i] - fi
-        for j in range(fi, i + 1):
+    """Factor a matrix L·Lᵀ in its place, three rows by three columns at a time; False where it is not positive."""
+    for i in range(0, len(g.first), 3):
+        fi = g.first[i]  # the same for all three rows of a coefficient
+        a0, a1, a2 = g.offset[i] - fi, g.offset[i + 1] - fi, g.offset[i + 2] - fi
+        for j in range(fi, i, 3):
             fj = g.first[j]
-            oj = g.offset[j] - fj
-            x = matrix[oi + j]
+            b0, b1, b2 = g.offset[j] - fj, g.offset[j + 1] - fj, g.offset[j + 2] - fj
+            x00, x01, x02 = matrix[a0 + j], matrix[a0 + j + 1], matrix[a0 + j + 2]
+            x10, x11, x12 = matrix[a1 + j], matrix[a1 + j + 1], matrix[a1 + j + 2]
+            x20, x21, x22 = matrix[a2 + j], matrix[a2 + j + 1], matrix[a2 + j + 2]
             for k in range(max(fi, fj), j):
-                x -= matrix[oi + k] * matrix[oj + k]
-            if j < i:
-                matrix[oi + j] = x / matrix[oj + j]
-            elif x > 0.0:
-                matrix[oi + j] = sqrt(x)
-            else:
-                return False
+                p, q, r = matrix[a0 + k], matrix[a1 + k], matrix[a2 + k]
+                u, v, w = matrix[b0 + k], matrix[b1 + k], matrix[b2 + k]
+                x00 -= p * u
+                x01 -= p * v
+                x02 -= p * w
+                x10 -= q * u
+                x11 -= q * v
+                x12 -= q * w
+                x20 -= r * u
+                x21 -= r * v
+                x22 -= r * w
+            u, v, w = matrix[b0 + j], matrix[b1 + j], matrix[b2 + j]
+            x00, x10, x20 = x00 / u, x10 / u, x20 / u
+            u = matrix[b1 + j + 1]
+            x01, x11, x21 = (x01 - x00 * v) / u, (x11 - x10 * v) / u, (x21 - x20 * v) / u
+            v, u = matrix[b2 + j + 1], matrix[b2 + j + 2]
+            x02 = (x02 - x00 * w - x01 * v) / u
+            x12 = (x12 - x10 * w - x11 * v) / u
+            x22 = (x22 - x20 * w - x21 * v) / u
+            matrix[a0 + j], matrix[a0 + j + 1], matrix[a0 + j + 2] = x00, x01, x02
+            matrix[a1 + j], matrix[a1 + j + 1], matrix[a1 + j + 2] = x10, x11, x12
+            matrix[a2 + j], matrix[a2 + j + 1], matrix[a2 + j + 2] = x20, x21, x22
+        for j in range(3):
+            at = g.offset[i + j] - fi
+            for m in range(j + 1):
+                to = g.offset[i + m] - fi
+                x = matrix[at + i + m]
+                for k in range(fi, i + m):
+                    x -= matrix[at + k] * matrix[to + k]
+                if m < j:
+                    matrix[at + i + m] = x / matrix[to + i + m]
+                elif x > 0.0:
+                    matrix[at + i + m] = sqrt(x)
+                else:
+                    return False
     return True
 
 
@@ -388,7 +445,9 @@ def newton(
         trial[i] = unknown[i]
     while True:
         # one call for both: it is made into machine code where it stands
-        reached = figures(g, w, trial, 0 if trying else 1, gradient, matrix, told)
+        reached = figures(
+            g, w, trial, 0 if trying else 1, gradient, matrix, told, value if trying else inf
+        )
         if trying:
             steps += 1
             if reached <= value:
@@ -475,32 +534,34 @@ def solve(ints: Ints, floats: Floats) -> None:
     at += ints[16]
     mates = floats[at : at + ints[17]]
     at += ints[17]
-    mass = floats[at : at + ints[18]]
+    clear = floats[at : at + ints[18]]
     at += ints[18]
-    unknown = floats[at : at + ints[19]]
+    mass = floats[at : at + ints[19]]
     at += ints[19]
-    told = floats[at : at + ints[20]]
+    unknown = floats[at : at + ints[20]]
     at += ints[20]
-    gradient = floats[at : at + ints[21]]
+    told = floats[at : at + ints[21]]
     at += ints[21]
-    matrix = floats[at : at + ints[22]]
+    gradient = floats[at : at + ints[22]]
     at += ints[22]
-    trial = floats[at : at + ints[23]]
+    matrix = floats[at : at + ints[23]]
     at += ints[23]
-    factor = floats[at : at + ints[24]]
+    trial = floats[at : at + ints[24]]
     at += ints[24]
-    move = floats[at : at + ints[25]]
+    factor = floats[at : at + ints[25]]
     at += ints[25]
-    work = floats[at : at + ints[26]]
+    move = floats[at : at + ints[26]]
+    at += ints[26]
+    work = floats[at : at + ints[27]]
     given = Given(
         ints[0], span, turned, pieces, shares, frames, origins, ups, heads, hands, inwards,
-        numbers, room, bodies, mates, rows, first, offset,
+        numbers, room, bodies, mates, clear, rows, first, offset,
     )  # fmt: skip
     newton(given, work, unknown, trial, gradient, matrix, mass, factor, move, told)
 
 
 # in the order in which they use each other
 FUNCTIONS: Sequence[FunctionType] = (
-    nearest, apart, push, touching, hurried, by_copy, by_path, spread, gathered, figures, factored, backed,
+    four, into, nearest, measured, push, touching, hurried, by_copy, by_path, spread, gathered, figures, factored, backed,
     promised_by, newton, solve,
 )  # type: ignore[assignment]  # fmt: skip

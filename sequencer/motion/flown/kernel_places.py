@@ -36,7 +36,7 @@ AT_VALUE, AT_SHARE, AT_PENALTY, AT_STEPS, AT_REFUSED, AT_UNFACTORED, KERNEL_TOLD
     5,
     6,
 )  # places in `told`
-KERNEL_HEADER = 27  # whole numbers before the first part
+KERNEL_HEADER = 28  # whole numbers before the first part
 
 
 class Given(NamedTuple):
@@ -57,6 +57,7 @@ class Given(NamedTuple):
     room: Floats
     bodies: Floats
     mates: Floats
+    clear: Floats
     rows: Ints
     first: Ints
     offset: Ints
@@ -85,19 +86,20 @@ AT_BY_FORCE = 135  # (3,)
 AT_HEAD_HEAD = 138  # (3, 3)
 AT_HEAD_FORCE = 147  # (3, 3)
 AT_FORCE_FORCE = 156  # (3, 3)
-AT_SLOPE = 165  # (15,) by the path
-AT_BEND = 180  # (15, 15)
-AT_FOLLOWS = 405  # (3, 12)
-AT_FOLLOW = 441  # (12,)
-AT_BY_RATE = 453  # (4, 3, 3)
-AT_HALF = 489  # (18, 15)
-AT_BLOCK = 759  # (18, 18)
-AT_LOAD = 1083  # (18,)
-AT_NORMAL = 1101  # (3,)
-AT_OFF = 1104  # (3,)
-AT_NEAR = 1107  # (5,)
-AT_CROSS = 1112  # (3, 3)
-AT_INWARD = 1121
-AT_HEAD_OFF = 1124  # head from where it is drawn [m]
-AT_MIDDLE = 1127  # (3,) of the tether [m, body frame]
-KERNEL_WORK = 1130
+AT_BY_RATE = 165  # (4, 3, 3)
+AT_NORMAL = 201  # (3,)
+AT_OFF = 204  # (3,)
+AT_NEAR = 207  # (5,)
+AT_CROSS = 212  # (3, 3)
+AT_INWARD = 221
+AT_HEAD_OFF = 224  # head from where it is drawn [m]
+AT_MIDDLE = 227  # (3,) of the tether [m, body frame]
+# By the path: rows of four, of which the last is zero, so that four are worked out at once.
+AT_SLOPE = 232  # (5, 4) order and axis
+AT_BEND = 252  # (15, 5, 4) one order and axis, then the other's
+AT_FOLLOWS = 552  # (3, 4, 4)
+AT_FOLLOW = 600  # (4, 4)
+AT_HALF = 616  # (15, 6, 4)
+AT_BLOCK = 976  # (6, 3, 6, 4) place and axis of a column, then of a row from that place on
+AT_LOAD = 1408  # (6, 4)
+KERNEL_WORK = 1432

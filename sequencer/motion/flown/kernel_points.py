@@ -1,6 +1,6 @@
 """What the kernel adds up at one instant: contact, a hurried hand, and derivatives by the head's path; see `kernel`."""
 
-from math import sqrt
+from math import inf, sqrt
 
 from sequencer.arrays import Floats
 from sequencer.motion.flown.kernel_places import (
@@ -25,7 +25,6 @@ from sequencer.motion.flown.kernel_places import (
     AT_INWARD,
     AT_LOAD,
     AT_LOW,
-    AT_MIDDLE,
     AT_MOVED,
     AT_NEAR,
     AT_NORMAL,
@@ -46,6 +45,19 @@ from sequencer.motion.flown.kernel_places import (
 )
 
 _ROUNDED = 1e-9  # [m] far more than rounding
+
+
+def four(w: Floats, at: int) -> tuple[float, float, float, float]:
+    """Four numbers that lie one after the other: what is done to each of them is done to all at once."""
+    return w[at], w[at + 1], w[at + 2], w[at + 3]
+
+
+def into(w: Floats, at: int, a: float, b: float, c: float, d: float) -> None:
+    """Put four numbers one after the other."""
+    w[at] = a
+    w[at + 1] = b
+    w[at + 2] = c
+    w[at + 3] = d
 
 
 def nearest(w: Floats, start: int, b: Floats, at: int) -> float:
@@ -80,16 +92,6 @@ def nearest(w: Floats, start: int, b: Floats, at: int) -> float:
     return sqrt(square)
 
 
-def apart(w: Floats, enough: float, b: Floats, at: int) -> bool:
-    """Whether the middle of the tether is farther than some length and half a segment of b from the middle of that segment."""
-    off = 0.0
-    size = 0.0
-    for i in range(3):
-        off += (w[AT_MIDDLE + i] - 0.5 * (b[at + i] + b[at + 3 + i])) ** 2
-        size += (b[at + 3 + i] - b[at + i]) ** 2
-    return sqrt(off) - 0.5 * sqrt(size) > enough
-
-
 def push(w: Floats, cost: float, frames: Floats, frame: int, depth: float, share: float) -> float:
     """Add a contact along `normal`, at a share of the tether from hand to head; its penalty."""
     for i in range(3):
@@ -110,6 +112,46 @@ def push(w: Floats, cost: float, frames: Floats, frame: int, depth: float, share
     return cost * depth * depth
 
 
+def measured(
+    w: Floats,
+    room: Floats,
+    bodies: Floats,
+    mates: Floats,
+    mate: int,
+    moving: int,
+    clear: Floats,
+    kept: int,
+) -> None:
+    """Note where hand and head are, and how far both can go before they touch each capsule; -1 where they may touch already.
+
+    Before that stand the least of all, and the least of those that are not touched.
+    """
+    count = len(bodies) // 7
+    least = inf
+    free = inf
+    for i in range(6):
+        clear[kept + i] = w[AT_SEEN + i]
+    for c in range(count + moving):
+        spare = inf
+        for own in range(2):
+            start = AT_SEEN if own == 0 else AT_SEEN + 3
+            if c < count:
+                gap = nearest(w, start, bodies, 7 * c)
+                enough = bodies[7 * c + 6] + room[AT_THIN + own]
+            else:
+                gap = nearest(w, start, mates, mate + 7 * (c - count))
+                enough = mates[mate + 7 * (c - count) + 6] + room[AT_THIN + own]
+            spare = min(spare, gap - enough)
+        if spare > _ROUNDED:
+            free = min(free, spare)
+        else:
+            spare = -1.0
+        least = min(least, spare)
+        clear[kept + 8 + c] = spare
+    clear[kept + 6] = least
+    clear[kept + 7] = free
+
+
 def touching(
     w: Floats,
     cost: float,
@@ -120,6 +162,8 @@ def touching(
     mates: Floats,
     mate: int,
     moving: int,
+    clear: Floats,
+    kept: int,
 ) -> float:
     """Penalty of arm's reach, floor, own body and what moves beside it; hand and head are in `seen`."""
     total = 0.0
@@ -148,22 +192,21 @@ def touching(
         w[AT_NORMAL + 2] = 1.0
         total += push(w, cost, frames, frame, under, 1.0)
     count = len(bodies) // 7
-    half = 0.0
+    off = 0.0
+    gone = 0.0
     for i in range(3):
-        w[AT_MIDDLE + i] = 0.5 * (w[AT_SEEN + i] + w[AT_SEEN + 3 + i])
-        half += (w[AT_SEEN + 3 + i] - w[AT_MIDDLE + i]) ** 2
-    half = sqrt(half)
+        off += (w[AT_SEEN + i] - clear[kept + i]) ** 2
+        gone += (w[AT_SEEN + 3 + i] - clear[kept + 3 + i]) ** 2
+    # no place of the tether has gone farther than its farther end since gaps were measured
+    gone = sqrt(max(off, gone)) + _ROUNDED
+    if clear[kept + 7] <= gone:
+        measured(w, room, bodies, mates, mate, moving, clear, kept)
+        gone = _ROUNDED
+    if clear[kept + 6] > gone:
+        return total
     for c in range(count + moving):
-        # balls about the tether and the capsule tell first whether they can touch
-        if c < count:
-            enough = bodies[7 * c + 6] + max(room[AT_THIN], room[AT_THICK])
-            if apart(w, half + enough + _ROUNDED, bodies, 7 * c):
-                continue
-        else:
-            at = mate + 7 * (c - count)
-            enough = mates[at + 6] + max(room[AT_THIN], room[AT_THICK])
-            if apart(w, half + enough + _ROUNDED, mates, at):
-                continue
+        if clear[kept + 8 + c] > gone:
+            continue
         for own in range(2):
             start = AT_SEEN if own == 0 else AT_SEEN + 3
             if c < count:
@@ -240,24 +283,35 @@ def hurried(
                 x += r * w[AT_BY_RATE + 3 * i + m] * w[AT_SLIP + 3 * m + j]
                 x += r * w[AT_BY_RATE + 9 + 3 * i + m] * w[AT_SLIPPING + 3 * m + j]
                 y += r * w[AT_BY_RATE + 9 + 3 * i + m] * w[AT_SLIP + 3 * m + j]
-            w[AT_FOLLOWS + 12 * i + j] = x
-            w[AT_FOLLOWS + 12 * i + 3 + j] = y + r * w[AT_BY_RATE + 3 * i + j]
-            w[AT_FOLLOWS + 12 * i + 6 + j] = r * w[AT_BY_RATE + 9 + 3 * i + j]
-            w[AT_FOLLOWS + 12 * i + 9 + j] = r * w[AT_BY_RATE + 18 + 3 * i + j]
-    for j in range(12):
-        x = 0.0
-        for i in range(3):
-            x += w[AT_MOVED + i] / big * w[AT_FOLLOWS + 12 * i + j]
-        w[AT_FOLLOW + j] = x
-        for i in range(3):
-            w[AT_FOLLOWS + 12 * i + j] -= w[AT_MOVED + i] / big * x
-    for i in range(12):
-        w[AT_SLOPE + 3 + i] += cost * over * w[AT_FOLLOW + i]
+            w[AT_FOLLOWS + 16 * i + j] = x
+            w[AT_FOLLOWS + 16 * i + 4 + j] = y + r * w[AT_BY_RATE + 3 * i + j]
+            w[AT_FOLLOWS + 16 * i + 8 + j] = r * w[AT_BY_RATE + 9 + 3 * i + j]
+            w[AT_FOLLOWS + 16 * i + 12 + j] = r * w[AT_BY_RATE + 18 + 3 * i + j]
+    for o in range(4):
+        for j in range(3):
+            x = 0.0
+            for i in range(3):
+                x += w[AT_MOVED + i] / big * w[AT_FOLLOWS + 16 * i + 4 * o + j]
+            w[AT_FOLLOW + 4 * o + j] = x
+            for i in range(3):
+                w[AT_FOLLOWS + 16 * i + 4 * o + j] -= w[AT_MOVED + i] / big * x
+    for i in range(16):
+        w[AT_SLOPE + 4 + i] += cost * over * w[AT_FOLLOW + i]
+    for k in range(0, 16, 4):
+        f0, f1, f2, f3 = four(w, AT_FOLLOW + k)
+        a0, a1, a2, a3 = four(w, AT_FOLLOWS + k)
+        b0, b1, b2, b3 = four(w, AT_FOLLOWS + 16 + k)
+        c0, c1, c2, c3 = four(w, AT_FOLLOWS + 32 + k)
         for j in range(12):
-            x = w[AT_FOLLOW + i] * w[AT_FOLLOW + j]
-            for m in range(3):
-                x += w[AT_FOLLOWS + 12 * m + i] * w[AT_FOLLOWS + 12 * m + j] * over / big
-            w[AT_BEND + 15 * (3 + i) + 3 + j] += cost * x
+            own, at = j + j // 3, AT_BEND + 20 * (3 + j) + 4 + k
+            f, a = w[AT_FOLLOW + own], w[AT_FOLLOWS + own]
+            b, c = w[AT_FOLLOWS + 16 + own], w[AT_FOLLOWS + 32 + own]
+            x0, x1, x2, x3 = four(w, at)
+            x0 += cost * (f0 * f + a0 * a * over / big + b0 * b * over / big + c0 * c * over / big)
+            x1 += cost * (f1 * f + a1 * a * over / big + b1 * b * over / big + c1 * c * over / big)
+            x2 += cost * (f2 * f + a2 * a * over / big + b2 * b * over / big + c2 * c * over / big)
+            x3 += cost * (f3 * f + a3 * a * over / big + b3 * b * over / big + c3 * c * over / big)
+            into(w, at, x0, x1, x2, x3)
 
 
 def by_copy(w: Floats, r: float, share: float, size: float, lack: float, weight: float) -> None:
@@ -308,7 +362,7 @@ def by_path(w: Floats, share: float, weight: float) -> None:
     """Add to `slope` and `bend` what the copies cost, by the head's path through drag, and the head's own deviation."""
     for i in range(3):
         w[AT_SLOPE + i] += share * (w[AT_BY_HEAD + i] + weight * w[AT_HEAD_OFF + i])
-        w[AT_SLOPE + 6 + i] += share * w[AT_BY_FORCE + i]
+        w[AT_SLOPE + 8 + i] += share * w[AT_BY_FORCE + i]
         x = 0.0
         for j in range(3):
             x += w[AT_SLIP + 3 * i + j] * w[AT_BY_FORCE + j]
@@ -319,77 +373,73 @@ def by_path(w: Floats, share: float, weight: float) -> None:
                 z += w[AT_SLIP + 3 * i + m] * w[AT_FORCE_FORCE + 3 * m + j]
             w[AT_BOTH + 3 * i + j] = z
             w[AT_CROSS + 3 * i + j] = y
-        w[AT_SLOPE + 3 + i] += share * x
+        w[AT_SLOPE + 4 + i] += share * x
     for i in range(3):
         for j in range(3):
             x = 0.0
             for m in range(3):
                 x += w[AT_BOTH + 3 * i + m] * w[AT_SLIP + 3 * m + j]
             own = weight if i == j else 0.0
-            w[AT_BEND + 15 * i + j] += share * (w[AT_HEAD_HEAD + 3 * i + j] + own)
-            w[AT_BEND + 15 * i + 3 + j] += share * w[AT_CROSS + 3 * i + j]
-            w[AT_BEND + 15 * (3 + j) + i] += share * w[AT_CROSS + 3 * i + j]
-            w[AT_BEND + 15 * i + 6 + j] += share * w[AT_HEAD_FORCE + 3 * i + j]
-            w[AT_BEND + 15 * (6 + j) + i] += share * w[AT_HEAD_FORCE + 3 * i + j]
-            w[AT_BEND + 15 * (3 + i) + 3 + j] += share * x
-            w[AT_BEND + 15 * (3 + i) + 6 + j] += share * w[AT_BOTH + 3 * i + j]
-            w[AT_BEND + 15 * (6 + j) + 3 + i] += share * w[AT_BOTH + 3 * i + j]
-            w[AT_BEND + 15 * (6 + i) + 6 + j] += share * w[AT_FORCE_FORCE + 3 * i + j]
+            w[AT_BEND + 20 * j + i] += share * (w[AT_HEAD_HEAD + 3 * i + j] + own)
+            w[AT_BEND + 20 * (3 + j) + i] += share * w[AT_CROSS + 3 * i + j]
+            w[AT_BEND + 20 * i + 4 + j] += share * w[AT_CROSS + 3 * i + j]
+            w[AT_BEND + 20 * (6 + j) + i] += share * w[AT_HEAD_FORCE + 3 * i + j]
+            w[AT_BEND + 20 * i + 8 + j] += share * w[AT_HEAD_FORCE + 3 * i + j]
+            w[AT_BEND + 20 * (3 + j) + 4 + i] += share * x
+            w[AT_BEND + 20 * (6 + j) + 4 + i] += share * w[AT_BOTH + 3 * i + j]
+            w[AT_BEND + 20 * (3 + i) + 8 + j] += share * w[AT_BOTH + 3 * i + j]
+            w[AT_BEND + 20 * (6 + j) + 8 + i] += share * w[AT_FORCE_FORCE + 3 * i + j]
 
 
 def spread(w: Floats, pieces: Floats, piece: int, stride: int, orders: int) -> None:
     """Add one point's derivatives to `load` and `block` of its span; unrolled, for this is where most of the time goes."""
-    for j in range(6):
-        p0 = pieces[piece + j]
-        p1 = pieces[piece + stride + j]
-        p2 = pieces[piece + 2 * stride + j]
-        if orders == 3:
-            for i in range(3):
-                w[AT_LOAD + 3 * j + i] += (
-                    p0 * w[AT_SLOPE + i] + p1 * w[AT_SLOPE + 3 + i] + p2 * w[AT_SLOPE + 6 + i]
-                )
-                row, at = AT_HALF + 15 * (3 * j + i), AT_BEND + 15 * i
-                for m in range(9):
-                    w[row + m] = p0 * w[at + m] + p1 * w[at + 45 + m] + p2 * w[at + 90 + m]
-        else:
-            p3 = pieces[piece + 3 * stride + j]
-            p4 = pieces[piece + 4 * stride + j]
-            for i in range(3):
-                w[AT_LOAD + 3 * j + i] += (
-                    p0 * w[AT_SLOPE + i]
-                    + p1 * w[AT_SLOPE + 3 + i]
-                    + p2 * w[AT_SLOPE + 6 + i]
-                    + p3 * w[AT_SLOPE + 9 + i]
-                    + p4 * w[AT_SLOPE + 12 + i]
-                )
-                row, at = AT_HALF + 15 * (3 * j + i), AT_BEND + 15 * i
-                for m in range(15):
-                    w[row + m] = (
-                        p0 * w[at + m]
-                        + p1 * w[at + 45 + m]
-                        + p2 * w[at + 90 + m]
-                        + p3 * w[at + 135 + m]
-                        + p4 * w[at + 180 + m]
-                    )
-    for q in range(6):
-        p0 = pieces[piece + q]
-        p1 = pieces[piece + stride + q]
-        p2 = pieces[piece + 2 * stride + q]
-        if orders == 3:
-            for row in range(3 * q, 18):
-                at, to = AT_HALF + 15 * row, AT_BLOCK + 18 * row + 3 * q
-                for m in range(3):
-                    w[to + m] += p0 * w[at + m] + p1 * w[at + 3 + m] + p2 * w[at + 6 + m]
-        else:
-            p3 = pieces[piece + 3 * stride + q]
-            p4 = pieces[piece + 4 * stride + q]
-            for row in range(3 * q, 18):
-                at, to = AT_HALF + 15 * row, AT_BLOCK + 18 * row + 3 * q
-                for m in range(3):
-                    w[to + m] += (
-                        p0 * w[at + m]
-                        + p1 * w[at + 3 + m]
-                        + p2 * w[at + 6 + m]
-                        + p3 * w[at + 9 + m]
-                        + p4 * w[at + 12 + m]
-                    )
+    for m in range(-1, 3 * orders):  # -1: the gradient
+        at = AT_SLOPE if m < 0 else AT_BEND + 20 * m
+        to = AT_LOAD if m < 0 else AT_HALF + 24 * m
+        a0, a1, a2, a3 = four(w, at)
+        b0, b1, b2, b3 = four(w, at + 4)
+        c0, c1, c2, c3 = four(w, at + 8)
+        d0, d1, d2, d3 = four(w, at + 12)
+        e0, e1, e2, e3 = four(w, at + 16)
+        for j in range(6):
+            own = piece + j
+            p, q, r = pieces[own], pieces[own + stride], pieces[own + 2 * stride]
+            x0 = p * a0 + q * b0 + r * c0
+            x1 = p * a1 + q * b1 + r * c1
+            x2 = p * a2 + q * b2 + r * c2
+            x3 = p * a3 + q * b3 + r * c3
+            if orders > 3:
+                p, q = pieces[own + 3 * stride], pieces[own + 4 * stride]
+                x0 = x0 + p * d0 + q * e0
+                x1 = x1 + p * d1 + q * e1
+                x2 = x2 + p * d2 + q * e2
+                x3 = x3 + p * d3 + q * e3
+            if m < 0:
+                x0 += w[to + 4 * j + 0]
+                x1 += w[to + 4 * j + 1]
+                x2 += w[to + 4 * j + 2]
+                x3 += w[to + 4 * j + 3]
+            into(w, to + 4 * j, x0, x1, x2, x3)
+    for m in range(3):
+        for j in range(6):
+            at, to = AT_HALF + 24 * m + 4 * j, AT_BLOCK + 24 * m + 4 * j
+            a0, a1, a2, a3 = four(w, at)
+            b0, b1, b2, b3 = four(w, at + 72)
+            c0, c1, c2, c3 = four(w, at + 144)
+            d0, d1, d2, d3 = four(w, at + 216)
+            e0, e1, e2, e3 = four(w, at + 288)
+            for k in range(j + 1):
+                own = piece + k
+                p, q, r = pieces[own], pieces[own + stride], pieces[own + 2 * stride]
+                x0 = p * a0 + q * b0 + r * c0
+                x1 = p * a1 + q * b1 + r * c1
+                x2 = p * a2 + q * b2 + r * c2
+                x3 = p * a3 + q * b3 + r * c3
+                if orders > 3:
+                    p, q = pieces[own + 3 * stride], pieces[own + 4 * stride]
+                    x0 = x0 + p * d0 + q * e0
+                    x1 = x1 + p * d1 + q * e1
+                    x2 = x2 + p * d2 + q * e2
+                    x3 = x3 + p * d3 + q * e3
+                y0, y1, y2, y3 = four(w, to + 72 * k)
+                into(w, to + 72 * k, y0 + x0, y1 + x1, y2 + x2, y3 + x3)

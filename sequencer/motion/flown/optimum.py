@@ -156,7 +156,7 @@ class Problem:
         ints, floats, at = self._packed
         out = floats.copy()
         out[at["numbers"]] = self._numbers(STAGES[-1], _ENOUGH, _MOST_STEPS)
-        out[at["mass"].start :] = 0.0  # what is worked out
+        out[at["clear"].start :] = 0.0  # what is worked out
         return ints, out
 
     def value(self, unknown: Floats, weights: Penalties) -> float:
@@ -219,12 +219,11 @@ class Problem:
         """All that the kernel takes, in the order in which `kernel.solve` takes it apart, and where each part lies."""
         grid, want, room = self.grid, self.wanted, self.wanted.room or NOWHERE
         shape = (len(grid.copies), grid.spans, len(grid.shares[0]))
-        turned = (
-            np.broadcast_to(_EYE, (grid.spans, 6, 3, 3)) if grid.turned is None else grid.turned
-        )
+        turned = np.zeros(0) if grid.turned is None else grid.turned
         mates = np.zeros((*shape[1:], shape[0], 0, 7)) if want.mates is None else want.mates
         band = self._offset[-1] + len(self._first) - self._first[-1] if len(self._first) else 0
         size, count = len(self._first), 3 * grid.count
+        gaps = 8 + len(room.bodies) + mates.shape[-2]  # see `clear` in `kernel`
         parts = {
             "turned": turned,
             "pieces": grid.pieces(ORDERS),
@@ -243,6 +242,7 @@ class Problem:
             "room": room.numbers,
             "bodies": room.bodies,
             "mates": mates,
+            "clear": np.zeros(shape[0] * shape[1] * shape[2] * gaps),
             "mass": np.zeros(band),
             "unknown": np.zeros(count),
             "told": np.zeros(places.KERNEL_TOLD),

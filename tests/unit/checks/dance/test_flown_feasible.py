@@ -15,6 +15,7 @@ from sequencer.checks.dance.flown_feasible import (
     feasible_as_flown,
     flight_faults,
 )
+from sequencer.checks.dance import flown_in_place
 from sequencer.checks.dance.flown_in_place import own_gaps
 from sequencer.checks.suite import examined
 from sequencer.findings import Figure
@@ -135,6 +136,21 @@ def test_what_counts_as_near_is_known_apart(monkeypatch):
             monkeypatch.setattr(solo, "SHOW", text)
             counts.append(len(nears(stage(WEAVES), 0.0, 48.0)))
     assert counts[0] > counts[1]
+
+
+def test_slices_that_are_searched_together_are_each_as_alone(monkeypatch):
+    """To the last digit: what is known of one must not depend on what was asked with it."""
+    wide = solo.SHOW.replace("fire:\n", "limits: {own_body: 0.3}\nfire:\n")
+    monkeypatch.setattr(solo, "SHOW", wide)
+    (dancer,) = flown_show(stage(WEAVES)).staged.dancers
+    windows = list(flown_in_place._windows(dancer, flown_in_place._stretches_of(dancer), 0.3))
+    assert len(windows) > 2
+    with nothing_kept():
+        together = flown_in_place._gaps_in(windows)
+    with nothing_kept():
+        alone = [flown_in_place._gaps_in([each])[0] for each in windows]
+    assert repr(together) == repr(alone)  # a beat may be nan
+    assert len({repr(each) for each in alone}) == len(windows)
 
 
 TURNS = """\

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from numpy.testing import assert_allclose
+from numpy.testing import assert_allclose, assert_array_equal
 from scipy.optimize import minimize
 from scipy.spatial.transform import Rotation
 
@@ -299,6 +299,52 @@ def test_what_moves_beside_it_is_as_a_body_that_stands_there():
         more += Problem(plain.grid, replace(plain.wanted, mates=alone)).value(at, WEIGHTS)
     least = plain.value(at, WEIGHTS)
     assert more - 3 * least == pytest.approx(still.value(at, WEIGHTS) - least)
+
+
+@pytest.mark.parametrize("copies", [1, 3])
+def test_what_was_measured_for_one_path_changes_no_digit_of_the_next(copies):
+    """Gaps to capsules are measured now and then: between, nothing may touch that is taken for clear."""
+    plain = problem(copies)
+    draws = np.random.default_rng(copies)
+    beside = draws.normal(size=(SPANS, 4, copies, 2, 7)) * [0.4, 0.4, 0.4, 0.4, 0.4, 0.4, 0.0]
+    beside += np.array([*np.tile(plain.grid.centre, 2), 0.1])
+    wanted = replace(plain.wanted, room=POI_SPACE.room(), mates=beside)
+    going, at, touched = Problem(plain.grid, wanted), somewhere(plain), set()
+    for _ in range(40):
+        at = at + 0.03 * draws.normal(size=at.shape)
+        fresh = Problem(plain.grid, wanted)
+        here, again = (each._run(at, WEIGHTS, 1e-7, 0) for each in (fresh, going))
+        for name in ("told", "gradient", "matrix"):
+            assert_array_equal(getattr(here, name), getattr(again, name))
+        touched.add(here.told[kernel_places.AT_PENALTY])
+    assert len(touched) == 40  # they did touch, each time otherwise
+
+
+def test_a_value_is_left_off_only_where_it_is_more_than_asked_for():
+    own = problem(3, **CASES["all"])
+    start = somewhere(own)
+    ints, floats, at = own._packed
+    floats[at["numbers"]] = own._numbers(WEIGHTS, 1e-7, 0)
+    kernel_value = []
+
+    def value(given, w, unknown, *rest):
+        for most in (INF, whole, np.nextafter(whole, 0.0), whole / 2.0):
+            kernel_value.append(kernel.figures(given, w, unknown, 0, *rest[-3:], most))
+
+    whole = own.value(start, WEIGHTS)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(
+            kernel, "newton",
+            lambda given, w, unknown, trial, gradient, matrix, mass, factor, move, told: value(
+                given, w, unknown, gradient, matrix, told
+            ),
+        )  # fmt: skip
+        floats[at["unknown"]] = start.ravel()
+        kernel.solve(ints, floats)
+    exact, enough, little, half = kernel_value
+    assert exact == enough == pytest.approx(whole, rel=1e-12)
+    assert little > np.nextafter(whole, 0.0)
+    assert whole / 2.0 < half < 0.9 * whole
 
 
 @pytest.mark.parametrize("copies", [1, 3])
