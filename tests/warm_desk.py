@@ -65,6 +65,8 @@ class WarmProcess:
 
 
 def _run(out, err, environment, folder, arguments):
+    # tests that run in the background of a shell hand on that Ctrl-C is ignored
+    signal.signal(signal.SIGINT, signal.default_int_handler)
     for k, each in enumerate((out, err), start=1):
         os.dup2(each.fileno(), k)
     sys.stdout, sys.stderr = (os.fdopen(k, "w", encoding="utf-8", closefd=False) for k in (1, 2))
@@ -84,6 +86,11 @@ def _fork_workers():
     class Worker(context.Process):
         def run(self):
             ctypes.CDLL(None).prctl(_DIES_WITH_PARENT, signal.SIGKILL)
+            signal.set_wakeup_fd(
+                -1
+            )  # it is the server's, which would take signals to this one for its own
+            for each in (signal.SIGINT, signal.SIGTERM, signal.SIGHUP):
+                signal.signal(each, signal.SIG_DFL)
             super().run()
 
     context.Process = Worker

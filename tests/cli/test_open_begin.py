@@ -7,7 +7,7 @@ import pytest
 from click.testing import CliRunner
 
 from sequencer.cli import main
-from tests.desk_client import Desk, eventually, warm_desk
+from tests.desk_client import Desk, desk, eventually, warm_desk
 
 WREN = {"name": "Wren", "stature": "1.70 m", "prop": "poi", "level": 2}
 MOSS = {"name": "Moss: the 2nd", "stature": "5 ft 7 in", "prop": "staff", "level": 3}
@@ -104,7 +104,7 @@ def test_where_all_was_taken_out_and_saved_a_step_leads_back(folder):
 
 def test_a_show_that_is_not_begun_leaves_nothing(folder):
     path = folder / "mine.yaml"
-    with warm_desk(path) as own:
+    with desk(path) as own:
         own.page.get("begin")
         status, said = own.end()
     assert status == 130

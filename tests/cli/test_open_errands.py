@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.desk_client import eventually, warm_desk
+from tests.desk_client import desk, eventually, warm_desk
 
 SHOW = """\
 title: Small
@@ -270,7 +270,7 @@ def test_rehearsal_page_and_exports_and_a_stop(show):
 @pytest.mark.skipif(sys.platform == "win32", reason="signals of Unix")
 @pytest.mark.parametrize("how", ["SIGTERM", "SIGHUP", "SIGINT"])
 def test_a_program_that_is_ended_leaves_nothing_behind(show, how):
-    with warm_desk(show) as own:
+    with desk(show) as own:
         own.page.post("draft")
         status, said = own.end(getattr(signal, how))
     assert status in {130, 143, 129}
