@@ -29,7 +29,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from scale import CHILD, exponent, forget
-from speed import show_text, write_clicks
+from speed import ROOT, show_text, write_clicks
 
 VERBS = {
     "check": ("check", "{show}", "--drawn", "--json"),
@@ -83,7 +83,11 @@ def command(*words: str, into: Path | None = None) -> dict[str, float]:
     """Cost of one process of the command, and what it printed in a file."""
     with (into or Path(os.devnull)).open("wb") as out:
         done = subprocess.run(
-            [sys.executable, "-c", CHILD, *words], stdout=out, stderr=subprocess.PIPE, check=False
+            [sys.executable, "-c", CHILD, *words],
+            stdout=out,
+            stderr=subprocess.PIPE,
+            check=False,
+            cwd=ROOT,
         )
     last = done.stderr.decode().splitlines()[-1:]
     return json.loads(last[0]) if last else {"status": done.returncode}
