@@ -27,7 +27,7 @@ from sequencer.progress import Progress
 QUICK = 300  # effort of a first search, see `choices.best`
 _CLOSE = 0.005  # [1] of the cost: nobody sees what a routine better by less would bring
 _NEAR_ENOUGH = 0.02  # [1] of the cost: by less nothing is sought better once so many passages were tried, which cost most
-_MANY_TRIED = 30
+_MANY_TRIED = 16
 _ROUNDED = 0.999  # [1] of a gap: so that rounding leaves none above it
 _MOST_BETTER = 48  # routines that would be better, of which each is tried, in one draft
 _MOST_WHERE_FAR = 80  # the same where the gap is one that is worth more

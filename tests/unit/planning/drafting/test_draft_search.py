@@ -21,6 +21,7 @@ from sequencer.planning.drafting.why import summary
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
+from sequencer.timing.tempo import TempoMap
 from tests.songs import even_song, silent_song
 
 KNOWN = "two-beat-weave, extension, antispin-flower-4, wheel-spin, line"
@@ -498,3 +499,51 @@ def test_what_stands_stays_with_its_own_bound_where_something_of_it_was_forbidde
 def test_where_no_routine_stands_the_last_fault_is_told(sound):
     with pytest.raises(LookupError, match="no"):
         sound(Search(chosen(0, 10, 8), [None], []), {0})
+
+
+@pytest.fixture(name="in_sizes")
+def _in_sizes(monkeypatch):
+    """`_whole` of a routine of four slots, of which two are drawn large; faults by slot; what was made and checked."""
+    slots = [SimpleNamespace(start=16 * k, end=16 * k + 16) for k in range(4)]
+    cast = SimpleNamespace(moves=("a", "b", "c", "d", "A", "B"))
+    wider = SimpleNamespace(cast=cast, slots=slots, stranded=lambda _: set())
+    setting = SimpleNamespace(
+        slots=slots, wishes=SimpleNamespace(returns="alike"), at_slots=lambda _: [0, 1, 2, 3]
+    )
+    monkeypatch.setattr(draft_search, "sized_returns", lambda *_: (wider, {0: 4, 1: 5}))
+    show = SimpleNamespace(tempo=TempoMap.steady(60.0, beats=64))
+    made = []
+
+    def run(faulty, drafting=None):
+        def caused(*_):
+            at = [8.0 + 16 * k for k in faulty(made[-1])]
+            return [replace(FAULT, start=each, end=each) for each in at]
+
+        monkeypatch.setattr(draft_search, "caused", caused)
+        drafting = drafting or object.__new__(_Drafting)
+        drafting._unsized = getattr(drafting, "_unsized", set())
+        drafting._unflown_links = lambda _: []
+        drafting._made = lambda _wider, _chosen, now: (made.append(now), (None, show))[1]
+        made.clear()
+        whole = drafting._whole(setting, chosen(0, 1, 1), {}, 0)
+        return drafting, whole, [list(now) for now in made]
+
+    return run
+
+
+def test_a_size_at_fault_is_taken_back_and_looked_at_again(in_sizes):
+    drafting, whole, made = in_sizes(lambda now: [1] if now[1] == 5 else [])
+    assert made == [[4, 5, 2, 3], [0, 1, 2, 3]]  # what is beside it too
+    assert whole.faults == []
+    assert not drafting._unsized
+
+
+def test_where_the_routine_has_to_change_anyway_its_sizes_are_not_looked_at_again(in_sizes):
+    drafting, whole, made = in_sizes(lambda now: [3, 0] if now[0] == 4 else [3])
+    assert made == [[4, 5, 2, 3]]
+    assert [each.start for each in whole.faults] == [
+        8.0 + 48
+    ]  # that of the size is no fault of a move
+    _, whole, made = in_sizes(lambda now: [0] if now[0] == 4 else [], drafting)
+    assert made == [[0, 5, 2, 3]]  # it is not drawn large there again
+    assert whole.faults == []

@@ -503,3 +503,14 @@ def test_a_walk_ends_at_what_is_allowed_and_near_the_best(seed: int) -> None:
     assert cost_at(choices, picks) == pytest.approx(plain_cost(choices, picks))
     assert cost_at(choices, picks) == pytest.approx(found.cost)  # so small that it is the best
     assert improved(choices, start) == picks
+
+
+@pytest.mark.parametrize("seed", range(10))
+def test_a_short_walk_ends_at_what_is_allowed_and_no_dearer(seed: int) -> None:
+    choices = drawn(seed)
+    start = improved(choices, [0] * len(choices.costs))
+    again = None if start is None else improved(choices, start, near=True)
+    assert (again is None) == (start is None)
+    if again is not None and start is not None:
+        assert np.isfinite(cost_at(choices, again))
+        assert cost_at(choices, again) <= cost_at(choices, start) + 1e-9
