@@ -351,21 +351,21 @@ def _while_walking(courses: list[Course], dancer: Dancer) -> list[Course]:
 def _ground_of(show: Staged, dancer: Dancer) -> Ground:
     """How the performer's frame lies in the stage's: facing 0, body x is −X and body y is −Y."""
 
-    def turned(beats: Floats, points: Floats, way: float) -> Floats:
-        facing = way * dancer.floor.at(beats).facing
+    def turned(points: Floats, facing: Floats) -> Floats:
         cos, sin = np.cos(facing), np.sin(facing)
         x, y = points[:, 0], points[:, 1]
         return np.stack((sin * y - cos * x, -sin * x - cos * y, points[:, 2]), axis=-1)
 
     def to_stage(beats: Floats, points: Floats) -> Floats:
-        out = turned(beats, points, 1.0)
-        out[:, :2] += dancer.floor.at(beats).place
+        own = dancer.floor.at(beats)
+        out = turned(points, own.facing)
+        out[:, :2] += own.place
         return out
 
     def to_body(beats: Floats, points: Floats) -> Floats:
-        out = points.copy()
-        out[:, :2] -= dancer.floor.at(beats).place
-        return turned(beats, out, -1.0)
+        own, out = dancer.floor.at(beats), points.copy()
+        out[:, :2] -= own.place
+        return turned(out, -own.facing)
 
     def part(low: float, high: float) -> bytes:
         return floor_keys(dancer.floor, np.array([low, high]))[0]

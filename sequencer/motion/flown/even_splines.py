@@ -150,6 +150,22 @@ class EvenSpline:
         """
         return together((self,), beats, orders)[0]
 
+    def on_each_span(self, share: float, order: int = 0) -> Floats:
+        """A derivative at the same place of every span, shape (spans, 3), as `at` gives it to rounding; no span is looked for.
+
+        Parameters
+        ----------
+        share : float
+            Of each span, from its start.
+        order : int
+            0 to 5.
+        """
+        rows = (pieces(np.array([share]), order)[0] / self.step**order).tolist()
+        values = rows[0] * self.coefficients[: self.spans]
+        for j in range(1, DEGREE + 1):
+            values += rows[j] * self.coefficients[j : j + self.spans]
+        return np.asarray(values)
+
     def path_at(self, beat: float) -> Floats:
         """Its value and first four derivatives at one beat, as `at` gives them, shape (5, 3) [m per beat^order].
 

@@ -122,9 +122,7 @@ def gathered(g: Given, w: Floats, span: int, gradient: Floats, matrix: Floats) -
             other = 9 * (6 * span + q)
             # what the kernel leaves out of the block is its mirror image
             own, down, along = (
-                (AT_BLOCK + 72 * q + 4 * j, 1, 24)
-                if q <= j
-                else (AT_BLOCK + 72 * j + 4 * q, 24, 1)
+                (AT_BLOCK + 72 * q + 4 * j, 1, 24) if q <= j else (AT_BLOCK + 72 * j + 4 * q, 24, 1)
             )
             if not turned:
                 for i in range(3):

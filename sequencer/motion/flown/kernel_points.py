@@ -37,7 +37,6 @@ from sequencer.motion.flown.kernel_places import (
     AT_SLIP,
     AT_SLIPPING,
     AT_SLOPE,
-    AT_THICK,
     AT_THIN,
     AT_TRUNK,
     AT_TURNING,

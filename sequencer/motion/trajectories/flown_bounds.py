@@ -7,10 +7,12 @@ within half a span, by the rates of p and y'.
 Source: hulls of splines (`even_splines`), the triangle inequality. Exact but for rounding.
 """
 
+from typing import NamedTuple
+
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.motion.flown.even_splines import EvenSpline
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, pieces
 from sequencer.motion.flown.tether import force
 
 _FINER = 2  # parts of a span
@@ -36,28 +38,31 @@ def pull_bounds(path: EvenSpline, rate: EvenSpline, drag: float) -> tuple[Floats
     """
     fine = path.finer(_FINER)
     half = fine.step / 2.0
-    middle = _middles(fine)
-    pace, change = rate.at(middle)[:, :1], rate.at(middle, 1)[:, :1]
-    which = np.clip(((middle - rate.start) / rate.step).astype(np.int64), 0, rate.spans - 1)
+    pace, change = (paces_along(rate, fine, 0.5, order) for order in (0, 1))
+    parts = _parts(rate, fine)
     steep, bent = (
-        (rate.largest(order) / np.sqrt(_AXES))[which, None] for order in (1, 2)
+        np.repeat(rate.largest(order) / np.sqrt(_AXES), parts.each)[parts.taken, None]
+        for order in (1, 2)
     )  # of p' and p'', each shape (n, 1)
     fastest = pace + half * steep
-    first, rates, second = fine.at(middle, 1), fine.bernstein(1), fine.bernstein(2)
+    first, bend = (fine.on_each_span(0.5, order) for order in (1, 2))
+    # the points in rows, axis by axis: (3, points, n)
+    rates, second = (fine.bernstein(order).transpose(2, 1, 0) for order in (1, 2))
     fast, sharp, spread = (
-        np.linalg.norm(each, axis=-1).max(axis=1)[:, None]
-        for each in (rates, second, rates - first[:, None])
+        np.sqrt(_squares(each).max(axis=0))[:, None]
+        for each in (rates, second, rates - first.T[:, None])
     )
     slack = 2.0 * half * fastest * steep * sharp  # what p² changes in the first term
     slack += fastest * steep * spread + half * (steep**2 + fastest * bent) * fast  # the second term
     gained = fastest * spread + half * steep * fast  # of the velocity
     slack += 2.0 * drag * (fastest * fast + _STILL) * gained  # drag
     others = force(pace * first, pace * change * first, drag)
-    way = others + pace**2 * fine.at(middle, 2)
-    way = way / np.maximum(np.linalg.norm(way, axis=-1, keepdims=True), 1e-12)
-    pulled = pace[:, None] ** 2 * second + others[:, None]
-    least = np.sum(pulled * way[:, None], axis=-1).min(axis=1) - slack[:, 0]
-    most = np.linalg.norm(pulled, axis=-1).max(axis=1) + slack[:, 0]
+    way = others + pace**2 * bend
+    way = way / np.maximum(np.sqrt(_squares(way.T))[:, None], 1e-12)
+    pulled = pace[:, 0] ** 2 * second + others.T[:, None]
+    x, y, z = pulled * way.T[:, None]
+    least = (x + y + z).min(axis=0) - slack[:, 0]
+    most = np.sqrt(_squares(pulled).max(axis=0)) + slack[:, 0]
     return least.reshape(-1, _FINER).min(axis=1), most.reshape(-1, _FINER).max(axis=1)
 
 
@@ -86,11 +91,47 @@ def largest_rates(head: EvenSpline, hand: EvenSpline) -> Floats:
 
 def _by_span(fine: EvenSpline, order: int) -> Floats:
     """Bound on the size of a derivative on every span, of a path whose spans were divided."""
-    x, y, z = np.square(fine.bernstein(order)).transpose(2, 1, 0)
-    squares = (x + y + z).max(axis=0)
+    squares = _squares(fine.bernstein(order).transpose(2, 1, 0)).max(axis=0)
     return np.asarray(np.sqrt(squares.reshape(-1, _FINER).max(axis=1)))
 
 
-def _middles(path: EvenSpline) -> Floats:
-    places: Floats = np.arange(path.spans, dtype=np.float64) + 0.5
-    return path.start + places * path.step
+def _squares(vectors: Floats) -> Floats:
+    """Their sizes squared, of vectors whose first axis is that of space."""
+    x, y, z = np.square(vectors)
+    return np.asarray(x + y + z)
+
+
+class _Parts(NamedTuple):
+    """How the spans of a path lie among those of a tempo, each of which is whole spans of the path long."""
+
+    each: int  # spans of the path on one of the tempo
+    taken: slice  # those of the path among all that the tempo has
+
+
+def _parts(rate: EvenSpline, path: EvenSpline) -> _Parts:
+    before = round((path.start - rate.start) / path.step)
+    return _Parts(round(rate.step / path.step), slice(before, before + path.spans))
+
+
+def paces_along(rate: EvenSpline, path: EvenSpline, share: float, order: int = 0) -> Floats:
+    """A smoothed tempo, or a derivative of it, at the same place of every span of a path, shape (spans, 1).
+
+    Parameters
+    ----------
+    rate : EvenSpline
+        In each of three columns [beats/s]; its knots are knots of the path, which lies within it.
+    path : EvenSpline
+    share : float
+        Of each span, from its start.
+    order : int
+    """
+    each, taken = _parts(rate, path)
+    places: Floats = (np.arange(each, dtype=np.float64) + share) / each
+    shares = pieces(places, order) / rate.step**order  # the same on every span of the tempo
+    first, last = taken.start // each, -(-taken.stop // each)
+    own = rate.coefficients[first : last + DEGREE, :1]
+    values = own[: last - first] * shares[:, 0]
+    for j in range(1, DEGREE + 1):
+        values += own[j : j + last - first] * shares[:, j]
+    before = taken.start - first * each
+    return np.asarray(values.reshape(-1, 1)[before : before + path.spans])

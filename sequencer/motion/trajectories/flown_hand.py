@@ -32,7 +32,7 @@ from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.flown_bounds import largest_rates, pull_bounds
+from sequencer.motion.trajectories.flown_bounds import largest_rates, paces_along, pull_bounds
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
@@ -50,6 +50,10 @@ _MOST_BOUNDS = 3_000  # slices whose bounds are remembered, some 20 kilobytes ea
 _PER_PIECE = 24  # knots of a piece with bounds of its own
 _INSIDE = 1e-6  # [knots] within a span: at a knot the tempo may change
 _EASED = 1.0  # [beats] in which a hand comes back to what stands in
+_KNOTS = (
+    (0.0, slice(None)),
+    (1.0, slice(-1, None)),
+)  # of spans: where each starts, and the last ends
 
 
 class Ground(NamedTuple):
@@ -617,8 +621,8 @@ def _needed(
     Shape (n, 3) [m, stage frame], and (n,) twice [m/s²].
     """
     path = through_knots(knots, head, end_rates(head, float(knots[1] - knots[0])))
-    pace, change = rate.at(knots)[:, :1], rate.at(knots, 1)[:, :1]
-    first, second = path.at(knots, 1), path.at(knots, 2)
+    pace, change = (_at_knots(partial(paces_along, rate, path, order=order)) for order in (0, 1))
+    first, second = (_at_knots(partial(path.on_each_span, order=order)) for order in (1, 2))
     pulled = force(pace * first, pace**2 * second + pace * change * first, drag)
     held = head + length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True)
     least, most = pull_bounds(path, rate, drag)
@@ -627,6 +631,11 @@ def _needed(
         np.minimum(np.append(least[0], least), np.append(least, least[-1])),
         np.maximum(np.append(most[0], most), np.append(most, most[-1])),
     )
+
+
+def _at_knots(on_each_span: Callable[[float], Floats]) -> Floats:
+    """What is known at any one place of every span, where each begins and where the last ends."""
+    return np.concatenate([on_each_span(0.0), on_each_span(1.0)[-1:]])
 
 
 def smoothed_tempo(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> EvenSpline:

@@ -7,6 +7,7 @@ import numpy as np
 import pytest
 
 from sequencer.checks.dance import feasible as drawn_check
+from sequencer.checks.dance import flown_in_place
 from sequencer.checks.dance.as_flown import as_flown
 from sequencer.checks.dance.feasible import feasible
 from sequencer.checks.dance.flown_feasible import (
@@ -15,7 +16,6 @@ from sequencer.checks.dance.flown_feasible import (
     feasible_as_flown,
     flight_faults,
 )
-from sequencer.checks.dance import flown_in_place
 from sequencer.checks.dance.flown_in_place import own_gaps
 from sequencer.checks.suite import examined
 from sequencer.findings import Figure

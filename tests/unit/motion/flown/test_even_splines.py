@@ -32,6 +32,17 @@ def test_values_and_derivatives_are_those_of_scipy(curve, order):
     assert_allclose(shaped.reshape(-1, 3), wanted, rtol=1e-9, atol=1e-9 / STEP**order)
 
 
+@BOTH
+@pytest.mark.parametrize("order", range(5))
+@pytest.mark.parametrize("share", [0.0, 0.3, 1.0])
+def test_at_one_place_of_every_span_it_is_what_it_is_there(curve, order, share):
+    beats = curve.start + (np.arange(SPANS) + np.clip(share, 1e-9, 1.0 - 1e-9)) * STEP
+    wanted = of_scipy(curve)(beats, nu=order)
+    assert_allclose(curve.on_each_span(share, order), wanted, rtol=1e-5, atol=1e-5 / STEP**order)
+    inside = of_scipy(curve)(curve.start + (np.arange(SPANS) + 0.5) * STEP, nu=order)
+    assert_allclose(curve.on_each_span(0.5, order), inside, rtol=1e-9, atol=1e-9 / STEP**order)
+
+
 def test_pieces_are_positive_and_sum_to_one():
     """de Boor, chapter IX: B-splines are a partition of unity; derivatives of a constant vanish."""
     places = np.linspace(0.0, 1.0, 21)

@@ -320,30 +320,25 @@ def test_what_was_measured_for_one_path_changes_no_digit_of_the_next(copies):
     assert len(touched) == 40  # they did touch, each time otherwise
 
 
-def test_a_value_is_left_off_only_where_it_is_more_than_asked_for():
+def test_a_value_is_left_off_only_where_it_is_more_than_asked_for(monkeypatch):
     own = problem(3, **CASES["all"])
     start = somewhere(own)
+    whole, seen = own.value(start, WEIGHTS), []
+
+    def newton(given, w, unknown, _trial, gradient, matrix, *rest):
+        told = rest[-1]
+        most = (INF, whole * (1.0 + 1e-12), whole * (1.0 - 1e-12), whole / 2.0)
+        seen.extend(
+            kernel.figures(given, w, unknown, 0, gradient, matrix, told, each) for each in most
+        )
+
+    monkeypatch.setattr(kernel, "newton", newton)
     ints, floats, at = own._packed
-    floats[at["numbers"]] = own._numbers(WEIGHTS, 1e-7, 0)
-    kernel_value = []
-
-    def value(given, w, unknown, *rest):
-        for most in (INF, whole, np.nextafter(whole, 0.0), whole / 2.0):
-            kernel_value.append(kernel.figures(given, w, unknown, 0, *rest[-3:], most))
-
-    whole = own.value(start, WEIGHTS)
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(
-            kernel, "newton",
-            lambda given, w, unknown, trial, gradient, matrix, mass, factor, move, told: value(
-                given, w, unknown, gradient, matrix, told
-            ),
-        )  # fmt: skip
-        floats[at["unknown"]] = start.ravel()
-        kernel.solve(ints, floats)
-    exact, enough, little, half = kernel_value
-    assert exact == enough == pytest.approx(whole, rel=1e-12)
-    assert little > np.nextafter(whole, 0.0)
+    floats[at["numbers"]], floats[at["unknown"]] = own._numbers(WEIGHTS, 1e-7, 0), start.ravel()
+    kernel.solve(ints, floats)
+    exact, enough, little, half = seen
+    assert exact == enough == pytest.approx(whole, rel=1e-13)
+    assert little > whole * (1.0 - 1e-12)
     assert whole / 2.0 < half < 0.9 * whole
 
 

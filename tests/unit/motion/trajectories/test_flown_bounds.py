@@ -7,6 +7,7 @@ from numpy.testing import assert_allclose
 from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.trajectories.flown_bounds import (
     largest_on_spans,
+    paces_along,
     pull_bounds,
 )
 
@@ -55,6 +56,22 @@ def test_the_pull_is_never_less_nor_more_than_its_bounds(drag, wobble, size):
     if wobble < 0.1:  # and they say something
         assert np.median((seen.min(axis=1) - least) / seen.min(axis=1)) < 0.02
         assert np.median((most - seen.max(axis=1)) / seen.max(axis=1)) < 0.02
+
+
+@pytest.mark.parametrize("first", [0, 1, 95, 96, 130])
+@pytest.mark.parametrize("order", [0, 1])
+def test_the_tempo_along_a_path_is_that_of_its_beats(first, order):
+    """Wherever the path begins and ends between the knots of the tempo."""
+    rate, path = tempo(0.3), wild(5)
+    own = EvenSpline(
+        start=path.start + first * STEP,
+        step=STEP,
+        coefficients=path.coefficients[first : first + 205],
+    )
+    for share in (0.25, 0.5):
+        beats = own.start + (np.arange(own.spans) + share) * STEP
+        wanted = rate.at(beats, order)[:, :1]
+        assert_allclose(paces_along(rate, own, share, order), wanted, rtol=1e-9, atol=1e-9)
 
 
 @pytest.mark.parametrize("way", [1.0, -1.0])
