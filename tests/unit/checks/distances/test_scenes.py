@@ -3,6 +3,7 @@
 import numpy as np
 import pytest
 
+from sequencer.checks.distances.removed_errors import ConflictPlace
 from sequencer.checks.distances.scenes import by_scene, histogram, scene_edges
 from sequencer.motion.performers.slips import move_starts
 from sequencer.motion.performers.walks import Move
@@ -74,3 +75,18 @@ def test_a_histogram_counts_every_moment_once():
     want, _ = np.histogram(draw, bins=3.0 + width * np.arange(len(counts) + 1))
     assert counts == tuple(want)
     assert len(counts) <= 16
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_who_meets_well_inside_a_scene_meets_there(seed):
+    """Whatever spells there are besides: so that one instant there is enough (`ConflictPlace.inside`)."""
+    draw = np.random.default_rng(seed)
+    cuts = np.sort(draw.uniform(0, 40, 2 * draw.integers(1, 6)))
+    spells = [(float(a), float(b)) for a, b in cuts.reshape(-1, 2)]
+    found = by_scene(spells, EDGES)
+    for scene in range(3):
+        low, high = ConflictPlace(
+            pair=("Ada", "Bo"), scene=scene, edges=EDGES, window=(1.5, 39.0)
+        ).inside
+        if any(max(start, low) < min(end, high) for start, end in spells):
+            assert scene in found
