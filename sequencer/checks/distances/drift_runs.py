@@ -22,7 +22,7 @@ import numpy as np
 from sequencer.checks.distances.scenes import Edges, by_scene
 from sequencer.errors import InputError
 from sequencer.files import PARTIAL, write_text
-from sequencer.motion.clearance.approach import Approaches, Cast, approaches_each
+from sequencer.motion.clearance.approach import Approaches, SearchedCast, approaches_each
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import MeasuredSpread, Spread, drifted
 from sequencer.workers import in_workers
@@ -132,7 +132,7 @@ def some_runs(work: Work, numbers: Sequence[int]) -> list[Run]:
     """
     casts = [drawn_dancers(work, number) for number in numbers]
     each = approaches_each(
-        [Cast(cast, *work.span) for cast in casts], required=work.required, minima=False
+        [SearchedCast(cast, *work.span) for cast in casts], required=work.required, minima=False
     )
     scenes = [
         (run, pair, scene, spells)
@@ -177,7 +177,7 @@ def _least(
     alone = [scene for scene in scenes if several[scene[:2]] > 1]
     again = approaches_each(
         [
-            Cast(
+            SearchedCast(
                 (casts[run][each[run].first[pair]], casts[run][each[run].second[pair]]),
                 spells[0][0],
                 spells[-1][1],

@@ -11,7 +11,7 @@ from functools import partial
 import numpy as np
 
 from sequencer.checks.distances.drift_runs import RunProgress, Work
-from sequencer.motion.clearance.approach import Approaches, Cast, approaches, spells_below
+from sequencer.motion.clearance.approach import Approaches, SearchedCast, approaches, spells_below
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.slips import cues, late, mixed_up
 from sequencer.timing.tempo import TempoMap
@@ -105,7 +105,7 @@ def _near(work: Work, who: int, tried: Sequence[_Tried]) -> list[list[int]]:
     cast = [*work.dancers, *(each.dancer for each in tried)]
     pairs = [(k, len(work.dancers) + s) for s in range(len(tried)) for k in others]
     start, end = tried[0].start, max(each.end for each in tried)
-    (spans,) = spells_below([Cast(cast, start, end, pairs)], required=work.required)
+    (spans,) = spells_below([SearchedCast(cast, start, end, pairs)], required=work.required)
     near: list[list[int]] = [[] for _ in tried]
     for k, (other, slipping) in enumerate(pairs):
         slip = slipping - len(work.dancers)

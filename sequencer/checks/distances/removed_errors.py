@@ -16,7 +16,7 @@ from sequencer.arrays import Bools
 from sequencer.checks.distances.binomial import ChanceChange, alike, changed
 from sequencer.checks.distances.drift_runs import Work, drawn_dancer
 from sequencer.checks.distances.scenes import FRINGE, Edges, by_scene
-from sequencer.motion.clearance.approach import Cast, spells_below
+from sequencer.motion.clearance.approach import SearchedCast, spells_below
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import ERROR_KINDS
 
@@ -186,7 +186,7 @@ def _spells(
     return out
 
 
-def _cast(work: Work, place: ConflictPlace, run: int, ways: Sequence[Without]) -> Cast:
+def _cast(work: Work, place: ConflictPlace, run: int, ways: Sequence[Without]) -> SearchedCast:
     """The two of a conflict in one run, once for each of their ways, and one pair for each way."""
     cast, at = list[Dancer](), dict[tuple[str, tuple[str, ...]], int]()
     plan = {dancer.name: dancer for dancer in work.dancers if dancer.name in place.pair}
@@ -199,7 +199,7 @@ def _cast(work: Work, place: ConflictPlace, run: int, ways: Sequence[Without]) -
                 cast.append(_dancer(work, plan[name], run, kinds))
             two.append(at[name, kinds])
         pairs.append((two[0], two[1]))
-    return Cast(cast, *place.window, pairs)
+    return SearchedCast(cast, *place.window, pairs)
 
 
 def _dancer(work: Work, plan: Dancer, run: int, without: tuple[str, ...]) -> Dancer:

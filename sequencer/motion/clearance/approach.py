@@ -66,7 +66,7 @@ class _Sought(NamedTuple):
     enough: tuple[float, float] | None = None  # [beats]
 
 
-class Cast(NamedTuple):
+class SearchedCast(NamedTuple):
     """Dancers who are searched between two beats: all their pairs, or some."""
 
     dancers: Sequence[Dancer]
@@ -78,7 +78,7 @@ class Cast(NamedTuple):
 class _Screened:
     """A cast's pairs, screened by reach balls, and what has been found of those that may come near."""
 
-    def __init__(self, cast: Cast, required: float) -> None:
+    def __init__(self, cast: SearchedCast, required: float) -> None:
         self.grid = cells(cast.dancers, cast.start, cast.end)
         pairs = np.triu_indices(len(cast.dancers), 1) if cast.pairs is None else cast.pairs
         index = pairs if cast.pairs is None else np.transpose(pairs)
@@ -163,13 +163,17 @@ def approaches(
     ValueError
         If a bound is not finite, so that nothing can be proven.
     """
-    cast = Cast(dancers, start, end, pairs)
+    cast = SearchedCast(dancers, start, end, pairs)
     (found,) = approaches_each([cast], required=required, minima=minima, tolerance=tolerance)
     return found
 
 
 def approaches_each(
-    casts: Sequence[Cast], *, required: float, minima: bool = True, tolerance: float = TOLERANCE
+    casts: Sequence[SearchedCast],
+    *,
+    required: float,
+    minima: bool = True,
+    tolerance: float = TOLERANCE,
 ) -> list[Approaches]:
     """Search several casts that know nothing of each other; what is found of one does not depend on the others.
 
@@ -177,7 +181,7 @@ def approaches_each(
 
     Parameters
     ----------
-    casts : sequence of Cast
+    casts : sequence of SearchedCast
     required, minima, tolerance
         As for `approaches`.
 
@@ -196,13 +200,13 @@ def approaches_each(
 
 
 def spells_below(
-    casts: Sequence[Cast], *, required: float, enough: tuple[float, float] | None = None
+    casts: Sequence[SearchedCast], *, required: float, enough: tuple[float, float] | None = None
 ) -> list[Spans]:
     """From when to when pairs of several casts are nearer than a requirement; how near is not sought.
 
     Parameters
     ----------
-    casts : sequence of Cast
+    casts : sequence of SearchedCast
     required : float [m]
     enough : (float, float), optional
         Of a pair that is found to be nearer at an instant between these beats, that instant is all that is told.
@@ -221,7 +225,7 @@ def spells_below(
     return [joined_spans(each.spans) for each in found]
 
 
-def _searched(casts: Sequence[Cast], sought: _Sought) -> list[_Screened]:
+def _searched(casts: Sequence[SearchedCast], sought: _Sought) -> list[_Screened]:
     found = [_Screened(cast, sought.required) for cast in casts]
     parts = [
         (each, each.near[low : low + _BATCH])

@@ -4,7 +4,12 @@ import numpy as np
 import pytest
 
 from sequencer.motion.clearance import approach
-from sequencer.motion.clearance.approach import Cast, approaches, approaches_each, spells_below
+from sequencer.motion.clearance.approach import (
+    SearchedCast,
+    approaches,
+    approaches_each,
+    spells_below,
+)
 from sequencer.motion.clearance.grid import cells, side_by_side
 from sequencer.motion.performers.drifting import Spread, drifted
 
@@ -20,8 +25,8 @@ def casts(dance):
         for k in range(5)
     ]
     return [
-        *(Cast(own, 0.5 * k, 14.0 + k) for k, own in enumerate(draws[:4])),
-        Cast(draws[4], 0.0, 12.0, [(0, 2), (3, 1), (1, 2)]),
+        *(SearchedCast(own, 0.5 * k, 14.0 + k) for k, own in enumerate(draws[:4])),
+        SearchedCast(draws[4], 0.0, 12.0, [(0, 2), (3, 1), (1, 2)]),
     ]
 
 

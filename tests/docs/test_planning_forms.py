@@ -7,7 +7,7 @@ import pytest
 
 from sequencer.show.schema import show_schema
 
-PLANNING = Path(__file__).parents[3] / "web" / "planning"
+PLANNING = Path(__file__).parents[2] / "web" / "planning"
 
 # Headings with a tab or a place of their own on the page.
 ELSEWHERE = {
