@@ -35,7 +35,6 @@ _SMALL_SAMPLE = {2: 1.196, 3: 1.495, 4: 1.363, 5: 1.206, 6: 1.2, 7: 1.14, 8: 1.1
 _MAD_TO_SIGMA = 1.4826
 _CLOCK = re.compile(r"^(\d+):([0-5]\d(?:\.\d+)?)$")
 _QUOTED = "write times without a comma (245 or 4:05), and texts that hold one in double quotes"
-_LARGEST_FILE = 2_000_000  # bytes
 _PRACTISED = {"tried", "clean"}  # columns by which a practice log is known
 _ENDS = {"burnt out": True, "put out": False}
 
@@ -93,7 +92,7 @@ def read_burn_log(path: Path) -> tuple[TimedBurn, ...]:
         For one fault, InputErrors for several: file not found, no header, an unknown fuel, an invalid time.
     """
     try:
-        text = table_text(path, _LARGEST_FILE, "burn log", "give the path of a burn log")
+        text = table_text(path, "burn log", "give the path of a burn log")
     except FileNotFoundError as error:
         raise InputError(
             "no-file", Place(str(path)), "burn log not found", "check the path"

@@ -6,15 +6,15 @@ from pathlib import Path
 from sequencer.errors import InputError, Place
 from sequencer.given_files import TooLargeError, given_bytes
 
+LARGEST_TABLE = 5_000_000  # bytes: a line a day and person for a troupe's lifetime
 
-def table_text(path: Path, most: int, kind: str, smaller: str) -> str:
+
+def table_text(path: Path, kind: str, smaller: str) -> str:
     """What a table says, to the letter.
 
     Parameters
     ----------
     path : Path
-    most : int
-        The most bytes that it may hold.
     kind : str
         What it is called in messages.
     smaller : str
@@ -29,11 +29,11 @@ def table_text(path: Path, most: int, kind: str, smaller: str) -> str:
     """
     place = Place(str(path))
     try:
-        return given_bytes(path, most).decode("utf-8")
+        return given_bytes(path, LARGEST_TABLE).decode("utf-8")
     except FileNotFoundError:
         raise
     except TooLargeError as error:
-        large = f"this {kind} is larger than {most // 1_000_000} MB"
+        large = f"this {kind} is larger than {LARGEST_TABLE // 1_000_000} MB"
         raise InputError("too-large", place, large, smaller) from error
     except UnicodeDecodeError as error:
         raise InputError(

@@ -19,6 +19,7 @@ from sequencer.digests import LARGEST_TRACK, sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.listening.loudness_meter import LoudnessMeter
 from sequencer.listening.mpeg import Recounted, counted, length_warning
+from sequencer.listening.quiet_library import quiet_library
 
 SAMPLE_RATE = 22050  # [Hz] for all analysis
 _MOVING = 1e-9  # fraction of the energy that is not one constant level, at least
@@ -96,7 +97,8 @@ class AudioFile:
         from soundfile import LibsndfileError
 
         try:
-            return file.read(_BLOCK, dtype="float32", always_2d=True)
+            with quiet_library():
+                return file.read(_BLOCK, dtype="float32", always_2d=True)
         except LibsndfileError as error:
             raise InputError(
                 "track-damaged",
@@ -249,7 +251,10 @@ def _opened(path: Path) -> Iterator[Any]:
         try:
             frames = counted(path)
             wrong = frames is not None and frames.claimed not in {None, frames.found}
-            file = soundfile.SoundFile(Recounted(handle, frames) if wrong and frames else handle)
+            with quiet_library():
+                file = soundfile.SoundFile(
+                    Recounted(handle, frames) if wrong and frames else handle
+                )
         except (soundfile.LibsndfileError, RuntimeError, ValueError) as error:
             raise InputError(
                 "track-not-audio",

@@ -22,7 +22,6 @@ from sequencer.practice.logged_run import NEEDED, LoggedRun
 from sequencer.practice.place_drift import drift_of
 from sequencer.show.reading import nearest
 
-LARGEST_LOG = 5_000_000  # bytes
 _QUOTED = "put texts that hold a comma in double quotes"
 _MOST_SHOWN = 12  # faults told at once
 _FIRST_YEAR = 2000
@@ -68,7 +67,7 @@ def log_text(path: Path) -> str | None:
         If it cannot be read as text.
     """
     try:
-        return table_text(path, LARGEST_LOG, "practice log", "keep the old years in another file")
+        return table_text(path, "practice log", "keep the old years in another file")
     except FileNotFoundError:
         return None
 

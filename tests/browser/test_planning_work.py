@@ -362,3 +362,25 @@ def test_on_a_phone_everything_is_within_the_width(browser, show, folder, scheme
         visitor(browser, served.address, ".beginning form", viewport=PHONE, color_scheme=scheme) as page,
     ):  # fmt: skip
         assert page.evaluate(WIDER) == []
+
+
+def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
+    with desk(show) as served, visitor(browser, served.address) as page:
+        before = text_of(served)
+        page.locator(".count[aria-label^='Bar 3, count 1, ']").first.click(
+            force=True
+        )  # below its block
+        page.get_by_text("Cue word, note and more").click()
+        for key, word in (("cue", "sweep"), ("timing", "split")):
+            more = page.locator(".place details .more select")
+            more.select_option(key)
+            field = page.locator(f".place [id$='-{key}']")
+            if key == "cue":
+                field.fill(word)
+                field.press("Enter")
+            else:
+                field.select_option(word)
+            eventually(lambda key=key, word=word: f"{key}: {word}" in text_of(served))
+        page.get_by_role("button", name="Leave cue out").click()
+        eventually(lambda: "cue:" not in text_of(served))
+        assert text_of(served).replace(", timing: split", "") == before

@@ -14,6 +14,7 @@ function Saved({ change, ...given }: { of: Json; values: Json; change: Change; p
   return <Fields {...given} put={(key, value) => operate(change({ [key]: value }), `${worded(key)} ${value === null ? "left out" : "changed"}.`)} />;
 }
 
+const TITLES = ["title", "version", "date", "night", "begins", "type_file"];
 const ITEMS: Record<string, string> = { audience: "audience edge", ceilings: "ceiling", scenery: "piece of scenery", exits: "exit", extinguishers: "extinguisher" };
 const HEADINGS: [string, string][] = [
   ["venue", "Place"], ["fire", "Fire"], ["limits", "Limits"], ["wishes", "Wishes for drafts"], ["rules", "Rules"], ["weather", "Weather"], ["stop_call", "Stop call"], ["emergency", "Emergency"], ["drift", "Errors to expect"],
@@ -27,7 +28,7 @@ export function ShowForms() {
   const values = state.value?.values;
   if (!ready || !values) return <p class="quiet">{values === null ? "The file cannot be read: mend it under Text." : "The forms are being made …"}</p>;
   const schema = schemaNow();
-  const titles = { properties: Object.fromEntries(["title", "version", "date", "night", "begins"].map((key) => [key, schema.properties[key]])) };
+  const titles = { properties: Object.fromEntries(TITLES.map((key) => [key, schema.properties[key]])) };
   return (
     <div class="forms">
       <details open><summary>Show</summary><Saved of={titles} values={values} change={(values) => ({ do: "change-titles", values })} path="show" /></details>

@@ -5,6 +5,7 @@ import { copy, cut, operate, paste } from "./doing";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
 import { beatOf, moment, together } from "./rows";
 import { DraftHere } from "./drafting";
+import { MoreOfMove } from "./more";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
 import { along, copied, names, notice, opened, patterns, picked, state, tempo, view, walking } from "./store";
 
@@ -156,6 +157,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
           </p>
         )}
       </div>
+      <MoreOfMove key={at.join("/")} row={row} at={at} change={change} />
       <p class="row">
         <button type="button" onClick={() => void copy(blocks)}>Copy</button>
         <button type="button" onClick={() => void cut(blocks)}>Cut</button>

@@ -9,6 +9,7 @@ import hashlib
 import json
 import signal
 import threading
+from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import astuple, dataclass, field, replace
@@ -21,7 +22,7 @@ import numpy as np
 from sequencer.checks.distances.scenes import Edges, by_scene
 from sequencer.errors import InputError
 from sequencer.files import PARTIAL, write_text
-from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.clearance.approach import Approaches, SearchedCast, approaches_each
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import MeasuredSpread, Spread, drifted
 from sequencer.workers import in_workers
@@ -120,26 +121,80 @@ def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -
     return [run for part in parts for run in done[part.start]]
 
 
-def one_run(work: Work, run: int) -> Run:
-    """Conflicts of one run, by pair and scene."""
-    drawn = drawn_dancers(work, run)
-    found = approaches(drawn, *work.span, required=work.required, minima=False)
-    out = []
-    for pair in np.unique(found.spans.group).tolist():
-        of = found.spans.group == pair
-        spells = list(
-            zip(found.spans.start[of].tolist(), found.spans.end[of].tolist(), strict=True)
-        )
-        scenes = by_scene(spells, work.edges[pair] if work.edges else work.span)
-        two = (drawn[found.first[pair]], drawn[found.second[pair]])
-        for scene, own in sorted(scenes.items()):
-            low, high = own[0][0], own[-1][1]
-            alone, k = found, pair
-            if len(scenes) > 1:
-                alone, k = approaches(two, low, high, required=work.required), 0
-            distance, at = float(alone.distance[k]), float(alone.at[k])
-            out.append(RunConflict(pair, scene, low, high, distance, at))
-    return tuple(out)
+def some_runs(work: Work, numbers: Sequence[int]) -> list[Run]:
+    """Conflicts of some runs, each by pair and scene.
+
+    Parameters
+    ----------
+    work : Work
+    numbers : sequence of int
+        Of the runs. What happens in one does not depend on which others are asked for.
+    """
+    casts = [drawn_dancers(work, number) for number in numbers]
+    each = approaches_each(
+        [SearchedCast(cast, *work.span) for cast in casts], required=work.required, minima=False
+    )
+    scenes = [
+        (run, pair, scene, spells)
+        for run, found in enumerate(each)
+        for pair, own in _spells(found).items()
+        for scene, spells in sorted(_scenes(work, pair, own).items())
+    ]
+    out: list[list[RunConflict]] = [[] for _ in casts]
+    least = _least(work, casts, each, scenes)
+    for (run, pair, scene, spells), (distance, at) in zip(scenes, least, strict=True):
+        conflict = RunConflict(pair, scene, spells[0][0], spells[-1][1], distance, at)
+        out[run].append(conflict)
+    return [tuple(run) for run in out]
+
+
+_Scene = tuple[int, int, int, list[Span]]  # place of the run, pair, scene, and from when to when
+
+
+def _spells(found: Approaches) -> dict[int, list[Span]]:
+    """From when to when each pair is too close."""
+    out: dict[int, list[Span]] = {}
+    own = found.spans
+    for pair, start, end in zip(
+        own.group.tolist(), own.start.tolist(), own.end.tolist(), strict=True
+    ):
+        out.setdefault(pair, []).append((start, end))
+    return out
+
+
+def _scenes(work: Work, pair: int, spells: Sequence[Span]) -> dict[int, list[Span]]:
+    return by_scene(spells, work.edges[pair] if work.edges else work.span)
+
+
+def _least(
+    work: Work,
+    casts: Sequence[Sequence[Dancer]],
+    each: Sequence[Approaches],
+    scenes: Sequence[_Scene],
+) -> list[tuple[float, float]]:
+    """The smallest distance in each scene, and when: of a pair with several scenes, searched once more."""
+    several = Counter((run, pair) for run, pair, _, _ in scenes)
+    alone = [scene for scene in scenes if several[scene[:2]] > 1]
+    again = approaches_each(
+        [
+            SearchedCast(
+                (casts[run][each[run].first[pair]], casts[run][each[run].second[pair]]),
+                spells[0][0],
+                spells[-1][1],
+            )
+            for run, pair, _, spells in alone
+        ],
+        required=work.required,
+    )
+    known = {
+        scene[:3]: (float(found.distance[0]), float(found.at[0]))
+        for scene, found in zip(alone, again, strict=True)
+    }
+    return [
+        known.get((run, pair, scene))
+        or (float(each[run].distance[pair]), float(each[run].at[pair]))
+        for run, pair, scene, _ in scenes
+    ]
 
 
 def drawn_dancers(work: Work, run: int) -> list[Dancer]:
@@ -165,7 +220,7 @@ def _batch_size(n: int) -> int:
 def _computed(
     work: Work, parts: Sequence[range], trials: Trials
 ) -> Iterator[tuple[range, list[Run]]]:
-    found = in_workers(partial(_some, work), parts, jobs=trials.jobs, backend=trials.backend)
+    found = in_workers(partial(some_runs, work), parts, jobs=trials.jobs, backend=trials.backend)
     yield from zip(parts, found, strict=True)
 
 
@@ -183,10 +238,6 @@ def _delaying_interrupts() -> Iterator[None]:
         signal.signal(signal.SIGINT, before)
         if pressed:
             signal.raise_signal(signal.SIGINT)
-
-
-def _some(work: Work, part: range) -> list[Run]:
-    return [one_run(work, run) for run in part]
 
 
 def _key(work: Work, trials: Trials) -> str:

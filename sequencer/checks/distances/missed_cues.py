@@ -11,7 +11,7 @@ from functools import partial
 import numpy as np
 
 from sequencer.checks.distances.drift_runs import RunProgress, Work
-from sequencer.motion.clearance.approach import Approaches, approaches
+from sequencer.motion.clearance.approach import Approaches, SearchedCast, approaches, spells_below
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.slips import cues, late, mixed_up
 from sequencer.timing.tempo import TempoMap
@@ -105,12 +105,12 @@ def _near(work: Work, who: int, tried: Sequence[_Tried]) -> list[list[int]]:
     cast = [*work.dancers, *(each.dancer for each in tried)]
     pairs = [(k, len(work.dancers) + s) for s in range(len(tried)) for k in others]
     start, end = tried[0].start, max(each.end for each in tried)
-    found = approaches(cast, start, end, required=work.required, minima=False, pairs=pairs)
+    (spans,) = spells_below([SearchedCast(cast, start, end, pairs)], required=work.required)
     near: list[list[int]] = [[] for _ in tried]
     for k, (other, slipping) in enumerate(pairs):
         slip = slipping - len(work.dancers)
         # What lies behind the moment when they are back is not theirs.
-        if np.any(found.spans.start[found.spans.group == k] < tried[slip].end):
+        if np.any(spans.start[spans.group == k] < tried[slip].end):
             near[slip].append(other)
     return near
 

@@ -15,8 +15,8 @@ import numpy as np
 from sequencer.arrays import Bools
 from sequencer.checks.distances.binomial import ChanceChange, alike, changed
 from sequencer.checks.distances.drift_runs import Work, drawn_dancer
-from sequencer.checks.distances.scenes import Edges, by_scene
-from sequencer.motion.clearance.approach import approaches
+from sequencer.checks.distances.scenes import FRINGE, Edges, by_scene
+from sequencer.motion.clearance.approach import SearchedCast, spells_below
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import ERROR_KINDS
 
@@ -66,6 +66,12 @@ class ConflictPlace:
     edges: Edges  # of the pair's scenes
     window: tuple[float, float]  # [beats] in which it is danced again
 
+    @property
+    def inside(self) -> tuple[float, float]:
+        """Beats in which two who are too close have a conflict in this scene, whatever else they do (`by_scene`)."""
+        low, high = self.edges[self.scene : self.scene + 2]
+        return max(low + FRINGE, self.window[0]), min(high - FRINGE, self.window[1])
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DancedAgain:
@@ -110,7 +116,7 @@ def again_with(
     runs : sequence of int
     ways : sequence of Without
     """
-    found = [_spells(work, place, run, ways) for run in runs]
+    found = _spells(work, place, runs, ways)
     near = [[bool(spells) for spells in own] for own in found]
     there = [[place.scene in by_scene(spells, place.edges) for spells in own] for own in found]
     shape = (len(runs), len(ways))
@@ -165,9 +171,23 @@ def removed_errors(
 
 
 def _spells(
-    work: Work, place: ConflictPlace, run: int, ways: Sequence[Without]
-) -> list[list[tuple[float, float]]]:
-    """From when to when the two are too close in a run, for each way."""
+    work: Work, place: ConflictPlace, runs: Sequence[int], ways: Sequence[Without]
+) -> list[list[list[tuple[float, float]]]]:
+    """From when to when the two are too close in each run, for each way."""
+    casts = [_cast(work, place, run, ways) for run in runs]
+    # Two who meet well inside the scene meet there, whatever else they do.
+    # With the tolerance of the whole runs: a coarser one would find conflicts that those do not have.
+    out = []
+    for spans in spells_below(casts, required=work.required, enough=place.inside):
+        own: list[list[tuple[float, float]]] = [[] for _ in ways]
+        for k, start, end in zip(spans.group, spans.start, spans.end, strict=True):
+            own[int(k)].append((float(start), float(end)))
+        out.append([sorted(spells) for spells in own])
+    return out
+
+
+def _cast(work: Work, place: ConflictPlace, run: int, ways: Sequence[Without]) -> SearchedCast:
+    """The two of a conflict in one run, once for each of their ways, and one pair for each way."""
     cast, at = list[Dancer](), dict[tuple[str, tuple[str, ...]], int]()
     plan = {dancer.name: dancer for dancer in work.dancers if dancer.name in place.pair}
     pairs = []
@@ -179,12 +199,7 @@ def _spells(
                 cast.append(_dancer(work, plan[name], run, kinds))
             two.append(at[name, kinds])
         pairs.append((two[0], two[1]))
-    # With the tolerance of the whole runs: a coarser one would find conflicts that those do not have.
-    found = approaches(cast, *place.window, required=work.required, minima=False, pairs=pairs)
-    out: list[list[tuple[float, float]]] = [[] for _ in ways]
-    for k, start, end in zip(found.spans.group, found.spans.start, found.spans.end, strict=True):
-        out[int(k)].append((float(start), float(end)))
-    return [sorted(spells) for spells in out]
+    return SearchedCast(cast, *place.window, pairs)
 
 
 def _dancer(work: Work, plan: Dancer, run: int, without: tuple[str, ...]) -> Dancer:

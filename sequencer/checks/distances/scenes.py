@@ -13,6 +13,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.slips import move_starts
+from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.staging.moves_danced import move_words
 from sequencer.staging.staged import Staged
 
@@ -48,18 +49,31 @@ def scene_edges(
 
     Notes
     -----
-    A link belongs to the move that it leads into. Edges less than a beat after another are left out; where walks begin
+    A link belongs to the move that it leads into. Two who both stand at rest stand there through all sections. Edges less than a beat after another are left out; where walks begin
     and end comes before sections, and sections before moves.
     """
     start, end = span
     walks = [b for each in (first, second) for m in each.floor.moves for b in (m.start, m.end)]
     moves = [b for each in (first, second) for b in move_starts(each)]
     kept = [start, end]
-    for some in (walks, sections, moves):
+    cuts = [beat for beat in sections if not (_at_rest(first, beat) and _at_rest(second, beat))]
+    for some in (walks, cuts, moves):
         for beat in sorted(some):
             if start < beat < end and min(abs(beat - each) for each in kept) >= FRINGE:
                 kept.append(beat)
     return tuple(sorted(kept))
+
+
+def _at_rest(dancer: Dancer, beat: float) -> bool:
+    """Whether somebody stands with hands that rest."""
+    if any(move.start < beat < move.end for move in dancer.floor.moves):
+        return False
+    hands = dancer.trajectories.values()
+    return all(
+        isinstance(hand, Trajectory)
+        and any(s.kind == "rest" and s.start <= beat <= s.end for s in hand.spans)
+        for hand in hands
+    )
 
 
 def by_scene(spells: Sequence[Spell], edges: Edges) -> dict[int, list[Spell]]:

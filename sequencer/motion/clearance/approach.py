@@ -12,12 +12,13 @@ Three steps, each only for what the previous one leaves undecided:
 3. The same for each pair of parts, along the direction of their nearest points.
 """
 
-from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
+from collections.abc import Hashable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats, Ints
+from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.certified import (
     TOLERANCE,
     CertifiedMinima,
@@ -27,12 +28,16 @@ from sequencer.geometry.certified import (
     search,
 )
 from sequencer.motion.clearance.by_slice import RowMinima, SlicedSearch
-from sequencer.motion.clearance.grid import Cells, cells
+from sequencer.motion.clearance.grid import Cells, cells, side_by_side
 from sequencer.motion.clearance.pair_kernel import PairKernel
 from sequencer.motion.performers.body_parts import PARTS
 from sequencer.motion.performers.dancer import Dancer
 
 _BATCH = 64  # pairs searched at a time
+# Pairs times cells of casts that are searched together: what is small costs by its steps, what is larger by its memory.
+_TOGETHER = 1_200
+_STEP = 0.25  # [beats] between instants that are looked at before a pair is searched
+_AT_ONCE, _ROUNDS = 8, 6  # of them, and how often
 _SCREENED = 2048  # pairs screened at a time, to limit memory
 _WINDOW = 16  # cells processed together when pairs are first screened
 
@@ -48,7 +53,78 @@ class Approaches:
     part: Ints  # (p, 2) index into PARTS; -1 for those dismissed
     dismissed: Floats  # (p,) true if the pair was never sampled
     spans: Spans  # group is the pair
-    evaluations: int  # number of intervals examined
+    evaluations: int  # number of intervals examined, of all casts that were searched with it
+
+
+class _Sought(NamedTuple):
+    """What is sought of a pair."""
+
+    required: float  # [m]
+    minima: bool = True
+    tolerance: float = TOLERANCE  # [m]
+    spans_only: bool = False
+    enough: tuple[float, float] | None = None  # [beats]
+
+
+class SearchedCast(NamedTuple):
+    """Dancers who are searched between two beats: all their pairs, or some."""
+
+    dancers: Sequence[Dancer]
+    start: float  # [beats]
+    end: float  # [beats]
+    pairs: Sequence[tuple[int, int]] | None = None  # indices of dancers
+
+
+class _Screened:
+    """A cast's pairs, screened by reach balls, and what has been found of those that may come near."""
+
+    def __init__(self, cast: SearchedCast, required: float) -> None:
+        self.grid = cells(cast.dancers, cast.start, cast.end)
+        pairs = np.triu_indices(len(cast.dancers), 1) if cast.pairs is None else cast.pairs
+        index = pairs if cast.pairs is None else np.transpose(pairs)
+        self.first, self.second = (np.asarray(side, dtype=np.int64) for side in index)
+        bound, self.at = _reach_bounds(self.grid, self.first, self.second)
+        self.distance = bound.copy()
+        self.near = np.flatnonzero(bound < required)
+        self.part = np.full((len(bound), 2), -1, dtype=np.int64)
+        self.dismissed = np.ones(len(bound))
+        self.spans: list[tuple[Ints, Floats, Floats]] = []
+        self.evaluations = 0
+
+    def take(self, chosen: Ints, found: RowMinima, least: Floats, low: int) -> None:
+        """Take over what was found of some pairs, which are the rows from `low` on."""
+        rows = slice(low, low + len(chosen))
+        value, at, label = found.value[rows], found.at[rows], found.label[rows]
+        hit = np.isfinite(value)
+        self.distance[chosen] = np.where(hit, value, least[rows])
+        self.at[chosen[hit]] = at[hit]
+        self.part[chosen[hit]] = np.stack(np.divmod(label[hit], len(PARTS)), axis=1)
+        self.dismissed[chosen[hit]] = 0.0
+        own = (found.spans.group >= rows.start) & (found.spans.group < rows.stop)
+        group = chosen[found.spans.group[own] - low]
+        self.spans.append((group, found.spans.start[own], found.spans.end[own]))
+        self.evaluations += found.evaluations
+
+    def meet(self, chosen: Ints, at: Floats) -> None:
+        """Take over instants at which some pairs are too close."""
+        if len(chosen):
+            self.spans.append((chosen, at, at))
+
+    def approaches(self) -> Approaches:
+        """All that was found."""
+        return Approaches(
+            first=self.first,
+            second=self.second,
+            distance=self.distance,
+            at=self.at,
+            part=self.part,
+            dismissed=self.dismissed,
+            spans=joined_spans(self.spans),
+            evaluations=self.evaluations,
+        )
+
+
+_Part = tuple[_Screened, Ints]  # a cast and some of its pairs
 
 
 def approaches(
@@ -87,39 +163,112 @@ def approaches(
     ValueError
         If a bound is not finite, so that nothing can be proven.
     """
-    grid = cells(dancers, start, end)
-    chosen_pairs = np.triu_indices(len(dancers), 1) if pairs is None else np.transpose(pairs)
-    first, second = (np.asarray(index, dtype=np.int64) for index in chosen_pairs)
-    bound, when = _reach_bounds(grid, first, second)
-    p = len(first)
-    distance, at = bound.copy(), when.copy()
-    part = np.full((p, 2), -1, dtype=np.int64)
-    dismissed = np.ones(p)
-    spans: list[tuple[Ints, Floats, Floats]] = []
-    evaluations = 0
-    near = np.flatnonzero(bound < required)
-    for low in range(0, len(near), _BATCH):
-        chosen = near[low : low + _BATCH]
-        some = _Pairs(grid, first[chosen], second[chosen], required, minima, tolerance)
-        found, reached = some.searched()
-        evaluations += found.evaluations
-        hit = np.isfinite(found.value)
-        least = reached if minima else np.maximum(reached, required)
-        distance[chosen] = np.where(hit, found.value, least)
-        at[chosen[hit]] = found.at[hit]
-        part[chosen[hit]] = np.stack(np.divmod(found.label[hit], len(PARTS)), axis=1)
-        dismissed[chosen[hit]] = 0.0
-        spans.append((chosen[found.spans.group], found.spans.start, found.spans.end))
-    return Approaches(
-        first=first,
-        second=second,
-        distance=distance,
-        at=at,
-        part=part,
-        dismissed=dismissed,
-        spans=joined_spans(spans),
-        evaluations=evaluations,
-    )
+    cast = SearchedCast(dancers, start, end, pairs)
+    (found,) = approaches_each([cast], required=required, minima=minima, tolerance=tolerance)
+    return found
+
+
+def approaches_each(
+    casts: Sequence[SearchedCast],
+    *,
+    required: float,
+    minima: bool = True,
+    tolerance: float = TOLERANCE,
+) -> list[Approaches]:
+    """Search several casts that know nothing of each other; what is found of one does not depend on the others.
+
+    Small casts are searched together: what that costs is mostly the number of steps, not of cells.
+
+    Parameters
+    ----------
+    casts : sequence of SearchedCast
+    required, minima, tolerance
+        As for `approaches`.
+
+    Returns
+    -------
+    found : list of Approaches
+        One for each cast.
+
+    Raises
+    ------
+    ValueError
+        As `approaches`.
+    """
+    found = _searched(casts, _Sought(required, minima, tolerance))
+    return [each.approaches() for each in found]
+
+
+def spells_below(
+    casts: Sequence[SearchedCast], *, required: float, enough: tuple[float, float] | None = None
+) -> list[Spans]:
+    """From when to when pairs of several casts are nearer than a requirement; how near is not sought.
+
+    Parameters
+    ----------
+    casts : sequence of SearchedCast
+    required : float [m]
+    enough : (float, float), optional
+        Of a pair that is found to be nearer at an instant between these beats, that instant is all that is told.
+
+    Returns
+    -------
+    spans : list of Spans
+        One for each cast, the same as of `approaches`; the group is the pair.
+
+    Raises
+    ------
+    ValueError
+        As `approaches`.
+    """
+    found = _searched(casts, _Sought(required, minima=False, spans_only=True, enough=enough))
+    return [joined_spans(each.spans) for each in found]
+
+
+def _searched(casts: Sequence[SearchedCast], sought: _Sought) -> list[_Screened]:
+    found = [_Screened(cast, sought.required) for cast in casts]
+    parts = [
+        (each, each.near[low : low + _BATCH])
+        for each in found
+        for low in range(0, len(each.near), _BATCH)
+    ]
+    for together in _together(parts):
+        grids = [each.grid for each, _ in together]
+        begins = np.cumsum([0, *(len(grid.reach) for grid in grids)])
+        first, second = (
+            np.concatenate([begin + index for begin, index in zip(begins, own, strict=False)])
+            for own in (
+                [each.first[chosen] for each, chosen in together],
+                [each.second[chosen] for each, chosen in together],
+            )
+        )
+        some = _Pairs(side_by_side(grids), first, second, sought)
+        met = some.met([(each.grid, len(chosen)) for each, chosen in together])
+        left = np.isnan(met)
+        own, reached = some.only(left).searched()
+        least = reached if sought.minima else np.maximum(reached, sought.required)
+        low, done = 0, 0
+        for each, chosen in together:
+            here = slice(low, low + len(chosen))
+            each.meet(chosen[~left[here]], met[here][~left[here]])
+            each.take(chosen[left[here]], own, least, done)
+            low, done = here.stop, done + int(np.sum(left[here]))
+    return found
+
+
+def _together(parts: Sequence[_Part]) -> Iterator[list[_Part]]:
+    """Parts that are searched together: of small casts several, in order."""
+    some, size = list[_Part](), 0
+    for part in parts:
+        grid, own = part[0].grid, len(part[1]) * part[0].grid.reach.shape[1]
+        fits = size + own <= _TOGETHER and grid.points == some[0][0].grid.points if some else True
+        if not fits or (some and some[-1][0] is part[0]):  # of one cast never two at once
+            yield some
+            some, size = [], 0
+        some.append(part)
+        size += own
+    if some:
+        yield some
 
 
 def _reach_bounds(grid: Cells, first: Ints, second: Ints) -> tuple[Floats, Floats]:
@@ -150,22 +299,58 @@ class _Pairs:
     grid: Cells
     first: Ints
     second: Ints
-    required: float
-    minima: bool
-    tolerance: float
+    sought: _Sought
+
+    def only(self, which: Bools) -> "_Pairs":
+        """Some of them."""
+        if np.all(which):
+            return self
+        return replace(self, first=self.first[which], second=self.second[which])
+
+    def met(self, casts: Sequence[tuple[Cells, int]]) -> Floats:
+        """For each pair an instant at which it is too close, of those that are enough; nan where none was seen."""
+        out = np.full(len(self.first), np.nan)
+        if self.sought.enough is None:
+            return out
+        low, high = self.sought.enough
+        begins = np.cumsum([0, *(len(grid.edges) for grid, _ in casts)])
+        all_beats = np.arange(low + 0.5 * _STEP, high, _STEP)
+        rounds = min(-(-len(all_beats) // _AT_ONCE), _ROUNDS)
+        for k in range(rounds):
+            left = np.flatnonzero(np.isnan(out))
+            if not len(left):
+                break
+            beats = all_beats[k :: -(-len(all_beats) // _AT_ONCE)]  # each time spread over all
+            cells = np.concatenate(
+                [
+                    np.tile(begin + np.searchsorted(grid.edges, beats, side="right") - 1, (n, 1))
+                    for begin, (grid, n) in zip(begins, casts, strict=False)
+                ]
+            )[left].ravel()
+            pair, at = np.repeat(left, len(beats)), np.tile(beats, len(left))
+            kernel = PairKernel(self.grid, self.first[pair], self.second[pair], cells)
+            rows = np.arange(len(at))
+            value = kernel.sample(
+                rows, at, np.zeros(len(at)), np.full(len(at), self.sought.required)
+            ).value
+            below = value.reshape(len(left), -1) < self.sought.required
+            hit = np.any(below, axis=1)
+            out[left[hit]] = beats[np.argmax(below[hit], axis=1)]
+        return out
 
     def searched(self) -> tuple[RowMinima, Floats]:
         """What is found of each pair; also their lower bounds from reach balls alone."""
-        gap = self._gaps()
+        gap, sought = self._gaps(), self.sought
         search = SlicedSearch(
             grid=self.grid,
             gap=gap,
-            required=np.full(len(gap), self.required),
-            tolerance=self.tolerance,
+            required=np.full(len(gap), sought.required),
+            tolerance=sought.tolerance,
             key=self._key,
             sample=self._sample,
             search=self._search,
-            minima=self.minima,
+            minima=sought.minima,
+            spans_only=sought.spans_only,
         )
         return search.found(), gap.min(axis=1)
 
@@ -212,6 +397,6 @@ class _Pairs:
             end=begin + step,
             required=required,
             best=best,
-            tolerance=self.tolerance,
+            tolerance=self.sought.tolerance,
             apart=True,
         )

@@ -83,12 +83,16 @@ class SlicedSearch:
     sample: SliceSample
     search: SliceSearch
     minima: bool = True  # false if distances above the requirement do not matter
+    spans_only: bool = False  # true if distances below it do not matter either, but only the spans
     # Rows share their states at an instant, so what is searched together is near in time.
     by_time: bool = True
 
     def found(self) -> RowMinima:
         """Smallest distance of each row, and the spans below its requirement."""
         near = self.gap < self.required[:, None]
+        if self.spans_only:  # no smallest distance is sought in them, and they are the same without
+            nothing = np.full(len(near), -np.inf)
+            return self._by_slice(near, self._search("spans", self.required, nothing))
         # Slices are searched below a common value, but a rounded one: so that they are not searched again because
         # the smallest distance elsewhere changed a little.
         first = self._by_slice(near, self._sample())

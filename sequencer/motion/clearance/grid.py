@@ -112,6 +112,63 @@ def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...
     )
 
 
+def side_by_side(grids: Sequence[Cells]) -> Cells:
+    """Cells of several casts that know nothing of each other, numbered one cast after the other.
+
+    Parameters
+    ----------
+    grids : sequence of Cells
+        With the same number of points.
+
+    Returns
+    -------
+    cells : Cells
+        Each cast is out of reach in the cells of the others, and in one more cell between two casts.
+
+    Raises
+    ------
+    ValueError
+        If the casts differ in their number of points.
+    """
+    if len(grids) == 1:
+        return grids[0]
+    if len({grid.points for grid in grids}) > 1:
+        raise ValueError("grids must have the same number of points")
+    first_row = np.cumsum([0, *(len(grid.reach) for grid in grids)]).tolist()
+    first_cell = np.cumsum([0, *(len(grid.edges) for grid in grids)]).tolist()
+    first_cut = np.cumsum([0, *(len(grid.cuts) for grid in grids)]).tolist()
+
+    def block(name: str, fill: float = 0.0) -> Floats:
+        sample: Floats = getattr(grids[0], name)
+        out = np.full((first_row[-1], first_cell[-1] - 1, *sample.shape[2:]), fill, sample.dtype)
+        for grid, row, cell in zip(grids, first_row, first_cell, strict=False):
+            own = getattr(grid, name)
+            out[row : row + own.shape[0], cell : cell + own.shape[1]] = own
+        return out
+
+    return Cells(
+        ensemble=Ensemble([dancer for grid in grids for dancer in grid.ensemble.dancers]),
+        edges=np.concatenate([grid.edges for grid in grids]),
+        speed=block("speed"),
+        acceleration=block("acceleration"),
+        reach=block("reach", -np.inf),
+        drawn=block("drawn", -np.inf),
+        hand_speed=block("hand_speed"),
+        lit=block("lit").astype(np.bool_),
+        place=block("place"),
+        place_uncertainty=block("place_uncertainty"),
+        cuts=np.concatenate(
+            [grid.cuts + cell for grid, cell in zip(grids, first_cell, strict=False)]
+        ),
+        keys=tuple(
+            (*(None,) * cut, *own, *(None,) * (first_cut[-1] - 1 - cut - len(own)))
+            for grid, cut in zip(grids, first_cut, strict=False)
+            for own in grid.keys
+        ),
+        within=tuple(each for grid in grids for each in (*grid.within, (b"", grid.points)))[:-1],
+    )
+
+
 class _Row(NamedTuple):
     """One dancer's part of the cells."""
 
@@ -142,15 +199,19 @@ def _row(
             return np.asarray(np.maximum.reduceat(padded, pairs, axis=0)[::2])
 
         middle = 0.5 * (edges[:-1] + edges[1:])
+        speed, acceleration = own.speed[:, :points], own.acceleration[:, :points]
+        few = np.stack([own.reach, own.drawn, own.place_speed], axis=1)
+        most = largest(np.concatenate([speed, acceleration, own.hand_speed, few], axis=1))
+        reach, drawn, place_speed = most[:, -3:].T
         return _Row(
-            speed=largest(own.speed[:, :points]),
-            acceleration=largest(own.acceleration[:, :points]),
-            reach=largest(own.reach),
-            drawn=largest(own.drawn),
-            hand_speed=largest(own.hand_speed),
+            speed=most[:, :points],
+            acceleration=most[:, points : 2 * points],
+            reach=reach,
+            drawn=drawn,
+            hand_speed=most[:, 2 * points : -3],
             lit=dancer.is_lit(middle),
             place=dancer.floor.at(middle).place,
-            place_uncertainty=largest(own.place_speed) * 0.5 * np.diff(edges),
+            place_uncertainty=place_speed * 0.5 * np.diff(edges),
         )
 
     key = None if None in keys else (keys, edges.tobytes(), points)

@@ -7,6 +7,7 @@ Source: the same formulas as trajectory.py; a test checks that they agree.
 """
 
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 import numpy as np
@@ -98,6 +99,24 @@ class Courses:
         beats : ndarray, shape (n,) [beats]
         """
         return self._tables[course].places(beats)
+
+    def places_of(self, course: Ints, beats: Floats) -> LawPlaces:
+        """The same for the course of each instant.
+
+        Parameters
+        ----------
+        course : ndarray, shape (n,) [1]
+        beats : ndarray, shape (n,) [beats]
+        """
+        order = np.argsort(course, kind="stable")
+        edges = np.concatenate([[0], np.flatnonzero(np.diff(course[order])) + 1, [len(course)]])
+        own = [
+            self.places(int(course[order[low]]), beats[order[low:high]])
+            for low, high in pairwise(edges.tolist())
+        ]
+        back = np.empty_like(order)
+        back[order] = np.arange(len(order))
+        return LawPlaces(*(np.concatenate(part)[back] for part in zip(*own, strict=True)))
 
     def parts(self, places: LawPlaces, beats: Floats, needed: Needed) -> Floats:
         """What is needed of the states at some beats.

@@ -18,6 +18,7 @@ from numpy.typing import ArrayLike
 from sequencer.arrays import Bools, Floats, as_floats
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.kept import recent
+from sequencer.motion.laws.bound_table import bound_table
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
@@ -368,12 +369,41 @@ class Dancer:
         Source: `radii`, plus `deviations` for the arm and everything the hand holds. Upper bounds.
         """
         out = self.radii(points, self.is_lit(beats))
-        if self.deviation:
-            more = self.deviations(beats)
-            for k, part in enumerate(PARTS):
-                if part.side in self.props:
-                    out[k] += more[SIDES.index(part.side)]
+        return out + self.widened(beats) if self.deviation else out
+
+    def widened(self, beats: ArrayLike) -> Floats:
+        """By how much the radius of every part is widened for hands off their paths.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        more : ndarray, shape (9, ...) [m]
+
+        Notes
+        -----
+        Source: `deviations`. Upper bounds.
+        """
+        more = self.deviations(beats)
+        out = np.zeros((len(PARTS), *more.shape[1:]))
+        for k, part in enumerate(PARTS):
+            if part.side in self.props:
+                out[k] = more[SIDES.index(part.side)]
         return out
+
+    @property
+    def look(self) -> tuple[object, ...]:
+        """What decides `radii` and `is_lit`: dancers who are alike in it have the same radii at the same points."""
+        props = tuple(
+            (
+                side, prop.burning_radius, prop.cold_radius, prop.hot_radius, prop.wick_radius,
+                prop.shaft_radius, prop.burns_behind,
+            )
+            for side, prop in sorted(self.props.items())
+        )  # fmt: skip
+        return id(self.body), self.lit, props
 
     def radii(self, points: Floats, lit: Bools) -> Floats:
         """Radius of every part, with hands on their nominal paths.
@@ -426,16 +456,13 @@ class Dancer:
         if not end > start:
             raise ValueError(f"end must come after start, got {start} and {end}")
         floor = self.floor.pieces(start, end)
-        trajectories = {side: self.trajectories[side].pieces(start, end) for side in self.props}
+        trajectories = {
+            side: bound_table(self.trajectories[side], start, end) for side in self.props
+        }
         edges = np.unique(
             [start, end]
             + [edge for piece in floor for edge in piece[:2]]
-            + [
-                edge
-                for trajectory in trajectories.values()
-                for piece in trajectory
-                for edge in piece[:2]
-            ]
+            + [edge for table in trajectories.values() for edge in (*table.starts, *table.ends)]
             + [edge for own, _ in self._steps.values() for edge in own]
             + self.carriage.edges.tolist()
         )
@@ -454,10 +481,10 @@ class Dancer:
         reach = np.full(n, self.body.girth)
         drawn, more = reach.copy(), self.deviations(middle)
         swing = np.zeros((n, 2))
-        for side, trajectory in trajectories.items():
-            bounds = [trajectory[i][2] for i in _which(trajectory, middle)]
+        for side, table in trajectories.items():
+            bounds = table.bounds[:, np.searchsorted(table.starts, middle, side="right") - 1]
             prop = self.props[side]
-            hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in bounds]).T
+            hand = bounds[:3]
             if not np.all(np.isfinite(hand)):
                 raise ValueError(f"{self.name}: a bound is not finite, nothing can be proven")
             gives = self.carriage.shoulder_bounds(edges[:-1], edges[1:])
@@ -495,11 +522,11 @@ class Dancer:
         )
 
 
-def _end(bounds: Sequence[Bounds], length: float) -> Floats:
-    """Reach, speed and acceleration of a point on the axis, shape (3, n)."""
-    return np.array(
-        [(b.hand_reach + length, b.head_speed(length), b.head_acceleration(length)) for b in bounds]
-    ).T
+def _end(bounds: Floats, length: float) -> Floats:
+    """Reach, speed and acceleration of a point on the axis, shape (3, n); as `Bounds.head_speed`."""
+    return np.stack(
+        [bounds[0] + length, bounds[1] + length * bounds[3], bounds[2] + length * bounds[4]]
+    )
 
 
 def _which(pieces: tuple[tuple[float, float, object], ...], beats: Floats) -> list[int]:

@@ -13,6 +13,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.laws.bound_table import BoundTable, bound_table
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.body_parts import HandDeviation
@@ -124,6 +125,26 @@ class DriftedTrajectory:
         out[0] = (start, first[1], first[2])
         out[-1] = (out[-1][0], end, last[2])
         return tuple(out)
+
+    def bound_table(self, start: float, end: float) -> BoundTable:
+        """As `pieces`, as arrays."""
+        s = self.stretch
+        own = bound_table(
+            self.trajectory,
+            float(self.planned_beats(np.array(start))),
+            float(self.planned_beats(np.array(end))),
+        )
+        starts, ends = (
+            (each - self.middle) / s + self.middle + self.late for each in (own.starts, own.ends)
+        )
+        # Rounding must not open a gap at the ends.
+        starts[0], ends[-1] = start, end
+        reach, speed, acceleration, turn, turn_change = own.bounds
+        aside = math.hypot(*self.aside[:2])
+        bounds = np.stack(
+            [reach + aside, speed * s, acceleration * s * s, turn * s, turn_change * s * s]
+        )
+        return BoundTable(starts, ends, bounds)
 
     def planned_beats(self, beats: Floats) -> Floats:
         """Beats of the plan that are danced at show beats."""

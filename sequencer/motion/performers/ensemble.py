@@ -13,7 +13,7 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.performers.batch import Needed, Props
 from sequencer.motion.performers.body_parts import FIRST_POINT, N_POINTS, REAR
-from sequencer.motion.performers.courses import Courses, LawPlaces
+from sequencer.motion.performers.courses import Courses
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import DriftedTrajectory
 from sequencer.motion.performers.walks import WalkPaths
@@ -41,11 +41,25 @@ class Ensemble:
         course = {own: number for number, own in enumerate(each)}
         self._course = {hand: course[id(own)] for hand, own in zip(held, planned, strict=True)}
         self._courses = Courses(list(each.values()))
-        self._drift = {
-            hand: own
-            for hand, own in zip(held, given, strict=True)
-            if isinstance(own, DriftedTrajectory)
-        }
+        late = [own if isinstance(own, DriftedTrajectory) else None for own in given]
+        self._drifting = np.array([own is not None for own in late], dtype=np.bool_)
+        self._hand = {hand: number for number, hand in enumerate(held)}
+        self._of_course = np.array([self._course[hand] for hand in held], dtype=np.int64)
+        # Of each hand: middle, lag and stretch of its beats, and how far it is aside; none of them where it does not drift.
+        self._drifts = (
+            np.array(
+                [
+                    (0, 0, 1, 0, 0, 0) if d is None else (d.middle, d.late, d.stretch, *d.aside)
+                    for d in late
+                ]
+            )
+            .reshape(-1, 6)
+            .T
+        )
+        looks = [dancer.look for dancer in dancers]
+        number = {look: k for k, look in enumerate(dict.fromkeys(looks))}
+        self.alike = [dancers[looks.index(look)] for look in number]  # one dancer of each look
+        self.looks = np.array([number[look] for look in looks], dtype=np.int64)
         self.elbow_slopes = np.array([dancer.body.elbow_slope for dancer in dancers])
         self._floors = WalkPaths([dancer.floor for dancer in dancers])
         self._top = np.array([dancer.carriage.column_top for dancer in dancers])
@@ -137,25 +151,18 @@ class Ensemble:
 
     def _states(self, some: Sequence[tuple[int, Side, int, int]], beats: Floats) -> Floats:
         """Hands and tethers with their rates, shape (4, 3, n), of some hands in slices of the beats."""
-        times = [
-            self._drift[k, side].planned_beats(beats[low:high])
-            if (k, side) in self._drift
-            else beats[low:high]
-            for k, side, low, high in some
-        ]
-        each = [
-            self._courses.places(self._course[k, side], own)
-            for (k, side, _, _), own in zip(some, times, strict=True)
-        ]
-        places = LawPlaces(*(np.concatenate(part) for part in zip(*each, strict=True)))
-        states = self._courses.parts(places, np.concatenate(times), _VALUE_AND_RATE)
-        done = 0
-        for k, side, low, high in some:
-            rows = slice(done, done + high - low)
-            done += high - low
-            if (k, side) in self._drift:
-                drift = self._drift[k, side]
-                states[0][:, rows] += np.array(drift.aside)[:, None]
-                states[1][:, rows] *= drift.stretch
-                states[3][:, rows] *= drift.stretch
+        hand = np.repeat(
+            [self._hand[k, side] for k, side, _, _ in some],
+            [high - low for _, _, low, high in some],
+        )
+        middle, late, stretch, *aside = self._drifts[:, hand]
+        each = np.concatenate([beats[low:high] for _, _, low, high in some])
+        # Where nobody drifts, beats stay as they are, to the last digit.
+        times = np.where(self._drifting[hand], middle + (each - late - middle) * stretch, each)
+        course = self._of_course[hand]
+        places = self._courses.places_of(course, times)
+        states = self._courses.parts(places, times, _VALUE_AND_RATE)
+        states[0] += np.stack(aside)
+        states[1] *= stretch
+        states[3] *= stretch
         return states

@@ -52,9 +52,19 @@ def states(
     parts = len(parts_of(kept))
     points, rates = ensemble.stage_points(owner, instant, kept)
     radii = np.empty((len(codes), parts))
+    for look, own in enumerate(np.split(*_by_look(ensemble.looks[owner], len(ensemble.alike)))):
+        if len(own):
+            one, at = ensemble.alike[look], instant[own]
+            radii[own] = one.radii(points[own].transpose(1, 0, 2), one.is_lit(at))[:parts].T
     edges = np.concatenate([[0], np.flatnonzero(np.diff(owner)) + 1, [len(codes)]])
     for low, high in pairwise(edges.tolist()):
-        dancer, at = ensemble.dancers[owner[low]], instant[low:high]
-        where = points[low:high].transpose(1, 0, 2)
-        radii[low:high] = dancer.shells(where, at)[:parts].T
+        dancer = ensemble.dancers[owner[low]]
+        if dancer.deviation:
+            radii[low:high] += dancer.widened(instant[low:high])[:parts].T
     return States(points, rates, radii), list(np.split(index, len(who)))
+
+
+def _by_look(looks: Ints, count: int) -> tuple[Ints, Ints]:
+    """Rows in order of their looks, and where each look but the first begins among them."""
+    order = np.argsort(looks, kind="stable")
+    return order, np.searchsorted(looks[order], np.arange(1, count))

@@ -20,6 +20,7 @@ import numpy as np
 
 from sequencer.arrays import Floats, crossed
 from sequencer.kept import content_key, kept, recent_each, remembering
+from sequencer.motion.laws.bound_table import BoundTable, table_of
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
@@ -178,6 +179,20 @@ class Trajectory:
         starts, ends = self._edges
         some = self._pieces[bisect_right(ends, start) : bisect_left(starts, end)]
         return tuple((max(low, start), min(high, end), bounds) for low, high, bounds in some)
+
+    def bound_table(self, start: float, end: float) -> BoundTable:
+        """As `pieces`, as arrays."""
+        starts, ends, bounds = self._table
+        some = slice(
+            int(np.searchsorted(ends, start, side="right")), int(np.searchsorted(starts, end))
+        )
+        return BoundTable(
+            np.maximum(starts[some], start), np.minimum(ends[some], end), bounds[:, some]
+        )
+
+    @cached_property
+    def _table(self) -> BoundTable:
+        return table_of(self._pieces)
 
     @cached_property
     def _edges(self) -> tuple[list[float], list[float]]:

@@ -38,6 +38,7 @@ from sequencer.outputs.words.law_words import law_words
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
 from sequencer.outputs.words.setting_words import setting_words
 from sequencer.outputs.words.station_words import hand_words, step_words
+from sequencer.outputs.words.timing_words import timing_words
 from sequencer.timing.tempo import TempoMap
 
 _LONGEST = 64  # beats shown of a pattern that never comes home
@@ -65,7 +66,7 @@ def pattern_document(one: OnePattern) -> Document:
     if flown:
         cast = [cast[0] | {"drawn": cast[1]["tracks"]}]
     count = TempoMap.steady(one.tempo, beats=int(end) + 2)
-    hands = f"{one.dance.timing} time, {one.dance.direction} direction"
+    hands = timing_words(one.dance.timing, one.dance.direction)
     lines = [
         one.pattern.summary,
         hands if len(one.sides) > 1 else "",

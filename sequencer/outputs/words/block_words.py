@@ -7,6 +7,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.words.place_words import block_place
 from sequencer.outputs.words.posture_words import block_posture
 from sequencer.outputs.words.stop_words import stop_words
+from sequencer.outputs.words.timing_words import timing_words
 from sequencer.staging.staged import Block
 
 
@@ -30,7 +31,7 @@ def block_words(block: Block, dancer: Dancer | None = None) -> list[str]:
         return [*lines, "a computed bridge between two blocks", *_note(block)]
     hands = list(block.hands.items())
     if len(hands) == 2:
-        lines.append(f"{block.timing} time, {block.direction} direction")
+        lines.append(timing_words(block.timing, block.direction))
     elif hands:
         lines.append(f"{hands[0][0]} hand only")
     parts = {(hand.pattern, parameters_text(hand.parameters)) for _, hand in hands}

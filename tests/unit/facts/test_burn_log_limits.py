@@ -8,8 +8,8 @@ import pytest
 from scipy import stats
 
 from sequencer.errors import InputError, InputErrors
-from sequencer.facts import burn_log
 from sequencer.facts.burn_log import TimedBurn, estimate, matching, parse_burn_log, read_burn_log
+from sequencer.facts.log_tables import LARGEST_TABLE
 
 # Croux and Rousseeuw 1992, small-sample factors of the median absolute deviation (from memory)
 FACTORS = {2: 1.196, 3: 1.495, 4: 1.363, 5: 1.206, 6: 1.2, 7: 1.14, 8: 1.129, 9: 1.107}
@@ -151,14 +151,15 @@ def test_a_row_may_be_longer_than_the_header_by_empty_cells_only():
         parse_burn_log("fuel,burn\nkerosene,60,,x\n", "b.csv")
 
 
-def test_a_log_of_two_megabytes_is_read(tmp_path):
-    assert burn_log._LARGEST_FILE == 2_000_000
+def test_a_log_of_five_megabytes_is_read(tmp_path):
+    """As a practice log, which may be the burn log."""
+    assert LARGEST_TABLE == 5_000_000
     path = tmp_path / "b.csv"
     text = b"fuel,burn\nkerosene,240\n"
-    path.write_bytes(text.ljust(2_000_000, b"\n"))
+    path.write_bytes(text.ljust(5_000_000, b"\n"))
     assert len(read_burn_log(path)) == 1
-    path.write_bytes(text.ljust(2_000_001, b"\n"))
-    with pytest.raises(InputError, match="larger than 2 MB"):
+    path.write_bytes(text.ljust(5_000_001, b"\n"))
+    with pytest.raises(InputError, match="larger than 5 MB"):
         read_burn_log(path)
     with pytest.raises(InputError) as caught:
         read_burn_log(tmp_path)

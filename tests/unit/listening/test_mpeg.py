@@ -3,10 +3,14 @@
 The encoder is that of libsndfile (LAME), which writes the count of frames itself.
 """
 
+import sys
+from contextlib import suppress
+
 import numpy as np
 import pytest
 import soundfile
 
+from sequencer.errors import InputError
 from sequencer.listening.audio import AudioFile, warning_of
 from sequencer.listening.hearing import hear
 from sequencer.listening.mpeg import frames_of
@@ -117,3 +121,19 @@ def test_other_files_are_not_judged(tmp_path):
 
     assert warning_of(path) is None
     assert frames_of(path) is None
+
+
+def test_the_decoder_says_nothing_of_its_own_on_a_damaged_file(whole, capfd):
+    """It writes to the descriptor, past Python: there is nothing but our own one line, if any."""
+    content = bytearray(whole.read_bytes())
+    for start in range(3000, len(content) - 400, 1700):
+        content[start : start + 300] = bytes(300)
+    path = whole.with_name("damaged.mp3")
+    path.write_bytes(content)
+    with soundfile.SoundFile(path) as file:  # as the library says it when nobody keeps it from that
+        file.read()
+    assert "Trying to resync" in capfd.readouterr().err
+    with suppress(InputError):
+        list(AudioFile(path).blocks())
+    print("still heard", file=sys.stderr)  # noqa: T201
+    assert capfd.readouterr().err == "still heard\n"

@@ -7,7 +7,7 @@ import pytest
 
 from sequencer.checks.distances import runs_again
 from sequencer.checks.distances.conflict_groups import Dances, as_danced
-from sequencer.checks.distances.drift_runs import Trials, Work, danced, one_run
+from sequencer.checks.distances.drift_runs import Trials, Work, danced, some_runs
 from sequencer.checks.distances.drift_words import rehearsed
 from sequencer.checks.distances.missed_cues import Slip
 from sequencer.checks.distances.rehearse_first import advice, any_share, goes_wrong
@@ -165,5 +165,5 @@ def test_whose_errors_are_taken_away_changes_nobody_else(line):
     again = again_with(work, place, range(RUNS), (AS_IT_IS, Without(second=("place",))))
     steady = replace(work, own={"Bo": STILL})
     for way, of in ((AS_IT_IS, work), (Without(second=("place",)), steady)):
-        right = [any(near.pair == 0 for near in one_run(of, run)) for run in range(RUNS)]
+        right = [any(near.pair == 0 for near in run) for run in some_runs(of, range(RUNS))]
         assert again.of(range(RUNS), way).tolist() == right

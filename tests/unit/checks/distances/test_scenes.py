@@ -1,8 +1,11 @@
 """Where in the plan a conflict is: scenes of two performers, and what falls into which."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
+from sequencer.checks.distances.removed_errors import ConflictPlace
 from sequencer.checks.distances.scenes import by_scene, histogram, scene_edges
 from sequencer.motion.performers.slips import move_starts
 from sequencer.motion.performers.walks import Move
@@ -28,6 +31,19 @@ def test_edges_within_a_beat_are_one(dance):
     ada = dance.dancer("Ada", moves=[Move(start=10, end=14, place=(1, 1), facing=0)])
     edges = scene_edges(ada, dance.dancer("Bo"), (0, 30), sections=[10.5, 13.4, 15.0, 29.5])
     assert edges == (0, 10, 14, 15, 30)
+
+
+def test_two_at_rest_are_so_through_all_sections(dance, dancing):
+    """Sections at 14, 20 and 40: both rest from 12 to 36, Bo walks from 18 to 22."""
+    parts = (("block", 0, 12, "a"), ("rest", 12, 36, "rest"), ("block", 36, 48, "b"))
+    ada, bo = dancing("Ada", *parts), dancing("Bo", *parts)
+    sections = [14.0, 20.0, 40.0]
+    assert scene_edges(ada, bo, (0, 48), sections=sections) == (0, 12, 36, 40, 48)
+    spins = dancing("Cy", ("block", 0, 48, "a"))
+    assert scene_edges(ada, spins, (0, 48), sections=sections) == (0, 12, 14, 20, 36, 40, 48)
+    walking = replace(bo.floor, moves=(Move(start=18, end=22, place=(1, 1), facing=0),))
+    walks = replace(bo, floor=walking)
+    assert scene_edges(ada, walks, (0, 48), sections=sections) == (0, 12, 18, 20, 22, 36, 40, 48)
 
 
 EDGES = (0.0, 8.0, 16.0, 40.0)
@@ -74,3 +90,18 @@ def test_a_histogram_counts_every_moment_once():
     want, _ = np.histogram(draw, bins=3.0 + width * np.arange(len(counts) + 1))
     assert counts == tuple(want)
     assert len(counts) <= 16
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_who_meets_well_inside_a_scene_meets_there(seed):
+    """Whatever spells there are besides: so that one instant there is enough (`ConflictPlace.inside`)."""
+    draw = np.random.default_rng(seed)
+    cuts = np.sort(draw.uniform(0, 40, 2 * draw.integers(1, 6)))
+    spells = [(float(a), float(b)) for a, b in cuts.reshape(-1, 2)]
+    found = by_scene(spells, EDGES)
+    for scene in range(3):
+        low, high = ConflictPlace(
+            pair=("Ada", "Bo"), scene=scene, edges=EDGES, window=(1.5, 39.0)
+        ).inside
+        if any(max(start, low) < min(end, high) for start, end in spells):
+            assert scene in found

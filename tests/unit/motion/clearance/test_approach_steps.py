@@ -88,7 +88,7 @@ def test_cells_are_split_until_their_bend_is_forty_centimetres(monkeypatch):
     first, second = np.array([0, 0, 1]), np.array([1, 2, 2])
     pair, cell = np.array([2, 0, 1, 0, 1, 0, 2]), np.array([0, 1, 2, 3, 3, 4, 5])
     own = np.array([3, 1, 0, 2, 0, 1, 4])  # groups: those of one pair in two slices differ
-    pairs = approach._Pairs(grid, first, second, 0.3, minima=True, tolerance=0.02)
+    pairs = approach._Pairs(grid, first, second, approach._Sought(0.3, True, 0.02))
     found = pairs._search(pair, cell, own, "required", "known")
     group, rows, start, end, cells = [], [], [], [], []
     counts = []
@@ -121,7 +121,9 @@ def test_instants_are_sampled_whole(monkeypatch):
     """Nothing is far enough to be left out, and an instant has no width."""
     grid, seen = drawn_grid(3, 6), []
     monkeypatch.setattr(approach.PairKernel, "sample", lambda *all_: seen.append(all_))
-    pairs = approach._Pairs(grid, np.array([0, 0]), np.array([1, 2]), 0.3, True, 0.02)
+    pairs = approach._Pairs(
+        grid, np.array([0, 0]), np.array([1, 2]), approach._Sought(0.3, True, 0.02)
+    )
     pairs._sample(np.array([1, 0, 1]), np.array([2, 3, 5]), np.array([2.5, 3.5, 4.5]))
     ((kernel, rows, beats, half, enough),) = seen
     assert (kernel.first.tolist(), kernel.second.tolist()) == ([0, 0, 0], [2, 1, 2])
@@ -139,7 +141,7 @@ def test_pairs_are_searched_by_their_reach_balls_in_every_cell(monkeypatch):
 
     monkeypatch.setattr(approach, "SlicedSearch", sliced)
     first, second = np.array([0, 1]), np.array([2, 2])
-    pairs = approach._Pairs(grid, first, second, 0.3, False, 0.02)
+    pairs = approach._Pairs(grid, first, second, approach._Sought(0.3, False, 0.02))
     found, least = pairs.searched()
     gaps = [
         [
@@ -161,7 +163,9 @@ def test_a_pair_is_known_by_both_in_a_slice_and_in_order():
     grid = SimpleNamespace(
         keys=(("a0", "a1"), ("b0", "b1"), ("a0", None)), within=("edges 0", "edges 1")
     )
-    pairs = approach._Pairs(grid, np.array([0, 1, 0]), np.array([1, 2, 2]), 0.3, True, 0.02)
+    pairs = approach._Pairs(
+        grid, np.array([0, 1, 0]), np.array([1, 2, 2]), approach._Sought(0.3, True, 0.02)
+    )
     keys = [pairs._key(*each) for each in ((0, 0), (0, 1), (1, 0), (2, 0))]
     assert len(set(keys)) == 4
     assert "edges 0" in keys[0]
@@ -174,17 +178,27 @@ def test_a_pair_is_known_by_both_in_a_slice_and_in_order():
 
 def cast(monkeypatch, bound, finds, batch=2, **more):
     """Approaches of four dancers, six pairs, by what reach balls say of each, and what batches find."""
-    monkeypatch.setattr(approach, "cells", lambda *all_: all_)
+    grid = SimpleNamespace(reach=np.zeros((4, 3)), points=8)
+
+    def cells(*given):
+        assert given == ("abcd", 0.0, 8.0)
+        return grid
+
+    monkeypatch.setattr(approach, "cells", cells)
     monkeypatch.setattr(
         approach, "_reach_bounds", lambda *_all: (np.array(bound), 0.5 + np.arange(6))
     )
     monkeypatch.setattr(approach, "_BATCH", batch)
     left, asked = list(finds), []
 
-    def pairs(grid, first, second, *rest):
-        assert grid == ("abcd", 0.0, 8.0)
-        asked.append((list(zip(first.tolist(), second.tolist(), strict=True)), rest))
-        return SimpleNamespace(searched=lambda: left.pop(0))
+    def pairs(of, first, second, sought):
+        assert of is grid
+        asked.append((list(zip(first.tolist(), second.tolist(), strict=True)), sought[:3]))
+        some = SimpleNamespace(
+            searched=lambda: left.pop(0), met=lambda _casts: np.full(len(first), NAN)
+        )
+        some.only = lambda _which: some
+        return some
 
     monkeypatch.setattr(approach, "_Pairs", pairs)
     return approaches("abcd", 0.0, 8.0, required=0.3, **more), asked

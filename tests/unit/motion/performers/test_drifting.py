@@ -140,3 +140,17 @@ def test_a_path_that_is_moved_or_delayed_keeps_when_somebody_is_off_the_stage():
     path = replace(dancer().floor, off=((-np.inf, 1.0), (6.0, np.inf)))
     assert path.moved((0.5, 0.0)).off == path.off
     assert path.shifted(2.0).off == ((-np.inf, 3.0), (8.0, np.inf))
+
+
+def test_bounds_as_arrays_are_those_of_the_pieces():
+    ada = drifted(dancer(), WIDE, np.random.default_rng(3), 4.0)
+    for own in (*ada.trajectories.values(), *dancer().trajectories.values()):
+        for span in ((0.0, 8.0), (1.3, 2.1), (-3.0, 12.0)):
+            table, pieces = own.bound_table(*span), own.pieces(*span)
+            assert (table.starts[0], table.ends[-1]) == span
+            assert list(zip(table.starts, table.ends, strict=True)) == [each[:2] for each in pieces]
+            for column, (_, _, bounds) in zip(table.bounds.T, pieces, strict=True):
+                assert column.tolist() == [
+                    bounds.hand_reach, bounds.hand_speed, bounds.hand_acceleration,
+                    bounds.turn_rate, bounds.turn_acceleration,
+                ]  # fmt: skip
