@@ -365,7 +365,7 @@ def test_on_a_phone_everything_is_within_the_width(browser, show, folder, scheme
 
 
 def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
-    with desk(show) as served, visitor(browser, served.address) as page:
+    with warm_desk(show) as served, visitor(browser, served.address) as page:
         before = text_of(served)
         page.locator(".count[aria-label^='Bar 3, count 1, ']").first.click(
             force=True
