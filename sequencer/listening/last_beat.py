@@ -10,7 +10,7 @@ from sequencer.arrays import Floats
 from sequencer.listening.leaders import risen
 from sequencer.listening.spectra import FRAMES
 
-_STRUCK = 0.2  # [1] of the song's usual rise on a beat: less is no stroke (benchmarks: 0.15 to 0.35 do alike)
+_STRUCK = 0.15  # [1] of the song's usual rise on a beat: less is no stroke (benchmarks: 0.1 to 0.2 do alike)
 _GONE = 0.3  # on the scale of `levelled`: 56 dB below the loud parts
 _EARLY, _LATE = 2, 3  # frames about a beat in which it is heard
 _FEWEST = 4  # beats that a count keeps
