@@ -141,7 +141,8 @@ def count_of(
     led = count_in(times, first, best, heard.bands)
     first = first & (np.arange(len(times)) >= led)
     end = max(end_of_count(times, heard.bands), int(np.argmax(first)) + 1)
-    times, first, sure, down = (each[:end] for each in (times, first, sure, down))
+    times, sure, down = (each[:end] for each in (times, sure, down))
+    first = first[:end]
     count = BeatCount(
         times,
         times[first],
