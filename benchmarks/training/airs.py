@@ -18,7 +18,7 @@ from pathlib import Path
 from xml.etree import ElementTree as ET
 
 import numpy as np
-from compose import SCALES, Note, Piece, Section, tempo_of
+from compose import SCALES, Note, Piece, Section, close, tempo_of
 
 Rng = np.random.Generator
 JUDGING = ("ryansMammoth", "oneills1850")
@@ -276,6 +276,8 @@ def borrowed(rng: Rng, airs: list[dict], style: str) -> Piece:
             if doubled:
                 piece.notes.append(Note(at + start, length * 0.92, pitch - 12, v - 10, "inner"))
         under.write(rng, piece, first=not at)
+    if rng.random() < 0.6:
+        close(piece)
     return piece
 
 

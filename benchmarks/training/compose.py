@@ -136,7 +136,20 @@ def compose(rng: Rng, style: str) -> Piece:
         piece.notes.append(Note(-length, length * 0.9, 60 + key + 7, 84, "lead"))
     if metre > 2 and rng.random() < 0.12:
         _put_in_a_bar(piece, rng)
+    if rng.random() < {"tracker": 0.15, "band": 0.4}.get(style, 0.6):
+        close(piece)
     return piece
+
+
+def close(piece: Piece) -> None:
+    """The last bar as pieces end: its first beat, held."""
+    at = float(piece.beats - piece.metre)
+    first = [n for n in piece.notes if abs(n.start - at) < 1e-6]
+    if not first:
+        return
+    held = [n._replace(length=float(piece.metre)) for n in first]
+    piece.notes = [n for n in piece.notes if n.start < at - 1e-6] + held
+    piece.hits = [h for h in piece.hits if h.start < at + 1e-6]
 
 
 def _put_in_a_bar(piece: Piece, rng: Rng) -> None:
@@ -552,7 +565,25 @@ class Section:
                 final = notes[-1]
                 notes[-1] = final._replace(pitch=self._degree(0 if degree < 4 else 7, octave))
             out.append(notes)
+        if rng.random() < {"score": 0.3, "tune": 0.25}.get(style, 0.15):
+            self._begin_before_the_one(rng, out, octave)
         return out
+
+    def _begin_before_the_one(self, rng: Rng, out: list[list[Note]], octave: int) -> None:
+        """Phrases that begin with an upbeat, as many tunes do: the end of each fourth bar leads to the next."""
+        m, d = self.metre, self.division
+        length = float(rng.choice([1 / d, 1.0, 1.0 + 1 / d]))
+        steps = max(1, round(length * d))
+        for bar in range(3, self.phrase, 4):
+            kept = [n for n in out[bar] if n.start < m - length - 1e-6]
+            kept = [n._replace(length=min(n.length, m - length - n.start)) for n in kept]
+            goal = self._chord_at(bar + 1, 0.0)
+            down = int(rng.choice([-1, 1]))
+            for i in range(steps):
+                at = m - length + i / d
+                pitch = self._degree(goal + down * (steps - i), octave)
+                kept.append(Note(at, 0.9 / d, pitch, int(rng.normal(84, 6)), "lead"))
+            out[bar] = kept
 
     # ------------------------------------------------------------ drums
     def _drum_bars(self, rng: Rng) -> list[list[Hit]]:

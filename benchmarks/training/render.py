@@ -21,7 +21,8 @@ sys.path.insert(0, str(Path(__file__).parent))
 sys.path.insert(0, str(Path(__file__).parents[2]))
 import tracker
 from airs import borrowed
-from compose import Hit, Note, Piece, compose, swung
+from chorales import figured, hymn
+from compose import Hit, Note, Piece, close, compose, swung
 
 from sequencer.listening.spectra import FRAMES, Ear, levelled, loud_level
 
@@ -200,7 +201,8 @@ def played_by_synth(piece: Piece, rng: Rng, synth: Synth) -> tuple[np.ndarray, n
             (on, 1, 9, h.key, int(np.clip(h.velocity * level["drums"], 8, 127))),
             (on + 0.1, 0, 9, h.key, 0),
         ]
-    y = synth.play(events, programs, end + 1.0)
+    tail = rng.uniform(0.3, 1.2) if rng.random() < 0.4 else rng.uniform(1.2, 7.0)
+    y = synth.play(events, programs, end + tail)  # what rings on after the last beat
     beats = np.arange(int(np.ceil(-piece.pickup)), piece.beats)
     return y, np.interp(beats, at, seconds)
 
@@ -323,8 +325,8 @@ def example(seed: int, synth: Synth, player: tracker.Player, bank: dict, airs: l
     """Mel bands, seconds of beats, downbeat flags, metre of piece `seed`."""
     rng = np.random.default_rng(seed)
     style = rng.choice(
-        ["tracker", "band", "tune", "air", "score", "clicks", "none"],
-        p=[0.41, 0.14, 0.08, 0.14, 0.16, 0.045, 0.025],
+        ["tracker", "band", "tune", "air", "score", "hymn", "figured", "clicks", "none"],
+        p=[0.36, 0.14, 0.07, 0.13, 0.11, 0.07, 0.05, 0.045, 0.025],
     )
     if style == "none":
         y, beats, first, metre = beatless(rng, synth), np.zeros(0), np.zeros(0, bool), 0
@@ -336,6 +338,10 @@ def example(seed: int, synth: Synth, player: tracker.Player, bank: dict, airs: l
         if style == "air":
             style = rng.choice(["tune", "band", "tracker"], p=[0.65, 0.15, 0.2])
             piece = borrowed(rng, airs, str(style))
+        elif style in {"hymn", "figured"}:
+            piece = hymn(rng) if style == "hymn" else figured(rng)
+            if rng.random() < 0.6:
+                close(piece)
         else:
             piece = compose(rng, str(style))
         metre = piece.metre

@@ -197,8 +197,18 @@ def roughened(mel, rand):
     index = torch.arange(n, device=mel.device)[None] + move[:, None]
     inside = ((index >= 0) & (index < n)).float()
     mel = torch.gather(mel, 2, index.clamp(0, n - 1)[:, None].expand(b, t, n)) * inside[:, None]
-    top = torch.where(rand(b) < 0.12, 40 + 40 * rand(b), torch.full((b,), 99.0, device=mel.device))
-    mel = mel * (torch.arange(n, device=mel.device)[None, None] < top[:, None, None])
+    along = ((torch.arange(t, device=mel.device) / t - rand(b, 1)) * (1 + 5 * rand(b, 1))).clamp(
+        0, 1
+    )
+    turn = torch.where(
+        rand(b, 1) < 0.5, along, 1 - along
+    )  # (b, t), 0 … 1: filters opened, closed, faders moved
+    fader = (rand(b, 1) - 0.4) * 0.5 * (rand(b, 1) < 0.3) * turn
+    mel = torch.where(mel > 0, mel - fader[..., None], mel).clamp(min=0)
+    low, high = 25 + 55 * rand(b, 1), torch.full((b, 1), 99.0, device=mel.device)
+    top = torch.where(rand(b, 1) < 0.12, 40 + 40 * rand(b, 1), high)
+    top = torch.where(rand(b, 1) < 0.12, low + (high - 10 - low) * turn, top)
+    mel = mel * (torch.arange(n, device=mel.device)[None, None] < top[..., None])
     floor = torch.where(rand(b) < 0.25, rand(b) * 0.45, torch.zeros(b, device=mel.device))[
         :, None, None
     ]
@@ -298,7 +308,7 @@ def main():
     groups = [dict(params=decay, weight_decay=0.03), dict(params=rest, weight_decay=0.0)]
     optimiser = torch.optim.AdamW(groups, lr=a.rate, betas=(0.9, 0.98))
     mean = {k: v.detach().clone().float() for k, v in net.state_dict().items()}
-    step, logged, parts = 0, time.time(), []
+    step, logged, saved, parts = 0, time.time(), time.time(), []
     while (share := (time.time() - ready) / (a.seconds - (ready - begun))) < 1:
         lr = (
             a.rate * min(1, (step + 1) / 400) * (0.5 + 0.5 * math.cos(math.pi * min(1, share)))
@@ -328,6 +338,9 @@ def main():
                 flush=True,
             )
             parts = []
+        if time.time() - saved > 240:  # a run that is cut short leaves something
+            saved = time.time()
+            save(a.out, mean, config)
     stop.set()
     save(a.out, mean, config)
     net.load_state_dict({k: v.to(device) for k, v in mean.items()})

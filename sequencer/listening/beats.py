@@ -17,6 +17,7 @@ from sequencer.listening.confidence import (
     sure_beats,
     sure_metre,
 )
+from sequencer.listening.last_beat import end_of_count
 from sequencer.listening.leaders import count_in, counted_music
 from sequencer.listening.levels import METRES, readings_of, ways_to_count
 from sequencer.listening.spectra import FRAMES
@@ -139,6 +140,9 @@ def count_of(
         laid = None
     led = count_in(times, first, best, heard.bands)
     first = first & (np.arange(len(times)) >= led)
+    end = max(end_of_count(times, heard.bands), int(np.argmax(first)) + 1)
+    times, sure, down = (each[:end] for each in (times, sure, down))
+    first = first[:end]
     count = BeatCount(
         times,
         times[first],

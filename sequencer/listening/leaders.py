@@ -130,7 +130,7 @@ def _colours(some: NDArray[np.float32], other: NDArray[np.float32]) -> float:
 
 def stroke_ranks(times: Floats, bands: NDArray[np.float32]) -> Floats:
     """How much rises on each beat, as a rank among the frames around it, shape (n,) [1]."""
-    rises = _rises(bands)
+    rises = risen(bands)
     gaps = np.diff(times, append=times[-1] + (times[-1] - times[-2]))
     found = np.full(len(times), 0.7)
     for k, (at, gap) in enumerate(zip(times, gaps, strict=True)):
@@ -195,8 +195,8 @@ def _between(times: Floats, sound: NDArray[np.float32]) -> Floats:
     return np.asarray((total[high] - total[low]) / np.maximum(high - low, 1))
 
 
-def _rises(bands: NDArray[np.float32]) -> NDArray[np.float32]:
-    """Rise of the bands that rise most, frame by frame; each band is combined with its neighbour."""
+def risen(bands: NDArray[np.float32]) -> NDArray[np.float32]:
+    """Rise of the bands that rise most, frame by frame, shape (n,) [1]; each band is combined with its neighbour."""
     smooth = bands[:, :-1] + bands[:, 1:]
     rise = np.zeros(len(bands), np.float32)
     if len(bands) > 3:

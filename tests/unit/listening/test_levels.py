@@ -46,6 +46,18 @@ def test_a_song_is_not_counted_twice_as_fast_for_some_bars():
     assert np.diff(way.path.frames).max() < 65
 
 
+def test_a_song_is_not_counted_twice_as_fast_for_half_of_its_beats():
+    """As many intervals of one level as of the other: their median, between both, hid that half of the song was at another level."""
+    beat = pulses((0.4, 0.4, 0.9, 32.5), (32.8, 0.8, 0.9), seconds=96.2)
+    downbeat = pulses((0.4, 1.6, 0.9, 32.5), (32.8, 3.2, 0.9), seconds=96.2)
+
+    free = np.diff(decode(beat, downbeat, metre=4, pointer=BarPointerModel()).frames)
+    steps = np.diff(best(beat, downbeat).path.frames)
+
+    assert np.sum(free < 60) == np.sum(free > 60)  # what the level keeps away
+    assert steps.max() / steps.min() < 1.5
+
+
 def test_levels_that_sound_alike_go_to_the_one_that_people_tap():
     """Source: van Noorden and Moelants (1999): resonance about 0.5 s; so 94, not 188, a minute."""
     beat = pulses((0.5, 0.64, 0.95), (0.82, 0.64, 0.5))
