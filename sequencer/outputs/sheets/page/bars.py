@@ -8,7 +8,7 @@ from reportlab.platypus import Flowable, Table
 from sequencer.outputs.sheets.page.paper import INK
 
 BAR, AWAY = 2.6, 7.0  # width of a bar, and how far left of its line it stands
-TALLEST = 560.0  # of a row that is never cut: less than any page has room for
+TALLEST_ROW = 560.0  # of a row that is never cut: less than any page has room for
 
 
 class Grid(Table):  # type: ignore[misc]
@@ -22,7 +22,9 @@ class Grid(Table):  # type: ignore[misc]
     def split(self, *room: float) -> list[Flowable]:
         """The parts of a split table, which keep `by_cell`. A row is cut where no page has room for it."""
         first = int(self.repeatRows)
-        self.splitInRow = int(any(tall > TALLEST for tall in self._rowHeights[first : first + 1]))
+        self.splitInRow = int(
+            any(tall > TALLEST_ROW for tall in self._rowHeights[first : first + 1])
+        )
         parts = super().split(*room)
         for part in parts:
             part.by_cell = self.by_cell

@@ -7,6 +7,7 @@ from math import inf
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.checks.fault_kinds import STRAINS
 from sequencer.planning.drafting.auditioning.candidates import usual_hands
 from sequencer.planning.drafting.auditioning.cast_moves import effects, plane_of
 from sequencer.planning.drafting.costing.slot_links import EIGHTS, SEEN, SlotLinks
@@ -37,7 +38,7 @@ _SIZED = (
     0.1  # by which at least a move's rank of size rises or falls where it is drawn large or small
 )
 _STRANDED = 200.0  # [1] cost of a move that is not flown from rest, or to rest, where it has to be
-_OF_ONE_HAND = ("strained-as-flown",)  # however the hands are timed, each does the same
+_OF_ONE_HAND = (STRAINS,)  # however the hands are timed, each does the same
 _FAULTED = 2  # ways of dancing a pattern in one place that the check of the whole found at fault alike: the others mostly are too
 CALM = 0.4  # rank of loudness below which music counts as calm
 
