@@ -5,6 +5,7 @@ import os
 import sys
 from contextlib import suppress
 from pathlib import Path
+from traceback import walk_tb
 from typing import Any
 
 import click
@@ -82,7 +83,7 @@ class Verbs(click.Group):
 
 def _ended(error: Exception) -> click.exceptions.Exit:
     """How a command ends by an error that nobody expected; one line says which, where anybody reads it."""
-    if isinstance(error, BrokenPipeError):  # as in `… | head`: whoever read has enough
+    if isinstance(error, BrokenPipeError) and _while_printing(error):  # as in `… | head`
         with suppress(
             OSError, ValueError
         ):  # what is still to be written would be refused at the end
@@ -94,6 +95,12 @@ def _ended(error: Exception) -> click.exceptions.Exit:
         return click.exceptions.Exit(2)
     _tell(_fault(error))
     return click.exceptions.Exit(70)
+
+
+def _while_printing(error: Exception) -> bool:
+    """Whether it came from the output; a broken pipe between processes would be a bug."""
+    frames = (frame for frame, _ in walk_tb(error.__traceback__))
+    return any(frame.f_code is click.echo.__code__ for frame in frames)
 
 
 def _tell(message: str) -> None:

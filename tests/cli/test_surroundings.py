@@ -66,6 +66,17 @@ def test_output_that_nobody_takes(monkeypatch, capsys, words, number, status, li
     assert capsys.readouterr().err == line
 
 
+def test_a_pipe_that_breaks_elsewhere_is_a_bug(monkeypatch, tmp_path):
+    def broken():
+        raise BrokenPipeError(errno.EPIPE, "a process died")
+
+    monkeypatch.setattr("sequencer.tasks.schema_text", broken)
+    monkeypatch.setattr("tempfile.tempdir", str(tmp_path))
+    result = run("new", "--schema")
+    assert result.exit_code == 70
+    assert result.output.startswith("bug in sequencer (BrokenPipeError); please report it and")
+
+
 def test_a_fault_that_cannot_be_logged_is_told_all_the_same(monkeypatch):
     def broken():
         raise RuntimeError("made to break")

@@ -77,6 +77,7 @@ class Draft:
     follows: float | None = None  # [1] rank correlation of loudness and size over the stretches
     most: float | None = None  # [1] the largest there can be if what returns is as large each time
     returns: str = "alike"  # as wished
+    unseen: int = 0  # moves in their places that were given up unseen, as others of their pattern failed there
 
     @property
     def gap(self) -> float:
@@ -458,6 +459,7 @@ class _Drafting:
             follows=follows(setting.loudness, [setting.cast.heard[k].size for k in at]),
             most=most_by_material(setting),
             returns=setting.wishes.returns,
+            unseen=len(setting.unseen & setting.forbidden),
         )
         return draft, show
 

@@ -52,6 +52,11 @@ def goodness(draft: Draft) -> str:
     rules = "these rules"
     if draft.dearer > 1:
         rules += f", with links {draft.dearer:.1f} times as dear so that they take less of the time"
+    if draft.unseen:
+        ways = "one way" if draft.unseen == 1 else f"{draft.unseen} ways"
+        rules += (
+            f", leaving out {ways} of dancing a pattern where two others of it had failed alike"
+        )
     if draft.gap <= _PROVEN:
         return f"no better routine exists under {rules}"
     return f"within {100 * draft.gap:.2g} % of the best under {rules} (nothing costs less than {draft.bound:.2f})"

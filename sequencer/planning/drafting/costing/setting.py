@@ -7,7 +7,6 @@ from math import inf
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.checks.fault_kinds import STRAINS
 from sequencer.planning.drafting.auditioning.candidates import usual_hands
 from sequencer.planning.drafting.auditioning.cast_moves import effects, plane_of
 from sequencer.planning.drafting.costing.slot_links import EIGHTS, SEEN, SlotLinks
@@ -38,7 +37,6 @@ _SIZED = (
     0.1  # by which at least a move's rank of size rises or falls where it is drawn large or small
 )
 _STRANDED = 200.0  # [1] cost of a move that is not flown from rest, or to rest, where it has to be
-_OF_ONE_HAND = (STRAINS,)  # however the hands are timed, each does the same
 _FAULTED = 2  # ways of dancing a pattern in one place that the check of the whole found at fault alike: the others mostly are too
 CALM = 0.4  # rank of loudness below which music counts as calm
 
@@ -53,6 +51,8 @@ class Setting(SlotLinks):
     fixed: tuple[Fixed, ...] = ()
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
+    # those of them that nobody looked at, since others of their pattern were at fault there
+    unseen: set[tuple[int, int]] = field(default_factory=set)
     stranded_moves: set[tuple[int, int]] = field(
         default_factory=set
     )  # (material, move), see `stranded`
@@ -196,16 +196,11 @@ class Setting(SlotLinks):
         pattern = self.patterns[move]
         found = self.faulted.setdefault((material, pattern, why), set())
         found.add(move)
-        alike = [k for k, name in enumerate(self.patterns) if name == pattern]
-        if len(found) < _FAULTED:
-            own = self.cast.moves[move]
-            alike = [
-                k
-                for k in alike
-                if why in _OF_ONE_HAND and self.cast.moves[k].cycle == own.cycle
-                and self.cast.moves[k].drawn == own.drawn
-            ]  # fmt: skip
-        self.forbidden |= {(material, k) for k in alike} - set(but)
+        if len(found) >= _FAULTED:
+            same = (k for k, name in enumerate(self.patterns) if name == pattern)
+            alike = {(material, k) for k in same} - set(but)
+            self.unseen |= alike - self.forbidden
+            self.forbidden |= alike
 
     def stranded_picks(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that are stranded, as (material, move)."""

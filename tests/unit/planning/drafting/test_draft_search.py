@@ -192,8 +192,15 @@ def test_what_is_being_learnt_comes_only_in_calm_music():
 def test_why_names_every_term_and_the_proof(plain):
     said = summary(plain, why=True)
     assert "no better routine exists under these rules" in said
+    assert "leaving out" not in said
     for name in plain.terms:
         assert f"{name}: " in said
+
+
+def test_a_proof_says_what_nobody_looked_at(plain):
+    said = summary(replace(plain, unseen=3))
+    assert "under these rules, leaving out 3 ways of dancing a pattern where" in said
+    assert "leaving out one way of" in summary(replace(plain, unseen=1, bound=plain.cost / 2))
     assert "no STOP and no WARN comes from the routine" in said
     assert "within 50 % of the best" in summary(replace(plain, bound=plain.cost / 2))
     assert "NOT checked" in summary(replace(plain, checked=False))

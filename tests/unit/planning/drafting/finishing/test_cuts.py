@@ -1,6 +1,5 @@
 """What is forbidden because of a finding: the passage that it lies in, or the move that it is told of."""
 
-from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
@@ -16,7 +15,7 @@ SHOW = SimpleNamespace(tempo=TempoMap.steady(60.0, beats=64))  # a beat is a sec
 PICKS = (0, 1, 2)
 
 
-def finding(start, end=None, code="self-hit"):
+def finding(start, end=None, code="strained-as-flown"):
     return Finding(
         code=code, severity="warn", who=("Ann",), message="too hard", start=start, end=end, position="1.1"
     )  # fmt: skip
@@ -95,8 +94,10 @@ def test_a_pattern_is_given_up_in_its_place_once_two_ways_of_dancing_it_were_at_
     cut(one, (0, 1, 0), SHOW, [finding(16.0, 30.0, code="too-close")])
     cut(one, (1, 0, 0), SHOW, [finding(0.0, 14.0)])
     assert one.forbidden == {(1, 0), (1, 1), (0, 1)}  # not alike, and not in the same place
+    assert not one.unseen
     cut(one, (0, 1, 0), SHOW, [finding(16.0, 30.0)])
     assert one.forbidden == {(1, 0), (1, 1), (1, 3), (0, 1)}
+    assert one.unseen == {(1, 3)}
     assert np.isinf(one.choices().costs[1][[0, 1, 3]]).all()
     assert np.isfinite(one.choices().costs[1][2])
     assert np.isfinite(one.choices().costs[0][[0, 2, 3]]).all()
@@ -123,12 +124,3 @@ def test_a_pattern_that_is_given_up_stays_where_a_routine_stands_with_it():
     for move in (0, 1):
         cut(one, (2, move, 2), SHOW, [finding(16.0, 30.0)], stands=(2, 3, 2))
     assert one.forbidden == {(1, 0), (1, 1)}
-
-
-def test_what_strains_one_hand_is_given_up_however_the_hands_are_timed():
-    """Only another cycle or size asks something else of the hand."""
-    own = (*moves(("extension",)), *moves(("extension", "windmill"), timing="together"))
-    own = (*own, replace(own[0], cycle=4.0), replace(own[0], drawn="small"))
-    one = setting(SLOTS, own=own)
-    cut(one, (0, 2, 2), SHOW, [finding(0.0, 14.0, code="strained-as-flown")])
-    assert one.forbidden == {(0, 0), (0, 1)}
