@@ -8,6 +8,7 @@ as a person starts them.
 import ctypes
 import multiprocessing
 import os
+import pickle
 import signal
 import subprocess
 import sys
@@ -84,6 +85,11 @@ def _fork_workers():
     context = multiprocessing.get_context("fork")
 
     class Worker(context.Process):
+        def __init__(self, *, target, args=(), **how):
+            # as where it is begun anew, what is handed to it must be such that it can be
+            pickle.dumps((target, [each for each in args if not isinstance(each, Connection)]))
+            super().__init__(target=target, args=args, **how)
+
         def run(self):
             ctypes.CDLL(None).prctl(_DIES_WITH_PARENT, signal.SIGKILL)
             signal.set_wakeup_fd(

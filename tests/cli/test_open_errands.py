@@ -143,7 +143,7 @@ def test_what_cannot_be_drafted_is_told_in_the_sentence_of_the_command_line(show
         [sys.executable, "-m", "sequencer", "draft", str(show)],
         check=False, capture_output=True, text=True,
     )  # fmt: skip
-    with warm_desk(show) as own:
+    with desk(show) as own:
         own.page.post("draft")
         now = ended(own.page, "draft")
         assert now["state"] == "failed"
@@ -187,7 +187,7 @@ def test_a_draft_is_given_up_at_once_and_stopped_with_the_best_so_far(show):
 def test_sheets_are_those_of_the_show_on_the_page(show):
     with show.open("w", encoding="utf-8") as out:
         out.write(SHOW.replace("timeline: []", "timeline:\n  - {from: 3.1, pattern: two-beat-weave, beats: 16}"))  # fmt: skip
-    with warm_desk(show) as own:
+    with desk(show) as own:
         page = own.page
         names = [each["name"] for each in page.get("printable")[1]["kinds"]]
         assert {"safety", "night", "card", "performer", "plan-packet"} <= set(names)
@@ -238,7 +238,7 @@ def test_what_must_not_be_danced_is_printed_and_says_so(show):
 def test_rehearsal_page_and_exports_and_a_stop(show):
     text = SHOW.replace("timeline: []", "timeline:\n  - {from: 3.1, pattern: two-beat-weave, beats: 16}")  # fmt: skip
     show.write_text(text, encoding="utf-8")
-    with warm_desk(show) as own:
+    with desk(show) as own:
         page = own.page
         folder = show.parent / "exports" / "show"
         page.post("rehearsal", parts=["page", "counts", "midi", "captions", "timetable"])
