@@ -21,7 +21,7 @@ from sequencer.outputs.patterns.pattern_records import gap_words, slowest_taut
 from sequencer.outputs.patterns.pattern_steps import PAPERS, draw_strokes, steps_pages
 from sequencer.outputs.station_picture import HandAt, station_picture, window
 from sequencer.outputs.words.law_words import law_words
-from sequencer.outputs.words.station_words import folded_steps, step_words
+from sequencer.outputs.words.station_words import clocks_words, folded_steps, step_words
 
 _LEFT, _WIDE = 0.08, 0.84  # [share of the page]
 _BODY = 10.5  # [pt]
@@ -131,8 +131,7 @@ def practice_of(one: OnePattern) -> list[str]:
         stations = one.stations()
         words = step_words(stations)
         once = [words[step.first.number - 1].hand for step in folded_steps(stations)]
-        clock = ", ".join(each.removesuffix(" o’clock") for each in once)
-        hand = f"Without a prop: the hand alone, round the clock ({clock} o’clock), counting aloud."
+        hand = f"Without a prop: the hand alone, round the clock ({clocks_words(once)}), counting aloud."
     except ValueError:
         hand = "Without a prop: the hands alone, counting aloud, until you need not think of them."
     low = max(slowest_taut(one) or 0.0, _SLOWEST * one.tempo)

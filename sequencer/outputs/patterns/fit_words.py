@@ -181,7 +181,7 @@ def _values_words(values: Mapping[str, ParameterValue], pattern: Pattern) -> str
         parts.append(f"{', '.join(moved)} than usual")
     if "from" in values:
         parts.append(
-            f"start the circle {from_words(float(values['from']))} "
+            f"start the circle at {clock_words(float(values['from']))} "
             f"(from {float(values['from']):g}°, usually {float(usual.get('from') or 0.0):g}°)"
         )
     covered = {*SIZES, *MOVES, "from"}
@@ -197,12 +197,6 @@ def _values_words(values: Mapping[str, ParameterValue], pattern: Pattern) -> str
 
 def _plain(value: ParameterValue | None) -> str:
     return f"{value:g}" if isinstance(value, float) else str(value)
-
-
-def from_words(angle: float) -> str:
-    """Where on its circle a hand starts, as a person would point to it."""
-    words = clock_words(angle)
-    return words if words.startswith("between") else f"at {words}"
 
 
 def finite(value: float) -> float | None:
