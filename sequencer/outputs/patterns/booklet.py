@@ -13,6 +13,7 @@ from matplotlib.figure import Figure
 from matplotlib.lines import Line2D
 
 from sequencer.motion.patterns.library import Pattern, patterns
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.outputs.figures import plain_text
 from sequencer.outputs.patterns.fit_words import danced_words, number_words, verdict, who_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
@@ -48,7 +49,7 @@ _FAULTS = {
     ),
     "weave": (
         "The hands cross too late, and the poi hits an arm: cross while both point down.",
-        "One hand is lazy, and split time turns into together: listen for an even beat.",
+        "One hand is lazy, and split time turns into same time: listen for an even beat.",
         "The body turns with every crossing: let the arms do it.",
     ),
     "swing": (
@@ -147,7 +148,7 @@ def practice_of(one: OnePattern) -> list[str]:
     if len(one.sides) > 1:
         out.append(
             "The other hand alone, the same way; then both, slowly again: "
-            f"{one.dance.timing} time, {one.dance.direction} direction."
+            f"{timing_words(one.dance.timing, one.dance.direction)}."
         )
     out.append("The other way about: begin with the other hand, or as in a mirror.")
     if first:

@@ -9,6 +9,7 @@ from sequencer.motion.fitting.fits import Fit
 from sequencer.motion.fitting.windows import Window, Windows, short_of
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.patterns.parameters import ParameterValue
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.motion.performers.feasibility import GAP_ERROR, REACH_ERROR
 from sequencer.motion.props.prop import Prop
 from sequencer.outputs.patterns.one_pattern import OnePattern
@@ -26,7 +27,7 @@ _SPARE = 0.02  # [m] below which a prop is too close to something it should not 
 
 def who_words(one: OnePattern) -> str:
     """Body, prop, tempo, and the timing and direction of the two hands."""
-    hands = f", {one.dance.timing} time, {one.dance.direction} direction"
+    hands = f", {timing_words(one.dance.timing, one.dance.direction)}"
     return f"{body_words(one)} at {one.tempo:g} beats a minute{hands if len(one.sides) > 1 else ''}"
 
 
