@@ -19,7 +19,20 @@ from sequencer.outputs.words.station_words import (
     step_words,
 )
 
-HOURS = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"]
+HOURS = [
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+]
 TOROIDS = ("iso-bend-3", "pro-bend-3", "pro-bend-4", "pro-bend-5", "anti-bend-3", "anti-bend-5")
 
 
