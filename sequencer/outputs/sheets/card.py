@@ -170,7 +170,8 @@ def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Fl
 
 def not_alone(columns: Sequence[list[Flowable]], room: float, tall: float) -> list[list[Flowable]]:
     """Columns of which the last holds more than one block, if the one before can spare one: nobody turns over for "END"."""
-    *before, first, last = [[], *map(list, columns)]
+    none: list[Flowable] = []
+    *before, first, last = [none, *map(list, columns)]
     if len(last) == 1 and len(first) > 2 and high(room, first[-1]) + high(room, last[0]) <= tall:
         last.insert(0, first.pop())
     return [each for each in (*before, first, last) if each]
