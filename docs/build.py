@@ -30,7 +30,7 @@ from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Range, cited, sources
 from sequencer.outputs.sheets.writing import SHEET_KINDS
 from sequencer.show.operations.every_operation import OPERATIONS
-from sequencer.show.schema import show_schema
+from sequencer.show.schema import editor_schema, show_schema
 
 DOCS = Path(__file__).parent
 ROOT = DOCS.parent
@@ -417,7 +417,7 @@ def pages() -> dict[str, str]:
         "sources.md": sources_page(),
         "sheets.md": sheets_page(),
         "operations.md": operations_page(),
-        "show.schema.json": json.dumps(schema, indent=2, ensure_ascii=False) + "\n",
+        "show.schema.json": json.dumps(editor_schema(), indent=2, ensure_ascii=False) + "\n",
     }
 
 

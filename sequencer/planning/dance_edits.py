@@ -21,6 +21,7 @@ from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS
 from sequencer.motion.fitting.windows import SIZE_PARAMETERS
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.planning.as_written import length_like, plain, shown
 from sequencer.planning.join_edits import step_at
 from sequencer.planning.ladders import Ladder
@@ -112,7 +113,7 @@ def _other_hands(block: Block) -> Ladder | None:
         return None
     rungs = [
         DanceEdit(
-            words=f"dance it in {timing} time, {direction} direction",
+            words=f"dance it {timing_words(timing, direction)}",
             cost="the two hands' timing or direction changes",
             changes=tuple(
                 ((*block.path, key), value)

@@ -31,6 +31,7 @@ def _schema(
         pattern = rf"^\s*({_DIGITS}\s*({known})?{feet})\s*$"
     if pattern:
         said["pattern"] = pattern
+        said["patternErrorMessage"] = f"{description}: {' or '.join(examples)}"
     return WithJsonSchema({**said, "examples": list(examples)})
 
 
@@ -245,6 +246,7 @@ When = Annotated[
             "description": "a moment: bar.beat, m:ss.s of the track, or a section's name",
             # what is only digits and points is bar.beat or m:ss.s
             "pattern": r"^\s*(-?\d+\.\d+(\+(\d+/\d+|\d*\.\d+))?|\d+:\d+(\.\d*)?|.*[^\d.:+\-/\s].*)\s*$",
+            "patternErrorMessage": "a moment: bar.beat such as 17.1, m:ss.s of the track such as 1:02.5, or a section's name",
             "examples": ["17.1", "17.3+1/2", "1:02.5", "verse 2", "end of verse 2"],
         }
     ),

@@ -27,3 +27,25 @@ def show_schema(names: SchemaNames | None = None) -> dict[str, Any]:
         "$comment": f"written by `{written}`",
         **schema,
     }
+
+
+def editor_schema(names: SchemaNames | None = None) -> dict[str, Any]:
+    """The schema as editors are given it: each form of a value says what the value is for.
+
+    Parameters
+    ----------
+    names : SchemaNames, optional
+        As for `show_schema`.
+    """
+    schema = show_schema(names)
+    _tell_what_for(schema)
+    return schema
+
+
+def _tell_what_for(schema: dict[str, Any]) -> None:
+    """Say in each form of a value what the value is for: an editor shows the words of the form that it found, not those of the key."""
+    for record in (schema, *schema["$defs"].values()):
+        for field in record.get("properties", {}).values():
+            forms = [form for form in field.get("anyOf", ()) if "description" in form]
+            for form in forms if "description" in field else ():
+                form["description"] = f"{field['description']}; {form['description']}"

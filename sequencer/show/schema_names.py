@@ -32,6 +32,16 @@ _PLACES: tuple[tuple[str, str, str], ...] = (
     ("Tonight", "away", "people"),
     ("StandIn", "for", "people"),
 )
+_UNKNOWN = {
+    "pattern": "no pattern that this show knows: `sequencer patterns` lists them",
+    "phrase": "no phrase of this show",
+    "formation": "no formation of this show",
+    "cast": "nobody in the cast has this name",
+    "dancing": "nobody in the cast has this name",
+    "crew": "nobody in the crew has this name",
+    "people": "nobody in the cast or crew has this name",
+}  # what an editor says of a name that is none
+_MOST_NAMED = 12  # in a message
 _LISTS = frozenset({"cast", "dancing", "people"})  # one name, or a list of them
 
 
@@ -88,7 +98,8 @@ def with_names(schema: dict[str, Any], names: SchemaNames) -> None:
     """Write a show's names into a schema of show files, in place."""
     for record, key, kind in _PLACES:
         field = schema["$defs"][record]["properties"][key]
-        chosen = _chosen(names.of(kind.removeprefix("*")))
+        kind_of_name = kind.removeprefix("*")
+        chosen = _chosen(names.of(kind_of_name), kind_of_name)
         if kind.startswith("*"):
             for each in (field, *field.get("anyOf", ())):
                 if each.get("type") == "object":
@@ -100,20 +111,38 @@ def with_names(schema: dict[str, Any], names: SchemaNames) -> None:
             forms.append({"type": "array", "items": chosen})
         forms += [{"type": "null"}] if is_optional else []
         field.pop("type", None)
+        title = field.pop(
+            "title", key
+        )  # of the forms, since an editor shows that of the key once for each
+        forms = [{**form, "title": title} for form in forms]
+        if field.get("default", "") is None:
+            del field["default"]  # nothing that an editor should offer
         field["anyOf"] = forms
         field["description"] = f"{field.get('description', '')}; {_NAMED}".lstrip("; ")
 
 
-def _chosen(names: Sequence[str]) -> dict[str, Any]:
+def _chosen(names: Sequence[str], kind: str) -> dict[str, Any]:
     """One of some names; a name that looks like a number may be written without quotation marks."""
     digits = [name for name in names if _NUMBER.fullmatch(name)]
     numbers = [int(name) if name.isdigit() else float(name) for name in digits]
-    return {"enum": [*names, *numbers]}
+    chosen: dict[str, Any] = {"enum": [*names, *numbers], "errorMessage": _UNKNOWN[kind]}
+    if kind == "pattern":
+        return {**chosen, **_summaries(names)}
+    if 0 < len(names) <= _MOST_NAMED:
+        chosen["errorMessage"] += f": {', '.join(names)}"
+    return chosen
+
+
+def _summaries(names: Sequence[str]) -> dict[str, Any]:
+    """What each pattern is, for editors that show it beside the name; of a show's own patterns nothing is known here."""
+    book = patterns()
+    return {"enumDescriptions": [book[name].summary if name in book else "" for name in names]}
 
 
 def with_vocabulary(schema: dict[str, Any]) -> None:
     """Let a schema of show files offer and check the built-in patterns, in a show that brings none of its own, in place."""
-    known = {"enum": [*patterns(), None]}
+    names = [*patterns()]
+    known = {**_summaries(names), "enum": [*names, None], "errorMessage": _UNKNOWN["pattern"]}
     hand = {"properties": {"pattern": known}}
     step = {"properties": {"pattern": known, "left": hand, "right": hand}}
     schema["if"] = {"anyOf": [{"required": ["patterns"]}, {"required": ["pattern_files"]}]}

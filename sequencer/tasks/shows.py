@@ -100,9 +100,9 @@ def draw_song(song: "Song", chart: AnyPath) -> None:
 
 def schema_text() -> str:
     """The JSON Schema of a show file."""
-    from sequencer.show.schema import show_schema
+    from sequencer.show.schema import editor_schema
 
-    return json.dumps(show_schema(), indent=2, ensure_ascii=False)
+    return json.dumps(editor_schema(), indent=2, ensure_ascii=False)
 
 
 def write_schema(path: AnyPath) -> Path:
@@ -120,7 +120,7 @@ def write_schema(path: AnyPath) -> Path:
     """
     from sequencer.files import write_text
     from sequencer.show.document import read_document
-    from sequencer.show.schema import show_schema
+    from sequencer.show.schema import editor_schema
     from sequencer.show.schema_names import names_of
     from sequencer.tasks.vocabulary import book_from
 
@@ -129,7 +129,7 @@ def write_schema(path: AnyPath) -> Path:
     book = book_from(path if {"patterns", "pattern_files"} & set(values) else None)
     names = names_of(values, book)
     target = Path(path).with_suffix(".schema.json")
-    write_text(target, json.dumps(show_schema(names), indent=1, ensure_ascii=False) + "\n")
+    write_text(target, json.dumps(editor_schema(names), indent=1, ensure_ascii=False) + "\n")
     return target
 
 

@@ -37,7 +37,7 @@ def test_the_card_is_of_who_dances_it():
     assert "    ahead        " in usual
     small = patterns("pro-bend-4", "--stature", "5'1\"", "--tempo", "90", "--timing", "together")
     assert small.exit_code == 0, small.output
-    assert "1.55 m tall with poi of 46 cm at 90 beats a minute, together time" in small.stdout
+    assert "1.55 m tall with poi of 46 cm at 90 beats a minute, same time" in small.stdout
     given = patterns("pro-bend-4", "--set", "tether=45cm", "--set", "hand_radius=15cm").stdout
     assert "poi of 45 cm" in given
     assert "hand circle " not in given

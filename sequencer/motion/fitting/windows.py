@@ -18,6 +18,7 @@ from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS, Placing, Sampl
 from sequencer.motion.fitting.search import fitted
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.parameters import ParameterValue
+from sequencer.motion.patterns.timing_words import timing_words
 
 CENTIMETRE = 0.01
 _SAME = 5e-4  # [m] below which hand positions count as equal
@@ -265,8 +266,10 @@ def _other_hands(dance: Dance) -> Tried:
     for timing in get_args(Timing):
         for direction in get_args(Direction):
             if (timing, direction) != (dance.timing, dance.direction):
-                words = f"{timing} time, {direction} direction"
-                yield words, replace(dance, timing=timing, direction=direction)
+                yield (
+                    timing_words(timing, direction),
+                    replace(dance, timing=timing, direction=direction),
+                )
     for side in dance.sides:
         parts, props = {side: dance.parts[side]}, {side: dance.props[side]}
         yield "one hand alone", replace(dance, parts=parts, props=props)

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from itertools import groupby
 from typing import Any
 
+from sequencer.motion.patterns.timing_words import TIME_WORDS, WAY_WORDS
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.compared.alignment import TimedPiece, aligned
 from sequencer.outputs.compared.show_changes import ChangeKind, ShowChange
@@ -204,9 +205,12 @@ def _of_counting(was: Block, now: Block) -> Iterator[_Detail]:
     """How the hands go together, how fast, and where in the pattern they begin."""
     if len(was.hands) == len(now.hands) == 2:
         if was.timing != now.timing:
-            yield _Detail(f"{now.timing} time instead of {was.timing} time", frozenset({"timing"}))
+            yield _Detail(
+                f"{TIME_WORDS[now.timing]} instead of {TIME_WORDS[was.timing]}",
+                frozenset({"timing"}),
+            )
         if was.direction != now.direction:
-            yield _Detail(f"{now.direction} direction instead of {was.direction} direction", frozenset({"direction"}))  # fmt: skip
+            yield _Detail(f"{WAY_WORDS[now.direction]} instead of {WAY_WORDS[was.direction]}", frozenset({"direction"}))  # fmt: skip
     if was.hands and now.hands:
         if abs(was.cycle - now.cycle) > 1e-6:
             yield _Detail(f"one hand cycle in {counted(now.cycle, 'beat')} instead of {counted(was.cycle, 'beat')}", frozenset({"cycle"}))  # fmt: skip

@@ -13,6 +13,7 @@ from matplotlib.figure import Figure
 from matplotlib.lines import Line2D
 
 from sequencer.motion.patterns.library import Pattern, patterns
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.outputs.figures import plain_text
 from sequencer.outputs.patterns.fit_words import danced_words, number_words, verdict, who_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
@@ -21,7 +22,7 @@ from sequencer.outputs.patterns.pattern_records import gap_words, slowest_taut
 from sequencer.outputs.patterns.pattern_steps import PAPERS, draw_strokes, steps_pages
 from sequencer.outputs.station_picture import HandAt, station_picture, window
 from sequencer.outputs.words.law_words import law_words
-from sequencer.outputs.words.station_words import folded_steps, step_words
+from sequencer.outputs.words.station_words import clocks_words, folded_steps, step_words
 
 _LEFT, _WIDE = 0.08, 0.84  # [share of the page]
 _BODY = 10.5  # [pt]
@@ -48,7 +49,7 @@ _FAULTS = {
     ),
     "weave": (
         "The hands cross too late, and the poi hits an arm: cross while both point down.",
-        "One hand is lazy, and split time turns into together: listen for an even beat.",
+        "One hand is lazy, and split time turns into same time: listen for an even beat.",
         "The body turns with every crossing: let the arms do it.",
     ),
     "swing": (
@@ -131,8 +132,7 @@ def practice_of(one: OnePattern) -> list[str]:
         stations = one.stations()
         words = step_words(stations)
         once = [words[step.first.number - 1].hand for step in folded_steps(stations)]
-        clock = ", ".join(each.removesuffix(" o’clock") for each in once)
-        hand = f"Without a prop: the hand alone, round the clock ({clock} o’clock), counting aloud."
+        hand = f"Without a prop: the hand alone, round the clock ({clocks_words(once)}), counting aloud."
     except ValueError:
         hand = "Without a prop: the hands alone, counting aloud, until you need not think of them."
     low = max(slowest_taut(one) or 0.0, _SLOWEST * one.tempo)
@@ -148,7 +148,7 @@ def practice_of(one: OnePattern) -> list[str]:
     if len(one.sides) > 1:
         out.append(
             "The other hand alone, the same way; then both, slowly again: "
-            f"{one.dance.timing} time, {one.dance.direction} direction."
+            f"{timing_words(one.dance.timing, one.dance.direction)}."
         )
     out.append("The other way about: begin with the other hand, or as in a mirror.")
     if first:

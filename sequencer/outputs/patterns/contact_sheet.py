@@ -21,6 +21,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import PosedBody
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.motion.props.prop import PropKind
 from sequencer.outputs.figures import plain_text
 from sequencer.outputs.patterns.fit_words import (
@@ -149,7 +150,7 @@ def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
     figure.text(LEFT, 0.972, "Vocabulary", fontsize=15, fontweight="bold", va="top")
     how = f"{first.tempo:g} beats a minute"
     if len(first.sides) > 1:
-        how += f", {first.dance.timing} time, {first.dance.direction} direction"
+        how += f", {timing_words(first.dance.timing, first.dance.direction)}"
     figure.text(
         0.95, 0.968, f"{how}      {number}", fontsize=8.5, va="top", ha="right", color="#444444"
     )

@@ -9,6 +9,7 @@ from sequencer.motion.fitting.fits import Fit
 from sequencer.motion.fitting.windows import Window, Windows, short_of
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.patterns.parameters import ParameterValue
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.motion.performers.feasibility import GAP_ERROR, REACH_ERROR
 from sequencer.motion.props.prop import Prop
 from sequencer.outputs.patterns.one_pattern import OnePattern
@@ -26,7 +27,7 @@ _SPARE = 0.02  # [m] below which a prop is too close to something it should not 
 
 def who_words(one: OnePattern) -> str:
     """Body, prop, tempo, and the timing and direction of the two hands."""
-    hands = f", {one.dance.timing} time, {one.dance.direction} direction"
+    hands = f", {timing_words(one.dance.timing, one.dance.direction)}"
     return f"{body_words(one)} at {one.tempo:g} beats a minute{hands if len(one.sides) > 1 else ''}"
 
 
@@ -181,7 +182,7 @@ def _values_words(values: Mapping[str, ParameterValue], pattern: Pattern) -> str
         parts.append(f"{', '.join(moved)} than usual")
     if "from" in values:
         parts.append(
-            f"start the circle {from_words(float(values['from']))} "
+            f"start the circle at {clock_words(float(values['from']))} "
             f"(from {float(values['from']):g}°, usually {float(usual.get('from') or 0.0):g}°)"
         )
     covered = {*SIZES, *MOVES, "from"}
@@ -197,12 +198,6 @@ def _values_words(values: Mapping[str, ParameterValue], pattern: Pattern) -> str
 
 def _plain(value: ParameterValue | None) -> str:
     return f"{value:g}" if isinstance(value, float) else str(value)
-
-
-def from_words(angle: float) -> str:
-    """Where on its circle a hand starts, as a person would point to it."""
-    words = clock_words(angle)
-    return words if words.startswith("between") else f"at {words}"
 
 
 def finite(value: float) -> float | None:

@@ -165,7 +165,7 @@ class _Page:
         first, again = step.first, step.again
         counts = ", ".join(spoken_count(each.beat) for each in (first, again) if each is not None)
         figure.text(left, top, str(first.number), fontsize=15, fontweight="bold", va="top")
-        beneath = f"count\n{counts}\n{first.half}"
+        beneath = f"count\n{counts}\npoi {first.half}"
         figure.text(left, top - 0.021, beneath, fontsize=_TYPE, va="top", linespacing=1.15)
         at = left + 0.075
         for each in (first, again):

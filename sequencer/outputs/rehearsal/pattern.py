@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from sequencer.geometry.bodies import Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.build_steps import Station
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -38,7 +39,6 @@ from sequencer.outputs.words.law_words import law_words
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
 from sequencer.outputs.words.setting_words import setting_words
 from sequencer.outputs.words.station_words import hand_words, step_words
-from sequencer.outputs.words.timing_words import timing_words
 from sequencer.timing.tempo import TempoMap
 
 _LONGEST = 64  # beats shown of a pattern that never comes home

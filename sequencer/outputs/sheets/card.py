@@ -139,12 +139,14 @@ def _laid_out(
             if sum(map(partial(high, inner), back)) > tall:
                 continue
             first = _listed("Remember", words[:count], SMALL)
-            apart = [*packed(cues, inner, tall), *(packed(first, inner, tall) if first else [])]
+            told = not_alone(packed(cues, inner, tall), inner, tall)
+            apart = [*told, *(packed(first, inner, tall) if first else [])]
             columns = apart if len(apart) <= PANELS - 2 else packed([*cues, *first], inner, tall)
             if len(columns) <= PANELS - 2:
                 return columns, back
     rest = _listed("Remember", words, SMALL)
-    return [*packed(cues, inner, tall), *packed(rest, inner, tall)], _back(edition, who)
+    told = not_alone(packed(cues, inner, tall), inner, tall)
+    return [*told, *packed(rest, inner, tall)], _back(edition, who)
 
 
 def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Flowable]]:
@@ -164,6 +166,15 @@ def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Fl
         columns[-1].append(block)
         left -= needed + (block.getSpaceAfter() or 0)
     return columns
+
+
+def not_alone(columns: Sequence[list[Flowable]], room: float, tall: float) -> list[list[Flowable]]:
+    """Columns of which the last holds more than one block, if the one before can spare one: nobody turns over for "END"."""
+    none: list[Flowable] = []
+    *before, first, last = [none, *map(list, columns)]
+    if len(last) == 1 and len(first) > 2 and high(room, first[-1]) + high(room, last[0]) <= tall:
+        last.insert(0, first.pop())
+    return [each for each in (*before, first, last) if each]
 
 
 def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowable]:

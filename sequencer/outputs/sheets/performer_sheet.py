@@ -1,8 +1,7 @@
 """A performer's sheet: what to do, when and where, on two pages for a solo of four minutes. Lengths in points."""
 
-from collections.abc import Sequence
 from functools import partial
-from math import floor, inf
+from math import floor
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
@@ -12,7 +11,7 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, span_seconds
 from sequencer.outputs.sheets.parts.cues import burns_of, early_clock, late_clock
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import formation_plans
+from sequencer.outputs.sheets.parts.formation_plans import formation_plans, height_of
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.holding import held_words
 from sequencer.outputs.sheets.parts.notices import (
@@ -29,6 +28,12 @@ from sequencer.safety.burning import burn_time
 
 _PAGES = 2  # that a show should fit on: the largest type is taken that does
 _PLANS_ACROSS = 4
+_PLAN_SHARES = (
+    1.4,
+    1.2,
+    1.0,
+    0.8,
+)  # of a column's width: how high plans may be where there is room
 _PLAN_SHARE, _PLAN_TALL = 0.34, 150.0  # of the page's width, and height, of a soloist's plan
 _SPARE = 48.0  # lost where a row does not fit at the foot of a page
 _CHANGES = 96.0  # for the note on what has changed, which is put in later
@@ -61,37 +66,53 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     story += whole_show_block(edition, who, room)
     story += _own_notes(edition, who)
     floor = _floor(edition, who, page)
-    foot = [
-        *_kept(brief_notes(edition, findings), room, page),
-        *(cautions_block(edition, "performer", room, columns=3) if len(floor) != 1 else []),
-    ]
-    taken = _height([*story, *floor, *foot], room) + (_CHANGES if edition.before else 0.0)
+    notes = _kept(brief_notes(edition, findings), room, page)
+    cautions = cautions_block(edition, "performer", room, columns=3) if len(floor) != 1 else []
+    foot = [*notes, *cautions]
+    taken = height_of([*story, *floor, *foot], room) + (_CHANGES if edition.before else 0.0)
     for sizes in ROW_TYPES:
         table = cue_table(edition, who, room, sizes)
-        if taken + _height([table], room) < _PAGES * page.tall - _SPARE:
+        if taken + height_of([table], room) < _PAGES * page.tall - _SPARE:
             break
+    above = height_of([*story, table], room) + (_CHANGES if edition.before else 0.0)
+    ends = [height_of(notes, room), height_of(cautions, room)]
+    floor = _largest_floor(edition, who, page, floor, above, ends)
     return [*story, Spacer(1, 4), table, *_kept(floor, room, page), *foot]
 
 
 def _kept(parts: list[Flowable], room: float, page: Page) -> list[Flowable]:
     """What is short stays on one page with its heading."""
-    high = _height(parts, room)
+    high = height_of(parts, room)
     return [CondPageBreak(high + 2), *parts] if 0 < high < _SHORT * page.tall else parts
 
 
-def _height(parts: Sequence[Flowable], room: float) -> float:
-    """How high some parts are, one under the other."""
-    return sum(
-        part.wrap(room, inf)[1] + part.getSpaceBefore() + part.getSpaceAfter()
-        for part in parts
-        if not isinstance(part, CondPageBreak)
-    )
+def _largest_floor(
+    edition: Edition, who: str, page: Page, floor: list[Flowable], above: float, foot: list[float]
+) -> list[Flowable]:
+    """Where one stands, as large as two pages have room for; as usual if it takes more anyhow."""
+    if len(edition.staged.show.names) < 2 or not floor:
+        return floor
+    for share in _PLAN_SHARES:
+        larger = _floor(edition, who, page, share)
+        if _pages([height_of(larger, page.inner), *foot], above + _SPARE, page) <= _PAGES:
+            return larger
+    return floor
 
 
-def _floor(edition: Edition, who: str, page: Page) -> list[Flowable]:
+def _pages(pieces: list[float], above: float, page: Page) -> int:
+    """How many pages it takes to lay pieces that are not parted below what is so high."""
+    full, used = divmod(above, page.tall)
+    for high in pieces:
+        if used + high > page.tall:
+            full, used = full + 1, 0.0
+        used += high
+    return int(full) + 1
+
+
+def _floor(edition: Edition, who: str, page: Page, share: float | None = None) -> list[Flowable]:
     """Where one stands: in a group formation by formation, with the others; alone on one plan beside the cautions."""
     if len(edition.staged.show.names) > 1:
-        return formation_plans(edition, page, focus=who, across=_PLANS_ACROSS)
+        return formation_plans(edition, page, focus=who, across=_PLANS_ACROSS, share=share)
     wide = page.inner * _PLAN_SHARE
     plan = own_places(edition, who, wide=wide - 12, tall=_PLAN_TALL)
     if not plan:

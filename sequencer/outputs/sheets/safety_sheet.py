@@ -51,7 +51,7 @@ from sequencer.safety.handling import seconds_words
 from sequencer.safety.permits import permit_words
 from sequencer.safety.watching import HandOver
 from sequencer.show.site import extinguisher_words
-from sequencer.units import rounded_up
+from sequencer.units import aloud, rounded_up
 
 MOST_PASSES = 24
 _BASIS = {
@@ -257,6 +257,7 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
         return story
     widths = [80.0, room * 0.36, 66.0, 62.0]
     widths.append(room - sum(widths))
+    bars = edition.staged.tempo.bar_lengths
     rows: list[list[Cell]] = [
         [head_cell(w) for w in ("time", "between", "closest", "required", "where")]
     ]
@@ -269,7 +270,10 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
                     Prose(TextSpan(clock_fine(one.at), "Bold", CUE), role="TD"),
                     Prose(
                         TextSpan(
-                            f"bar {one.position}" if one.position else "", "Regular", SMALL, SOFT
+                            aloud(one.position, bars, "bar ") if one.position else "",
+                            "Regular",
+                            SMALL,
+                            SOFT,
                         ),
                         role="TD",
                     ),

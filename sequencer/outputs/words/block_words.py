@@ -3,11 +3,11 @@
 from collections.abc import Mapping
 from typing import Any
 
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.words.place_words import block_place
 from sequencer.outputs.words.posture_words import block_posture
 from sequencer.outputs.words.stop_words import stop_words
-from sequencer.outputs.words.timing_words import timing_words
 from sequencer.staging.staged import Block
 
 

@@ -22,7 +22,11 @@ _SWINGS = {
     (0, 1): "out to the right", (0, -1): "across to the left", (1, 1): "out in front",
     (1, -1): "back towards you", (2, 1): "up and over", (2, -1): "down and under",
 }  # fmt: skip
-_EXACT, _NEAR = 5.0, 10.0  # [degrees] off a full hour: said plainly, said with "about"
+_HOURS = (
+    "twelve", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
+)  # fmt: skip
+_WHOLE = " o’clock"
+_MIDDLE = "the middle"
 _TILTED = 10.0  # [degrees] off one of the three planes
 _SAME = 1e-6
 
@@ -31,7 +35,7 @@ _SAME = 1e-6
 class StepWords:
     """One build step in words."""
 
-    hand: str  # "5 o'clock"
+    hand: str  # "5 o'clock", "half past four"
     way: str  # "forward": which way the poi goes round
     plane: str  # "wheel plane", with its tilt
     then: str  # what to do to get to the next step; empty at the last
@@ -60,8 +64,8 @@ def step_words(stations: Sequence[Station]) -> list[StepWords]:
 
     Notes
     -----
-    Source: the stations; clock positions to the hour ("about" from 5 to 10 degrees off, "between" beyond). The way the poi
-    swings is its direction of motion as it leaves the station, by the nearest of six directions. Common practice.
+    Source: the stations; clock positions to the nearest quarter of an hour, at most 3.75 degrees off. The way the poi swings
+    is its direction of motion as it leaves the station, by the nearest of six directions. Common practice.
     """
     out = []
     middle, axis = _middle(stations), _axis(stations)
@@ -152,35 +156,43 @@ def _axis(stations: Sequence[Station]) -> int:
 
 
 def hand_words(place: str) -> str:
-    """Where the hand is: "hand at 5 o'clock", "hand between 4 and 5 o'clock"."""
-    return f"hand {place}" if place.startswith("between") else f"hand at {place}"
+    """Where the hand is: "hand at 5 o'clock", "hand at half past four", "hand in the middle"."""
+    return f"hand {'in' if place == _MIDDLE else 'at'} {place}"
 
 
 def _clock(away: Floats, axis: int) -> str:
     _, right, up = _VIEWS[axis]
     x, y = float(away @ np.array(right)), float(away @ np.array(up))
     if np.hypot(x, y) < 1e-6:
-        return "the middle"
+        return _MIDDLE
     return clock_words(float(np.degrees(np.arctan2(y, x))))
 
 
 def clock_words(angle: float) -> str:
-    """A place on a circle by the clock: "5 o'clock", "about 5 o'clock", "between 4 and 5 o'clock".
+    """A place on a circle as the hour hand would point to it: "5 o'clock", "half past four", "quarter to five".
 
     Parameters
     ----------
     angle : float [degrees]
         As its viewer sees it: 0 to the right, which is 3 o'clock, growing anticlockwise.
     """
-    hours = (90.0 - angle) % 360.0 / 30.0
-    off = 30.0 * abs(hours - round(hours))
-    if off > _NEAR:
-        return f"between {_hour(int(hours))} and {_hour(int(hours) + 1)} o’clock"
-    return f"{'about ' if off > _EXACT else ''}{_hour(round(hours))} o’clock"
+    hour, quarter = divmod(round((90.0 - angle) / 7.5), 4)
+    this, following = _HOURS[hour % 12], _HOURS[(hour + 1) % 12]
+    whole = f"{(hour - 1) % 12 + 1}{_WHOLE}"
+    return (whole, f"quarter past {this}", f"half past {this}", f"quarter to {following}")[quarter]
 
 
-def _hour(hours: int) -> int:
-    return (hours - 1) % 12 + 1
+def clocks_words(places: Sequence[str]) -> str:
+    """Places by the clock in their order: "6, 4, 2 o'clock", "6 o'clock, half past four, 3 o'clock".
+
+    Parameters
+    ----------
+    places : sequence of str
+        As `clock_words` says them.
+    """
+    if all(place.endswith(_WHOLE) for place in places):
+        return ", ".join(place.removesuffix(_WHOLE) for place in places) + _WHOLE
+    return ", ".join(places)
 
 
 def _plane(station: Station) -> tuple[str, str]:

@@ -11,7 +11,7 @@ import pytest
 from ruamel.yaml import YAML
 
 from sequencer.motion.patterns.library import patterns
-from sequencer.show.schema import show_schema
+from sequencer.show.schema import editor_schema, show_schema
 from sequencer.show.schema_names import names_of
 from sequencer.units import AREAS, DURATIONS, LENGTHS, MASSES, quantity
 
@@ -106,7 +106,7 @@ def test_own_patterns_are_taken():
 
 def test_the_names_are_enumerations_that_an_editor_can_offer(own):
     who = own["$defs"]["Entry"]["properties"]["who"]["anyOf"]
-    assert {"enum": ["all", "Wren", "Moss", "Juniper", "Sable"]} in who
+    assert who[0]["enum"] == ["all", "Wren", "Moss", "Juniper", "Sable"]
     assert set(own["$defs"]["Step"]["properties"]["pattern"]["anyOf"][0]["enum"]) == set(patterns())
 
 
@@ -158,3 +158,15 @@ def test_names_come_from_a_file_that_is_no_show_yet():
         {"cast": [{"name": " Ada  B "}, {"nmae": "x"}, 3], "crew": None, "phrases": []}, ["a"]
     )
     assert (found.cast, found.crew, found.phrases, found.patterns) == (("Ada B",), (), (), ("a",))
+
+
+def test_an_editor_is_given_words_for_names_and_values(own):
+    """Each pattern's summary beside its name, and what to say of a name that is none."""
+    (form, *_) = own["$defs"]["Step"]["properties"]["pattern"]["anyOf"]
+    told = dict(zip(form["enum"], form["enumDescriptions"], strict=True))
+    assert told["two-beat-weave"] == patterns()["two-beat-weave"].summary
+    (form, *_) = own["$defs"]["Entry"]["properties"]["who"]["anyOf"]
+    assert form["errorMessage"].endswith("this name: all, Wren, Moss, Juniper, Sable")
+    canon = editor_schema()["$defs"]["Entry"]["properties"]["canon"]["anyOf"][0]
+    assert canon["description"].startswith("each performer starts this many beats after")
+    assert canon["patternErrorMessage"] == "a number of beats greater than 0: 8 or 1/2"

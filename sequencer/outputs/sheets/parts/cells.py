@@ -9,14 +9,16 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, brief, clock, closed_up
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.safety.burning import PlannedBurn
+from sequencer.units import aloud
 
 
 def when_cell(edition: Edition, beat: float) -> Cell:
     """Time and bar of a beat, large."""
     staged = edition.staged
+    bar = aloud(staged.position(beat), staged.tempo.bar_lengths, "bar ")
     return [
         Prose(TextSpan(clock(staged.seconds(beat)), "Poster", HEAD), leading=1.1, role="TD"),
-        Prose(TextSpan(f"bar {staged.position(beat)}", "Bold", TEXT), role="TD"),
+        Prose(TextSpan(bar, "Bold", TEXT), role="TD"),
     ]
 
 

@@ -189,7 +189,9 @@ def confirm_block(edition: Edition, room: float) -> list[Flowable]:
         [head_cell(word) for word in ("", "only a person can confirm", "initials", "time")]
     ]
     for row in rows:
-        words = [TextSpan(closed_up(row.text), "Regular", TEXT)]
+        is_bare = row.text[:1].isdigit()  # a length or a time, which says nothing by itself
+        asked = f"{row.what}: {row.asked or row.text}" if is_bare else row.text
+        words = [TextSpan(closed_up(asked), "Regular", TEXT)]
         if row.has:
             words.append(TextSpan(f"  ({closed_up(row.has)})", "Regular", SMALL))
         cells.append([VerdictMark("confirm"), Prose(words, role="TD"), "", ""])

@@ -89,16 +89,30 @@ def formation_plans(
     title: str = "Where you stand",
     chosen: Collection[int] | None = None,
     across: int = 2,
+    share: float | None = None,
 ) -> list[Flowable]:
-    """Plans with their words, side by side: of every formation, or of the chosen ones."""
+    """Plans with their words, side by side: of every formation, or of the chosen ones.
+
+    Parameters
+    ----------
+    edition, page
+    focus : str, optional
+        Whose plans they are.
+    title : str
+    chosen : collection of int, optional
+    across : int
+        Plans side by side, at most.
+    share : float, optional
+        Greatest height of a plan over the width of its column; default: as is usual for whom it is.
+    """
     staged = edition.staged
     if not staged.standings:
         return []
     order = moved_formations(staged) if chosen is None else tuple(sorted(chosen))
     across = _across(edition, order, page.inner, across, crew=focus is None)
     column = page.inner / across
-    share = PLAN_SHARE if focus is None and chosen is None else OWN_SHARE
-    most = min(column * share, TALLEST)
+    usual = PLAN_SHARE if focus is None and chosen is None else OWN_SHARE
+    most = min(column * (share or usual), TALLEST)
     cells: list[Cell] = []
     style: list[tuple[object, ...]] = []
     wide_first = focus is not None and len(order) > 1 and across > 2
@@ -115,12 +129,23 @@ def formation_plans(
             style.append(("SPAN", (0, 0), (1, 0)))
     cells += [""] * (-len(cells) % across)
     rows = [cells[k : k + across] for k in range(0, len(cells), across)]
+    widths = [column] * across
+    above = [heading(title), *_numbers(edition, listed_below=focus is None and chosen is None)]
+    first = grid(rows[:1], widths, *style[:1], pad=3, gutter=GUTTER, by_cell=True)
     return [
-        CondPageBreak(most * (1.3 if wide_first else 1.0) + 100),
-        heading(title),
-        *_numbers(edition, listed_below=focus is None and chosen is None),
-        grid(rows, [column] * across, *style, pad=3, gutter=GUTTER, by_cell=True),
+        CondPageBreak(min(height_of([*above, first], page.inner) + 2, page.tall)),
+        *above,
+        grid(rows, widths, *style, pad=3, gutter=GUTTER, by_cell=True),
     ]
+
+
+def height_of(parts: Sequence[Flowable], room: float) -> float:
+    """How high some parts are, one under the other."""
+    return sum(
+        part.wrap(room, inf)[1] + part.getSpaceBefore() + part.getSpaceAfter()
+        for part in parts
+        if not isinstance(part, CondPageBreak)
+    )
 
 
 def _numbers(edition: Edition, *, listed_below: bool) -> list[Flowable]:

@@ -12,13 +12,12 @@ import numpy as np
 
 from sequencer.geometry.bodies import Side
 from sequencer.motion.patterns.planes import plane_words
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.words.law_words import LawWords, law_words
 from sequencer.outputs.words.place_words import danced_law, danced_span
 from sequencer.staging.staged import Block
 
-_TIMING = {"together": "together", "split": "split time", "quarter": "quarter time"}
-_DIRECTION = {"same": "same direction", "opposite": "opposite directions"}
 _SEEN = re.compile(r"(?P<plane>\w+ plane), (?P<way>[\w ]+)(?P<rest>, .*)?")
 _BENDS = re.compile(r"the plane bends, starting (?:with )?(?P<first>.*)")
 _BENT = re.compile(
@@ -58,7 +57,7 @@ def together_words(block: Block) -> str:
     """Timing and direction of the two hands; empty for one hand and for links."""
     if block.link or len(block.hands) < 2:
         return ""
-    return f"{_TIMING[block.timing]}, {_DIRECTION[block.direction]}"
+    return timing_words(block.timing, block.direction)
 
 
 @lru_cache(maxsize=20_000)

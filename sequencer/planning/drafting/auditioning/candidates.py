@@ -27,6 +27,7 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import Direction, Timing, block_laws
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.patterns.parameters import ParameterValue
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
@@ -74,7 +75,7 @@ class DraftMove:
     @property
     def words(self) -> str:
         """The move in words."""
-        hands = "" if self.one_hand else f", {self.timing} time, {self.direction} direction"
+        hands = "" if self.one_hand else f", {timing_words(self.timing, self.direction)}"
         cycle = "" if self.usual else f", {self.cycle:g} beats a cycle"
         return f"{self.pattern}{hands}{cycle}" + (f", drawn {self.drawn}" if self.drawn else "")
 

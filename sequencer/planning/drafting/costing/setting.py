@@ -7,6 +7,7 @@ from math import inf
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.planning.drafting.auditioning.candidates import usual_hands
 from sequencer.planning.drafting.auditioning.cast_moves import effects, plane_of
 from sequencer.planning.drafting.costing.slot_links import EIGHTS, SEEN, SlotLinks
@@ -338,7 +339,7 @@ class Setting(SlotLinks):
         for timing, direction in self.modes if len(self.modes) > 1 else ():
             row = ((self.timings == timing) & (self.directions == direction)).astype(np.float64)
             yield Counting(
-                name=f"{timing} time, {direction} direction at most {most_alike:g} times",
+                name=f"{timing_words(timing, direction)} at most {most_alike:g} times",
                 counts=tuple(row for _ in self.uses),
                 at_most=most_alike,
                 price=self.weights.alike,

@@ -89,7 +89,7 @@ def test_what_opens_a_window_is_tried_from_the_least_change_on(monkeypatch):
         "66 beats per minute or more",
         "a tether of 45 cm",
         "ahead left for the tool to choose",
-        "together time, same direction",
+        "same time, same direction",
     ]
     assert tried[0].tempo == pytest.approx((66.0, 66.0))
     assert tried[1].props["left"].length == 0.45

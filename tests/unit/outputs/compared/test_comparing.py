@@ -60,7 +60,7 @@ def test_hands_timing_parameters_and_another_move():
     )  # fmt: skip
     words = [each.words for each in found.changes]
     assert any(each.startswith("extension instead of static-spin: the left hand only instead of both hands") for each in words)  # fmt: skip
-    assert any("split time instead of together time" in each and "hand radius 0.2" in each for each in words)  # fmt: skip
+    assert any("split time instead of same time" in each and "hand radius 0.2" in each for each in words)  # fmt: skip
 
 
 def test_several_moves_by_the_same_length_are_one_change():

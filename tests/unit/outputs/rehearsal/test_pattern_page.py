@@ -22,7 +22,7 @@ def test_stations_are_those_of_the_build():
 
     assert [beat for beat, *_ in document["stations"]] == [step.beat for step in steps[:-1]]
     assert document["stations"][0][1] == (
-        "step 1 · hand at 6 o’clock · backward, wheel plane · next: hand to between 4 and 5 o’clock; poi swings back towards "
+        "step 1 · hand at 6 o’clock · backward, wheel plane · next: hand to half past four; poi swings back towards "
         "you into the wall plane, anticlockwise"
     )
 

@@ -149,5 +149,5 @@ def test_a_solo_is_written_for_each_and_the_links_within_it_for_the_soloist():
     ]
     assert found[2].remark == "B: solo of Ash, the others in support"
     assert each[1].words == (
-        "box, split time, same direction, Ash alone; the others: spin, split time, opposite direction"
+        "box, split time, same direction, Ash alone; the others: spin, split time, opposite directions"
     )

@@ -1,7 +1,13 @@
 """How two hands go together, as performers say it: "same time, opposite directions"."""
 
-_TIMING = {"together": "same time", "split": "split time", "quarter": "quarter time"}
-_DIRECTION = {"same": "same direction", "opposite": "opposite directions"}
+from collections.abc import Mapping
+
+TIME_WORDS: Mapping[str, str] = {
+    "together": "same time",
+    "split": "split time",
+    "quarter": "quarter time",
+}
+WAY_WORDS: Mapping[str, str] = {"same": "same direction", "opposite": "opposite directions"}
 
 
 def timing_words(timing: str, direction: str) -> str:
@@ -16,4 +22,4 @@ def timing_words(timing: str, direction: str) -> str:
     -----
     Source: common practice among spinners.
     """
-    return f"{_TIMING[timing]}, {_DIRECTION[direction]}"
+    return f"{TIME_WORDS[timing]}, {WAY_WORDS[direction]}"
