@@ -2,8 +2,9 @@
 
 from typing import Any
 
-from sequencer.show.model import Show
+from sequencer.show.model import Entry, Show
 from sequencer.show.schema_names import SchemaNames, with_names, with_vocabulary
+from sequencer.show.step_kinds import NEVER_TOGETHER, STEP_KINDS, is_of_use
 
 
 def show_schema(names: SchemaNames | None = None) -> dict[str, Any]:
@@ -26,4 +27,16 @@ def show_schema(names: SchemaNames | None = None) -> dict[str, Any]:
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         "$comment": f"written by `{written}`",
         **schema,
+    }
+
+
+def step_kinds() -> dict[str, Any]:
+    """What each kind of entry can say, for forms: what makes it one, its keys, and keys that exclude each other."""
+    keys = {name: field.alias or name for name, field in Entry.model_fields.items()}
+    return {
+        "kinds": {
+            kind: {"made_by": [*names], "takes": [key for name, key in keys.items() if is_of_use(name, kind)]}
+            for kind, names in STEP_KINDS.items()
+        },
+        "never_together": NEVER_TOGETHER,
     }
