@@ -237,7 +237,9 @@ class Step(Record):
         lost = {name for name in self.model_fields_set if not applies(name, kind)}
         if kind != "accent":
             lost -= MAKING  # `link: false` beside a pattern says nothing
-        return [field.alias or name for name, field in type(self).model_fields.items() if name in lost]
+        return [
+            field.alias or name for name, field in type(self).model_fields.items() if name in lost
+        ]
 
     @model_validator(mode="after")
     def _one_thing(self) -> Self:

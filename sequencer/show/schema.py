@@ -35,7 +35,10 @@ def step_kinds() -> dict[str, Any]:
     keys = {name: field.alias or name for name, field in Entry.model_fields.items()}
     return {
         "kinds": {
-            kind: {"made_by": [*names], "takes": [key for name, key in keys.items() if is_of_use(name, kind)]}
+            kind: {
+                "made_by": [*names],
+                "takes": [key for name, key in keys.items() if is_of_use(name, kind)],
+            }
             for kind, names in STEP_KINDS.items()
         },
         "never_together": NEVER_TOGETHER,

@@ -73,7 +73,9 @@ def fields(kind):
     takes = step_kinds()["kinds"][kind]["takes"]
     for key, of in properties.items():
         if key not in listed("more.tsx", "ELSEWHERE"):
-            choices = of.get("enum") or ([True, False] if of.get("type") == "boolean" else [SENT[key]])
+            choices = of.get("enum") or (
+                [True, False] if of.get("type") == "boolean" else [SENT[key]]
+            )
             yield from ((key, value, key in takes) for value in choices)
 
 
@@ -117,5 +119,5 @@ def test_keys_that_exclude_each_other_are_refused_together():
     for pair in NEVER_TOGETHER:
         both = ", ".join(f"{key}: {lengths[key]}" for key in pair)
         text = SHOW.replace("{accent: 21.1}", f"{{from: 30.1, pattern: extension, {both}}}")
-        with pytest.raises(InputError, match="not both|give one of|cannot be combined"):
+        with pytest.raises(InputError, match=r"not both|give one of|cannot be combined"):
             show_from_document(parse_document(text, "s.yaml"))
