@@ -136,9 +136,9 @@ async def _patterns(server: ShowServer, given: Mapping[str, Any]) -> Any:
 
 
 async def _schema(_server: ShowServer, _given: Mapping[str, Any]) -> Any:
-    from sequencer.show.schema import show_schema
+    from sequencer.show.schema import show_schema, step_kinds
 
-    return show_schema()
+    return {**show_schema(), "step_kinds": step_kinds()}
 
 
 async def _operations(_server: ShowServer, _given: Mapping[str, Any]) -> Any:

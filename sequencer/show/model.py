@@ -28,6 +28,7 @@ from sequencer.show.field_kinds import (
 from sequencer.show.performer_record import Performer
 from sequencer.show.record import FilePoint, Names, Paths, Record
 from sequencer.show.site import VenueRecord
+from sequencer.show.step_kinds import MAKING, STEP_KINDS, applies
 from sequencer.show.tonight_record import Tonight
 from sequencer.show.wishes import DraftMark, Wishes
 from sequencer.units import counted
@@ -166,15 +167,6 @@ class HandPart(Record):
     )
 
 
-_OF_A_PATTERN = {
-    "parameters": "with",
-    "hands": "hands",
-    "timing": "timing",
-    "direction": "direction",
-    "cycle": "cycle",
-    "shift": "shift",
-}  # fields of a step that apply only to a pattern, with their keys
-_OF_AN_ACCENT = frozenset({"accent", "who", "note"})
 StopKind = Literal["rest", "hold"]
 
 
@@ -233,6 +225,22 @@ class Step(Record):
         """Which kind of stop it is; None if it is none."""
         return "rest" if self.rest is not None else "hold" if self.hold is not None else None
 
+    @property
+    def kind(self) -> str:
+        """What it is: one of STEP_KINDS."""
+        made = ((kind, getattr(self, name)) for kind, names in STEP_KINDS.items() for name in names)
+        return next(kind for kind, given in made if given is not None and given is not False)
+
+    def _lost(self) -> list[str]:
+        """Keys that do not apply to what it is, in the order of the fields."""
+        kind = self.kind
+        lost = {name for name in self.model_fields_set if not applies(name, kind)}
+        if kind != "accent":
+            lost -= MAKING  # `link: false` beside a pattern says nothing
+        return [
+            field.alias or name for name, field in type(self).model_fields.items() if name in lost
+        ]
+
     @model_validator(mode="after")
     def _one_thing(self) -> Self:
         own = self.left is not None or self.right is not None
@@ -245,22 +253,18 @@ class Step(Record):
             raise ValueError("give beats or cycles, not both")
         if self.link and self.beats is None:
             raise ValueError("a link needs a length in beats")
-        lost = [key for name, key in _OF_A_PATTERN.items() if name in self.model_fields_set]
-        if self.stop is not None and "hands" in lost:
-            lost.remove("hands")
-        if lost and (self.link or self.phrase is not None or self.stop is not None):
-            kind = "link" if self.link else self.stop or "phrase"
+        lost = [key for key in self._lost() if key != "cycles"]  # of a stop: said below
+        if lost and self.kind != "accent":
             raise ValueError(
-                f"{lost[0]} does not apply to a {kind}; write it next to the pattern it is for"
+                f"{lost[0]} does not apply to a {self.kind}; write it next to the pattern it is for"
             )
         return self
 
     @model_validator(mode="after")
     def _stops(self) -> Self:
         given = self.model_fields_set
-        if self.accent is not None and (more := sorted(given - _OF_AN_ACCENT)):
-            key = "from" if more[0] == "start" else more[0]
-            raise ValueError(f"{key} does not apply to an accent, which takes no time")
+        if self.accent is not None and (lost := self._lost()):
+            raise ValueError(f"{min(lost)} does not apply to an accent, which takes no time")
         if self.stop is None:
             return self
         if self.cycles is not None:

@@ -2,8 +2,9 @@
 
 from typing import Any
 
-from sequencer.show.model import Show
+from sequencer.show.model import Entry, Show
 from sequencer.show.schema_names import SchemaNames, with_names, with_vocabulary
+from sequencer.show.step_kinds import NEVER_TOGETHER, STEP_KINDS, is_of_use
 
 
 def show_schema(names: SchemaNames | None = None) -> dict[str, Any]:
@@ -49,3 +50,18 @@ def _tell_what_for(schema: dict[str, Any]) -> None:
             forms = [form for form in field.get("anyOf", ()) if "description" in form]
             for form in forms if "description" in field else ():
                 form["description"] = f"{field['description']}; {form['description']}"
+
+
+def step_kinds() -> dict[str, Any]:
+    """What each kind of entry can say, for forms: what makes it one, its keys, and keys that exclude each other."""
+    keys = {name: field.alias or name for name, field in Entry.model_fields.items()}
+    return {
+        "kinds": {
+            kind: {
+                "made_by": [*names],
+                "takes": [key for name, key in keys.items() if is_of_use(name, kind)],
+            }
+            for kind, names in STEP_KINDS.items()
+        },
+        "never_together": NEVER_TOGETHER,
+    }

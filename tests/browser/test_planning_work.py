@@ -21,6 +21,8 @@ FOCUSED = """words => (document.activeElement.textContent || document.activeElem
     .trim().startsWith(words)"""
 WIDER = """() => document.documentElement.scrollWidth <= innerWidth ? [] : [...document.querySelectorAll('*')]
     .filter((each) => each.getBoundingClientRect().right > innerWidth).map((each) => each.outerHTML.slice(0, 80))"""
+SLOWLY = """() => { const send = window.fetch; window.fetch = async (...what) => {
+    if (String(what[0]).endsWith('operations')) await new Promise((done) => setTimeout(done, 300)); return send(...what); } }"""
 SHOW = """\
 title: Small
 track: {file: song.wav, corrections: {metre: 4, one: 0:00.5}}
@@ -365,22 +367,54 @@ def test_on_a_phone_everything_is_within_the_width(browser, show, folder, scheme
 
 
 def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
+    text = SHOW.replace(
+        "timeline:\n", "phrases:\n  calm: [{pattern: extension, beats: 8}]\ntimeline:\n"
+    ) + "  - {from: 7.1, phrase: calm}\n  - {from: 9.1, phrase: calm}\n"  # fmt: skip
+    show.write_text(text, encoding="utf-8")
     with warm_desk(show) as served, visitor(browser, served.address) as page:
-        before = text_of(served)
-        page.locator(".count[aria-label^='Bar 3, count 1, ']").first.click(
-            force=True
-        )  # below its block
-        page.get_by_text("Cue word, note and more").click()
-        for key, word in (("cue", "sweep"), ("timing", "split")):
-            more = page.locator(".place details .more select")
-            more.select_option(key)
-            field = page.locator(f".place [id$='-{key}']")
-            if key == "cue":
-                field.fill(word)
-                field.press("Enter")
-            else:
-                field.select_option(word)
-            eventually(lambda key=key, word=word: f"{key}: {word}" in text_of(served))
-        page.get_by_role("button", name="Leave cue out").click()
-        eventually(lambda: "cue:" not in text_of(served))
-        assert text_of(served).replace(", timing: split", "") == before
+        _more_of(page, 3)
+        cue, note = (page.locator(f".place [id$='-{key}']") for key in ("cue", "note"))
+        # Changes of one field while the server still answers the first.
+        page.evaluate(SLOWLY)
+        for word in ("left", "up", "sweep"):
+            cue.fill(word)
+            cue.press("Enter")
+        eventually(lambda: "cue: sweep" in text_of(served))
+        # What is too long is not sent, and stays to be shortened.
+        cue.fill("x" * 81)
+        cue.press("Tab")
+        page.get_by_text("has at most 80 letters, and this one has 81").wait_for()
+        assert cue.input_value() == "x" * 81
+        page.get_by_role("button", name="Leave cue word out").click()
+        eventually(lambda: text_of(served) == text)
+        # A choice that is not taken is set back.
+        page.locator(".place details .more select").select_option("timing")
+        timing = page.locator(".place [id$='-timing']")
+        page.route("**/api/operations", lambda route: route.abort())
+        timing.select_option("quarter")
+        page.get_by_text("does not answer").first.wait_for()
+        page.wait_for_function("each => each.value === 'split'", arg=timing.element_handle())
+        page.unroute("**/api/operations")
+        timing.select_option("together")
+        eventually(lambda: "timing: together" in text_of(served))
+        # In a phrase, for this time only: the form stays, and the keyboard where it was.
+        page.get_by_role("button", name="Close").click()
+        _more_of(page, 7)
+        cue.fill("one")
+        page.keyboard.press("Tab")
+        note.fill("and slowly")
+        eventually(lambda: "cue: one" in text_of(served))
+        page.get_by_text("is danced once").wait_for()
+        assert note.evaluate("each => each === document.activeElement")
+        note.press("Enter")
+        eventually(lambda: "note: and slowly" in text_of(served))
+        assert text_of(served).count("phrase: calm}") == 1
+        assert "calm: [{pattern: extension, beats: 8}]" in text_of(served)
+
+
+def _more_of(page, bar):
+    page.locator(f".count[aria-label^='Bar {bar}, count 1, ']").first.click(force=True)
+    more = page.locator(".place details", has_text="Cue word, note and more")
+    if not more.evaluate("each => each.open"):
+        more.locator("summary").click()
+    more.locator(".fields").wait_for()

@@ -1,20 +1,27 @@
 // What a person does to the show: each goes to the server as an operation, and comes back as a new state.
 import { Refused, get, post, saidOf, type Block, type Entry, type Finding, type Findings, type Operation, type Path, type Song, type State, type View } from "./api";
 import { moment } from "./rows";
-import { busy, checking, copied, fault, findings, names, notice, picked, shared, song, stageFault, state, tempo, told, view } from "./store";
+import { busy, checking, copied, fault, findings, fresh, names, notice, picked, shared, song, stageFault, state, tempo, told, view } from "./store";
 
 let underWay: Promise<unknown> = Promise.resolve();
+let queued = 0; // asked for, and not answered yet
 
-/** Does something to the show; where it is refused, the page says why, and offers `again` if it can be done all the same. */
-export function doing(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
-  const done = toServer(work, said, again);
-  underWay = done;
+/** Once the server has answered about all that was asked for before: what was done last is what Undo takes back and Save writes. */
+function inTurn<T>(work: () => Promise<T>): Promise<T> {
+  fault.value = null; // when somebody acts: what is refused while more waits is still said
+  queued += 1;
+  const done = underWay.then(work).finally(() => (queued -= 1));
+  underWay = done.catch(() => {});
   return done;
+}
+
+/** Does something to the show in its turn; where it is refused, the page says why, and offers `again` if it can be done all the same. */
+export function doing(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
+  return inTurn(() => toServer(work, said, again));
 }
 
 async function toServer(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
   busy.value = true;
-  fault.value = null;
   try {
     take(await work());
     if (said) told.value = said;
@@ -34,21 +41,46 @@ export function take(now: State): void {
   if (state.value && now.revision < state.value.revision) return;
   if (now.recovered && now.recovered !== state.value?.recovered) notice(now.recovered);
   // Doing all the same what was refused is about the show as it was then.
-  if (fault.value?.anyway && state.value && now.revision !== state.value.revision) fault.value = null;
+  if (fault.value?.anyway && state.value && now.revision !== state.value.revision) fault.value = queued ? { ...fault.value, anyway: null } : null;
   state.value = now;
 }
 
-export function operate(operation: Operation | Operation[], said?: string, revision = state.value!.revision, anyway = false): Promise<boolean> {
-  const what = Array.isArray(operation) ? { operations: operation } : { operation };
-  return doing(
-    () => post<State>("operations", { revision, ...what, anyway }), said,
-    () => void operate(operation, said, revision, true),
-  );
+// What this page changed itself, one answer after the other, without moving anything to another place in the file.
+let steady = { since: -1, now: -1 };
+const IN_PLACE = /^change-(block|titles|heading|person|item)$/;
+
+type Composed = { operation: Operation | Operation[]; revision: number };
+
+/** Does an operation in its turn; one that is a function is made when its turn comes. */
+export function operate(operation: Operation | Operation[] | (() => Promise<Composed>), said?: string, revision = state.value!.revision, anyway = false): Promise<boolean> {
+  let now: Composed | null = null; // kept for `again`
+  return doing(async () => {
+    now = typeof operation === "function" ? await operation() : { operation, revision };
+    return send(now, anyway);
+  }, said, () => now && void operate(now.operation, said, now.revision, true));
 }
 
-/** Once the server has answered about all that was done before: what was done last is what Undo takes back and Save writes. */
-function inTurn(work: () => Promise<unknown>): Promise<unknown> {
-  return (underWay = underWay.then(work));
+/** On the revision that the operation was made for, which the server puts together with what came since; a value said after one that waited, on the answer to that. */
+async function send({ operation, revision }: Composed, anyway: boolean): Promise<State> {
+  const latest = state.value!.revision;
+  const on = valuesAlone(operation) && revision >= steady.since && latest === steady.now ? latest : revision;
+  const answer = await post<State>("operations", { revision: on, ...(Array.isArray(operation) ? { operations: operation } : { operation }), anyway });
+  const kept = inPlace(operation) && on === latest && answer.revision <= on + 1;
+  steady = { since: !kept ? answer.revision : steady.now === on ? steady.since : on, now: answer.revision };
+  return answer;
+}
+
+const inPlace = (operation: Operation | Operation[]): operation is Operation => !Array.isArray(operation) && IN_PLACE.test(operation.do);
+
+/** Whether it sets values as such: a record is written as a whole, so that the server has to see what else was said of it meanwhile. */
+function valuesAlone(operation: Operation | Operation[]): boolean {
+  return inPlace(operation) && Object.values(operation.values as object).every((each) => each === null || typeof each !== "object");
+}
+
+/** Once the page shows what it has done, or cannot. */
+export async function shown(): Promise<void> {
+  for (let k = 0; !fresh.value && !stageFault.value && k < 400; k++) await new Promise((done) => setTimeout(done, 50));
+  await new Promise((done) => setTimeout(done, 0)); // it is drawn
 }
 
 export const undo = () => inTurn(async () => state.value?.undo && toServer(() => post<State>("undo", {}), `Undone: ${state.value.undo}.`));

@@ -30,19 +30,22 @@ export function plain(part: Json): Json {
 
 export const worded = (key: string) => key.replaceAll("_", " ");
 
-export function Fields({ of, values, put, path, without = [], must = [] }: { of: Json; values: Json; put: Put; path: string; without?: string[]; must?: string[] }) {
-  const all = Object.entries<Json>(of?.properties ?? {}).filter(([key]) => !without.includes(key));
+/** Fields that are said, or asked for: those of `first` always and before all others; `words` are labels in place of keys. */
+export function Fields({ of, values, put, path, without = [], must = [], first = [], words = {} }: { of: Json; values: Json; put: Put; path: string; without?: string[]; must?: string[]; first?: string[]; words?: Record<string, string> }) {
+  const known: [string, Json][] = Object.entries<Json>(of?.properties ?? {}).filter(([key]) => !without.includes(key));
+  const all = [...first.flatMap((key) => known.filter((each) => each[0] === key)), ...known.filter(([key]) => !first.includes(key))];
+  const label = (key: string) => words[key] ?? worded(key);
   const own = values && typeof values === "object" ? values : {};
   const [added, setAdded] = useState<string[]>([]);
-  const here = ([key]: [string, Json]) => own[key] !== undefined || must.includes(key);
+  const here = ([key]: [string, Json]) => own[key] !== undefined || must.includes(key) || first.includes(key);
   const shown = [...all.filter(here), ...all.filter((each) => !here(each) && added.includes(each[0]))];
   const rest = all.filter((each) => !here(each) && !added.includes(each[0]));
   return (
     <div class="fields">
-      {shown.map(([key, each]) => <Field key={key} name={key} of={plain(each)} value={own[key]} set={(value) => put(key, value)} id={`${path} ${key}`.replaceAll(/\W+/g, "-")} must={must.includes(key)} />)}
+      {shown.map(([key, each]) => <Field key={key} name={key} label={label(key)} of={plain(each)} value={own[key]} set={(value) => put(key, value)} id={`${path} ${key}`.replaceAll(/\W+/g, "-")} must={must.includes(key)} />)}
       {rest.length > 0 && (
         <label class="more">Say more <select value="" onChange={(event) => { setAdded([...added, event.currentTarget.value]); event.currentTarget.value = ""; }}>
-          <option value="" />{rest.map(([key]) => <option key={key} value={key}>{worded(key)}</option>)}
+          <option value="" />{rest.map(([key]) => <option key={key} value={key}>{label(key)}</option>)}
         </select></label>
       )}
     </div>
@@ -52,12 +55,12 @@ export function Fields({ of, values, put, path, without = [], must = [] }: { of:
 const PERSON = ["lit_by", "put_out_by", "caller", "meets", "first_aider", "lead"]; // somebody of the show, or anybody
 const PEOPLE = ["who", "watches", "callers"]; // lists of people of the show
 
-function Field({ name, of, value, set, id, must }: { name: string; of: Json; value: Json; set: Set; id: string; must: boolean }) {
+function Field({ name, label, of, value, set, id, must }: Given & { must: boolean }) {
   const items = of.items ? plain(of.items) : null;
   const map = of.type === "object" && !of.properties && of.additionalProperties;
-  const given = { name, of, value, set, id };
+  const given = { name, label, of, value, set, id };
   const several = (of.required?.length ?? 0) > 1; // a record that cannot be said key by key
-  if (of.properties && value === undefined && several && !of.orWord) return <Group {...given} must={must}><NewRecord of={of} must={of.required} path={id} word={worded(name)} add={set} /></Group>;
+  if (of.properties && value === undefined && several && !of.orWord) return <Group {...given} must={must}><NewRecord of={of} must={of.required} path={id} word={label} add={set} /></Group>;
   if (of.properties && !(of.orWord && (value === undefined || typeof value === "string"))) return <Group {...given} must={must}><Nested of={of} value={value ?? {}} set={set} path={id} /></Group>;
   if (of.orWord) return <WordOrRecord {...given} must={must} />;
   if (PEOPLE.includes(name) && of.lines) return <Group {...given} must={must}><PeopleField {...given} /></Group>;
@@ -68,17 +71,17 @@ function Field({ name, of, value, set, id, must }: { name: string; of: Json; val
   return <Labelled {...given} must={must}><ScalarField {...given} must={must} /></Labelled>;
 }
 
-interface Given { name: string; of: Json; value: Json; set: Set; id: string }
+interface Given { name: string; label: string; of: Json; value: Json; set: Set; id: string }
 
-function Leave({ name, value, set, must }: Given & { must: boolean }) {
+function Leave({ label, value, set, must }: Given & { must: boolean }) {
   if (value === undefined || must) return null;
-  return <button type="button" class="small" title={`Leave ${worded(name)} out`} aria-label={`Leave ${worded(name)} out`} onClick={() => void set(null)}>×</button>;
+  return <button type="button" class="small" title={`Leave ${label} out`} aria-label={`Leave ${label} out`} onClick={() => void set(null)}>×</button>;
 }
 
 function Labelled({ children, ...given }: Given & { must: boolean; children: preact.ComponentChildren }) {
   return (
     <div class="field">
-      <label for={given.id}>{worded(given.name)}{given.must && " *"}</label>
+      <label for={given.id}>{given.label}{given.must && " *"}</label>
       {children}
       <Leave {...given} />
       <small id={`${given.id}-why`}>{given.of.description}{given.of.lines && "; one a line"}</small>
@@ -88,41 +91,56 @@ function Labelled({ children, ...given }: Given & { must: boolean; children: pre
 
 function Group({ children, ...given }: Given & { must: boolean; children: preact.ComponentChildren }) {
   return (
-    <fieldset class="group"><legend>{worded(given.name)}{given.must && " *"} <Leave {...given} /></legend>
+    <fieldset class="group"><legend>{given.label}{given.must && " *"} <Leave {...given} /></legend>
       {given.of.description && <small>{given.of.description}</small>}
       {children}
     </fieldset>
   );
 }
 
-function ScalarField({ name, of, value, set, id, must }: Given & { must: boolean }) {
+/** Sets a value; where it is refused, the field is drawn again, and shows what holds. */
+function useRefused(set: Set): Set {
+  const [, again] = useState(0);
+  return async (value) => {
+    const done = await set(value);
+    if (!done) again((now) => now + 1);
+    return done;
+  };
+}
+
+function ScalarField({ name, label, of, value, set, id, must }: Given & { must: boolean }) {
   const given = value === undefined || value === null ? "" : String(value);
   const options: string[] | null = of.enum ?? (of.type === "boolean" ? ["true", "false"] : null);
   const why = `${id}-why`;
+  const choose = useRefused(set);
   if (options) {
     return (
-      <select id={id} aria-describedby={why} value={given || (must ? "" : String(of.default ?? ""))} onChange={(event) => void set(scalar(event.currentTarget.value))}>
+      <select id={id} aria-describedby={why} value={given || (must ? "" : String(of.default ?? ""))} onChange={(event) => void choose(event.currentTarget.value === "" ? null : scalar(event.currentTarget.value))}>
         {!given && <option value="" />}{options.map((each) => <option key={String(each)} value={String(each)}>{YES[String(each)] ?? String(each)}</option>)}
       </select>
     );
   }
-  return <TextField id={id} why={why} given={given} list={PERSON.includes(name) ? "cast-names" : undefined} placeholder={of.examples?.[0] ?? (of.default !== undefined && of.default !== null ? String(of.default) : "")} put={(text) => set(text ? scalar(text) : null)} />;
+  return <TextField id={id} why={why} given={given} list={PERSON.includes(name) ? "cast-names" : undefined} placeholder={of.examples?.[0] ?? (of.default !== undefined && of.default !== null ? String(of.default) : "")} most={of.maxLength} label={label} put={(text) => set(text ? scalar(text) : null)} />;
 }
 
 const YES: Record<string, string> = { true: "yes", false: "no" };
 
-/** A text that is sent once it is left; put back where it is refused. */
-function TextField({ id, why, given, put, placeholder, list, label }: { id?: string; why?: string; given: string; put: (text: string) => Promise<boolean>; placeholder?: string; list?: string; label?: string }) {
+/** A text that is sent once it is left; put back where it is refused, but one that is too long stays, to be shortened. */
+function TextField({ id, why, given, put, placeholder, list, label, most = Infinity }: { id?: string; why?: string; given: string; put: (text: string) => Promise<boolean>; placeholder?: string; list?: string; label?: string; most?: number }) {
   const { now, type, leave, left, box } = useTyping<HTMLInputElement>([given], ([text]) => put(text.trim()));
+  const letters = [...now[0].trim()].length, long = letters > most;
   return (
-    <input ref={box} id={id} type="text" aria-describedby={why} aria-label={label} list={list} value={now[0]} placeholder={placeholder}
-      onInput={(event) => type([event.currentTarget.value])} onChange={() => void leave()} onBlur={left} />
+    <>
+      <input ref={box} id={id} type="text" aria-describedby={why} aria-invalid={long} aria-label={id ? undefined : label} list={list} value={now[0]} placeholder={placeholder}
+        onInput={(event) => type([event.currentTarget.value])} onChange={() => void (long || leave())} onBlur={() => long || left()} />
+      {long && <small class="long" role="alert">A {label} has at most {most} letters, and this one has {letters}: shorten it.</small>}
+    </>
   );
 }
 
 /** A word that stands for a record, or the record itself: a prop is its kind, or its kind with its sizes. */
 function WordOrRecord(given: Given & { must: boolean }) {
-  const { of, value, set, id, name } = given;
+  const { of, value, id, label } = given, set = useRefused(given.set);
   const key = of.properties.kind ? "kind" : Object.keys(of.properties)[0];
   const kinds: string[] | undefined = plain(of.properties[key]).enum;
   return (
@@ -131,7 +149,7 @@ function WordOrRecord(given: Given & { must: boolean }) {
         {kinds ? (
           <select id={id} aria-describedby={`${id}-why`} value={value ?? ""} onChange={(event) => void set(event.currentTarget.value || null)}><option value="" />{kinds.map((each) => <option key={each}>{each}</option>)}</select>
         ) : <TextField id={id} why={`${id}-why`} given={value ?? ""} put={(text) => set(text || null)} />}
-        {value && <button type="button" class="small" onClick={() => void set({ [key]: value })}>Say more<span class="unseen"> about {worded(name)}</span></button>}
+        {value && <button type="button" class="small" onClick={() => void set({ [key]: value })}>Say more<span class="unseen"> about {label}</span></button>}
       </span>
     </Labelled>
   );
@@ -146,7 +164,8 @@ function Nested({ of, value, set, path }: { of: Json; value: Json; set: Set; pat
   return <Fields of={of} values={value} path={path} put={put} must={Object.keys(value).length ? [] : (of.required ?? [])} />;
 }
 
-function PeopleField({ name, value, set }: Given) {
+function PeopleField({ name, value, ...given }: Given) {
+  const set = useRefused(given.set);
   const crew = ((state.value?.values?.crew ?? []) as { name: string }[]).map((each) => each.name);
   const people = name === "callers" ? [...names.value, ...crew] : names.value;
   const now: string[] = value === undefined ? [] : [value].flat().map(String);

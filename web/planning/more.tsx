@@ -1,12 +1,18 @@
 // What else the show file can say of a move: fields made from its schema, but for those that have buttons or rows of their own.
 import { useEffect, useState } from "preact/hooks";
-import { get, type Operation, type Path } from "./api";
+import { get, type Path } from "./api";
 import { Fields, plain, schemaNow, setSchema, worded, type Json } from "./fields";
 
 // Changed by the buttons of the place, by dragging, or by drafting.
 const ELSEWHERE = ["pattern", "phrase", "shift", "beats", "cycles", "link", "rest", "hold", "drafted", "who", "from", "until", "canon", "mirror"];
+const FIRST = ["cue", "note"];
+// Where the file's key is no word for it.
+const WORDS: Record<string, string> = {
+  cue: "cue word", timing: "timing of the hands", direction: "direction of the hands", hands: "which hands", cycle: "beats to a cycle",
+  mirrored: "left and right swapped", repeat: "times in a row", with: "values of the pattern", left: "left hand", right: "right hand",
+};
 
-export function MoreOfMove({ row, at, change }: { row: Json; at: Path; change: (operation: Operation, said: string) => Promise<boolean> }) {
+export function MoreOfMove({ row, at, say }: { row: Json; at: Path; say: (values: Record<string, Json>, said: string) => Promise<boolean> }) {
   const [open, setOpen] = useState(false);
   const [ready, setReady] = useState(schemaNow() !== null);
   useEffect(() => {
@@ -17,10 +23,19 @@ export function MoreOfMove({ row, at, change }: { row: Json; at: Path; change: (
       <summary>Cue word, note and more</summary>
       {open && ready && (
         <Fields
-          of={plain(schemaNow().$defs[at[0] === "timeline" ? "Entry" : "Step"])} values={row} without={ELSEWHERE} must={[]} path={`move ${at.join(" ")}`}
-          put={(key, value) => change({ do: "change-block", at, values: { [key]: value } }, `${worded(key)} ${value === null ? "left out" : "changed"}.`)}
+          of={plain(schemaNow().$defs[at[0] === "timeline" ? "Entry" : "Step"])} values={row} first={FIRST} words={WORDS} without={withoutUse(row)} path={`move ${at.join(" ")}`}
+          put={(key, value) => say({ [key]: value }, `${WORDS[key] ?? worded(key)} ${value === null ? "left out" : "changed"}.`)}
         />
       )}
     </details>
   );
+}
+
+/** Keys that are changed elsewhere, and those that this kind of entry cannot say, or not beside what it says; one that is there can be taken out. */
+function withoutUse(row: Json): string[] {
+  const { kinds, never_together } = schemaNow().step_kinds as { kinds: Record<string, { made_by: string[]; takes: string[] }>; never_together: [string, string][] };
+  const kind = Object.values(kinds).find((each) => each.made_by.some((key) => row[key] !== undefined));
+  const barred = never_together.flatMap(([one, other]) => [row[one] !== undefined && other, row[other] !== undefined && one]);
+  const keys = Object.keys(plain(schemaNow().$defs.Entry).properties);
+  return [...ELSEWHERE, ...keys.filter((key) => row[key] === undefined && (barred.includes(key) || !kind?.takes.includes(key)))];
 }

@@ -1,7 +1,7 @@
 // The form about a count: what is danced there, changed; or a move put where there is none.
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
-import { copy, cut, operate, paste } from "./doing";
+import { copy, cut, operate, paste, shown } from "./doing";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
 import { beatOf, moment, together } from "./rows";
 import { DraftHere } from "./drafting";
@@ -12,6 +12,7 @@ import { along, copied, names, notice, opened, patterns, picked, state, tempo, v
 export function PlaceForm() {
   const at = picked.value, counts = tempo.value;
   const box = useRef<HTMLElement>(null);
+  const form = useRef<{ path: string; who: string; start: number; number: number } | null>(null);
   const blocks = chosenBlocks();
   const first = () => box.current?.querySelector<HTMLElement>("form input, .steps button")?.focus({ preventScroll: true });
   useEffect(() => {
@@ -23,6 +24,9 @@ export function PlaceForm() {
   }, [blocks[0]?.path?.join()]);
   if (!at || !counts || !opened.value) return null;
   const block = blocks[0] as Block | undefined;
+  // A change that gives the block another place in the file leaves its form as it is.
+  const same = block && form.current && (form.current.path === block.path!.join("/") || (form.current.who === block.who && Math.abs(form.current.start - block.start) < 1e-6));
+  if (block) form.current = { path: block.path!.join("/"), who: block.who, start: block.start, number: (form.current?.number ?? 0) + (same ? 0 : 1) };
   const row = rowsNow().find((each) => at.beat >= each.start - 1e-6 && at.beat < each.start + each.beats - 1e-6);
   return (
     <section
@@ -35,7 +39,7 @@ export function PlaceForm() {
         <p>{row ? `Bar ${row.bar}, count ${Math.floor(at.beat - row.start + 1e-6) + 1} (${moment(counts, at.beat)}) · ` : ""}{together(block ? [...new Set(blocks.map((each) => each.who))] : at.who, names.value)}</p>
         <button type="button" class="small" onClick={close} title="Close (Escape)">Close</button>
       </header>
-      {block ? <Written key={block.path!.join("/")} block={block} blocks={blocks} /> : <Empty key={`${at.beat} ${at.who.join()}`} beat={at.beat} who={at.who} />}
+      {block ? <Written key={form.current!.number} block={block} blocks={blocks} /> : <Empty key={`${at.beat} ${at.who.join()}`} beat={at.beat} who={at.who} />}
     </section>
   );
 }
@@ -107,11 +111,21 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const length = block.end - block.start;
   const times = Number(row.repeat ?? 1) || 1;
   const key = `${block.path!.join("/")} ${block.who}`;
-  const change = (operation: Operation, said?: string, follow: Operation[] = []) => {
-    const own = inPhrase && here && uses > 1 ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation;
-    return operate(follow.length ? [...follow, own] : own, said);
-  };
+  const hereOnly = inPhrase && here && uses > 1;
+  const own = (operation: Operation) => (hereOnly ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation);
+  const change = (operation: Operation, said?: string, follow: Operation[] = []) => operate(follow.length ? [...follow, own(operation)] : own(operation), said);
   const at = block.path!;
+  const latest = useRef({ at, own, revision: 0 });
+  latest.current = { at, own, revision: view.value!.revision };
+  const say = (values: Record<string, unknown>, said: string) => {
+    const operation = { do: "change-block", at, values };
+    if (!hereOnly) return operate(operation, said);
+    return operate(async () => {
+      await shown(); // the change before this one may have given the block a phrase of its own
+      const now = latest.current;
+      return { operation: now.own({ ...operation, at: now.at }), revision: now.revision };
+    }, said);
+  };
   const stretch = (beats: number) => {
     // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
     const by = beats - length, lasting = inPhrase && here && roundOf(block, same) === null ? by : inPhrase ? by * entryTimes(entry, block) : by;
@@ -157,7 +171,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
           </p>
         )}
       </div>
-      <MoreOfMove key={at.join("/")} row={row} at={at} change={change} />
+      <MoreOfMove row={row} at={at} say={say} />
       <p class="row">
         <button type="button" onClick={() => void copy(blocks)}>Copy</button>
         <button type="button" onClick={() => void cut(blocks)}>Cut</button>
