@@ -52,7 +52,7 @@ def test_two_at_rest_are_so_through_all_sections(dance, dancing):
         ([("rest", 0, 1, "rest")], (0, 48)),
         ([("rest", -3, -2, "rest")], (0, 48)),
         ([("rest", 60, 61, "rest")], (0, 48)),
-        ([("rest", 15, 16, "rest"), ("block", 16, 48, "a")], (0, 16, 20, 40, 48)),
+        ([("rest", 15, 16, "rest"), ("block", 16, 48, "a")], (0, 15, 16, 20, 40, 48)),
         ([("block", 0, 16, "a"), ("rest", 16, 17, "rest")], (0, 14, 16, 48)),
         ([("block", 0, 16, "a"), ("block", 16, 17, "a")], (0, 14, 20, 40, 48)),
     ],
