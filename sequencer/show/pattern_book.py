@@ -64,9 +64,7 @@ def _pattern_document(path: Path) -> Document:
         if error.code != "empty-file":
             raise
         # No show is to be started here, as is said of an empty show file.
-        raise InputError(
-            error.code, error.place, error.what, f"write patterns {_UNDER}"
-        ) from error
+        raise InputError(error.code, error.place, error.what, f"write patterns {_UNDER}") from error
 
 
 def _with(document: Document, book: Book) -> Book:
@@ -101,4 +99,6 @@ def _none(document: Document) -> InputError:
             "no-patterns", document.key_place("patterns"), "there is no pattern under this heading",
             "write each as `name: {law: …, set: {…}}`, on a line of its own below it",
         )  # fmt: skip
-    return InputError("no-patterns", document.place(), "this file has no patterns", f"write them {_UNDER}")
+    return InputError(
+        "no-patterns", document.place(), "this file has no patterns", f"write them {_UNDER}"
+    )

@@ -7,7 +7,7 @@ its law, standing still. Frame: body frame [m].
 from collections.abc import Sequence
 from dataclasses import astuple, dataclass, replace
 from functools import cached_property
-from math import ceil, isfinite, pi
+from math import ceil, isfinite, pi, sqrt
 from typing import Any
 
 import numpy as np
@@ -193,7 +193,8 @@ class FlyingHand:
         block : Span
         """
         tempo = self.flying(block.start, block.end).tempo
-        return block.law.bounds().turn_rate * tempo / 60.0 > FAR_TOO_FAST * 2.0 * pi
+        # Even turns at w need w² of acceleration; a swing that needs as much is as fast.
+        return sqrt(block.law.bounds().turn_acceleration) * tempo / 60.0 > FAR_TOO_FAST * 2.0 * pi
 
     def figures(self, block: Span) -> FlownFigures | None:
         """A block as flown; None where nothing is flown: its law does not repeat, or the prop is rigid."""
