@@ -13,10 +13,13 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import BinaryIO
 
+from sequencer.timing.position import clock_text
+
 _MPEG1 = (0, 32, 40, 48, 56, 64, 80, 96, 112, 128, 160, 192, 224, 256, 320, 0)  # [kbit/s]
 _MPEG2 = (0, 8, 16, 24, 32, 40, 48, 56, 64, 80, 96, 112, 128, 144, 160, 0)
 _RATES = {3: (44100, 48000, 32000), 2: (22050, 24000, 16000), 0: (11025, 12000, 8000)}  # [Hz]
 _AWRY = 2  # frames by which a count may be off: some writers include the frame that holds it
+_IN_A_ROW = 4  # frames: by chance about once in 10¹⁹ bytes
 _TAIL = 128  # bytes of an old-style tag at the end, starting with "TAG"
 
 
@@ -30,6 +33,7 @@ class Frames:
     seconds: float  # [s] of one frame
     claim_at: int  # byte offset of the claimed count
     size: int  # bytes from the first frame to the last
+    broken: bool = False  # something else follows the last frame, and frames follow that
 
 
 def frames_of(path: Path) -> Frames | None:
@@ -54,6 +58,7 @@ def frames_of(path: Path) -> Frames | None:
             cut = at + frame[0] > end
             found += not cut
             at += frame[0]
+        broken = not cut and _goes_on(data, at, end, data[begin + 1])
         held = claimed is not None  # the frame with the count has no sound
         return Frames(
             found=max(found - held, 0),
@@ -62,6 +67,7 @@ def frames_of(path: Path) -> Frames | None:
             seconds=first[1],
             claim_at=begin + claim_at,
             size=min(at, end) - begin,
+            broken=broken,
         )
 
 
@@ -80,6 +86,11 @@ def counted(path: Path) -> Frames | None:
 def length_warning(frames: Frames) -> str | None:
     """A one-line note if a file lacks sound or claims a different length; otherwise None."""
     claimed, there = frames.claimed, frames.found * frames.seconds
+    if frames.broken:
+        return (
+            f"the file is damaged at {clock_text(there)}: nothing after that was heard; "
+            "copy or export it again"
+        )
     if claimed is not None and claimed > frames.found + _AWRY:
         whole = claimed * frames.seconds
         return (
@@ -158,6 +169,20 @@ def _header(data: mmap.mmap, at: int) -> tuple[int, float] | None:
         return None
     hertz, samples = _RATES[version][rate], 1152 if version == 3 else 576
     return samples // 8 * kilobits * 1000 // hertz + (data[at + 2] >> 1 & 1), samples / hertz
+
+
+def _goes_on(data: mmap.mmap, at: int, end: int, kind: int) -> bool:
+    """Whether frames of a kind follow somewhere after a byte: so many in a row that no other data looks like them."""
+    while 0 <= (at := data.find(b"\xff", at, end)) < end:
+        place, seen = at, 0
+        while seen < _IN_A_ROW and place + 4 <= end and data[place + 1] == kind:
+            if (frame := _header(data, place)) is None:
+                break
+            place, seen = place + frame[0], seen + 1
+        if seen == _IN_A_ROW:
+            return True
+        at += 1
+    return False
 
 
 def _claim_at(frame: bytes) -> int:

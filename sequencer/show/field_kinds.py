@@ -16,6 +16,8 @@ _TURNERS = {chr(c) for c in (*range(0x202A, 0x202F), *range(0x2066, 0x206A))}
 
 
 # What an editor checks while somebody types; the reader, which also weighs ranges and readings, has the last word.
+LEAST_CYCLE = 0.125  # [beats]
+_MOST_BEATS = 100_000
 _DIGITS = r"[-+]?(\d([\d.,'\u00a0\u2009\u202f ]*[\d.,])?|[.,]\d+)([eE][-+]?\d+)?"
 _FEET = rf"{_DIGITS}\s*(ft|')\s*{_DIGITS}\s*(in|\")?"
 
@@ -73,7 +75,7 @@ def _name(value: Any) -> str:
     return name
 
 
-def _beats(value: Any) -> float:
+def _beats_written(value: Any) -> float:
     text = str(value).strip()
     for word in (" beats", " beat"):
         text = text.removesuffix(word)
@@ -82,8 +84,21 @@ def _beats(value: Any) -> float:
         beats = float(top) / float(bottom) if bottom else float(top)
     except (ValueError, ZeroDivisionError):
         raise ValueError(f"{value!r} is not a number of beats, such as 8 or 1/2") from None
-    if not 0 < beats <= 100_000:
-        raise ValueError(f"{value!s} beats is outside 0 … 100000")
+    return beats
+
+
+def _beats(value: Any) -> float:
+    beats = _beats_written(value)
+    if not 0 < beats <= _MOST_BEATS:
+        bound = f"more than {_MOST_BEATS}" if beats > 0 else "not more than 0"
+        raise ValueError(f"{value!s} beats is {bound}")
+    return beats
+
+
+def _cycle(value: Any) -> float:
+    beats = _beats_written(value)
+    if not LEAST_CYCLE <= beats <= _MOST_BEATS:
+        raise ValueError(f"{value!s} beats is outside 1/8 … {_MOST_BEATS}")
     return beats
 
 
@@ -210,16 +225,14 @@ Bearing = Annotated[
         "90",
     ),
 ]
-Beats = Annotated[
-    float,
-    BeforeValidator(_beats),
-    _schema(
-        "a number of beats greater than 0",
-        "8",
-        "1/2",
-        pattern=r"^\s*(\d+(\.\d*)?|\.\d+)([eE][-+]?\d+)?(\s*/\s*(\d+(\.\d*)?|\.\d+))?( beats?)?\s*$",
-    ),
-]
+_BEATS = _schema(
+    "a number of beats greater than 0",
+    "8",
+    "1/2",
+    pattern=r"^\s*(\d+(\.\d*)?|\.\d+)([eE][-+]?\d+)?(\s*/\s*(\d+(\.\d*)?|\.\d+))?( beats?)?\s*$",
+)
+Beats = Annotated[float, BeforeValidator(_beats), _BEATS]
+CycleLength = Annotated[float, BeforeValidator(_cycle), _BEATS]
 StopLength = Annotated[
     float | Literal[True],
     BeforeValidator(_stop),

@@ -13,6 +13,7 @@ from sequencer.show.entrance_record import Entrance
 from sequencer.show.evening import Emergency, Permit, StopCall, Weather
 from sequencer.show.field_kinds import (
     Beats,
+    CycleLength,
     Date,
     Degrees,
     Duration,
@@ -190,7 +191,7 @@ class Step(Record):
     direction: Literal["same", "opposite"] = Field(
         "same", description="direction of the second hand"
     )
-    cycle: Beats | None = Field(None, ge=0.125, description="beats per hand cycle, at least 1/8")
+    cycle: CycleLength | None = Field(None, description="beats per hand cycle, at least 1/8")
     shift: float = Field(0.0, ge=-64, le=64, description="start this many beats into the pattern")
     beats: Beats | None = Field(None, description="how long")
     cycles: Beats | None = Field(None, description="duration in hand cycles")

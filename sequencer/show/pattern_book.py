@@ -15,6 +15,7 @@ from sequencer.show.document import Document, read_document
 from sequencer.show.outside_files import outside_file
 
 Book = Mapping[str, Pattern]
+_UNDER = "under the heading `patterns:`, as in a show file"
 
 
 def book_from_file(path: Path) -> Book:
@@ -25,8 +26,8 @@ def book_from_file(path: Path) -> Book:
     InputError
         If the file cannot be read, has no patterns, or has an invalid one; the message gives the position.
     """
-    document = read_document(path)
-    if not {"patterns", "pattern_files"} & set(_headings(document)):
+    document = _pattern_document(path)
+    if not any(_headings(document).get(key) for key in ("patterns", "pattern_files")):
         raise _none(document)
     return book_from_document(document)
 
@@ -49,11 +50,21 @@ def book_from_document(document: Document) -> Book:
                 "no-file", document.place("pattern_files", i), f"there is no pattern file {file!r}",
                 "give its path relative to the folder of this file",
             )  # fmt: skip
-        added = read_document(path)
-        if "patterns" not in _headings(added):
+        added = _pattern_document(path)
+        if not _headings(added).get("patterns"):
             raise _none(added)
         book = _with(added, book)
     return _with(document, book)
+
+
+def _pattern_document(path: Path) -> Document:
+    try:
+        return read_document(path)
+    except InputError as error:
+        if error.code != "empty-file":
+            raise
+        # No show is to be started here, as is said of an empty show file.
+        raise InputError(error.code, error.place, error.what, f"write patterns {_UNDER}") from error
 
 
 def _with(document: Document, book: Book) -> Book:
@@ -82,7 +93,12 @@ def _headings(document: Document) -> dict[str, Any]:
 
 
 def _none(document: Document) -> InputError:
+    headings = document.values if isinstance(document.values, dict) else {}
+    if "patterns" in headings:
+        return InputError(
+            "no-patterns", document.key_place("patterns"), "there is no pattern under this heading",
+            "write each as `name: {law: …, set: {…}}`, on a line of its own below it",
+        )  # fmt: skip
     return InputError(
-        "no-patterns", document.place(), "this file has no patterns",
-        "write them under the heading `patterns:`, as in a show file",
-    )  # fmt: skip
+        "no-patterns", document.place(), "this file has no patterns", f"write them {_UNDER}"
+    )

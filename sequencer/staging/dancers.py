@@ -30,6 +30,7 @@ from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import dance_key
 from sequencer.staging.staged import Accent, Block, Lit, ShowPart
+from sequencer.staging.whirls import refuse_whirls
 from sequencer.staging.wicks import fastest_wick, flame_reach
 from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
@@ -283,6 +284,7 @@ def _spans(
         if block.link or block.stop:
             continue
         for side, law in _laws(read, block, body, tethers, book).items():
+            refuse_whirls(read, block, law)
             spans[side].append(
                 Span(
                     start=block.start,

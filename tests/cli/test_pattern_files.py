@@ -47,5 +47,9 @@ def test_a_file_without_patterns_is_told_as_such(stage_folder):
     assert result.exit_code == 2
     assert f"{stage_folder / 'moves.yaml'}:1:1: this file has no patterns" in result.stderr
     assert "19000" not in result.stderr
+    assert (
+        "moves.yaml:1:1: there is no pattern"
+        in check(show_with(stage_folder, "patterns:\n")).stderr
+    )
     result = check(show_with(stage_folder, MOVES.replace("patterns:", "moves:")))
     assert "has no patterns; write them under the heading `patterns:`" in result.stderr

@@ -87,6 +87,9 @@ def test_the_matrix_knows_them_too(moves):
     [
         ("title: x\n", "1:1: this file has no patterns"),
         ("- a\n", "1:1: this file has no patterns"),
+        ("patterns:\n", "1:1: there is no pattern under this heading"),
+        ("title: x\npatterns: {}\n", "2:1: there is no pattern under this heading"),
+        ("", "this file is empty; write patterns under the heading `patterns:`"),
         ("patterns: [a]\n", "1:11: patterns must be names, each with a record"),
         ("patterns:\n  mine: {law: orbitt}\n", "2:9: pattern 'mine': law 'orbitt' is not known"),
         ("patterns:\n  toroid: {law: orbit}\n", "2:11: pattern 'toroid' already exists"),

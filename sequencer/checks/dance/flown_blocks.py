@@ -37,7 +37,10 @@ _STALLS = "As flown, stalls were not looked at: where a prop stops above the han
 _ENDLESS = (
     "As flown, patterns that do not repeat were not looked at, nor the links to and from them."
 )
-_FLOWN, _SLOW, _STALL, _NO_PERIOD = "flown", "slow", "stall", "endless"  # what becomes of a block
+_WHIRLS = "As flown, patterns that turn far faster than anyone can dance were not looked at."
+# What becomes of a block.
+_FLOWN, _SLOW, _STALL, _NO_PERIOD, _WHIRL = "flown", "slow", "stall", "endless", "whirl"
+_NOT_LOOKED_AT = {_STALL: _STALLS, _NO_PERIOD: _ENDLESS, _WHIRL: _WHIRLS}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -164,7 +167,7 @@ def flown_blocks(hands: Sequence[ShowHand], progress: Progress | None) -> FlownB
             elif kind == _SLOW:
                 out.too_slow.append(FlownBlock(hand, span, None))
             elif kind != _FLOWN:
-                out.left.add(_STALLS if kind == _STALL else _ENDLESS)
+                out.left.add(_NOT_LOOKED_AT[kind])
     return out
 
 
@@ -177,6 +180,8 @@ def _verdicts(hand: ShowHand, progress: Progress | None, done: int, of: int) -> 
         stop_if_unwanted()
         if not isfinite(span.law.period):
             out.append(_Verdict(_NO_PERIOD))
+        elif hand.flyer.whirls(span):
+            out.append(_Verdict(_WHIRL))
         elif hand.flyer.worth_flying(span, FAR_TOO_SLOW):
             out.append(_Verdict(_FLOWN, hand.flyer.figures(span)))
         else:

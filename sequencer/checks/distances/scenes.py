@@ -49,8 +49,9 @@ def scene_edges(
 
     Notes
     -----
-    A link belongs to the move that it leads into. Two who both stand at rest stand there through all sections. Edges less than a beat after another are left out; where walks begin
-    and end comes before sections, and sections before moves.
+    A link belongs to the move that it leads into. Two who both stand at rest stand there through all sections. Edges
+    less than a beat after another are left out; where walks begin and end comes before sections, and sections before
+    moves.
     """
     start, end = span
     walks = [b for each in (first, second) for m in each.floor.moves for b in (m.start, m.end)]
@@ -68,11 +69,19 @@ def _at_rest(dancer: Dancer, beat: float) -> bool:
     """Whether somebody stands with hands that rest."""
     if any(move.start < beat < move.end for move in dancer.floor.moves):
         return False
-    hands = dancer.trajectories.values()
     return all(
-        isinstance(hand, Trajectory)
-        and any(s.kind == "rest" and s.start <= beat <= s.end for s in hand.spans)
-        for hand in hands
+        isinstance(hand, Trajectory) and _rests(hand, beat) for hand in dancer.trajectories.values()
+    )
+
+
+def _rests(hand: Trajectory, beat: float) -> bool:
+    """Whether a hand rests; before its first span and after its last, that span continues."""
+    first, last = hand.spans[0], hand.spans[-1]
+    return any(
+        own.kind == "rest"
+        and (own is first or own.start <= beat)
+        and (own is last or beat <= own.end)
+        for own in hand.spans
     )
 
 

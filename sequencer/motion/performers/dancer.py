@@ -485,7 +485,7 @@ class Dancer:
             bounds = table.bounds[:, np.searchsorted(table.starts, middle, side="right") - 1]
             prop = self.props[side]
             hand = bounds[:3]
-            if not np.all(np.isfinite(hand)):
+            if not np.all(np.isfinite(bounds[:5])):
                 raise ValueError(f"{self.name}: a bound is not finite, nothing can be proven")
             gives = self.carriage.shoulder_bounds(edges[:-1], edges[1:])
             shoulder = np.stack((np.full(n, self.carriage.shoulder_reach), *gives))

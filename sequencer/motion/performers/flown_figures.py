@@ -7,7 +7,7 @@ its law, standing still. Frame: body frame [m].
 from collections.abc import Sequence
 from dataclasses import astuple, dataclass, replace
 from functools import cached_property
-from math import ceil, isfinite
+from math import ceil, isfinite, pi, sqrt
 from typing import Any
 
 import numpy as np
@@ -26,6 +26,7 @@ from sequencer.timing.tempo import TempoMap
 
 WORTH_FLYING = 0.7  # of the tempo that keeps the drawn tether taut: slower, half of the pull at the top is missing
 FAR_TOO_SLOW = 0.45  # of the same: a fifth of the pull at the top
+FAR_TOO_FAST = 10.0  # [turns/s] four times what the rules allow: far beyond what anyone can dance
 _LOOKS = 64  # a beat, at which the drawn tether is looked at
 READS_SOFT = 0.15  # [m] root mean square of a head off its drawing; above it the pattern reads soft
 UNSETTLED = 1e-2  # residual above which a search has not converged
@@ -171,7 +172,7 @@ class FlyingHand:
             Of the tempo at which the drawn tether must be taut.
         """
         law = block.law
-        if not (self.prop.flexible and isfinite(law.period)):
+        if not (self.prop.flexible and isfinite(law.period)) or self.whirls(block):
             return False
         faster = self.flying(block.start, block.end).tempo / 60.0 / share
         length = self.prop.length
@@ -183,6 +184,17 @@ class FlyingHand:
             "taut above the hand", key, lambda: _taut(law, faster, length), most=_MOST_LOOKED_AT,
             record=bool, restore=bool,
         )  # fmt: skip
+
+    def whirls(self, block: Span) -> bool:
+        """Whether the drawn prop turns far faster than anyone can dance: no search is made then.
+
+        Parameters
+        ----------
+        block : Span
+        """
+        tempo = self.flying(block.start, block.end).tempo
+        # Even turns at w need w² of acceleration; a swing that needs as much is as fast.
+        return sqrt(block.law.bounds().turn_acceleration) * tempo / 60.0 > FAR_TOO_FAST * 2.0 * pi
 
     def figures(self, block: Span) -> FlownFigures | None:
         """A block as flown; None where nothing is flown: its law does not repeat, or the prop is rigid."""

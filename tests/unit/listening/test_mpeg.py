@@ -89,6 +89,39 @@ def test_a_file_cut_short_is_heard_as_far_as_it_goes_and_said(whole):
     assert "\n" not in said
 
 
+def holed(whole, start, size):
+    content = bytearray(whole.read_bytes())
+    content[start : start + size] = bytes(size)
+    path = whole.with_name("hole.mp3")
+    path.write_bytes(content)
+    return path
+
+
+@pytest.mark.parametrize("count", [True, False])
+def test_a_hole_is_told_where_it_begins(whole, count):
+    """With the number of frames in front or, by writers who leave it out, without."""
+    if not count:
+        content = whole.read_bytes()
+        whole.write_bytes(content.replace(b"Info", b"none", 1).replace(b"Xing", b"none", 1))
+    size = whole.stat().st_size
+    path = holed(whole, size // 2, size // 20)
+
+    frames, said = frames_of(path), warning_of(path)
+
+    assert frames.broken
+    assert 4.0 < frames.found * FRAME < 8.0
+    assert f"damaged at 0:{frames.found * FRAME:04.1f}: nothing after that was heard" in said
+    if count:
+        assert decoded(path)[1] == pytest.approx(frames.found * FRAME, abs=2 * FRAME)
+
+
+def test_zeros_up_to_the_end_are_no_hole(whole):
+    size = whole.stat().st_size
+    path = holed(whole, size // 2, size)
+    assert not frames_of(path).broken
+    assert "is truncated" in warning_of(path)
+
+
 def test_a_file_cut_in_its_last_frame_is_said(whole):
     whole.write_bytes(whole.read_bytes()[:-60])
 

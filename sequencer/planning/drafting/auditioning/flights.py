@@ -156,5 +156,7 @@ def _blocks(hand: ShowHand) -> Iterator[tuple[FlownBlock, str]]:
         if hand.flyer.worth_flying(span, FAR_TOO_SLOW):
             block = FlownBlock(hand, span, hand.flyer.figures(span))
             yield block, "" if block.flies else f"{span.label}: {_UNFLOWN} at this tempo"
+        elif hand.flyer.whirls(span):
+            yield FlownBlock(hand, span, None), f"{span.label}: turns far too fast"
         elif isfinite(taut_from(hand, span)):
             yield FlownBlock(hand, span, None), f"{span.label}: far too slow to fly"

@@ -46,6 +46,22 @@ def test_two_at_rest_are_so_through_all_sections(dance, dancing):
     assert scene_edges(ada, walks, (0, 48), sections=sections) == (0, 12, 18, 20, 22, 36, 40, 48)
 
 
+@pytest.mark.parametrize(
+    ("parts", "edges"),
+    [
+        ([("rest", 0, 1, "rest")], (0, 48)),
+        ([("rest", -3, -2, "rest")], (0, 48)),
+        ([("rest", 60, 61, "rest")], (0, 48)),
+        ([("rest", 15, 16, "rest"), ("block", 16, 48, "a")], (0, 15, 16, 20, 40, 48)),
+        ([("block", 0, 16, "a"), ("rest", 16, 17, "rest")], (0, 14, 16, 48)),
+        ([("block", 0, 16, "a"), ("block", 16, 17, "a")], (0, 14, 20, 40, 48)),
+    ],
+)
+def test_who_rests_does_so_before_the_first_span_and_after_the_last(dancing, parts, edges):
+    ada, bo = dancing("Ada", *parts), dancing("Bo", *parts)
+    assert scene_edges(ada, bo, (0, 48), sections=[14.0, 20.0, 40.0]) == edges
+
+
 EDGES = (0.0, 8.0, 16.0, 40.0)
 
 

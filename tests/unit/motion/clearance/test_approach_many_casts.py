@@ -82,11 +82,15 @@ def test_spans_are_the_same_without_distances(casts):
             assert np.array_equal(getattr(spans, name), getattr(found.spans, name))
 
 
-def test_an_instant_is_enough(dance, casts):
-    """Who is seen too close between two beats is told with that instant; all others with all their spans."""
+@pytest.mark.parametrize("required", [REQUIRED, 1.0, 1.3, 1.5])
+def test_an_instant_is_enough(dance, casts, required):
+    """Who is seen too close between two beats is told with that instant; all others with all their spans.
+
+    At the larger ones some pairs are a few millimetres above it at an instant that is looked at.
+    """
     low, high = 5.0, 9.0
-    all_ = spells_below(casts, required=REQUIRED)
-    few = spells_below(casts, required=REQUIRED, enough=(low, high))
+    all_ = spells_below(casts, required=required)
+    few = spells_below(casts, required=required, enough=(low, high))
     seen = 0
     for cast, spans, own in zip(casts, all_, few, strict=True):
         pairs = cast.pairs or list(zip(*np.triu_indices(len(cast.dancers), 1), strict=True))
@@ -100,7 +104,7 @@ def test_an_instant_is_enough(dance, casts):
                 seen += 1
                 assert low < at < high
                 assert any(start <= at <= end for start, end in whole)
-                assert dance.sampled_distance(cast.dancers[i], cast.dancers[j], [at]) < REQUIRED
+                assert dance.sampled_distance(cast.dancers[i], cast.dancers[j], [at]) < required
             else:
                 assert short == whole
     assert seen > 3

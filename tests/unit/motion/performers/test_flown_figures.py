@@ -126,3 +126,14 @@ def test_what_only_hangs_is_never_too_slow():
     own = hand(0.4)
     assert own.worth_flying(block(carry), 0.45)
     assert own.figures(block(carry)).flies
+
+
+@pytest.mark.parametrize(("turns", "worth"), [(9.9, True), (10.1, False)])
+def test_what_turns_far_beyond_anyone_is_not_searched(turns, worth):
+    """Ten turns a second are four times what the rules allow; a spin on the spot turns evenly, once in a cycle."""
+    own = hand(1.0)
+    whirl = law_for(
+        "static-spin", {}, side="right", body=BODY, beats=1.0 / turns, tether=POI.length
+    )
+    assert own.worth_flying(block(whirl)) == worth
+    assert own.whirls(block(whirl)) != worth
