@@ -5,19 +5,20 @@ more than all that the tests ask. How a person starts one is tested in tests/cli
 as a person starts them.
 """
 
-import ctypes
 import multiprocessing
 import os
 import pickle
 import signal
 import subprocess
 import sys
+import threading
+import time
 from multiprocessing.connection import Connection
 from pathlib import Path
+from types import SimpleNamespace
 
 LOADED = "tests.warm_modules"  # what all of them need
 FORKS = sys.platform == "linux"
-_DIES_WITH_PARENT = 1  # PR_SET_PDEATHSIG of prctl(2)
 
 
 class WarmProcess:
@@ -81,8 +82,13 @@ def _run(out, err, environment, folder, arguments):
 
 
 def _fork_workers():
-    """Processes that this one starts are forked too. They end with it, which a pipe that they share with it would not tell them."""
-    context = multiprocessing.get_context("fork")
+    """The two that check and fly are forked too. They end with it, which a pipe that they share with it would not tell them.
+
+    Errands are begun anew, as a person's are: they use libraries that have processes of their own.
+    """
+    from sequencer.desk import worker_link
+
+    context, parent = multiprocessing.get_context("fork"), os.getpid()
 
     class Worker(context.Process):
         def __init__(self, *, target, args=(), **how):
@@ -91,13 +97,19 @@ def _fork_workers():
             super().__init__(target=target, args=args, **how)
 
         def run(self):
-            ctypes.CDLL(None).prctl(_DIES_WITH_PARENT, signal.SIGKILL)
-            signal.set_wakeup_fd(
-                -1
-            )  # it is the server's, which would take signals to this one for its own
+            threading.Thread(target=_end_with, args=(parent,), daemon=True).start()
+            # it is the server's, which would take signals to this one for its own
+            signal.set_wakeup_fd(-1)
             for each in (signal.SIGINT, signal.SIGTERM, signal.SIGHUP):
                 signal.signal(each, signal.SIG_DFL)
             super().run()
 
-    context.Process = Worker
-    multiprocessing.get_context = lambda _how=None: context
+    forking = SimpleNamespace(Pipe=context.Pipe, Process=Worker)
+    worker_link.multiprocessing = SimpleNamespace(get_context=lambda _how: forking)
+
+
+def _end_with(parent):
+    """A system's own way looks at the thread that forked, which ends earlier."""
+    while os.getppid() == parent:
+        time.sleep(0.5)
+    os._exit(1)

@@ -83,8 +83,9 @@ class Song:
         Parameters
         ----------
         table : {"bars", "beats", "sections"}
-            Bars, one per row: `bar` (from 1), `start` and `end` [s], `beats` (how many), `tempo` [beats a
-            minute], `confidence` (0 … 1, NaN where it is not known), `section` (its name).
+            Bars, one per row: `bar` (from 1), `start` and `end` [s], `beats` (of a whole bar; the song may
+            end within the last one), `tempo` [beats a minute], `confidence` (0 … 1, NaN where it is not
+            known), `section` (its name).
             Beats, one per row: `bar` and `beat` (from 1; bars before the first full one are 0, −1, …),
             `seconds`.
             Sections, one per row: `section` (its name), `label` (equal where the music repeats), `start`

@@ -244,7 +244,7 @@ def test_distances_are_no_more_than_a_fine_look_finds(duo):
         ("nowhere", None, "no section 'nowhere'"),
         (8.0, 4.0, "must come after"),
         (np.nan, None, "start must be within the show, beats .*, got nan"),
-        (-5, None, "start must be within the show, beats -0.827 … 321.829, got -5"),
+        (-5, None, "start must be within the show, beats -0.827 … 321.932, got -5"),
         (0.0, 1e4, "end must be within the show"),
         ("1.9", None, "bar 1 has 4 beats"),
     ],
@@ -276,7 +276,8 @@ def test_a_song_as_data_frames(song):
     bars, beats, sections = (song.to_frame(table) for table in ("bars", "beats", "sections"))
     assert bars["start"].tolist() == list(song.downbeats)
     assert (bars["end"].to_numpy()[:-1] == bars["start"].to_numpy()[1:]).all()
-    assert bars["beats"].sum() == len(song.beats)
+    # the last one may be cut off by the end of the song
+    assert 0 <= bars["beats"].sum() - len(song.beats) < bars["beats"].iloc[-1]
     np.testing.assert_allclose(60 * bars["beats"] / (bars["end"] - bars["start"]), bars["tempo"])
     assert beats["seconds"].tolist() == list(song.beats)
     assert beats.iloc[4][["bar", "beat"]].tolist() == [2, 1]

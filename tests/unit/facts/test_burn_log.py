@@ -94,8 +94,8 @@ def test_several_faults_and_no_header(tmp_path):
     (tmp_path / "bin.csv").write_bytes(b"fuel,burn\n\xff\xfe")
     with pytest.raises(InputError, match="not UTF-8"):
         read_burn_log(tmp_path / "bin.csv")
-    (tmp_path / "big.csv").write_bytes(b"fuel,burn\n" + b"kerosene,240\n" * 200_000)
-    with pytest.raises(InputError, match="larger than 2 MB"):
+    (tmp_path / "big.csv").write_bytes(b"fuel,burn\n" + b"kerosene,240\n" * 400_000)
+    with pytest.raises(InputError, match="larger than 5 MB"):
         read_burn_log(tmp_path / "big.csv")
 
 
