@@ -13,6 +13,7 @@ import subprocess
 import sys
 import threading
 import time
+from contextlib import suppress
 from multiprocessing.connection import Connection
 from pathlib import Path
 from types import SimpleNamespace
@@ -55,8 +56,17 @@ class WarmProcess:
         return self._process.exitcode
 
     def communicate(self, timeout=None):
+        said = {}
+        readers = [
+            threading.Thread(target=lambda each=each: said.update({each: each.read()}), daemon=True)
+            for each in (self.stdout, self.stderr)
+        ]
+        for each in readers:
+            each.start()
         self.wait(timeout)
-        return self.stdout.read(), self.stderr.read()
+        for each in readers:
+            each.join()
+        return said[self.stdout], said[self.stderr]
 
     def kill(self):
         self.send_signal(signal.SIGKILL)
@@ -97,6 +107,7 @@ def _fork_workers():
             super().__init__(target=target, args=args, **how)
 
         def run(self):
+            _let_go_of_shows()
             threading.Thread(target=_end_with, args=(parent,), daemon=True).start()
             # it is the server's, which would take signals to this one for its own
             signal.set_wakeup_fd(-1)
@@ -106,6 +117,14 @@ def _fork_workers():
 
     forking = SimpleNamespace(Pipe=context.Pipe, Process=Worker)
     worker_link.multiprocessing = SimpleNamespace(get_context=lambda _how: forking)
+
+
+def _let_go_of_shows():
+    """A show that is held by the server is held by what is forked from it too, even when the server is killed."""
+    for each in Path("/proc/self/fd").iterdir():
+        with suppress(OSError):  # the folder is read through one that is closed by now
+            if each.readlink().name.endswith(".open"):
+                os.close(int(each.name))
 
 
 def _end_with(parent):

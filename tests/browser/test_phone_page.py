@@ -183,8 +183,15 @@ def test_more_names_all_that_it_opens(phone):
     page = on(phone, "phone")
     opens = page.evaluate("[...document.querySelectorAll('.seldom')].map((each) => each.id).sort()")
     assert sorted(page.get_attribute("#more", "aria-controls").split()) == opens
-    with page.expect_file_chooser():
+    asked = []
+    page.once("filechooser", lambda _: asked.append(True))
+    # A browser drops what is asked for long after the key, as on a busy machine.
+    for _ in range(60):
         page.keyboard.press("y")
+        page.wait_for_timeout(500)
+        if asked:
+            return
+    raise AssertionError("no file is asked for")
 
 
 def test_findings_can_be_put_away_and_what_is_new_is_told(phone, told):

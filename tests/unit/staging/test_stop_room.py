@@ -180,7 +180,7 @@ def test_a_changed_stop_changes_the_dance_that_is_taken_over():
         (("{accent: 99.1}", EXTENSION), "outside-the-track", 7, "99.1 is outside the track"),
         ((EXTENSION, "{rest: 4, until: 6.1}"), "bad-value", 8, "give the length of the rest once"),
         ((EXTENSION, "{rest: true}"), "bad-value", 8, "a rest needs a length in beats, such as rest: 4"),
-        ((EXTENSION, "{rest: 0}"), "bad-value", 8, "0 beats is outside"),
+        ((EXTENSION, "{rest: 0}"), "bad-value", 8, "0 beats is not more than 0"),
         ((EXTENSION, "{rest: 4, cycle: 2}"), "bad-value", 8, "cycle does not apply to a rest"),
         ((EXTENSION, "{hold: true, cycles: 2}"), "bad-value", 8, "counted in beats"),
         ((EXTENSION, "{rest: 4, pattern: extension}"), "bad-value", 8, "give one of pattern, phrase, link, rest"),

@@ -1,5 +1,7 @@
 """No heading stands at the foot of a page without the plans that it is about."""
 
+from math import inf
+
 import pytest
 from reportlab.platypus import CondPageBreak
 
@@ -16,5 +18,6 @@ def test_the_heading_of_the_plans_stays_with_the_first_row(rounds, tmp_path, foc
     assert isinstance(begins, CondPageBreak)
     # the rows that fit below the heading in the room that is asked for: at least one
     room = begins.height - height_of(above, page.inner)
+    table.wrap(page.inner, inf)
     first = table.split(page.inner, room)
     assert len(first) == 2 or height_of([table], page.inner) <= room
