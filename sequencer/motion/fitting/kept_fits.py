@@ -22,6 +22,7 @@ from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Fit, Margins
 from sequencer.motion.patterns.law_kinds import LAW_PLUGINS
+from sequencer.own_places import cache_folder
 from sequencer.plugins import plugins
 
 MOST = 4000  # entries; beyond this the oldest half is deleted
@@ -30,9 +31,7 @@ ROOMS = ("geometry", "motion")  # packages whose formulas an entry depends on
 
 def folder() -> Path:
     """Location of the entries: the user's cache directory."""
-    from platformdirs import user_cache_path
-
-    return user_cache_path("sequencer") / "fits"
+    return cache_folder() / "fits"
 
 
 @cache
