@@ -39,7 +39,7 @@ def crowded_folders() -> set[str]:
     ):  # fmt: skip
         with suppress(OSError, RuntimeError):  # there is none
             found.add(os.path.realpath(place()))
-    return found | {Path(each).anchor for each in (*found, Path(os.sep).resolve())}
+    return found | {Path(each).anchor for each in (*found, str(Path(os.sep).resolve()))}
 
 
 def fault_log(name: str, text: str) -> Path | None:
