@@ -8,7 +8,7 @@ path of a show stays below the show's folder, or below the nearest folder at or 
 import os
 from pathlib import Path
 
-from sequencer.own_places import crowded_folders
+from sequencer.system_folders import crowded_folders
 
 VARIABLE = "SEQUENCER_ALLOW"
 PROJECT_MARK = ".sequencer"

@@ -13,7 +13,7 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
-from sequencer.own_places import cache_folder
+from sequencer.system_folders import cache_folder
 
 try:
     import sqlite3

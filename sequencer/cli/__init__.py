@@ -26,7 +26,7 @@ from sequencer.cli.trace import trace
 from sequencer.cli.unpack import unpack
 from sequencer.errors import InputError, written_out
 from sequencer.given_files import is_given_file
-from sequencer.own_places import fault_log
+from sequencer.system_folders import fault_log
 from sequencer.version import __version__
 
 _GO_ON = {

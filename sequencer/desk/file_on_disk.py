@@ -10,7 +10,7 @@ from typing import IO
 
 from sequencer.errors import InputError, Place
 from sequencer.files import PARTIAL, telling
-from sequencer.own_places import cache_folder
+from sequencer.system_folders import cache_folder
 
 
 def can_write_beside(path: Path) -> bool:

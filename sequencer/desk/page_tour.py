@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.desk.show_server import ShowServer
-from sequencer.own_places import cache_folder
+from sequencer.system_folders import cache_folder
 
 
 def _mark() -> Path:

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.errors import InputError, InputErrors
-from sequencer.own_places import fault_log
+from sequencer.system_folders import fault_log
 
 
 def json_bytes(values: Any) -> bytes:

@@ -22,7 +22,7 @@ from sequencer.desk.shared_show import SharedShow
 from sequencer.desk.sharing import serve_shared, share_socket
 from sequencer.desk.show_server import ShowServer
 from sequencer.errors import InputError, Place
-from sequencer.own_places import from_home
+from sequencer.system_folders import from_home
 
 _SHOW_FILES = {".yaml", ".yml"}
 _HERE = "127.0.0.1"

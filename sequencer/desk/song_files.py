@@ -9,7 +9,7 @@ from pathlib import Path
 from sequencer.errors import InputError, Place
 from sequencer.file_names import refused_letter
 from sequencer.files import replacing, telling
-from sequencer.own_places import from_home
+from sequencer.system_folders import from_home
 
 LARGEST_SONG = 400_000_000  # bytes
 LONGEST_SONG_NAME = 200  # bytes: file systems take 255, and a number may follow

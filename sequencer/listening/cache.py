@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Any
 
 from sequencer.errors import InputError
 from sequencer.files import write_text
-from sequencer.own_places import cache_folder
+from sequencer.system_folders import cache_folder
 
 if TYPE_CHECKING:
     from sequencer.timing.song import Song

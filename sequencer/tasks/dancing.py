@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
-from sequencer.own_places import cache_folder
 from sequencer.staging.staged import Staged
+from sequencer.system_folders import cache_folder
 
 if TYPE_CHECKING:
     from sequencer.checks.distances.drift_runs import Trials

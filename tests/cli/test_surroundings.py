@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from sequencer import __main__ as entry
-from sequencer import cli, own_places
+from sequencer import cli, system_folders
 from tests.cli.test_bad_input import assert_refused, run
 
 from .conftest import SHOW
@@ -169,8 +169,8 @@ def test_a_user_whom_the_system_does_not_know_has_no_home_and_nothing_is_kept(
     for words in (["listen", "song.wav"], ["check", "show.yaml", "--drawn"], ["check", "show.yaml", "--danced", "2", "--drawn"]):  # fmt: skip
         result = run(*words)
         assert result.exit_code in {0, 1}, result.output
-    assert own_places.cache_folder().parent == Path(os.devnull)
-    assert {"/", os.path.realpath(tempfile.gettempdir())} <= own_places.crowded_folders()
+    assert system_folders.cache_folder().parent == Path(os.devnull)
+    assert {"/", os.path.realpath(tempfile.gettempdir())} <= system_folders.crowded_folders()
 
 
 @unix

@@ -22,8 +22,8 @@ from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Fit, Margins
 from sequencer.motion.patterns.law_kinds import LAW_PLUGINS
-from sequencer.own_places import cache_folder
 from sequencer.plugins import plugins
+from sequencer.system_folders import cache_folder
 
 MOST = 4000  # entries; beyond this the oldest half is deleted
 ROOMS = ("geometry", "motion")  # packages whose formulas an entry depends on
