@@ -11,7 +11,7 @@ what those before have worked out:
 
 Told are processor seconds, seconds on the clock and the most memory, and how the cost grows: the exponent over all
 sizes, and that between the last two. Every file that is written is opened: PDF by pypdf to its last page, tables with as many
-cells in each row, JSON, MIDI, captions, pages. With `--share 0.1` all sizes are a tenth.
+cells in each row, JSON, MIDI, captions, pages. With `--share 0.1` all sizes are a tenth, with `--last 1` only the full size is made.
 """
 
 import argparse
@@ -145,11 +145,11 @@ def _page(text: str) -> str:
 
 
 def measured(
-    name: str, share: float, verbs: list[str], folder: Path, cache: Path
+    name: str, share: float, last: int, verbs: list[str], folder: Path, cache: Path
 ) -> Iterator[dict]:
-    """One line a verb and size, then one with the growth of each."""
+    """One line a verb and size, then one with the growth of each if there are several sizes."""
     subject, costs = SUBJECTS[name], {}
-    for size in subject.sizes:
+    for size in subject.sizes[-last:]:
         wanted = size * share
         write_clicks(folder / "clicks.wav", subject.seconds(wanted) + 10)
         heard = command("listen", str(folder / "clicks.wav"))
@@ -176,6 +176,8 @@ def measured(
             subprocess.run(["rm", "-rf", str(out)], check=True)  # noqa: S607
     for verb, of in costs.items():
         sizes, seconds = list(of), list(of.values())
+        if len(sizes) < 2:
+            continue
         yield {
             "subject": name, "verb": verb, "exponent": round(exponent(sizes, seconds), 2),
             "last": round(exponent(sizes[-2:], seconds[-2:]), 2),
@@ -258,6 +260,9 @@ def main() -> None:
     )
     asked.add_argument("--verbs", nargs="*", choices=list(VERBS), default=list(VERBS))
     asked.add_argument("--share", type=float, default=1.0)
+    asked.add_argument(
+        "--last", type=int, default=4, help="how many of the sizes, from the largest"
+    )
     asked.add_argument("--json", action="store_true", dest="as_json")
     given = asked.parse_args()
     lines = []
@@ -268,7 +273,7 @@ def main() -> None:
             some = (
                 refused(folder)
                 if name == "file"
-                else measured(name, given.share, given.verbs, folder, cache)
+                else measured(name, given.share, given.last, given.verbs, folder, cache)
             )
             for line in some:
                 lines.append(line)

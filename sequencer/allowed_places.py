@@ -8,6 +8,8 @@ path of a show stays below the show's folder, or below the nearest folder at or 
 import os
 from pathlib import Path
 
+from sequencer.system_folders import crowded_folders
+
 VARIABLE = "SEQUENCER_ALLOW"
 PROJECT_MARK = ".sequencer"
 
@@ -34,19 +36,7 @@ def is_allowed(path: Path, folder: Path) -> bool:
 
 def _is_project(folder: Path) -> bool:
     """Whether a folder is marked, and none into which things from elsewhere are put: a mark may come with them."""
-    return (folder / PROJECT_MARK).is_file() and str(folder) not in _common()
-
-
-def _common() -> set[str]:
-    import tempfile
-
-    import platformdirs
-
-    places = (
-        Path.home(), tempfile.gettempdir(), platformdirs.user_downloads_dir(), platformdirs.user_desktop_dir(),
-        platformdirs.user_documents_dir(), Path.home().anchor,
-    )  # fmt: skip
-    return {os.path.realpath(each) for each in places}
+    return (folder / PROJECT_MARK).is_file() and str(folder) not in crowded_folders()
 
 
 def allow_for_now(folders: tuple[str, ...]) -> None:

@@ -13,6 +13,8 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
+from sequencer.system_folders import cache_folder
+
 try:
     import sqlite3
 except ImportError:  # Python was built without it: nothing is kept on disk
@@ -29,9 +31,7 @@ _REFUSALS = 3  # after so many the database is left alone
 
 def store_path() -> Path:
     """Location of the database: the user's cache directory."""
-    from platformdirs import user_cache_path
-
-    return user_cache_path("sequencer") / f"results-{_SCHEMA}.sqlite3"
+    return cache_folder() / f"results-{_SCHEMA}.sqlite3"
 
 
 class ResultStore:

@@ -24,8 +24,9 @@ from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
 from sequencer.cli.unpack import unpack
-from sequencer.errors import InputError
+from sequencer.errors import InputError, written_out
 from sequencer.given_files import is_given_file
+from sequencer.system_folders import fault_log
 from sequencer.version import __version__
 
 _GO_ON = {
@@ -37,6 +38,11 @@ _GO_ON = {
 }  # verbs whose results are kept as they are found
 
 
+_DISK = {
+    errno.ENOSPC: "write {}, the disk is full; free some space",
+    errno.EDQUOT: "write {}, the disk quota is used up; delete what is no longer needed",
+    errno.EIO: "read or write {}, its disk reports a fault; look after that disk, and use another",
+}
 _TYPED = "sequencer.typed"  # the words of a command line
 _NOBODY_READS = 141  # as of a program that SIGPIPE ends
 
@@ -89,12 +95,20 @@ def _ended(error: Exception) -> click.exceptions.Exit:
         ):  # what is still to be written would be refused at the end
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return click.exceptions.Exit(_NOBODY_READS)
-    if isinstance(error, OSError) and error.errno in {errno.ENOSPC, errno.EIO, errno.EDQUOT}:
-        # standard output goes to a full disk
-        _tell("error: cannot write the output, the disk is full; free some space")
+    if isinstance(error, OSError) and error.errno in _DISK:
+        _tell(f"error: cannot {_DISK[error.errno].format(_handled(error))}")
         return click.exceptions.Exit(2)
     _tell(_fault(error))
     return click.exceptions.Exit(70)
+
+
+def _handled(error: OSError) -> str:
+    """What a disk did not take or give: what is printed, a file that the error names, or else one that nobody asked for."""
+    if _while_printing(error):
+        return "the output"
+    if isinstance(error.filename, str | bytes):
+        return written_out(os.fsdecode(error.filename)).replace("\n", "\\n")
+    return "a temporary file"
 
 
 def _while_printing(error: Exception) -> bool:
@@ -111,18 +125,13 @@ def _tell(message: str) -> None:
 def _fault(error: Exception) -> str:
     """Save the traceback in a log file; return one line for the user."""
     import datetime as dt
-    import tempfile
     import traceback
 
     now = dt.datetime.now(tz=dt.UTC)
-    log = Path(tempfile.gettempdir()) / f"sequencer-fault-{now:%Y%m%d-%H%M%S}.log"
     told = "".join(traceback.format_exception(error))
+    log = fault_log(f"sequencer-fault-{now:%Y%m%d-%H%M%S}.log", f"sequencer {__version__}\n{told}")
     bug = f"bug in sequencer ({type(error).__name__}); please report it"
-    try:
-        log.write_text(f"sequencer {__version__}\n{told}", encoding="utf-8", errors="replace")
-    except OSError:
-        return f"{bug}; no log of it could be written to {log.parent}"
-    return f"{bug} and attach {log}"
+    return f"{bug}; no log of it could be written" if log is None else f"{bug} and attach {log}"
 
 
 @click.group(cls=Verbs, context_settings={"help_option_names": ["-h", "--help"]})

@@ -10,6 +10,7 @@ from typing import IO
 
 from sequencer.errors import InputError, Place
 from sequencer.files import PARTIAL, telling
+from sequencer.system_folders import cache_folder
 
 
 def can_write_beside(path: Path) -> bool:
@@ -32,9 +33,7 @@ def cache_place(path: Path, kind: str) -> Path:
     InputError
         If there is no room for it either.
     """
-    from platformdirs import user_cache_path
-
-    folder = user_cache_path("sequencer") / "open"
+    folder = cache_folder() / "open"
     with telling(folder):
         folder.mkdir(parents=True, exist_ok=True)
     return folder / f"{sha256(os.fsencode(path)).hexdigest()[:24]}.{kind}"

@@ -6,12 +6,11 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.desk.show_server import ShowServer
+from sequencer.system_folders import cache_folder
 
 
 def _mark() -> Path:
-    from platformdirs import user_cache_path
-
-    return user_cache_path("sequencer") / "open" / "tour-seen"
+    return cache_folder() / "open" / "tour-seen"
 
 
 async def tour_values(_server: ShowServer, _given: Mapping[str, Any]) -> dict[str, Any]:

@@ -2,13 +2,13 @@
 
 import json
 import os
-import tempfile
 import traceback
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
 from sequencer.errors import InputError, InputErrors
+from sequencer.system_folders import fault_log
 
 
 def json_bytes(values: Any) -> bytes:
@@ -70,11 +70,9 @@ def all_errors(error: InputError, path: str = "") -> list[dict[str, Any]]:
 def fault_values(error: Exception) -> dict[str, Any]:
     """A fault of our own, with its traceback in a log."""
     text = "".join(traceback.format_exception(error))
-    log = Path(tempfile.gettempdir()) / f"sequencer-open-{os.getpid()}.log"
-    with log.open("a", encoding="utf-8") as out:
-        out.write(text)
+    log = fault_log(f"sequencer-open-{os.getpid()}.log", text)
     what = f"bug in sequencer ({type(error).__name__})"
-    mend = f"please report it and attach {log}"
+    mend = "please report it" if log is None else f"please report it and attach {log}"
     return {
         "code": "fault", "message": f"{what}; {mend}", "what": what, "why": "", "mend": mend,
         "line": None, "column": None,

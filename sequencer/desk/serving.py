@@ -22,6 +22,7 @@ from sequencer.desk.shared_show import SharedShow
 from sequencer.desk.sharing import serve_shared, share_socket
 from sequencer.desk.show_server import ShowServer
 from sequencer.errors import InputError, Place
+from sequencer.system_folders import from_home
 
 _SHOW_FILES = {".yaml", ".yml"}
 _HERE = "127.0.0.1"
@@ -79,7 +80,7 @@ def serve_show(
         beside = None if share is None else sockets.enter_context(share_socket(share or None))
         file = _opened(path, track)
         sockets.pop_all()  # they are closed by those who serve
-    own = None if track is None else track.expanduser().resolve()
+    own = None if track is None else from_home(track).resolve()
     sharing = None if beside is None else partial(serve_shared, listening=beside, told=shared)
     served = _served(
         file, own, listening, browser=browser, stay=stay, opened=opened, sharing=sharing

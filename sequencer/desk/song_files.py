@@ -9,6 +9,7 @@ from pathlib import Path
 from sequencer.errors import InputError, Place
 from sequencer.file_names import refused_letter
 from sequencer.files import replacing, telling
+from sequencer.system_folders import from_home
 
 LARGEST_SONG = 400_000_000  # bytes
 LONGEST_SONG_NAME = 200  # bytes: file systems take 255, and a number may follow
@@ -53,7 +54,7 @@ def song_path(words: str, folder: Path) -> Path:
         raise InputError(
             "no-track", Place("song"), "no song is chosen", "choose one, or write its path"
         )
-    path = folder / Path(words.strip()).expanduser()
+    path = folder / from_home(Path(words.strip()))
     if path.is_dir():
         raise InputError("no-track", Place(words), "this is a folder", "choose a song in it")
     if not path.is_file():

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any
 
 from sequencer.errors import InputError
 from sequencer.files import write_text
+from sequencer.system_folders import cache_folder
 
 if TYPE_CHECKING:
     from sequencer.timing.song import Song
@@ -27,9 +28,7 @@ _CURVES = (
 
 def folder() -> Path:
     """Location of the entries: the user's cache directory."""
-    from platformdirs import user_cache_path
-
-    return user_cache_path("sequencer") / "heard"
+    return cache_folder() / "heard"
 
 
 def entry(sha256: str) -> bytes | None:

@@ -33,6 +33,7 @@ from sequencer.units import VOLUMES, quantity
 _HEADINGS = {"name", "title", "edition", "place", "authority", "rules"}
 _RULE_KEYS = {"rule", "value", "source", "printed", "note", "per", "override"}
 _OVERRIDE_KEYS = ("reference", "by", "reason")
+_AS_RULES = "write rules: and one `- rule: …` line for each rule"
 _YES = {"true": True, "yes": True, "false": False, "no": False}
 
 
@@ -67,7 +68,7 @@ def read_house_rules(path: Path) -> Profile:
         For one fault, InputErrors for several: unknown subject, an invalid value, a rule without a source,
         an override without a reference.
     """
-    return house_rules_from(read_document(path))
+    return house_rules_from(read_document(path, _AS_RULES))
 
 
 def house_rules_from(document: Document) -> Profile:
@@ -82,7 +83,7 @@ def house_rules_from(document: Document) -> Profile:
     if not isinstance(values, dict) or not isinstance(values.get("rules"), list):
         raise InputError(
             "no-rules", document.place(), "a rules file needs a list under `rules`",
-            "write rules: and one `- rule: …` line for each rule",
+            _AS_RULES,
         )  # fmt: skip
     faults = [
         InputError(

@@ -41,8 +41,15 @@ class Document:
         return self.keys.get(path) or self.place(*path)
 
 
-def read_document(path: Path) -> Document:
+def read_document(path: Path, if_empty: str = "start one with `sequencer new`") -> Document:
     """Read a YAML file.
+
+    Parameters
+    ----------
+    path : Path
+        The file.
+    if_empty : str
+        What to do about a file with nothing in it: a show is started otherwise than a list of rules.
 
     Raises
     ------
@@ -50,7 +57,12 @@ def read_document(path: Path) -> Document:
         If the file does not exist, is not UTF-8 text or not YAML, or is larger or more deeply nested than
         any show.
     """
-    return parse_document(file_text(path), str(path))
+    try:
+        return parse_document(file_text(path), str(path))
+    except InputError as error:
+        if error.code != "empty-file":
+            raise
+        raise InputError(error.code, error.place, error.what, if_empty) from error
 
 
 def parse_document(text: str, file: str) -> Document:

@@ -60,16 +60,28 @@ def _moment(value: Any) -> Position | Clock | SectionEdge:
     return parse_moment(str(value))
 
 
+def _words(value: Any) -> Any:
+    if isinstance(value, str):
+        _refuse_unseen(value.replace("\n", " ").replace("\t", " "), "a note or cue")
+    return value
+
+
+def _refuse_unseen(text: str, what: str) -> None:
+    if text.isprintable():
+        return
+    if any(letter in _TURNERS for letter in text):
+        raise ValueError(f"{what} must not contain characters that reverse the direction of text")
+    if any(ord(letter) < 32 or 0x7F <= ord(letter) < 0xA0 for letter in text):
+        raise ValueError(f"{what} must not contain control characters")
+
+
 def _name(value: Any) -> str:
     if not isinstance(value, str):
         raise ValueError("a name must be text")
     name = " ".join(value.split())
     if not name:
         raise ValueError("a name must not be empty")
-    if any(letter in _TURNERS for letter in name):
-        raise ValueError("a name must not contain characters that reverse the direction of text")
-    if any(ord(letter) < 32 or 0x7F <= ord(letter) < 0xA0 for letter in name):
-        raise ValueError("a name must not contain control characters")
+    _refuse_unseen(name, "a name")
     if len(name) > 400:
         raise ValueError("a name can have at most 400 characters")
     return name
@@ -159,6 +171,7 @@ Name = Annotated[
     BeforeValidator(_name),
     WithJsonSchema({"type": ["string", "number"], "description": "a name"}),
 ]
+Words = Annotated[str, BeforeValidator(_words)]  # for people to read
 Length = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=1e-3, most=500.0),

@@ -25,6 +25,7 @@ from sequencer.show.field_kinds import (
     StopLength,
     Volume,
     When,
+    Words,
 )
 from sequencer.show.performer_record import Performer
 from sequencer.show.record import FilePoint, Names, Paths, Record
@@ -211,8 +212,8 @@ class Step(Record):
         None,
         description="a beat of the phrase, counted from 1, that must be hit: something begins on it",
     )
-    note: Annotated[str, Field(max_length=2000)] = Field("", description="printed on the sheet")
-    cue: Annotated[str, Field(max_length=80)] = Field(
+    note: Annotated[Words, Field(max_length=2000)] = Field("", description="printed on the sheet")
+    cue: Annotated[Words, Field(max_length=80)] = Field(
         "",
         description="a word or two to say or think as it begins, printed large on the sheet and on the pocket card",
     )

@@ -16,6 +16,7 @@ from sequencer.show.outside_files import outside_file
 
 Book = Mapping[str, Pattern]
 _UNDER = "under the heading `patterns:`, as in a show file"
+_IF_EMPTY = f"write patterns {_UNDER}"
 
 
 def book_from_file(path: Path) -> Book:
@@ -26,7 +27,7 @@ def book_from_file(path: Path) -> Book:
     InputError
         If the file cannot be read, has no patterns, or has an invalid one; the message gives the position.
     """
-    document = _pattern_document(path)
+    document = read_document(path, _IF_EMPTY)
     if not any(_headings(document).get(key) for key in ("patterns", "pattern_files")):
         raise _none(document)
     return book_from_document(document)
@@ -50,21 +51,11 @@ def book_from_document(document: Document) -> Book:
                 "no-file", document.place("pattern_files", i), f"there is no pattern file {file!r}",
                 "give its path relative to the folder of this file",
             )  # fmt: skip
-        added = _pattern_document(path)
+        added = read_document(path, _IF_EMPTY)
         if not _headings(added).get("patterns"):
             raise _none(added)
         book = _with(added, book)
     return _with(document, book)
-
-
-def _pattern_document(path: Path) -> Document:
-    try:
-        return read_document(path)
-    except InputError as error:
-        if error.code != "empty-file":
-            raise
-        # No show is to be started here, as is said of an empty show file.
-        raise InputError(error.code, error.place, error.what, f"write patterns {_UNDER}") from error
 
 
 def _with(document: Document, book: Book) -> Book:

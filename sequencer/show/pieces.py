@@ -24,6 +24,7 @@ _MOST_JOINED = 64  # kept; each may be as long as a file
 _IRREGULAR = re.compile(
     r"^(?:---|\.\.\.|%| *\t| *[?:](?:[ \r\n]|\Z))|[\x85\u2028\u2029\ufeff]|\r(?!\n)", re.MULTILINE
 )
+_BRACKETS = "{["  # a text that begins with one is, but for odd keys, a single piece: it would be parsed twice
 _HEADING = re.compile(r" *[^\s#&*!|>'\"%@`?{}\[\],-][^\n:#&*!]*:[ ]*(?:#[^\n]*)?\r?\n")
 _CONTENT = re.compile(r"^( *)(?:(-)(?=[ \r\n]|\Z)|[^ #\r\n])", re.MULTILINE)
 
@@ -33,7 +34,8 @@ _Entry = tuple[Node | None, Node]  # a key and its value, or no key and an item
 
 def tree_in_pieces(text: str) -> Node | None:
     """The tree of a text, with what it says; None if it has to be read as a whole, or cannot be read."""
-    if _IRREGULAR.search(text):
+    first = _CONTENT.search(text)
+    if _IRREGULAR.search(text) or (first is not None and first[0][-1] in _BRACKETS):
         return None
     root = _block(text, "keys", 0, (0, 0))
     if root is None or root.known is None:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.staging.staged import Staged
+from sequencer.system_folders import cache_folder
 
 if TYPE_CHECKING:
     from sequencer.checks.distances.drift_runs import Trials
@@ -48,8 +49,6 @@ def trials(show: Staged, options: Dancing) -> "Iterator[Trials]":
         If a cluster is given and Dask is not installed, or no scheduler answers there; if the log of what was practised
         cannot be read, or a line of it is not understood.
     """
-    from platformdirs import user_cache_path
-
     from sequencer.checks.distances.drift_runs import Trials
     from sequencer.tasks.practice_logs import practised_spreads
 
@@ -59,7 +58,7 @@ def trials(show: Staged, options: Dancing) -> "Iterator[Trials]":
             seed=options.seed,
             jobs=options.jobs,
             backend=None if options.cluster is None else "dask",
-            folder=user_cache_path("sequencer") / "danced",
+            folder=cache_folder() / "danced",
             content=_content(show),
             logged=practised_spreads(show),
         )

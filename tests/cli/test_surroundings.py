@@ -6,12 +6,13 @@ import os
 import shutil
 import subprocess
 import sys
+import tempfile
 from pathlib import Path
 
 import pytest
 
 from sequencer import __main__ as entry
-from sequencer import cli
+from sequencer import cli, system_folders
 from tests.cli.test_bad_input import assert_refused, run
 
 from .conftest import SHOW
@@ -77,7 +78,28 @@ def test_a_pipe_that_breaks_elsewhere_is_a_bug(monkeypatch, tmp_path):
     assert result.output.startswith("bug in sequencer (BrokenPipeError); please report it and")
 
 
-def test_a_fault_that_cannot_be_logged_is_told_all_the_same(monkeypatch):
+@pytest.mark.parametrize(
+    ("number", "names", "said"),
+    [
+        (errno.ENOSPC, ("a\n.npy",), "write a\\n.npy, the disk is full; free some space"),
+        (errno.EDQUOT, (), "write a temporary file, the disk quota is used up; delete what is no longer needed"),
+        (errno.EIO, (b"x.wav",), "read or write x.wav, its disk reports a fault; look after that disk, and use another"),
+    ],
+)  # fmt: skip
+def test_a_disk_that_takes_no_more_is_told_with_what_it_did_not_take(
+    monkeypatch, number, names, said
+):
+    def full():
+        raise OSError(number, os.strerror(number), *names)
+
+    monkeypatch.setattr("sequencer.tasks.schema_text", full)
+    result = run("new", "--schema")
+    assert result.exit_code == 2
+    assert result.output == f"error: cannot {said}\n"
+
+
+@pytest.mark.parametrize("refusing", ["pathlib.Path.open", "tempfile.gettempdir"])
+def test_a_fault_that_cannot_be_logged_is_told_all_the_same(monkeypatch, refusing):
     def broken():
         raise RuntimeError("made to break")
 
@@ -85,7 +107,7 @@ def test_a_fault_that_cannot_be_logged_is_told_all_the_same(monkeypatch):
         raise OSError(errno.ENOSPC, "no space")
 
     monkeypatch.setattr("sequencer.tasks.schema_text", broken)
-    monkeypatch.setattr(Path, "write_text", full)
+    monkeypatch.setattr(refusing, full)
     result = run("new", "--schema")
     assert result.exit_code == 70
     assert result.output.startswith("bug in sequencer (RuntimeError); please report it; no log")
@@ -130,6 +152,25 @@ def test_without_home_terminal_or_language_it_works(stage_folder):
     assert done.returncode in {0, 1}, done.stderr
     assert len(done.stdout.splitlines()) > 5
     assert done.stderr == b""
+
+
+@unix
+def test_a_user_whom_the_system_does_not_know_has_no_home_and_nothing_is_kept(
+    stage_folder, monkeypatch
+):
+    def unknown(_number):
+        raise KeyError("getpwuid(): uid not found")
+
+    for name in [each for each in os.environ if each == "HOME" or each.startswith("XDG_")]:
+        monkeypatch.delenv(name)
+    monkeypatch.setattr("pwd.getpwuid", unknown)
+    monkeypatch.chdir(stage_folder)
+    (stage_folder / ".sequencer").touch()
+    for words in (["listen", "song.wav"], ["check", "show.yaml", "--drawn"], ["check", "show.yaml", "--danced", "2", "--drawn"]):  # fmt: skip
+        result = run(*words)
+        assert result.exit_code in {0, 1}, result.output
+    assert system_folders.cache_folder().parent == Path(os.devnull)
+    assert {"/", os.path.realpath(tempfile.gettempdir())} <= system_folders.crowded_folders()
 
 
 @unix

@@ -115,6 +115,21 @@ def _value(option: click.Option, draw: Random) -> str:
     return draw.choice(SAID)
 
 
+class Started:
+    """The command as it is started from a shell, with a standard output that refuses no letter."""
+
+    name = "sequencer"
+
+    @staticmethod
+    def main(**given) -> None:
+        """As click's own."""
+        from sequencer import __main__ as entry
+        from sequencer.cli import main
+
+        entry._write_out_strange_letters()
+        main.main(**given)
+
+
 def run(seed: int) -> str:
     """'taken' or 'refused'.
 
@@ -125,8 +140,6 @@ def run(seed: int) -> str:
     """
     from click.testing import CliRunner
 
-    from sequencer.cli import main
-
     words = command_line(seed)
     told_as = repr(words)[:300]
     with tempfile.TemporaryDirectory() as base:
@@ -136,7 +149,7 @@ def run(seed: int) -> str:
             before = {
                 name: (folder / name).read_bytes() for name in ("song.wav", "taps.txt", "empty")
             }
-            result = CliRunner().invoke(main, words)
+            result = CliRunner().invoke(Started, words)
             after = {
                 name: (folder / name).read_bytes() for name in before if (folder / name).is_file()
             }

@@ -99,10 +99,21 @@ def test_a_text_whose_lines_end_in_two_letters_is_read_in_pieces(monkeypatch):
         "a: 1\rb: 2\n",
         "? a\n: 1\nb: 2\n",
         "a:\n- 1\n- 2\nb: |\n  c: 1\n- 3\n",
+        "{a: 1}: 2\nb: 3\n",  # a key in brackets
+        "[a]: 2\nb: 3\n",
     ],
 )
 def test_what_spans_pieces_is_read_as_a_whole(text, monkeypatch):
     assert told(text) == as_a_whole(text, monkeypatch)
+
+
+@pytest.mark.parametrize("text", ['{"a": 1,\n "b": [1]\n}\n', "# as written anew\n[1,\n2]\n"])
+def test_what_is_written_in_brackets_is_not_parsed_twice(text, monkeypatch):
+    def parsed(_chunk):
+        raise AssertionError("parsed as a piece")
+
+    monkeypatch.setattr(pieces, "composed", parsed)
+    assert pieces.tree_in_pieces(text) is None
 
 
 @pytest.mark.parametrize(("limit", "reached"), [("MOST_VALUES", 9), ("DEEPEST", 4)])

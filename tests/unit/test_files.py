@@ -94,6 +94,33 @@ def test_a_disk_that_is_really_full_or_read_only_is_one_line(tmp_path):
         subprocess.run(["umount", str(disk)], check=True)
 
 
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="processes are begun otherwise there")
+def test_two_processes_that_write_the_same_files_leave_whole_ones(tmp_path):
+    """As two prints into one folder: at no moment is a file missing or mixed, once it was there."""
+    files = [tmp_path / "out" / name for name in ("a.pdf", "b.pdf")]
+    for path in files:
+        write_bytes(path, b"0" * 50_000)
+    writers = []
+    for letter in (b"1", b"2"):
+        if (child := os.fork()) == 0:
+            try:
+                for _ in range(12):
+                    write_set(dict.fromkeys(files, letter * 50_000))
+                os._exit(0)
+            finally:
+                os._exit(1)
+        writers.append(child)
+    seen: set[tuple[int, int]] = set()
+    ended: dict[int, int] = {}
+    while len(ended) < len(writers):
+        seen |= {(len(said := path.read_bytes()), len(set(said))) for path in files}
+        looked = [os.waitpid(each, os.WNOHANG) for each in writers if each not in ended]
+        ended |= {child: status for child, status in looked if child}
+    assert set(ended.values()) == {0}
+    assert seen == {(50_000, 1)}
+    assert names(files[0].parent) == ["a.pdf", "b.pdf"]
+
+
 def test_an_interruption_leaves_nothing(tmp_path):
     def interrupted():
         with replacing(tmp_path / "x.pdf") as scratch:

@@ -23,6 +23,7 @@ from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Fit, Margins
 from sequencer.motion.patterns.law_kinds import LAW_PLUGINS
 from sequencer.plugins import plugins
+from sequencer.system_folders import cache_folder
 
 MOST = 4000  # entries; beyond this the oldest half is deleted
 ROOMS = ("geometry", "motion")  # packages whose formulas an entry depends on
@@ -30,9 +31,7 @@ ROOMS = ("geometry", "motion")  # packages whose formulas an entry depends on
 
 def folder() -> Path:
     """Location of the entries: the user's cache directory."""
-    from platformdirs import user_cache_path
-
-    return user_cache_path("sequencer") / "fits"
+    return cache_folder() / "fits"
 
 
 @cache

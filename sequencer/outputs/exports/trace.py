@@ -24,6 +24,7 @@ from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.patterns.samples import CARD_STATURE, pattern_law, pattern_rows
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.outputs.exports.timetable import inert
 from sequencer.show.prop_records import usual_prop
 from sequencer.staging.staged import Staged
 
@@ -199,4 +200,6 @@ def _whole(frames: "list[pd.DataFrame]", instants: int) -> "pd.DataFrame":
 
 
 def _csv(frame: "pd.DataFrame") -> str:
+    names = {name: inert(name) for name in frame["performer"].unique()}
+    frame = frame.assign(performer=frame["performer"].map(names))
     return str(frame.to_csv(index=False, float_format=f"%.{DECIMALS}f", lineterminator="\n"))

@@ -26,7 +26,7 @@ def test_a_path_is_below_the_show_or_wherever_it_leads(tmp_path, monkeypatch):
     shows.mkdir()
     for words in ("../s.ogg", str(song), " ~/s.ogg "):
         assert written_path(song_path(words, shows), shows) == "../s.ogg"
-    for words in ("", "t.ogg", ".."):
+    for words in ("", "t.ogg", "..", "~nobody-of-that-name/s.ogg"):
         with pytest.raises(InputError) as told:
             song_path(words, shows)
         assert told.value.code == "no-track"

@@ -99,6 +99,15 @@ def test_a_file_without_rules_is_refused(text):
     assert fault(text).code == "no-rules"
 
 
+@pytest.mark.parametrize("text", ["", "# nothing yet\n"])
+def test_an_empty_file_is_told_how_rules_begin(tmp_path, text):
+    (tmp_path / "rules.yaml").write_text(text, encoding="utf-8")
+    with pytest.raises(InputError) as caught:
+        read_house_rules(tmp_path / "rules.yaml")
+    assert caught.value.code == "empty-file"
+    assert caught.value.mend == "write rules: and one `- rule: …` line for each rule"
+
+
 def test_an_override_loosens_and_is_remembered():
     loose = read(
         "title: T\nrules:\n  - {rule: audience-distance, value: 4 m, source: marshal's letter, "

@@ -133,6 +133,12 @@ def test_hostile_and_broken_yaml_is_one_line(text, says):
     assert "\n" not in str(error)
 
 
+def test_a_note_may_have_several_lines_and_letters_of_any_kind():
+    note = '"up\\nהלוך\\u200f\\tوبیا\\u200c 🧑\\u200d🚒"'
+    read = show_from_document(parse_document(GOOD.replace("from: 17.10", f"from: 17.10, note: {note}", 1), "show.yaml"))  # fmt: skip
+    assert "up\nהלוך\u200f\tوبیا\u200c 🧑\u200d🚒" in [each.note for each in read.show.timeline]
+
+
 def test_a_missing_file_a_folder_and_no_text(tmp_path: Path):
     (tmp_path / "b.yaml").write_bytes(b"title: \xff\xfe")
     for path, says in [
@@ -154,6 +160,8 @@ def test_a_missing_file_a_folder_and_no_text(tmp_path: Path):
         ("[[-6, -6], [6, -6]]", "[[-6], [6, -6]]", "line has too few values: 1"),
         ("stature: 1.7 m", "stature:", "stature: a number is missing, such as"),
         ("width: 10 m", "width: [10 m]", "width: this is not a number with a unit, such as"),
+        ("from: 17.10", 'from: 17.10, note: "up\\e[31m"', "31m': a note or cue must not contain control characters"),
+        ("from: 17.10", 'from: 17.10, cue: "up\\u202e"', "202e': a note or cue must not contain characters that reverse"),
     ],
 )  # fmt: skip
 def test_a_value_of_the_wrong_kind_is_told_in_plain_words(old, new, says):

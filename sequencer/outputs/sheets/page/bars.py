@@ -1,5 +1,6 @@
 """Change bars in the margin beside lines that are not in the last print. Lengths in points."""
 
+import math
 from collections.abc import Sequence
 from typing import Any
 
@@ -8,7 +9,6 @@ from reportlab.platypus import Flowable, Table
 from sequencer.outputs.sheets.page.paper import INK
 
 BAR, AWAY = 2.6, 7.0  # width of a bar, and how far left of its line it stands
-TALLEST_ROW = 560.0  # of a row that is never cut: less than any page has room for
 
 
 class Grid(Table):  # type: ignore[misc]
@@ -20,11 +20,12 @@ class Grid(Table):  # type: ignore[misc]
     by_cell = False
 
     def split(self, *room: float) -> list[Flowable]:
-        """The parts of a split table, which keep `by_cell`. A row is cut where no page has room for it."""
+        """The parts of a split table, which keep `by_cell`. A row is cut where no page has room for it below the head."""
         first = int(self.repeatRows)
-        self.splitInRow = int(
-            any(tall > TALLEST_ROW for tall in self._rowHeights[first : first + 1])
-        )
+        heights = [tall or 0.0 for tall in self._rowHeights[: first + 1]]
+        page = getattr(self, "_frame", None)  # whose lying pages have less room than upright ones
+        most = math.inf if page is None else page._aH - sum(heights[:first])  # noqa: SLF001 (no public name)
+        self.splitInRow = int(heights[-1] > most)
         parts = super().split(*room)
         for part in parts:
             part.by_cell = self.by_cell

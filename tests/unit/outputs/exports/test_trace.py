@@ -1,3 +1,4 @@
+import csv
 import io
 from types import SimpleNamespace
 
@@ -31,6 +32,13 @@ def test_every_hand_has_a_row_at_every_instant(traced):
     assert len(table) == 8 * (int(show.song.duration * 4) + 1)
     assert_allclose(table["seconds"].unique(), np.arange(0, show.song.duration + 0.01, 0.25))
     assert list(table["performer"][:8]) == [name for name in show.show.names for _ in range(2)]
+
+
+def test_a_spreadsheet_runs_no_name(traced):
+    show, _ = traced
+    row = module.trace_frame(show, rate=0.01)[:1]
+    said = module._csv(row.assign(performer="=1+1"))
+    assert next(csv.DictReader(io.StringIO(said)))["performer"] == "'=1+1"
 
 
 def test_positions_are_the_dancers_own(traced):
