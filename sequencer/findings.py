@@ -93,6 +93,7 @@ class Chance:
     low: float  # exact binomial confidence interval at `Danced.confidence`
     high: float
     worst: float  # [m] smallest distance over all runs
+    parts: tuple[str, str] = ("", "")  # of the two, that come so near
     formation: str = ""  # held, or "walk to" the one walked to
     section: str = ""
     moves: tuple[str, str] = ("", "")  # what the two dance
@@ -131,6 +132,8 @@ class MissedCue:
     meets: tuple[str, ...]  # nearest first
     worst: float  # [m] smallest distance
     at: float  # [s]
+    parts: tuple[str, str]  # own part and the nearest person's part that come so near
+    harm: str  # the same in words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

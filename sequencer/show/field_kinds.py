@@ -5,7 +5,7 @@ Every scalar arrives as the text in the file, so that `17.10` stays bar 17, beat
 
 import datetime as dt
 import re
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Final, Literal
 
 from pydantic import BeforeValidator, PlainSerializer, WithJsonSchema
 
@@ -22,7 +22,7 @@ _DIGITS = r"[-+]?(\d([\d.,'\u00a0\u2009\u202f ]*[\d.,])?|[.,]\d+)([eE][-+]?\d+)?
 _FEET = rf"{_DIGITS}\s*(ft|')\s*{_DIGITS}\s*(in|\")?"
 
 
-def _schema(
+def number_schema(
     description: str, *examples: str, units: dict[str, float] | None = None, pattern: str = ""
 ) -> WithJsonSchema:
     """The schema of a number or text; text of a quantity is a number with one of its units, or none."""
@@ -175,13 +175,15 @@ Words = Annotated[str, BeforeValidator(_words)]  # for people to read
 Length = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=1e-3, most=500.0),
-    _schema("a length; in metres unless a unit follows", "1.8 m", "6 ft", units=units.LENGTHS),
+    number_schema(
+        "a length; in metres unless a unit follows", "1.8 m", "6 ft", units=units.LENGTHS
+    ),
 ]
 Date = Annotated[str, BeforeValidator(_date), WithJsonSchema({"type": "string", "format": "date"})]
 Coordinate = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=-500.0, most=500.0),
-    _schema(
+    number_schema(
         "a coordinate in the stage frame; in metres unless a unit follows",
         "-2.5",
         "6 ft",
@@ -191,54 +193,56 @@ Coordinate = Annotated[
 Mass = Annotated[
     float,
     _quantity(units.MASSES, "kg", least=1e-3, most=20.0),
-    _schema("a mass; in kilograms unless a unit follows", "200 g", units=units.MASSES),
+    number_schema("a mass; in kilograms unless a unit follows", "200 g", units=units.MASSES),
 ]
 Volume = Annotated[
     float,
     _quantity(units.VOLUMES, "L", least=0.0, most=1.0),
-    _schema("a volume; in litres unless a unit follows", "2 L", units=units.VOLUMES),
+    number_schema("a volume; in litres unless a unit follows", "2 L", units=units.VOLUMES),
 ]
 Area = Annotated[
     float,
     _quantity(units.AREAS, "m²", least=0.1, most=1e6),
-    _schema(
+    number_schema(
         "an area; in square metres unless a unit follows", "250 m²", "2700 ft²", units=units.AREAS
     ),
 ]
 Duration = Annotated[
     float,
     _quantity(units.DURATIONS, "s", least=0.0, most=86400.0),
-    _schema(
+    number_schema(
         "a duration; in seconds unless a unit follows", "240 s", "4 min", units=units.DURATIONS
     ),
 ]
 Shift = Annotated[
     float,
     _quantity(units.DURATIONS, "s", least=-60.0, most=60.0),
-    _schema("a shift in time; in seconds unless a unit follows", "-12 ms", units=units.DURATIONS),
+    number_schema(
+        "a shift in time; in seconds unless a unit follows", "-12 ms", units=units.DURATIONS
+    ),
 ]
 Speed = Annotated[
     float,
     _quantity(units.SPEEDS, "m/s", least=0.0, most=60.0),
-    _schema(
+    number_schema(
         "a speed; in metres per second unless a unit follows", "3 m/s", "8 mph", units=units.SPEEDS
     ),
 ]
 Degrees = Annotated[
     float,
     _quantity(units.ANGLES, "°", least=-720.0, most=720.0),
-    _schema("an angle in degrees", "90", units=units.ANGLES),
+    number_schema("an angle in degrees", "90", units=units.ANGLES),
 ]
 Bearing = Annotated[
     float,
     BeforeValidator(_bearing),
-    _schema(
+    number_schema(
         "where something comes from: a side of the stage, or degrees measured as for a facing",
         "upstage",
         "90",
     ),
 ]
-_BEATS = _schema(
+_BEATS = number_schema(
     "a number of beats greater than 0",
     "8",
     "1/2",
@@ -260,8 +264,11 @@ StopLength = Annotated[
 PhraseBeat = Annotated[
     Position | Clock | SectionEdge | float,
     BeforeValidator(_beat_of_phrase),
-    _schema("a beat of the phrase, counted from 1", "5"),
+    number_schema("a beat of the phrase, counted from 1", "5"),
 ]
+COUNTED_MOMENT: Final = r"-?\d+\.\d+(\+(\d+/\d+|\d*\.\d+))?|\d+:\d+(\.\d*)?"
+# what is only digits and points is bar.beat or m:ss.s
+MOMENT_PATTERN: Final = rf"^\s*({COUNTED_MOMENT}|.*[^\d.:+\-/\s].*)\s*$"
 When = Annotated[
     Position | Clock | SectionEdge,
     BeforeValidator(_moment),
@@ -270,8 +277,7 @@ When = Annotated[
         {
             "type": ["string", "number"],
             "description": "a moment: bar.beat, m:ss.s of the track, or a section's name",
-            # what is only digits and points is bar.beat or m:ss.s
-            "pattern": r"^\s*(-?\d+\.\d+(\+(\d+/\d+|\d*\.\d+))?|\d+:\d+(\.\d*)?|.*[^\d.:+\-/\s].*)\s*$",
+            "pattern": MOMENT_PATTERN,
             "patternErrorMessage": "a moment: bar.beat such as 17.1, m:ss.s of the track such as 1:02.5, or a section's name",
             "examples": ["17.1", "17.3+1/2", "1:02.5", "verse 2", "end of verse 2"],
         }

@@ -4,6 +4,7 @@ from typing import Any
 
 from sequencer.show.model import Entry, Show
 from sequencer.show.schema_names import SchemaNames, with_names, with_vocabulary
+from sequencer.show.schema_parameters import with_parameters
 from sequencer.show.step_kinds import NEVER_TOGETHER, STEP_KINDS, is_of_use
 
 
@@ -22,6 +23,7 @@ def show_schema(names: SchemaNames | None = None) -> dict[str, Any]:
         with_vocabulary(schema)
     else:
         with_names(schema, names)
+    with_parameters(schema)
     written = "sequencer new --schema" if names is None else "sequencer new SHOW --schema"
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",

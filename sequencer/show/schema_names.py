@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from typing import Any
 
 from sequencer.motion.patterns.library import patterns
+from sequencer.show.field_kinds import COUNTED_MOMENT, MOMENT_PATTERN
+from sequencer.timing.song import numbered
 
 _ALL = "all"
 _NUMBER = re.compile(r"\d+(\.\d+)?")
@@ -41,6 +43,7 @@ _UNKNOWN = {
     "crew": "nobody in the crew has this name",
     "people": "nobody in the cast or crew has this name",
 }  # what an editor says of a name that is none
+_OF_SECTIONS = frozenset({"SectionMark", "SteadyRecord", "CorrectionRecord"})
 _MOST_NAMED = 12  # in a message
 _LISTS = frozenset({"cast", "dancing", "people"})  # one name, or a list of them
 
@@ -54,6 +57,7 @@ class SchemaNames:
     formations: tuple[str, ...]
     cast: tuple[str, ...]
     crew: tuple[str, ...]
+    sections: tuple[str, ...] = ()  # as moments name them; none: those that were heard
 
     def of(self, kind: str) -> tuple[str, ...]:
         """The names of a kind, as `_PLACES` calls them."""
@@ -86,8 +90,18 @@ def names_of(values: Mapping[str, Any], book: Iterable[str]) -> SchemaNames:
 
     return SchemaNames(
         patterns=tuple(book), phrases=keyed("phrases"), formations=keyed("formations"),
-        cast=listed("cast"), crew=listed("crew"),
+        cast=listed("cast"), crew=listed("crew"), sections=_sections(values),
     )  # fmt: skip
+
+
+def _sections(values: Mapping[str, Any]) -> tuple[str, ...]:
+    """Sections that the file names, numbered where a name returns."""
+    found: Any = values
+    for key in ("track", "corrections", "sections"):
+        found = found.get(key) if isinstance(found, dict) else None
+    rows = found if isinstance(found, list) else []
+    labels = [_plain([row["name"]]) for row in rows if isinstance(row, dict) and "name" in row]
+    return numbered([name for label in labels for name in label])
 
 
 def _plain(names: Iterable[Any]) -> tuple[str, ...]:
@@ -96,6 +110,8 @@ def _plain(names: Iterable[Any]) -> tuple[str, ...]:
 
 def with_names(schema: dict[str, Any], names: SchemaNames) -> None:
     """Write a show's names into a schema of show files, in place."""
+    if names.sections:
+        _with_sections(schema, names.sections)
     for record, key, kind in _PLACES:
         field = schema["$defs"][record]["properties"][key]
         kind_of_name = kind.removeprefix("*")
@@ -119,6 +135,19 @@ def with_names(schema: dict[str, Any], names: SchemaNames) -> None:
             del field["default"]  # nothing that an editor should offer
         field["anyOf"] = forms
         field["description"] = f"{field.get('description', '')}; {_NAMED}".lstrip("; ")
+
+
+def _with_sections(schema: dict[str, Any], names: Sequence[str]) -> None:
+    """Let moments name only sections that there are; those that say what the sections are name heard ones."""
+    told = f"no such section, and no moment as bar.beat (17.1) or m:ss.s (1:02.5); the sections: {', '.join(names)}"
+    known = "|".join(re.sub(r"([.^$*+?()\[\]{}|\\/])", r"\\\1", name) for name in names)
+    pattern = rf"^\s*({COUNTED_MOMENT}|((start|end) of )?({known}))\s*$"
+    records = (each for key, each in schema["$defs"].items() if key not in _OF_SECTIONS)
+    for record in records:
+        for field in record.get("properties", {}).values():
+            for form in (field, *field.get("anyOf", ())):
+                if form.get("pattern") == MOMENT_PATTERN:
+                    form |= {"pattern": pattern, "patternErrorMessage": told}
 
 
 def _chosen(names: Sequence[str], kind: str) -> dict[str, Any]:

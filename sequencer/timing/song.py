@@ -1,6 +1,7 @@
 """Analysis of a song, detected or corrected by hand: a plain record that every layer can use."""
 
 from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import TYPE_CHECKING, Literal, TypeAlias, get_args
@@ -203,11 +204,14 @@ class Song:
 
     def section_names(self) -> tuple[str, ...]:
         """A unique name for each section: the label, numbered if it occurs more than once."""
-        total = Counter(section.label for section in self.sections)
-        seen: Counter[str] = Counter()
-        names = []
-        for section in self.sections:
-            seen[section.label] += 1
-            alone = total[section.label] == 1
-            names.append(section.label if alone else f"{section.label} {seen[section.label]}")
-        return tuple(names)
+        return numbered([section.label for section in self.sections])
+
+
+def numbered(labels: Sequence[str]) -> tuple[str, ...]:
+    """A unique name for each label: itself, numbered if it occurs more than once."""
+    total, seen = Counter(labels), Counter[str]()
+    names = []
+    for label in labels:
+        seen[label] += 1
+        names.append(label if total[label] == 1 else f"{label} {seen[label]}")
+    return tuple(names)

@@ -397,6 +397,13 @@ def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
         page.unroute("**/api/operations")
         timing.select_option("together")
         eventually(lambda: "timing: together" in text_of(served))
+        # What is so anyway does not stay in the file.
+        page.locator(".place details .more select").select_option("mirrored")
+        mirrored = page.locator(".place [id$='-mirrored']")
+        mirrored.select_option("true")
+        eventually(lambda: "mirrored: true" in text_of(served))
+        mirrored.select_option("false")
+        eventually(lambda: "mirrored" not in text_of(served))
         # In a phrase, for this time only: the form stays, and the keyboard where it was.
         page.get_by_role("button", name="Close").click()
         _more_of(page, 7)
@@ -408,6 +415,10 @@ def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
         assert note.evaluate("each => each === document.activeElement")
         note.press("Enter")
         eventually(lambda: "note: and slowly" in text_of(served))
+        assert page.locator(".block .cue-word").all_inner_texts() == ["one"]
+        assert page.locator(".block .own-note").all_inner_texts() == ["and slowly"]
+        at = page.locator(".count[aria-label^='Bar 7, count 1, ']").first
+        assert at.get_attribute("aria-label").endswith("cue: one, note: and slowly")
         assert text_of(served).count("phrase: calm}") == 1
         assert "calm: [{pattern: extension, beats: 8}]" in text_of(served)
 

@@ -40,6 +40,12 @@ def test_a_misspelt_pattern_is_marked_and_patterns_are_offered_with_words(tmp_pa
     path.write_text(SHOW.read_text())
     write_schema(path)
     lines = ["# yaml-language-server: $schema=mine.schema.json", *SHOW.read_text().splitlines()]
+    top = lines.index("timeline:") + 1
+    slip = (
+        "  - {from: twenty, pattern: pro-bend-4, with: {hand_raduis: 15 cm, plane: wal}, beats: 4}"
+    )
+    lines.insert(top, slip)
+    slips = [(top, slip.index(word)) for word in ("twenty", "hand_raduis", "wal}")]
     row = next(k for k, line in enumerate(lines) if "pattern: two-beat-weave" in line)
     lines[row] = lines[row].replace("two-beat-weave", "two-beet-weave")
     start = {"line": row, "character": lines[row].index("two-beet")}
@@ -54,7 +60,13 @@ def test_a_misspelt_pattern_is_marked_and_patterns_are_offered_with_words(tmp_pa
         say(server, id=3, method="textDocument/hover", params=at)
         words = str(heard(server, "id", 3)["result"])
         server.kill()
-    assert [mark["range"]["start"] for mark in marks] == [start]
-    assert "no pattern" in marks[0]["message"]
+    told = {
+        (m["range"]["start"]["line"], m["range"]["start"]["character"]): m["message"] for m in marks
+    }
+    assert set(told) == {(start["line"], start["character"]), *slips}
+    assert "no pattern" in told[start["line"], start["character"]]
+    assert "no such section" in told[slips[0]]
+    assert "no such value" in told[slips[1]]
+    assert "wall, wheel, floor" in told[slips[2]]
     assert any(o["label"] == "two-beat-weave" and "front of the body" in str(o) for o in offers)
     assert "lists" in words

@@ -52,6 +52,7 @@ export interface Block {
   words: string[];
   phrase: string | null;
   note: string | null;
+  cue: string | null;
   mirrored: boolean;
   path: Path | null;
   entry: Path | null;

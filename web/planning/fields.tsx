@@ -113,9 +113,11 @@ function ScalarField({ name, label, of, value, set, id, must }: Given & { must: 
   const options: string[] | null = of.enum ?? (of.type === "boolean" ? ["true", "false"] : null);
   const why = `${id}-why`;
   const choose = useRefused(set);
+  // What is so anyway need not stand in the file.
+  const chosen = (text: string) => (text === "" || (!must && text === String(of.default)) ? null : scalar(text));
   if (options) {
     return (
-      <select id={id} aria-describedby={why} value={given || (must ? "" : String(of.default ?? ""))} onChange={(event) => void choose(event.currentTarget.value === "" ? null : scalar(event.currentTarget.value))}>
+      <select id={id} aria-describedby={why} value={given || (must ? "" : String(of.default ?? ""))} onChange={(event) => void choose(chosen(event.currentTarget.value))}>
         {!given && <option value="" />}{options.map((each) => <option key={String(each)} value={String(each)}>{YES[String(each)] ?? String(each)}</option>)}
       </select>
     );

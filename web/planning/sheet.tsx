@@ -141,9 +141,12 @@ function watched(place: Place): void {
 }
 
 export function spoken(block: Block): string {
-  if (block.kind === "link") return "a link";
-  return block.phrase ? `${block.title}, of the phrase ${block.phrase}` : block.title;
+  if (block.kind === "link") return ["a link", ...ownWords(block)].join(", ");
+  return [block.title, ...(block.phrase ? [`of the phrase ${block.phrase}`] : []), ...ownWords(block)].join(", ");
 }
+
+/** The cue word and the note that somebody wrote for a move. */
+const ownWords = (block: Block) => [...(block.cue ? [`cue: ${block.cue}`] : []), ...(block.note ? [`note: ${block.note}`] : [])];
 
 function Bar({ block, line, row }: { block: Block; line: Line; row: Row }) {
   const begins = block.start >= row.start - 1e-6, ends = block.end <= row.start + row.beats + 1e-6;
@@ -153,7 +156,7 @@ function Bar({ block, line, row }: { block: Block; line: Line; row: Row }) {
   const told = block.kind !== "link" && (block.path !== null || block.end - block.start > 1.5);
   return (
     <div
-      class={kind} aria-hidden="true" style={across(row, block.start, block.end)} title={[block.title, ...block.words].join("\n")}
+      class={kind} aria-hidden="true" style={across(row, block.start, block.end)} title={[block.title, ...ownWords(block), ...block.words].join("\n")}
       onClick={(event) => {
         const box = event.currentTarget.parentElement!.getBoundingClientRect();
         const beat = row.start + Math.floor(((event.clientX - box.left) / box.width) * row.beats);
@@ -161,7 +164,9 @@ function Bar({ block, line, row }: { block: Block; line: Line; row: Row }) {
       }}
     >
       {told && <span>{begins ? block.title : `… ${block.title}`}</span>}
+      {begins && block.cue && <b class="cue-word">{block.cue}</b>}
       {begins && told && block.phrase && <small>{block.phrase}</small>}
+      {begins && block.note && <small class="own-note">{block.note}</small>}
     </div>
   );
 }

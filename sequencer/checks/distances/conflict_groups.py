@@ -54,6 +54,8 @@ class ConflictGroup:
     runs: int
     worst: float  # [m] smallest distance
     moments: tuple[float, ...] = ()  # [beats] of each run's smallest distance
+    worst_run: int = -1  # in which they come nearest
+    worst_at: float = 0.0  # [beats] when they do
     removed: Removed = field(default_factory=Removed)
     half: float | None = None  # share at half the spread
     twice: float | None = None  # share at twice the spread
@@ -202,12 +204,13 @@ def gathered(work: Work, runs: Sequence[Run]) -> tuple[ConflictGroup, ...]:
         for near in run:
             at = (near.pair, near.scene)
             one = found.get(at) or _begun(work, *at, len(runs))
+            if near.distance < one.worst:
+                one = replace(one, worst=near.distance, worst_run=k, worst_at=near.at)
             found[at] = replace(
                 one,
                 start=min(one.start, near.start),
                 end=max(one.end, near.end),
                 in_runs=(*one.in_runs, k),
-                worst=min(one.worst, near.distance),
                 moments=(*one.moments, near.at),
             )
     return tuple(found.values())

@@ -13,8 +13,14 @@ from dataclasses import asdict, dataclass, replace
 from sequencer.checks.check import Check
 from sequencer.checks.distances.binomial import CONFIDENCE, interval
 from sequencer.checks.distances.conflict_groups import ConflictGroup, Dances, as_danced
-from sequencer.checks.distances.drift_runs import RunProgress, Trials, Work
-from sequencer.checks.distances.drift_words import begun, finding_message, rehearsed, remedies
+from sequencer.checks.distances.drift_runs import RunProgress, Trials, Work, drawn_dancer
+from sequencer.checks.distances.drift_words import (
+    begun,
+    finding_message,
+    harm_words,
+    rehearsed,
+    remedies,
+)
 from sequencer.checks.distances.keeping_clear import boundaries_of
 from sequencer.checks.distances.missed_cues import Slip, missed_cues
 from sequencer.checks.distances.rehearse_first import advice, goes_wrong
@@ -39,6 +45,7 @@ from sequencer.findings import (
     MissedCue,
     Rehearsal,
 )
+from sequencer.motion.clearance.nearest import closest_at
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import MeasuredSpread, Spread
 from sequencer.staging.moves_danced import move_words
@@ -273,6 +280,8 @@ class _Told:
             begins=self.begins(slip.who, slip.cue),
             meets=slip.meets,
             worst=slip.worst,
+            parts=slip.parts,
+            harm=harm_words(slip),
             at=self.count.seconds(slip.at),
         )
 
@@ -294,6 +303,7 @@ class _Told:
             low=low,
             high=high,
             worst=one.worst,
+            parts=self.parts(one),
             formation=place.formation,
             section=place.section,
             moves=place.moves,
@@ -308,6 +318,15 @@ class _Told:
             without_who={name: each.chance for name, each in removed.people.items()},
             raises=removed.raises,
         )
+
+    def parts(self, one: ConflictGroup) -> tuple[str, str]:
+        """Which parts of the two come nearest of all runs."""
+        cast = {each.name: each for each in self.work.dancers}
+        two = [
+            drawn_dancer(self.work, cast[name], one.worst_run) for name in (one.first, one.second)
+        ]
+        near = closest_at(two[0], two[1], one.worst_at).part[0]
+        return two[0].part_name(near[0]), two[1].part_name(near[1])
 
     def finding(self, one: ConflictGroup, own: Chance) -> Finding:
         """A conflict that is surely likelier than `CHANCE`."""

@@ -17,7 +17,8 @@ def finding_message(own: Chance, required: float, spell: tuple[str, str]) -> str
     return (
         f"as danced, {first} and {second} come closer than {required:.2f} m in {own.conflicts} of {own.runs} runs "
         f"({100 * own.chance:.0f} %; {100 * own.low:.0f} to {100 * own.high:.0f} % with {100 * CONFIDENCE:.0f} % confidence"
-        f"{_spreads(own)}){f' – {where} –' if where else ','} between {spell[0]} and {spell[1]}"
+        f"{_spreads(own)}){f' – {where} –' if where else ','} between {spell[0]} and {spell[1]}; "
+        f"at worst {_met(own.between, own.parts, own.worst)}"
     )
 
 
@@ -91,11 +92,21 @@ def begun(move: str) -> str:
 
 def _slip_words(worst: Slip) -> str:
     """What missing a cue does."""
-    near = (
-        f"means overlapping by {-100 * worst.worst:.0f} cm with" if worst.worst < 0
-        else f"means coming within {100 * worst.worst:.0f} cm of"
-    )  # fmt: skip
-    return f"{worst.kind} {near} {' and '.join(worst.meets)}"
+    return f"{worst.kind}, {harm_words(worst)}"
+
+
+def harm_words(slip: Slip) -> str:
+    """Which parts come how near to each other where a cue is missed, and who else is too close."""
+    first, *others = slip.meets
+    also = f"; too close to {' and '.join(others)} as well" if others else ""
+    return f"{_met((slip.who, first), slip.parts, slip.worst)}{also}"
+
+
+def _met(two: tuple[str, str], parts: tuple[str, str], worst: float) -> str:
+    """Whose part comes how near to whose."""
+    cm = 100 * worst
+    near = f"overlaps by {-cm:.0f} cm with" if cm < 0 else f"comes within {cm:.0f} cm of"
+    return f"{two[0]}'s {parts[0]} {near} {two[1]}'s {parts[1]}"
 
 
 def _percent(share: float) -> str:

@@ -31,6 +31,7 @@ class Slip:
     meets: tuple[str, ...]  # whom, nearest first; nobody: it does no harm
     at: float  # [beats] when they are nearest; the cue if nobody
     worst: float  # [m] how near; infinite if nobody
+    parts: tuple[str, str] = ("", "")  # theirs who slip, and of the nearest, that are so near
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +120,7 @@ def _judged(
     work: Work, plan: Approaches, who: int, cue: float, slip: _Tried, near: Sequence[int]
 ) -> Slip:
     """The slip with whom it meets, of those who are not too close then anyway."""
-    met: list[tuple[float, float, str]] = []
+    met: list[tuple[float, float, str, tuple[str, str]]] = []
     for other in near:
         pair = np.flatnonzero((plan.first == min(who, other)) & (plan.second == max(who, other)))[0]
         of = plan.spans.group == pair
@@ -128,14 +129,17 @@ def _judged(
         two = (work.dancers[other], slip.dancer)
         found = approaches(two, slip.start, slip.end, required=work.required)
         if found.distance[0] < work.required:
-            met.append((float(found.distance[0]), float(found.at[0]), work.dancers[other].name))
+            theirs, own = (each.part_name(p) for each, p in zip(two, found.part[0], strict=True))
+            name = work.dancers[other].name
+            met.append((float(found.distance[0]), float(found.at[0]), name, (own, theirs)))
     met.sort()
-    worst, at = met[0][:2] if met else (np.inf, cue)
+    worst, at, _, parts = met[0] if met else (np.inf, cue, "", ("", ""))
     return Slip(
         who=work.dancers[who].name,
         cue=cue,
         kind=slip.kind,
-        meets=tuple(name for _, _, name in met),
+        meets=tuple(name for _, _, name, _ in met),
         at=at,
         worst=float(worst),
+        parts=parts,
     )

@@ -112,6 +112,9 @@ def _where_lines(one: Chance, width: int, bars: BarLengths) -> list[str]:
     """Where in the plan a conflict is, when in it, and what the spread makes of it."""
     moves = " and ".join(move for move in dict.fromkeys(one.moves) if move)
     parts = [", ".join(part for part in (one.formation, one.section, moves) if part)]
+    if all(one.parts):
+        own = zip(one.between, one.parts, strict=True)
+        parts.append("nearest: " + " and ".join(f"{who}'s {part}" for who, part in own))
     if one.slices and one.slices_from:
         every = "beat" if one.slice_beats == 1 else f"stretch of {one.slice_beats:g} beats"
         counts = " ".join(str(count) for count in one.slices)
@@ -156,13 +159,8 @@ def _cue_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
 
 
 def _cue_words(one: MissedCue, bars: BarLengths) -> str:
-    cm = 100 * one.worst
-    near = f"overlaps by {-cm:.0f} cm with" if cm < 0 else f"comes within {cm:.0f} cm of"
     into = f" into {one.begins}" if one.begins else ""
-    return (
-        f"{clock_text(one.start)} ({aloud(one.position, bars)}) {one.who}, {one.kind}{into}: {near} "
-        f"{' and '.join(one.meets)} at {clock_text(one.at)}"
-    )
+    return f"{clock_text(one.start)} ({aloud(one.position, bars)}) {one.who}, {one.kind}{into}: at {clock_text(one.at)} {one.harm}"
 
 
 def _mark_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:

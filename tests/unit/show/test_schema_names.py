@@ -4,6 +4,7 @@ Outside source: JSON Schema draft 2020-12, as the library jsonschema checks it; 
 """
 
 import copy
+from dataclasses import replace
 from pathlib import Path
 
 import jsonschema
@@ -170,3 +171,86 @@ def test_an_editor_is_given_words_for_names_and_values(own):
     canon = editor_schema()["$defs"]["Entry"]["properties"]["canon"]["anyOf"][0]
     assert canon["description"].startswith("each performer starts this many beats after")
     assert canon["patternErrorMessage"] == "a number of beats greater than 0: 8 or 1/2"
+
+
+VALUES = {
+    "misspelt": {"pattern": "pro-bend-4", "with": {"hand_raduis": "15 cm"}},
+    "of another pattern": {"pattern": "windmill", "with": {"hand_radius": "15 cm"}},
+    "fixed by the pattern": {"pattern": "pro-bend-4", "with": {"lobes": 5}},
+    "no such choice": {"pattern": "pro-bend-4", "with": {"plane": "wal"}},
+    "no length": {"pattern": "pro-bend-4", "with": {"hand_radius": "15 centimetres"}},
+    "of one hand": {"left": {"pattern": "pro-bend-4", "with": {"begin": "inn"}}},
+}
+
+
+@pytest.mark.parametrize("fault", VALUES)
+def test_values_that_a_pattern_does_not_have_are_marked(fault, any_show, own):
+    for schema in (any_show, own):
+        last = f"timeline.{len(SHOW['timeline'])}"
+        told = faults(
+            edited(lambda show: show["timeline"].append({"beats": 4, **VALUES[fault]})), schema
+        )
+        assert told
+        assert all(each.startswith(last) for each in told)
+
+
+def test_a_pattern_of_ones_own_may_have_any_values(any_show):
+    show = edited(lambda each: each.update(patterns={"slow cube": {"law": "orbit"}}))
+    show["timeline"].append({"pattern": "slow cube", "beats": 4, "with": {"sides": 6}})
+    assert faults(show, any_show) == []
+
+
+def test_values_are_marked_where_the_reader_refuses_them(any_show):
+    """The reader itself is the measure, of every value of every pattern: limits, what lies beyond, choices, units, fractions."""
+    steps = any_show["$defs"]["PatternValues"]["allOf"]
+    of = {
+        name: rule["then"]["properties"]["with"]
+        for rule in steps
+        for name in rule["if"]["properties"]["pattern"]["enum"]
+    }
+    assert set(of) == set(patterns())
+    tried = set()
+    for name, pattern in patterns().items():
+        assert of[name]["propertyNames"]["enum"] == [each.name for each in pattern.parameters]
+        for one in pattern.parameters:
+            said = [
+                *one.choices,
+                *map(str, one.choices),
+                one.low,
+                one.high,
+                one.low - 1,
+                one.high + 1,
+                "1/2",
+                "half",
+                "0.3",
+                "0.2 kg",
+            ]
+            if (key := replace(one, default=None)) in tried:
+                continue
+            tried.add(key)
+            check = jsonschema.Draft202012Validator(of[name]["properties"][one.name])
+            for value in said:
+                try:
+                    is_read = one.read(value) is not None
+                except ValueError:
+                    is_read = False
+                # the limits of a text are the reader's; 1.0 is 1 to a schema
+                assert check.is_valid(value) or not is_read, (name, one.name, value)
+                if isinstance(value, str) == (one.kind == "choice") or value in ("half", "0.2 kg"):
+                    assert check.is_valid(value) == is_read, (name, one.name, value)
+    assert len(tried) > 30
+
+
+@pytest.mark.parametrize(
+    ("text", "is_good"),
+    [
+        ("17.1", True), ("1:02.5", True), ("verse 2", True), ("start of verse 2", True), ("end of break", True), ("twenty", False),
+        ("verse", False), ("verse 3", False), ("end of twenty", False),
+    ],
+)  # fmt: skip
+def test_a_moment_of_a_section_that_the_show_does_not_name_is_marked(text, is_good, any_show, own):
+    show = edited(lambda each: each["timeline"][2].update({"from": text}))
+    assert faults(show, any_show) == []  # which knows no sections
+    assert (faults(show, own) == []) == is_good
+    unnamed = {**SHOW, "track": {**SHOW["track"], "corrections": {}}}
+    assert names_of(unnamed, patterns()).sections == ()

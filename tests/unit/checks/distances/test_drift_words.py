@@ -32,7 +32,7 @@ def group(own):
 def chance(own, **given):
     usual = {
         "between": ("Wren", "Moss"), "start": 1.0, "end": 2.0, "position": "1.2", "conflicts": 29, "runs": 100, "chance": 0.29,
-        "low": 0.2, "high": 0.39, "worst": 0.1, "matters": own.matters, "who": own.who, "raises": own.raises,
+        "low": 0.2, "high": 0.39, "worst": 0.1, "parts": ("left head", "right arm"), "matters": own.matters, "who": own.who, "raises": own.raises,
         "without": {kind: each.chance for kind, each in own.kinds.items()},
     }  # fmt: skip
     return Chance(**{**usual, **given})
@@ -83,10 +83,11 @@ def test_a_finding_says_where_and_on_what_it_hangs():
     )
     assert finding_message(own, 0.3, ("25.1", "27.3")) == (
         "as danced, Wren and Moss come closer than 0.30 m in 29 of 100 runs (29 %; 20 to 39 % with 95 % confidence; "
-        "5 % with errors half as wide, 60 % twice as wide) – diamond, refrain 2, a and b – between 25.1 and 27.3"
+        "5 % with errors half as wide, 60 % twice as wide) – diamond, refrain 2, a and b – between 25.1 and 27.3; "
+        "at worst Wren's left head comes within 10 cm of Moss's right arm"
     )
     bare = finding_message(chance(removed(place=0.06)), 0.3, ("25.1", "27.3"))
-    assert bare.endswith("with 95 % confidence), between 25.1 and 27.3")
+    assert "with 95 % confidence), between 25.1 and 27.3; at worst" in bare
 
 
 @pytest.mark.parametrize(
@@ -105,18 +106,26 @@ def test_a_link_is_named_by_what_it_leads_into(move, word):
 
 def test_advice_in_words():
     slip = Slip(
-        who="Wren", cue=8.0, kind="an eight late", meets=("Moss", "Sable"), at=9.0, worst=-0.28
+        who="Wren",
+        cue=8.0,
+        kind="an eight late",
+        meets=("Moss", "Sable"),
+        at=9.0,
+        worst=-0.28,
+        parts=("left head", "body"),
     )
     cue = Advice(beat=8.0, who=("Wren",), kind="", fall=0.1, slips=(slip,))
     assert rehearsed(cue, "the walk to box", "weave") == (
-        "the cue into the walk to box: an eight late means overlapping by 28 cm with Moss and Sable"
+        "the cue into the walk to box: an eight late, Wren's left head overlaps by 28 cm with Moss's body; too close to Sable as well"
     )
     two = replace(
         cue, slips=(slip, replace(slip, cue=20.0), replace(slip, cue=20.0, kind="a bar late"))
     )
-    assert rehearsed(two, "", "weave").endswith("Moss and Sable, and 1 more cue to be sure of")
+    assert rehearsed(two, "", "weave").endswith("as well, and 1 more cue to be sure of")
     near = replace(cue, slips=(replace(slip, worst=0.09, meets=("Moss",)),))
-    assert "an eight late means coming within 9 cm of Moss" in rehearsed(near, "weave", "weave")
+    assert rehearsed(near, "weave", "weave").endswith(
+        "an eight late, Wren's left head comes within 9 cm of Moss's body"
+    )
     place = Advice(beat=8.0, who=("Wren",), kind="place", fall=0.1)
     assert rehearsed(place, "", "weave") == "hitting the places everywhere, weave above all"
     assert rehearsed(place, "", "the link from a into b") == "hitting the places everywhere"

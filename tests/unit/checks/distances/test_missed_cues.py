@@ -43,6 +43,7 @@ def test_who_does_not_leave_in_time_is_met(dance):
     late = told["Ada", 8.0, "an eight late"]
     assert late.meets == ("Bo",)
     assert late.worst == pytest.approx(-2 * cast[0].body.half_breadth, abs=0.01)
+    assert late.parts == ("body", "body")
     assert 15.5 < late.at <= 16.5
     assert told["Ada", 8.0, "a beat late"].meets == ()
     assert told["Bo", 12.0, "an eight late"].meets == ()  # who comes late meets nobody
@@ -104,6 +105,7 @@ def test_left_and_right_mixed_up(dance):
 
     assert one.meets == ("Bo",)
     assert one.worst == pytest.approx(np.min(beyond), abs=0.01)
+    assert one.parts == ("right head", "body")  # the right hand dances the left's swing
 
 
 def test_two_processes_find_the_same(dance):

@@ -15,14 +15,15 @@ SPREAD = {
 }
 CHANCE = Chance(
     between=("Wren", "Moss"), start=95.0, end=99.0, position="41.1", conflicts=60, runs=500, chance=0.12,
-    low=0.093, high=0.152, worst=-0.04, formation="diamond", section="refrain 2",
+    low=0.093, high=0.152, worst=-0.04, parts=("left head", "right head"), formation="diamond", section="refrain 2",
     moves=("pro-bend-4", "pro-bend-4"), slices_from="41.1", slice_beats=2.0, slices=(40, 15, 5), half=0.01,
     twice=0.3, matters="place", who=("Wren", "Moss"), without={"place": 0.01, "timing": 0.1},
     without_who={"Wren": 0.05, "Moss": 0.06},
 )  # fmt: skip
 CUE = MissedCue(
     who="Sable", start=80.0, position="37.1", kind="an eight late", begins="the walk to box",
-    meets=("Moss", "Wren"), worst=-0.28, at=84.0,
+    meets=("Moss", "Wren"), worst=-0.28, at=84.0, parts=("left head", "right arm"),
+    harm="Sable's left head overlaps by 28 cm with Moss's right arm; too close to Wren as well",
 )  # fmt: skip
 
 
@@ -56,7 +57,10 @@ def test_it_says_where_in_the_plan_when_and_what_it_hangs_on():
 
     assert all(len(line) <= 100 for line in lines)
     assert "1:35.0 (41.1) Wren – Moss 12 % 9 % – 15 % -0.04 m place, Wren and Moss" in text
-    assert "diamond, refrain 2, pro-bend-4; to 1:39.0" in text
+    assert (
+        "diamond, refrain 2, pro-bend-4; nearest: Wren's left head and Moss's right head; to 1:39.0"
+        in text
+    )
     assert (
         "how many runs brought them nearest in each stretch of 2 beats from 41.1 on: 40 15 5"
         in text
@@ -70,8 +74,8 @@ def test_it_says_what_missed_cues_do():
     text = said(danced_lines(danced(missed_cues=(CUE,) * 7), 100))
     assert "7 of 240 bring two too close, flames counted, the nearest first:" in text
     assert (
-        "1:20.0 (37.1) Sable, an eight late into the walk to box: overlaps by 28 cm with Moss and Wren at 1:24.0"
-        in text
+        "1:20.0 (37.1) Sable, an eight late into the walk to box: at 1:24.0 Sable's left head overlaps by 28 cm with Moss's right arm; too close "
+        "to Wren as well" in text
     )
     assert "2 more (--json lists all)" in text
     assert "0 of 240 bring two too close, flames counted Chance" in said(
