@@ -461,14 +461,14 @@ class _Form(NamedTuple):
 
 
 def _form_of(kind: type) -> _Form:
-    dataclass_ = is_dataclass(kind)
+    written = getattr(kind, "__dataclass_params__", None)
     return _Form(
         name=f"{kind.__module__}.{kind.__qualname__}",
         mapping=issubclass(kind, Mapping),
         ours=kind.__module__.startswith("sequencer."),
         named=issubclass(kind, tuple) and hasattr(kind, "_fields"),
-        fields=tuple(each.name for each in fields(kind)) if dataclass_ else None,
-        frozen=dataclass_ and bool(kind.__dataclass_params__.frozen),
+        fields=tuple(each.name for each in fields(kind)) if is_dataclass(kind) else None,
+        frozen=written is not None and bool(written.frozen),
     )
 
 

@@ -19,7 +19,7 @@ WORTH_SMALL_CODE = 70_000.0  # [µs] of NumPy's after which it is made: it takes
 
 
 class SmallCode(NamedTuple):
-    """The loops as machine code; arrays must be contiguous."""
+    """The loops as machine code; arrays must be contiguous, or be given by their `address`."""
 
     pair_gaps: Callable[..., None]  # see `small_loops.pair_gaps`
     spline_values: Callable[..., None]  # see `small_loops.spline_values`
@@ -92,8 +92,13 @@ def small_code_from(packed: bytes) -> SmallCode:
     )
 
 
+def address(array: Any) -> int:
+    """Where the numbers of an array lie, for whoever gives it to the loops again and again; it must be held meanwhile."""
+    return int(array.__array_interface__["data"][0])
+
+
 def _called(engine: Any, name: str, *, arrays: int, numbers: int) -> Callable[..., None]:
-    """A function of some arrays and then some whole numbers."""
+    """A function of some arrays, or where they lie, and then some whole numbers."""
     import ctypes
 
     from sequencer.motion.flown import compiled
@@ -105,7 +110,7 @@ def _called(engine: Any, name: str, *, arrays: int, numbers: int) -> Callable[..
         spare = (ctypes.c_void_p * 2)()
         first = ctypes.addressof(spare)
         second = first + ctypes.sizeof(ctypes.c_void_p)
-        places = [each.ctypes.data for each in given[:arrays]]
+        places = [each if type(each) is int else address(each) for each in given[:arrays]]
         failed = entry(first, second, *places, *given[arrays:])
         if failed:
             raise RuntimeError(f"{name} failed ({failed})")
