@@ -9,8 +9,8 @@ change a result: they only cost time (kept_store.py).
 import atexit
 import hashlib
 import json
+import marshal
 import os
-import struct
 import sys
 import threading
 import time
@@ -25,7 +25,7 @@ from importlib.metadata import PackageNotFoundError, version
 from importlib.resources.abc import Traversable
 from pathlib import Path
 from types import MethodType
-from typing import Any, ParamSpec, TypeVar, cast
+from typing import Any, NamedTuple, ParamSpec, TypeVar, cast
 
 from sequencer.kept_shelf import Shelf
 from sequencer.kept_store import ResultStore
@@ -75,8 +75,11 @@ def kept(
     restore : callable
         The result from that.
     """
-    (found,) = kept_each(kind, [content], lambda _: [work()], record=record, restore=restore)
-    return found
+    stop_if_unwanted()
+    key = _key(kind, content)
+    for found in () if key is None else _known(key, restore):
+        return found
+    return _kept_by(key, work(), record)
 
 
 def kept_each(
@@ -304,6 +307,11 @@ def recent(
     restore: Callable[[Any], T] | None = None,
 ) -> T:
     """One result, kept in this process while it is among the most recent of its kind; see `recent_each`."""
+    with _LOCK:
+        own = _RECENT.get(kind)
+        if own is not None and key is not None and key in own:
+            own.move_to_end(key)
+            return cast("T", own[key])
     (found,) = recent_each(
         kind, [key], lambda _: [work()], most=most, record=record, restore=restore
     )
@@ -412,17 +420,11 @@ def content_key(*things: Any) -> bytes:
 def _feed(put: Callable[[bytes], None], thing: Any) -> None:
     """Add a value to a hash: its kind and length go first, so that no two values run together."""
     kind = type(thing)
-    if kind is float:
-        put(b"f" + _DOUBLE.pack(thing))
-    elif kind is str:
-        put(b"s%d:" % len(thing) + thing.encode("utf-8", "surrogatepass"))
-    elif thing is None or kind is int or kind is bool:
-        put(f"i{thing!r};".encode("ascii"))
-    elif kind is bytes:
-        put(b"b%d:" % len(thing) + thing)
+    if kind in _PLAIN:
+        put(marshal.dumps(thing, _MARSHALLED))
     elif kind is tuple or kind is list:
-        if set(map(type, thing)) == _FLOATS:  # a vector, at once
-            put(b"v%d:" % len(thing) + struct.pack(f"<{len(thing)}d", *thing))
+        if _PLAIN.issuperset(map(type, thing)):  # a vector, or other things of no parts, at once
+            put(b"v" + marshal.dumps(tuple(thing), _MARSHALLED))
             return
         put(b"t%d:" % len(thing))
         for each in thing:
@@ -435,8 +437,10 @@ def _feed(put: Callable[[bytes], None], thing: Any) -> None:
         _feed_object(put, thing)
 
 
-_DOUBLE = struct.Struct("<d")
-_FLOATS = {float}
+# What has no parts: of this version of marshal's, equal values of one of these types give equal bytes, whose kind and length go
+# first. No other type is given to it: it would take arrays for their bytes.
+_PLAIN = frozenset((float, str, int, bool, bytes, type(None)))
+_MARSHALLED = 2
 
 
 def _is_array(kind: type) -> bool:
@@ -445,50 +449,71 @@ def _is_array(kind: type) -> bool:
     return numpy is not None and issubclass(kind, (numpy.ndarray, numpy.generic))
 
 
+class _Form(NamedTuple):
+    """What is fed of the values of a type."""
+
+    name: str
+    mapping: bool
+    ours: bool  # whether its code is among the formulas
+    named: bool  # a named tuple
+    fields: tuple[str, ...] | None  # of a dataclass
+    frozen: bool
+
+
+def _form_of(kind: type) -> _Form:
+    written = getattr(kind, "__dataclass_params__", None)
+    return _Form(
+        name=f"{kind.__module__}.{kind.__qualname__}",
+        mapping=issubclass(kind, Mapping),
+        ours=kind.__module__.startswith("sequencer."),
+        named=issubclass(kind, tuple) and hasattr(kind, "_fields"),
+        fields=tuple(each.name for each in fields(kind)) if is_dataclass(kind) else None,
+        frozen=written is not None and bool(written.frozen),
+    )
+
+
 def _feed_object(put: Callable[[bytes], None], thing: Any) -> None:
     if isinstance(thing, MethodType):
         put(b"c%d:" % len(thing.__name__) + thing.__name__.encode())
         thing = thing.__self__
     kind = type(thing)
-    name = f"{kind.__module__}.{kind.__qualname__}"
-    if not (isinstance(thing, Mapping) or kind.__module__.startswith("sequencer.")):
-        raise TypeError(f"no content key of {name}")  # nor is its code among the formulas
+    form = _FORMS.get(kind)
+    if form is None:
+        form = _FORMS[kind] = _form_of(kind)
+    if not (form.mapping or form.ours):
+        raise TypeError(f"no content key of {form.name}")  # nor is its code among the formulas
     content = getattr(thing, "content", None)
     if isinstance(content, bytes):
-        put(f"o{name}:".encode() + content)
-    elif isinstance(thing, Mapping):
+        put(f"o{form.name}:".encode() + content)
+    elif form.mapping:
         put(b"m%d:" % len(thing))
         for key in sorted(thing):
             _feed(put, key)
             _feed(put, thing[key])
-    elif isinstance(thing, tuple) and hasattr(thing, "_fields"):
-        put(f"n{name}:".encode())
+    elif form.named:
+        put(f"n{form.name}:".encode())
         _feed(put, tuple(thing))
-    elif is_dataclass(thing) and not isinstance(thing, type):
-        put(_digest(name, thing))
+    elif form.fields is not None:
+        put(_digest(form, thing))
     else:
-        raise TypeError(f"no content key of {name}")
+        raise TypeError(f"no content key of {form.name}")
 
 
-def _digest(name: str, thing: Any) -> bytes:
+def _digest(form: _Form, thing: Any) -> bytes:
     """The hash of a dataclass; of a frozen one remembered, since a body or a law is part of many keys."""
-    names = _NAMES.get(type(thing))
-    if names is None:
-        names = _NAMES[type(thing)] = tuple(each.name for each in fields(thing))
-    values = [getattr(thing, each) for each in names]
-    parts = [name.encode()]
+    values = [getattr(thing, each) for each in form.fields or ()]
+    parts = [form.name.encode()]
     for value in values:
         _feed(parts.append, value)
     found = hashlib.blake2b(b"".join(parts), digest_size=20).digest()
-    fixed = not any(isinstance(value, list | dict | set) for value in values)
-    if fixed and type(thing).__dataclass_params__.frozen:
+    if form.frozen and not any(isinstance(value, list | dict | set) for value in values):
         if len(_DIGESTS) >= MOST_IN_MEMORY:
             _DIGESTS.clear()
         _DIGESTS[id(thing)] = thing, found  # held, so that its id is not given to another
     return found
 
 
-_NAMES: dict[type, tuple[str, ...]] = {}  # of the fields of dataclasses
+_FORMS: dict[type, _Form] = {}
 _DIGESTS: dict[int, tuple[Any, bytes]] = {}
 
 

@@ -12,8 +12,10 @@ def make_ready() -> None:
     import scipy.linalg  # noqa: F401  # loaded late elsewhere: an edit may be the first to need it
 
     from sequencer.motion.flown.compiled import solver
+    from sequencer.motion.flown.small_code import small_code
 
     solver()
+    small_code()
     gc.unfreeze()
     gc.collect()
     gc.freeze()

@@ -109,6 +109,18 @@ def test_no_two_values_share_a_key():
     assert kept.content_key([1, 2]) == kept.content_key((1, 2))
 
 
+def test_equal_values_share_a_key_whatever_they_were_made_of():
+    """A text that Python holds once and one that it has just made, one object twice and two equal ones."""
+    text, number, code = "a tether", 2.5, b"1234"
+    again = " ".join(["a", text[2:]]), float("2.5"), bytes(bytearray(code))
+    assert text is not again[0]
+    for one, other in zip((text, number, code), again, strict=True):
+        assert kept.content_key(one, [one, one]) == kept.content_key(other, [one, other])
+        assert kept.content_key((one, 1)) == kept.content_key([other, 1])
+        assert kept.content_key((one, 1)) != kept.content_key((one, 1.0))
+        assert kept.content_key((one, 1)) != kept.content_key((one, True))
+
+
 def test_numbers_of_one_list_are_not_those_of_several():
     """Nine lists of a number, and the one list of ten numbers whose bytes would be the same without its length."""
     several = [[float(k)] for k in range(9)]

@@ -13,7 +13,7 @@ import inspect
 import os
 import re
 import zlib
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
 from functools import cache
 from importlib import resources
 from pathlib import Path
@@ -77,23 +77,54 @@ def _from_portable(code: bytes) -> Solver:
     OSError, RuntimeError, ImportError
         If it cannot be read, or made into machine code here.
     """
-    import llvmlite.binding as llvm
-
     text = gzip.decompress(code).decode()
     if source_digest() not in text:
         raise RuntimeError("the portable code is not of this kernel")
+    engine = engine_of(text)
+    return _called(entry_of(engine, _ENTRY), engine)
+
+
+def engine_of(*texts: str) -> Any:
+    """Portable code as machine code of this processor; whoever calls it must hold the engine.
+
+    Parameters
+    ----------
+    *texts : str
+        Each by itself, of names that no other has.
+
+    Raises
+    ------
+    RuntimeError, ImportError
+        If it cannot be made into machine code here.
+    """
+    import llvmlite.binding as llvm
+
     llvm.initialize()
     llvm.initialize_native_target()
     llvm.initialize_native_asmprinter()
     target = llvm.Target.from_default_triple().create_target_machine(opt=2, features=_wide(llvm))
-    module = llvm.parse_assembly(text)
-    module.verify()
-    engine = llvm.create_mcjit_compiler(module, target)
+    first, *others = (llvm.parse_assembly(text) for text in texts)
+    first.verify()
+    engine = llvm.create_mcjit_compiler(first, target)
+    for module in others:
+        module.verify()
+        engine.add_module(module)
     engine.finalize_object()
-    address = engine.get_function_address(_ENTRY)
+    return engine
+
+
+def entry_of(engine: Any, name: str) -> int:
+    """Where a function of machine code begins.
+
+    Raises
+    ------
+    RuntimeError
+        If there is none of this name.
+    """
+    address = engine.get_function_address(name)
     if not address:
         raise RuntimeError("the portable code holds no entry")
-    return _called(address, engine)
+    return int(address)
 
 
 def _wide(llvm: Any) -> str:
@@ -132,9 +163,26 @@ def _by_numba() -> Solver:
 
 
 def _jitted(njit: Any) -> dict[str, Any]:
-    """The kernel's names with every function replaced by what numba makes of it."""
-    names: dict[str, Any] = {**vars(kernel_places), **vars(kernel_points), **vars(kernel)}
-    for each in kernel.FUNCTIONS:
+    names = {**vars(kernel_places), **vars(kernel_points), **vars(kernel)}
+    return jitted(njit, kernel.FUNCTIONS, names)
+
+
+def jitted(
+    njit: Any, functions: Sequence[FunctionType], given: Mapping[str, Any]
+) -> dict[str, Any]:
+    """Names with some functions replaced by what numba makes of them.
+
+    Parameters
+    ----------
+    njit : callable
+        Numba's.
+    functions : sequence of functions
+        In the order in which they use each other.
+    given : mapping
+        All names that they use.
+    """
+    names = dict(given)
+    for each in functions:
         own = FunctionType(each.__code__, names, each.__name__, each.__defaults__)
         names[each.__name__] = njit(error_model="numpy")(own)
     return names
@@ -148,16 +196,9 @@ def portable() -> str:
     RuntimeError
         If it would need anything from outside.
     """
-    # A processor that does four at once, without which the code has no vectors; every other one is given them in pieces.
-    os.environ.update(
-        NUMBA_CPU_NAME="haswell", NUMBA_CPU_FEATURES="", NUMBA_ENABLE_AVX="1",
-        NUMBA_LOOP_VECTORIZE="1", NUMBA_SLP_VECTORIZE="1",
-    )  # fmt: skip  # before numba is loaded
+    begin_portable()
     from numba import carray, float64, int64, njit, types
-    from numba.np import arrayobj
 
-    # No place is counted from the end: to look whether one is below 0 takes longer than most of what is done there.
-    arrayobj.fix_integer_index = _as_it_is
     solve, header = _jitted(njit)["solve"], kernel_places.KERNEL_HEADER
 
     def entry(ints: Any, floats: Any) -> None:
@@ -174,7 +215,21 @@ def portable() -> str:
     signature = (types.CPointer(int64), types.CPointer(float64))
     own.compile(signature)
     made = own.overloads[signature]
-    return _stripped(made.library.get_llvm_str(), made.fndesc.llvm_func_name)
+    text = stripped(made.library.get_llvm_str(), {made.fndesc.llvm_func_name: _ENTRY})
+    return f"; kernel {source_digest()}\n{text}\n"
+
+
+def begin_portable() -> None:
+    """Let numba, not loaded yet, compile for no processor that is at hand."""
+    # A processor that does four at once, without which the code has no vectors; every other one is given them in pieces.
+    os.environ.update(
+        NUMBA_CPU_NAME="haswell", NUMBA_CPU_FEATURES="", NUMBA_ENABLE_AVX="1",
+        NUMBA_LOOP_VECTORIZE="1", NUMBA_SLP_VECTORIZE="1",
+    )  # fmt: skip  # before numba is loaded
+    from numba.np import arrayobj
+
+    # No place is counted from the end: to look whether one is below 0 takes longer than most of what is done there.
+    arrayobj.fix_integer_index = _as_it_is
 
 
 def _as_it_is(context: Any, builder: Any, kind: Any, index: Any, _size: Any) -> Any:
@@ -184,13 +239,26 @@ def _as_it_is(context: Any, builder: Any, kind: Any, index: Any, _size: Any) -> 
     return context.cast(builder, index, kind, types.intp)
 
 
-def _stripped(text: str, entry: str) -> str:
-    """One function and what it calls, without the processor and the system."""
+def stripped(text: str, entries: Mapping[str, str]) -> str:
+    """Some functions and what they call, without the processor and the system.
+
+    Parameters
+    ----------
+    text : str
+        As numba compiled it.
+    entries : mapping of str to str
+        The names that these functions get, by those that numba gave them.
+
+    Raises
+    ------
+    RuntimeError
+        If they need anything from outside.
+    """
     import llvmlite.binding as llvm
 
     module = llvm.parse_assembly(text)
     for function in module.functions:
-        if function.name != entry and not function.is_declaration:
+        if function.name not in entries and not function.is_declaration:
             function.linkage = "internal"
     for variable in module.global_variables:
         if not variable.is_declaration:
@@ -199,7 +267,9 @@ def _stripped(text: str, entry: str) -> str:
     passes.add_global_dce_pass()
     passes.add_strip_dead_prototypes_pass()
     passes.run(module)
-    out = str(module).replace(entry, _ENTRY).replace(f'"{_ENTRY}"', _ENTRY)
+    out = str(module)
+    for given, name in entries.items():
+        out = out.replace(given, name).replace(f'"{name}"', name)
     lines = [
         line for line in out.splitlines()
         if not re.match(r"target (triple|datalayout)|source_filename|; ModuleID", line)
@@ -218,7 +288,7 @@ def _stripped(text: str, entry: str) -> str:
     ]
     if outside:
         raise RuntimeError(f"the kernel needs what is not in it: {', '.join(outside)}")
-    return f"; kernel {source_digest()}\n{out}\n"
+    return out
 
 
 def main() -> None:

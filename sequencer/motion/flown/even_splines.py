@@ -11,10 +11,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from math import comb, floor
+from typing import NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, Ints
+from sequencer.motion.flown.small_code import SmallCode, address, small_code_for
 
 DEGREE = 5
 
@@ -243,6 +245,15 @@ def together(curves: Sequence[EvenSpline], beats: Floats, orders: range) -> list
     if first.periodic:
         place = np.mod(place, first.spans)
     flat = place.ravel()
+    code = small_code_for(100.0 + 1.5 * len(flat) * len(orders) * len(curves))
+    if code is not None:
+        return [
+            [
+                np.asarray(own.reshape(*place.shape, 3))
+                for own in _compiled(code, curve, flat, orders)
+            ]
+            for curve in curves
+        ]
     span = np.clip(np.floor(flat), 0, first.spans - 1).astype(np.int64)
     share = np.clip(flat - span, 0.0, 1.0)
     taken = [[curve.coefficients[span + j] for j in range(DEGREE + 1)] for curve in curves]
@@ -257,6 +268,36 @@ def together(curves: Sequence[EvenSpline], beats: Floats, orders: range) -> list
                 values += part
             rows.append(np.asarray(values.reshape(*place.shape, 3)))
     return out
+
+
+def _compiled(code: SmallCode, curve: EvenSpline, places: Floats, orders: range) -> Floats:
+    """Derivatives at places [spans], shape (orders, n, 3), by machine code: those of `together` in every digit."""
+    own, fixed = curve.coefficients, _fixed_for(curve.step)
+    values: Floats = np.empty((len(orders), len(places), 3))
+    code.spline_values(
+        own if own.flags.c_contiguous else np.ascontiguousarray(own), places, *fixed.places,
+        np.empty(2 * DEGREE + 2), values, len(places), len(own) - DEGREE, orders.start, len(orders),
+    )  # fmt: skip
+    return values
+
+
+class _Fixed(NamedTuple):
+    """What the machine code needs besides: `_powers` and `_folds` of orders 0 to 4, in rows of six, and a step's powers."""
+
+    arrays: tuple[Floats, Floats, Floats]
+    places: tuple[int, ...]  # where they lie
+
+
+@lru_cache(maxsize=256)
+def _fixed_for(step: float) -> _Fixed:
+    tables: Floats = np.zeros((DEGREE, DEGREE + 1, DEGREE + 1))
+    folds: Floats = np.zeros((DEGREE, DEGREE + 1))
+    for order in range(DEGREE):
+        low = DEGREE - order
+        tables[order, : low + 1, : low + 1] = _powers(low)
+        folds[order, : order + 1] = _folds(order)
+    arrays = tables, folds, np.array([step**order for order in range(DEGREE)])
+    return _Fixed(arrays, tuple(map(address, arrays)))
 
 
 def _halved(curve: EvenSpline) -> EvenSpline:
@@ -312,22 +353,40 @@ def between(
     -----
     Source: interpolation with derivatives at the ends, de Boor chapter XIII; solved as a band. Exact to rounding.
     """
-    from scipy.linalg import solve_banded
+    from scipy.linalg.lapack import dgbtrs
 
-    count = len(points) + DEGREE - 1
-    rows = [pieces(np.zeros(1), order)[0, :DEGREE] / step**order for order in range(3)]
-    band: Floats = np.zeros((2 * DEGREE - 1, count))
-    load: Floats = np.zeros((count, 3))
-    half = DEGREE - 1  # diagonals on either side
-    # rows: first and second derivative at the start, all values, second and first derivative at the end
-    order_of = np.array([1, 2, *[0] * len(points), 2, 1])
-    knot_of = np.array([0, 0, *range(len(points)), len(points) - 1, len(points) - 1])
-    columns = knot_of[:, None] + np.arange(DEGREE)
-    band[half + np.arange(count)[:, None] - columns, columns] = np.stack(rows)[order_of]
+    load: Floats = np.zeros((len(points) + DEGREE - 1, 3), order="F")
     load[0], load[1], load[-1], load[-2] = first[0], first[1], last[0], last[1]
     load[2:-2] = points
-    solved = solve_banded((half, half), band, load)
-    return EvenSpline(start=start, step=step, coefficients=solved)
+    if not np.isfinite(load).all():
+        raise ValueError("a spline through what is no number")
+    band, pivots = _factored(len(points), step)
+    solved, failed = dgbtrs(band, _HALF, _HALF, load, pivots, overwrite_b=True)
+    if failed:
+        raise ValueError(f"the spline's equations cannot be solved ({failed})")
+    return EvenSpline(start=start, step=step, coefficients=np.ascontiguousarray(solved))
+
+
+_HALF = DEGREE - 1  # diagonals on either side
+
+
+@lru_cache(maxsize=32)
+def _factored(points: int, step: float) -> tuple[Floats, Ints]:
+    """The equations of `between`, factored: the same for every curve over as many knots."""
+    from scipy.linalg.lapack import dgbtrf
+
+    count = points + DEGREE - 1
+    rows = [pieces(np.zeros(1), order)[0, :DEGREE] / step**order for order in range(3)]
+    band: Floats = np.zeros((3 * _HALF + 1, count))  # with room for what comes of the pivots
+    # rows: first and second derivative at the start, all values, second and first derivative at the end
+    order_of = np.array([1, 2, *[0] * points, 2, 1])
+    knot_of = np.array([0, 0, *range(points), points - 1, points - 1])
+    columns = knot_of[:, None] + np.arange(DEGREE)
+    band[2 * _HALF + np.arange(count)[:, None] - columns, columns] = np.stack(rows)[order_of]
+    found, pivots, failed = dgbtrf(band, _HALF, _HALF)
+    if failed:
+        raise ValueError(f"the spline's equations cannot be solved ({failed})")
+    return found, pivots
 
 
 def at_knot(derivatives: Floats, step: float) -> Floats:

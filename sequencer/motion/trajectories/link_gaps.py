@@ -15,6 +15,7 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.motion.flown.small_code import SmallCode, small_code_for
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import PropPoint, Solid, placed
@@ -151,6 +152,10 @@ def least_gaps(
     Source: module docstring. Exact at the samples.
     """
     starts, axes, radii = bodies
+    pairs = max(math.prod(each.shape[:-2]) for each in (hand, tether, wide))
+    code = small_code_for(200.0 + 0.1 * pairs * hand.shape[-2] * len(radii) * len(rods))
+    if code is not None:
+        return _compiled(code, hand, tether, wide, rods, bodies)
     lead = (1,) * (max(hand.ndim, tether.ndim) - 2)
     own = _parts(hand)
     rays = {(rod.along, rod.across): _ray(rod, tether, wide) for rod in rods}  # often one
@@ -175,6 +180,26 @@ def least_gaps(
             near = np.sqrt(np.maximum(square.min(axis=-1), 0.0))
             thick = (radii[part] + rod.radius).reshape(-1, *lead)
             least = np.minimum(least, (near - thick).min(axis=0))
+    return least
+
+
+def _compiled(
+    code: SmallCode,
+    hand: Floats,
+    tether: Floats,
+    wide: Floats,
+    rods: Sequence[Rod],
+    bodies: tuple[Floats, Floats, Floats],
+) -> Floats:
+    """The same by machine code, in every digit."""
+    shape = np.broadcast_shapes(hand.shape, tether.shape, wide.shape)
+    props = [np.ascontiguousarray(np.broadcast_to(each, shape)) for each in (hand, tether, wide)]
+    starts, axes, radii = (np.ascontiguousarray(each) for each in bodies)
+    least: Floats = np.empty(shape[:-2])
+    code.pair_gaps(
+        *props, np.array(rods, dtype=np.float64), starts, axes, radii, least,
+        math.prod(shape[:-2]), shape[-2], len(radii), len(rods),
+    )  # fmt: skip
     return least
 
 

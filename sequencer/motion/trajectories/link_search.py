@@ -129,9 +129,9 @@ def darting(law: LinkLaw) -> float:
         [1] 1 if it moves at one speed, 1.4 on a minimum-jerk way from stop to stop, 3 if it stands and then darts; 1 as
         well if that quarter is shorter than `FAR_ENOUGH`.
     """
-    places = hand_at(law.hand, law.beats, sample_fractions())[0]
-    eighth = (len(places) - 1) // 8
-    way = np.concatenate(([0.0], np.cumsum(np.linalg.norm(np.diff(places, axis=0), axis=-1))))
+    looks = places(_row([law.hand], 0), sample_fractions())[0]
+    eighth = (len(looks) - 1) // 8
+    way = np.concatenate(([0.0], np.cumsum(np.linalg.norm(np.diff(looks, axis=0), axis=-1))))
     middle = way[eighth:-eighth]
     quarters = middle[2 * eighth :] - middle[: -2 * eighth]
     if float(quarters.max()) < FAR_ENOUGH:

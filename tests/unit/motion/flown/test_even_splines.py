@@ -4,8 +4,9 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 from scipy.interpolate import BPoly, BSpline, make_interp_spline
+from scipy.linalg import solve_banded
 
-from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, closed, pieces, through
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between, closed, pieces, through
 
 SPANS, START, STEP = 7, 0.4, 0.3
 DRAW = np.random.default_rng(5)
@@ -156,3 +157,26 @@ def test_through_a_circle_is_a_circle():
 
     assert off(24) < 1e-6
     assert off(24) < off(12) / 40
+
+
+@pytest.mark.parametrize(("points", "step"), [(7, 1.0), (40, 1 / 96), (40, 1 / 48), (700, 1 / 96)])
+def test_equations_factored_before_are_solved_as_scipy_solves_them(points, step):
+    """In every digit, and whatever curve they were factored for."""
+    random = np.random.default_rng(points)
+    rows = [pieces(np.zeros(1), order)[0, :DEGREE] / step**order for order in range(3)]
+    count, half = points + DEGREE - 1, DEGREE - 1
+    band = np.zeros((2 * half + 1, count))
+    orders = [1, 2, *[0] * points, 2, 1]
+    knots = [0, 0, *range(points), points - 1, points - 1]
+    for row, (order, knot) in enumerate(zip(orders, knots, strict=True)):
+        for j in range(DEGREE):
+            band[half + row - knot - j, knot + j] = rows[order][j]
+    for _ in range(2):
+        path = np.cumsum(random.normal(size=(points, 3)), axis=0)
+        first, last = random.normal(size=(2, 2, 3))
+        load = np.concatenate([first, path, last[::-1]])
+        found = between(path, start=2.0, step=step, first=first, last=last).coefficients
+        assert np.array_equal(found, solve_banded((half, half), band, load))
+    path[3, 1] = np.nan
+    with pytest.raises(ValueError, match="no number"):
+        between(path, start=2.0, step=step, first=first, last=last)
