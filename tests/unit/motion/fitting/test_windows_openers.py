@@ -222,9 +222,9 @@ TEMPI = [f"{tempo} beats per minute or more" for tempo in (110, 120, 135, 150)]
 TETHERS = [f"a tether of {length} cm" for length in (45, 38, 30)]
 OUT = [f"{name} left for the tool to choose" for name in ("ahead", "hand_radius")]
 HANDS = [
-    f"{timing} time, {direction} direction" for timing, direction in (
-        ("together", "same"), ("together", "opposite"), ("split", "opposite"),
-        ("quarter", "same"), ("quarter", "opposite"),
+    f"{timing} time, {direction}" for timing, direction in (
+        ("same", "same direction"), ("same", "opposite directions"), ("split", "opposite directions"),
+        ("quarter", "same direction"), ("quarter", "opposite directions"),
     )
 ] + ["one hand alone"] * 2  # fmt: skip
 
