@@ -76,17 +76,9 @@ class SampledDance:
         count = int(min(MOST_LOOKS, max(96, np.ceil(_FINE * self.span))))
         self.beats: Floats = np.arange(count, dtype=np.float64) * (self.span / count)
         self.motions = {side: law.at(self.beats) for side, law in self.laws.items()}
-        self.bodies = {
-            side: bodies_of(dance.props[side], motion) for side, motion in self.motions.items()
-        }
         # Two props pass each other so fast that the motion between samples is not small compared with the gap.
         # A prop with many parts is costly and is sampled less often.
         self.often = OFTEN if all(len(p.solids) < _MANY for p in dance.props.values()) else 1
-        often = np.arange(self.often * count, dtype=np.float64) * (self.span / (self.often * count))
-        self.passing = {
-            side: bodies_of(dance.props[side], law.at(often))
-            for side, law in (self.laws.items() if len(self.laws) == 2 else ())
-        }
         thin = max(1, round(count / max(48.0, COARSE * self.span)))
         self.thin = slice(None, None, thin)
         self.usual: dict[Side, Floats] = {
@@ -109,6 +101,28 @@ class SampledDance:
         rigid = [side for side in self.motions if not dance.props[side].flexible]
         twists = [twist(self.motions[side], dance.props[side], beats_per_second) for side in rigid]
         self.heavy = max(twists, default=0.0) > dance.torque
+
+    @cached_property
+    def bodies(self) -> dict[Side, Bodies]:
+        """Each prop's bodies at the samples."""
+        return {
+            side: bodies_of(self.dance.props[side], motion) for side, motion in self.motions.items()
+        }
+
+    @cached_property
+    def passing(self) -> dict[Side, Bodies]:
+        """The same where two props are looked at as they pass each other, at more samples."""
+        count = self.often * len(self.beats)
+        often = np.arange(count, dtype=np.float64) * (self.span / count)
+        return {
+            side: bodies_of(self.dance.props[side], law.at(often))
+            for side, law in (self.laws.items() if len(self.laws) == 2 else ())
+        }
+
+    @property
+    def burdened(self) -> bool:
+        """Whether a tether is hardly taut at the slowest tempo, or a prop too heavy to turn at the fastest, wherever the hands are."""
+        return self.pull < TAUT or self.heavy
 
     def _pull(self) -> float:
         """Smallest pull of a tether over mass [m/s²], at the slowest tempo; inf without one."""
@@ -156,7 +170,7 @@ class SampledDance:
     def score(self, place: Placing) -> float:
         """Margin minus the cost of the moves [m]."""
         moved = sum(float(np.linalg.norm(EFFORT * move)) for move in place.moves.values())
-        slack = 1.0 if self.pull < TAUT or self.heavy else 0.0
+        slack = 1.0 if self.burdened else 0.0
         # Hands near full arm's length leave no room for links.
         stretched = STRETCHED * max(0.0, AT_EASE - place.margins.reach)
         least = place.margins.least

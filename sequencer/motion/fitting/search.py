@@ -24,6 +24,7 @@ from sequencer.geometry.bodies import Side
 from sequencer.kept import recent
 from sequencer.motion.fitting import kept_fits
 from sequencer.motion.fitting.fits import LEAST_MARGIN, Dance, Fit
+from sequencer.motion.fitting.kept_places import best_place, leaning_places
 from sequencer.motion.fitting.pacing import TAUT
 from sequencer.motion.fitting.sampled_dance import PLACE_OFFSETS, SURE, SampledDance
 from sequencer.motion.patterns.library import find
@@ -141,7 +142,7 @@ MOST_KEPT = 4096
 
 
 def searched(dance: Dance) -> Fit:
-    """The same by search, ignoring the cache."""
+    """The same by search, ignoring kept fits; where the hands are best may be known of another tempo."""
     found: list[tuple[float, Fit, SampledDance]] = []
     for rank, shape in enumerate(_shapes(dance)):
         try:
@@ -150,7 +151,7 @@ def searched(dance: Dance) -> Fit:
             if rank == 0:
                 raise  # the performer's parameters are incompatible
             continue
-        place = sampled.placed()
+        place = best_place(sampled)
         found.append((sampled.score(place) - RANKED * rank, sampled.fit(place), sampled))
         if place.margins.least >= SURE and sampled.pull >= TAUT and not sampled.heavy:
             break
@@ -161,7 +162,7 @@ def searched(dance: Dance) -> Fit:
     leaning = [
         (sampled.score(place) - RANKED * (1 + rank), sampled.fit(place))
         for _, fit, sampled in found[:2]
-        for rank, place in enumerate(sampled.leaning(fit))
+        for rank, place in enumerate(leaning_places(sampled, fit))
     ]
     return max([(best[0], best[1]), *leaning], key=lambda each: each[0])[1]
 

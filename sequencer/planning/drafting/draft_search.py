@@ -33,6 +33,7 @@ from sequencer.planning.drafting.finishing.returns import follows, most_by_mater
 from sequencer.planning.drafting.finishing.slot_dances import slot_dances
 from sequencer.planning.drafting.finishing.support import Support, supported
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
+from sequencer.planning.drafting.gaps.on_stage import dances_in_words
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.optimising.choices import Chosen, Counting
 from sequencer.planning.drafting.routine_search import RoutineSearch
@@ -74,6 +75,7 @@ class Draft:
     ] = ()  # what of it cannot be flown, where no better routine was found in time
     dearer: float = 1.0  # times that links weigh more, since they took too much of the time
     left_open: tuple[str, ...] = ()  # what of the song is not filled, and why
+    on_and_off: tuple[str, ...] = ()  # when those dance who come on or go off
     follows: float | None = None  # [1] rank correlation of loudness and size over the stretches
     most: float | None = None  # [1] the largest there can be if what returns is as large each time
     returns: str = "alike"  # as wished
@@ -422,9 +424,11 @@ class _Drafting:
         )
         rows += [
             DraftedRow(
-                values={"from": ground.base.position(start), "rest": int(end - start)}, at=start
+                values={"from": ground.base.position(start), **who, "rest": int(end - start)},
+                at=start,
             )
             for start, end in ground.stop_spans()
+            for who in ground.who_stops(start, end)
         ]
         rows.sort(key=lambda row: row.at)
         text = drafted_text(
@@ -456,6 +460,9 @@ class _Drafting:
             left=tuple(self._before.values()),
             unmet=(*setting.unmet(chosen.picks), *ground.stops_left_out()),
             left_open=ground.left_open(),
+            on_and_off=dances_in_words(
+                setting.slots, ground.names, ground.away, ground.base.position
+            ),
             follows=follows(setting.loudness, [setting.cast.heard[k].size for k in at]),
             most=most_by_material(setting),
             returns=setting.wishes.returns,

@@ -24,9 +24,15 @@ def standing(ground: DraftGround, setting: Setting) -> dict[int, Block]:
         return {}
     now: dict[int, Block] = {}
     for slot in setting.slots:
-        for block in show.blocks_of(ground.lead.name):
-            if slot.start - 1e-6 <= block.start < slot.start + LEAD_LINK + 1 and not block.link:
-                now[slot.material] = block
+        danced = (
+            block
+            for each in ground.dancing  # the lead first, if on the stage
+            for block in show.blocks_of(each.name)
+            if slot.start - 1e-6 <= block.start < slot.start + LEAD_LINK + 1 and not block.link
+        )
+        block = next(danced, None)
+        if block is not None:
+            now[slot.material] = block
     return now
 
 

@@ -36,6 +36,7 @@ def summary(draft: Draft, *, why: bool = False) -> str:
         lines.append("NOT checked: run `sequencer check` before you rely on it")
     lines += [f"left out: {words}" for words in draft.unmet]
     lines += [f"left open: {words}" for words in draft.left_open]
+    lines += [f"on and off: {words}" for words in draft.on_and_off]
     for finding in draft.unflown:
         lines.append(f"cannot be flown yet ({finding.position}): {finding.message}")
     for finding in draft.left:

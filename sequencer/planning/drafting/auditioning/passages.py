@@ -71,10 +71,11 @@ class MovePassage:
 
 
 class MoveLaws:
-    """The laws of moves, each built once; and how much longer than others this performer dances before a passage."""
+    """The laws of moves, each built once; how much longer than others this performer dances before a passage, and whether at all."""
 
-    def __init__(self, stage: Audition, *, longer: int = 0) -> None:
+    def __init__(self, stage: Audition, *, longer: int = 0, dances: bool = True) -> None:
         self.stage = stage
+        self.dances = dances  # whether they are on the stage
         self.longer = longer  # [beats]
         self._known: dict[DraftMove, tuple[dict[Side, Law], Posture]] = {}
 

@@ -111,6 +111,7 @@ def setting_for(
             of[slot.material],
             frozenset(group.mirrored.get(k, ())),
             tuple(longer(group.late, k).items()),
+            group.off.get(k, frozenset()),
         )
         for k, slot in enumerate(slots)
     ]
@@ -128,8 +129,9 @@ def setting_for(
                     MoveLaws(
                         replace(own[c], mirrored=own[c].record.name in names),
                         longer=dict(more).get(own[c].record.name, 0),
+                        dances=own[c].record.name not in off,
                     )
-                    for c, names, more in kinds
+                    for c, names, more, off in kinds
                 )
                 for own in stages
             ),
@@ -144,7 +146,7 @@ def setting_for(
         weights=weights,
         walked=group.walked,
         late={k: max(each.values()) for k, each in group.late.items()},
-        beside_rest=tuple(_beside_rest(slots, ground.fixed())),
+        beside_rest=tuple(_beside_rest(slots, ground.fixed(), group.off)),
         fixed=ground.fixed(),
         seed=seed,
         forbidden={
@@ -156,14 +158,21 @@ def setting_for(
     )
 
 
-def _beside_rest(slots: Sequence[Slot], fixed: Sequence[Fixed]) -> Iterator[tuple[int, bool, bool]]:
-    """Slots with a rest before or behind them; what leaves no time for one is linked to them."""
+def _beside_rest(
+    slots: Sequence[Slot], fixed: Sequence[Fixed], off: Mapping[int, Collection[str]]
+) -> Iterator[tuple[int, bool, bool]]:
+    """Slots with a rest before or behind them, of anybody; what leaves no time for one is linked to them.
+
+    Whoever is off the stage in the slot before begins from rest, and whoever is off in the one behind comes to rest.
+    """
     near = 2 * LEAD_IN
     starts = {float(slot.start) for slot in slots} | {each.start for each in fixed}
     ends = {float(slot.end) for slot in slots} | {each.end for each in fixed}
     for k, slot in enumerate(slots):
         begins = not any(-TOUCH <= slot.start - end <= near + TOUCH for end in ends)
         stops = not any(-TOUCH <= start - slot.end <= near + TOUCH for start in starts)
+        begins |= bool(set(off.get(k - 1, ())) - set(off.get(k, ())))
+        stops |= bool(set(off.get(k + 1, ())) - set(off.get(k, ())))
         if begins or stops:
             yield k, begins, stops
 

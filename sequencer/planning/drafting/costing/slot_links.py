@@ -59,7 +59,7 @@ class SlotLinks:
         self.neighbours = [
             (a, b)
             for a, b in pairwise(range(len(self.slots)))
-            if self.slots[a].end == self.slots[b].start
+            if self.slots[a].end == self.slots[b].start and self._goes_on(a, b)
         ]
         self.exits = self._exits()
         self._joins: dict[tuple[int, int, int], Bools] = {}
@@ -72,6 +72,13 @@ class SlotLinks:
         self._clear: dict[tuple[float, ...], set[tuple[int, int, int]]] = {}
         self._lengths: dict[tuple[object, ...], Ints] = {}
         self._link_costs: dict[tuple[float, int, float], Mapping[int, float]] = {}
+
+    def _goes_on(self, a: int, b: int) -> bool:
+        """Whether anybody dances in both of two slots."""
+        ways = self.cast.ways[a], self.cast.ways[b]
+        return not self.cast.laws or any(
+            all(laws[way].dances for way in ways) for laws in self.cast.laws
+        )
 
     def _exits(self) -> frozenset[int]:
         """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
@@ -96,6 +103,7 @@ class SlotLinks:
             each = [
                 joining(laws[first], laws[second], self.cast.moves, float(beats))
                 for laws in self.cast.laws
+                if laws[first].dances and laws[second].dances
             ]
             self._joins[key] = np.logical_and.reduce(each)
         return self._joins[key]
@@ -289,6 +297,8 @@ class SlotLinks:
                 if not left:
                     break
                 first, second = self.cast.laws[n][earlier], self.cast.laws[n][later]
+                if not (first.dances and second.dances):
+                    continue
                 found = tried([own[k] for k in left], first, second, tempos, fly=fly)
                 for k, why in zip(left, found, strict=True):
                     said[k] = why
@@ -344,7 +354,15 @@ class SlotLinks:
     def _flies_beside_rest(self, k: int, move: int, beats: int, *, begins: bool) -> bool:
         dance = EdgeDance(move=self.cast.moves[move], beats=float(beats), begins=begins)
         way = self.cast.ways[k]
-        return not any(stranded([dance], laws[way])[0] for laws in self.cast.laws)
+        beside = (k - 1, k) if begins else (k, k + 1)
+        other = None
+        if beside in self.neighbours:  # then only of those who are off in the other slot
+            other = self.cast.ways[beside[0] if begins else beside[1]]
+        return not any(
+            stranded([dance], laws[way])[0]
+            for laws in self.cast.laws
+            if laws[way].dances and (other is None or not laws[other].dances)
+        )
 
     def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that somebody cannot fly where they are danced, as (material, move)."""
@@ -353,7 +371,7 @@ class SlotLinks:
             wanted.setdefault(way, {}).setdefault(picks[slot.material], set()).add(slot.material)
         out: set[tuple[int, int]] = set()
         for way, moves in wanted.items():
-            for laws in self.cast.laws:
+            for laws in (each for each in self.cast.laws if each[way].dances):
                 left = {k: own for k, own in moves.items() if not out & {(m, k) for m in own}}
                 said = grounded([self.cast.moves[k] for k in left], laws[way].stage)
                 out |= {

@@ -30,6 +30,10 @@ class SlotDance:
     support: DraftMove | None = None  # what they begin here
     support_beats: int = 0  # [beats] of it, to the end of the part
     goes_on: bool = False  # whether it goes on into the next slot
+    off: tuple[str, ...] = ()  # who is off the stage meanwhile
+    who: tuple[str, ...] = ()  # who dances it, where somebody is off here or in the next slot
+    ends: tuple[str, ...] = ()  # who of them ends with it, while the others go on
+    ends_early: int = 0  # [beats] by which these end before the slot does
 
     @property
     def step(self) -> dict[str, Any]:
@@ -44,10 +48,33 @@ class SlotDance:
     @property
     def words(self) -> str:
         """What is danced, in words."""
+        if self.off:
+            return f"{self.move.words}, {self._by}"
         if not self.alone:
             return self.move.words
         beside = f"; the others: {self.support.words}" if self.support else ""
         return f"{self.move.words}, {self.alone} alone{beside}"
+
+    @property
+    def _by(self) -> str:
+        if len(self.who) == 1:
+            return f"{self.who[0]} alone"
+        *others, last = self.off
+        return f"without {', '.join(others)} and {last}" if others else f"without {last}"
+
+    @property
+    def whose(self) -> dict[str, list[str]]:
+        """The key for who dances it; none for everybody."""
+        return {"who": list(self.who)} if self.off else {}
+
+    @property
+    def turns(self) -> dict[tuple[int, int], list[str]]:
+        """Who begins and who ends it how late [beats], by these two; no names for everybody."""
+        if not self.who:
+            return _together(self.comes, self.leaves)
+        more = self.link + self.rest - self.ends_early
+        leaves = {name: more if name in self.ends else 0 for name in self.who}
+        return _together(dict.fromkeys(self.who, 0), leaves)
 
     @staticmethod
     def _step(move: DraftMove, beats: int) -> dict[str, Any]:
@@ -98,18 +125,19 @@ def rows_of(
     for run, body in zip(runs, bodies, strict=True):
         first = run[0]
         at = float(first.slot.start)
-        if any(each.leaves or each.alone for each in run):
+        if not _at_once(run):
             rows += _in_turn(run, position, besides or {})
             continue
+        own = {**(besides or {}), **first.whose}
         swapped = {"mirror": list(first.mirror)} if first.mirror else {}
         if first.lead:
-            link = {"from": position(at), **(besides or {}), "link": True, "beats": first.lead}
+            link = {"from": position(at), **own, "link": True, "beats": first.lead}
             rows.append(DraftedRow(values=link, at=at, remark=first.slot.section))
             at += first.lead
         name, used = named.get(id(run), ("", 0))
         if name:
             phrases.setdefault(name, [dict(step) for step in body[:used]])
-            values = {"from": position(at), **(besides or {}), "phrase": name, **swapped}
+            values = {"from": position(at), **own, "phrase": name, **swapped}
             rows.append(DraftedRow(values=values, at=at, remark=first.slot.section))
             at += sum(step["beats"] for step in body[:used])
         for k, step in enumerate(body[used:]):
@@ -117,7 +145,7 @@ def rows_of(
             how = swapped if "pattern" in step else {}
             rows.append(
                 DraftedRow(
-                    values={"from": position(at), **(besides or {}), **step, **how},
+                    values={"from": position(at), **own, **step, **how},
                     at=at,
                     remark=remark,
                 )
@@ -138,6 +166,12 @@ def _runs(danced: Sequence[SlotDance]) -> list[list[SlotDance]]:
     return runs
 
 
+def _at_once(run: Sequence[SlotDance]) -> bool:
+    """Whether the same people dance all of a section together."""
+    alike = all(each.whose == run[0].whose for each in run)
+    return alike and not any(each.leaves or each.alone or each.ends for each in run)
+
+
 def _steps(run: Sequence[SlotDance]) -> list[dict[str, Any]]:
     """The steps of a section, with the link out of it."""
     steps: list[dict[str, Any]] = []
@@ -155,11 +189,7 @@ def _phrases_for(
     out: dict[int, tuple[str, int]] = {}
     labels = dict.fromkeys(run[0].slot.label for run in runs)
     for label in labels:
-        same = [
-            k
-            for k, run in enumerate(runs)
-            if run[0].slot.label == label and not any(each.leaves or each.alone for each in run)
-        ]
+        same = [k for k, run in enumerate(runs) if run[0].slot.label == label and _at_once(run)]
         if len(same) < 2:
             continue
         name, number = label, 1
@@ -200,7 +230,7 @@ def _in_turn(
     for each in run:
         start = float(each.slot.start)
         if each.lead:
-            add(start, (), {"link": True, "beats": each.lead})
+            add(start, each.who, {"link": True, "beats": each.lead})
             start += each.lead
         if each.alone:
             add(start, [each.alone], each.step)
@@ -210,13 +240,15 @@ def _in_turn(
                 at = each.slot.end - each.link
                 add(at, [each.alone] if each.goes_on else (), {"link": True, "beats": each.link})
             continue
-        swapped = {"mirror": list(each.mirror)} if each.mirror else {}
-        for (come, leave), names in _together(each.comes, each.leaves).items():
+        for (come, leave), names in each.turns.items():
+            mirrored = [name for name in each.mirror if not names or name in names]
+            swapped = {"mirror": mirrored} if mirrored else {}
             beats = each.step["beats"] + leave - come
             add(start + come, names, {**each.step, "beats": beats, **swapped})
         if each.link:
             link = {"link": True, "beats": each.link}
-            for (late, _), names in _together(each.leaves, {}).items():
+            going = dict.fromkeys([name for name in each.who if name not in each.ends], 0)
+            for (late, _), names in _together(each.leaves or going, {}).items():
                 add(each.slot.end - each.link + late, names, link)
     return rows
 

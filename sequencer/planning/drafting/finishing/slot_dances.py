@@ -45,6 +45,8 @@ def slot_dances(
     late = {k: {name: each.get(name, 0) for name in names} for k, each in group.late.items()}
     for k, slot in enumerate(setting.slots):
         link = links.get((k, k + 1), LEAD_LINK if slot.end in starts else 0)
+        off: frozenset[str] = group.off.get(k, frozenset())
+        leaving = group.off.get(k + 1, off) - off if (k, k + 1) in links else set[str]()
         out.append(
             SlotDance(
                 slot=slot,
@@ -55,6 +57,10 @@ def slot_dances(
                 rest=0 if link or (k, k + 1) in links else setting.ended_early(k, at[k]),
                 comes=late.get(k - 1, {}),
                 leaves=late.get(k, {}),
+                off=tuple(name for name in names if name in off),
+                who=tuple(name for name in names if name not in off) if off or leaving else (),
+                ends=tuple(name for name in names if name in leaving),
+                ends_early=setting.ended_early(k, at[k]) if leaving else 0,
                 remark="" if k in group.solos else group.remark(k, lead),
             )
         )

@@ -10,6 +10,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.errors import InputError
 from sequencer.planning.drafting.gaps.music import HeardMusic, heard_music
+from sequencer.planning.drafting.gaps.on_stage import EVER, cuts_for_somebody, nobody_on, those_off
 from sequencer.planning.drafting.gaps.slots import (
     SHORTEST_STRETCH,
     STOP_BEATS,
@@ -33,7 +34,6 @@ from sequencer.timing.song import Song
 from sequencer.units import counted
 
 _FAR = 4.0  # [m] between people until they have places; within the file's range for any cast
-_FAR_AWAY = 1e6  # [beats] before and behind every song
 _NOWHERE = "somewhere, until formations are drafted"
 _LOUD = 0.9  # [1] share of loudness in how full the music is; the rest is how busy it is
 _CALM, _FULL = (
@@ -150,29 +150,17 @@ class DraftGround:
                 "whoever comes on or goes off needs a spot, and no formation says where anybody stands",
                 "write `formations` and `staging` first, then draft",
             )  # fmt: skip
-        slots = slots_of(
-            self.base.song,
-            self.base.tempo,
-            taken=[
-                *self.taken,
-                *(span for spans in self.away.values() for span in spans),
-                *self.stop_spans(),
-                *self.unsteady(),
-                *self.left,
-                *self._beside_span(),
-            ],
-            alike=self.whole.show.wishes.returns != "free",
-            only=self.section,
-            pulled=self._pulled,
-        )
+        slots = self._cut_at(nobody_on(self.names, self.away))
+        cuts = cuts_for_somebody(slots, self.names, self.away)
+        if cuts:
+            slots = self._cut_at([*nobody_on(self.names, self.away), *cuts])
         if slots:
             return slots
-        if self.away:
+        if nobody_on(self.names, self.away):
             raise self.fault(
                 "nothing-to-fill", ("entrances",),
-                f"a draft is for everybody at once, and there is no gap of {SHORTEST_STRETCH} beats or more in which "
-                f"{' and '.join(self.away)} {'is' if len(self.away) == 1 else 'are'} on the stage",
-                "write what the others dance meanwhile yourself, or move the entrance or the exit",
+                f"there is no gap of {SHORTEST_STRETCH} beats or more in which anybody is on the stage",
+                "move an entrance or an exit, or take out what should be drafted anew",
             )  # fmt: skip
         if self.unsteady() and not self.taken:
             raise self.fault(
@@ -203,12 +191,39 @@ class DraftGround:
             "take out its entries that should be drafted anew",
         )  # fmt: skip
 
+    def _cut_at(self, off: Sequence[tuple[float, float]]) -> tuple[Slot, ...]:
+        """The stretches to fill, where nobody can dance from when to when [beats]."""
+        return slots_of(
+            self.base.song,
+            self.base.tempo,
+            taken=[
+                *self.taken,
+                *off,
+                *self.stop_spans(),
+                *self.unsteady(),
+                *self.left,
+                *self._beside_span(),
+            ],
+            alike=self.whole.show.wishes.returns != "free",
+            only=self.section,
+            pulled=self._pulled,
+        )
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """Who dances, in the order of the cast."""
+        return tuple(self.base.show.names)
+
+    def off(self, slots: Sequence[Slot]) -> dict[int, frozenset[str]]:
+        """Of each slot in which somebody is off the stage for a moment or longer, who that is: they do not dance in it."""
+        return those_off(slots, self.names, self.away)
+
     @cached_property
     def away(self) -> Mapping[str, tuple[tuple[float, float], ...]]:
         """From when to when each of those who are not on stage throughout is off it, or on the way [beats]."""
         found = {each.name: spans_off(each.name, self.base.standings) for each in self.dancing}
         return {
-            name: tuple((max(a, -_FAR_AWAY), min(b, _FAR_AWAY)) for a, b in spans)
+            name: tuple((max(a, -EVER), min(b, EVER)) for a, b in spans)
             for name, spans in found.items()
             if spans
         }
@@ -218,7 +233,7 @@ class DraftGround:
         if self.span is None:
             return []
         start, end = self.span
-        return [(-_FAR_AWAY, start), (end, _FAR_AWAY)]
+        return [(-EVER, start), (end, EVER)]
 
     def stops(self) -> list[str]:
         """Names of the sections before which everything stops: all of a shared name, or the one that is numbered."""
@@ -240,6 +255,16 @@ class DraftGround:
     def stop_spans(self) -> list[tuple[float, float]]:
         """From when to when everything stops because of the wishes [beats], by start; only where nothing is written."""
         return sorted(span for span in self._stops_by_section().values() if self._is_open(span))
+
+    def who_stops(self, start: float, end: float) -> list[dict[str, list[str]]]:
+        """The key for who rests in a stop, none for everybody: those who are on the stage all the while; empty for nobody."""
+        off = {
+            name
+            for name, spans in self.away.items()
+            if any(a < end and b > start for a, b in spans)
+        }
+        on = [name for name in self.names if name not in off]
+        return ([{"who": on}] if off else [{}]) if on else []
 
     def stops_left_out(self) -> tuple[str, ...]:
         """Wishes for a stop for which there is no room, in words."""
@@ -289,9 +314,8 @@ class DraftGround:
         )
         last = self.base.song.duration
         away = tuple(
-            f"{clock_text(max(0.0, seconds(a)))} to {clock_text(min(last, seconds(b)))}: {name} is off the stage then, and a draft is for everybody at once"
-            for name, spans in self.away.items()
-            for a, b in spans
+            f"{clock_text(max(0.0, seconds(a)))} to {clock_text(min(last, seconds(b)))}: nobody is on the stage then"
+            for a, b in nobody_on(self.names, self.away)
         )
         return (
             while_lit

@@ -49,6 +49,7 @@ class GroupDraft:
     kinds: Mapping[int, str] = field(default_factory=dict)  # of those: canon or answer
     solos: frozenset[int] = frozenset()  # slots in which whoever leads dances alone
     room: float = 0.0  # [m] around everybody where formations are written; 0 where they are drafted
+    off: Mapping[int, frozenset[str]] = field(default_factory=dict)  # who does not dance in a slot
 
     @property
     def words(self) -> tuple[str, ...]:
@@ -84,6 +85,7 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
     """
     if len(ground.dancing) < 2:
         return replace(ALONE, walked=_walked(ground, slots))
+    off = ground.off(slots)
     if ground.drafts_formations:
         steps = _steps(ground)
         spots = [
@@ -109,45 +111,75 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
         walked, formations, staging = _walked(ground, slots), {}, ()
         room = _room(ground, slots)
     between, calmest = _between(ground, slots)
+    whole = _by_all(slots, off)
     turns = staggered(
         slots,
         spots,
-        between,
+        [label for label in between if label in whole],
         lead=ground.lead.name,
         names=ground.base.show.names,
         walked=walked if in_turn else frozenset(range(len(slots))),
-        calmest=calmest,
+        calmest=calmest if calmest in whole else None,
     )
+    some = {k for k, slot in enumerate(slots) if slot.label in between and slot.label not in whole}
+    there = [
+        {name: spot for name, spot in each.items() if name not in off.get(k, ())}
+        for k, each in enumerate(spots)
+    ]
     return GroupDraft(
         formations=formations,
         staging=staging,
         walked=walked,
-        mirrored=_mirrored(ground, spots, sorted(turns.pairs)),
+        mirrored=_mirrored(ground, there, sorted(turns.pairs | some)),
         late=turns.late,
         kinds=turns.kinds,
         solos=turns.solos,
         room=room,
+        off=off,
     )
+
+
+def _by_all(slots: Sequence[Slot], off: Mapping[int, frozenset[str]]) -> set[str]:
+    """Labels of parts that everybody dances, with whatever comes right before and behind them: only there one goes on after another."""
+    near = {n for k in off for n in (k - 1, k, k + 1)}
+    some = {slot.label for k, slot in enumerate(slots) if k in near}
+    return {slot.label for slot in slots} - some
 
 
 def _room(ground: DraftGround, slots: Sequence[Slot]) -> float:
     """How far from the body's axis all may reach at once wherever they stand in the slots, as the file stages it [m]; 0 for no room at all."""
-    names = [each.name for each in ground.dancing]
+    names, off = [each.name for each in ground.dancing], ground.off(slots)
     between = (
         dist(one.spots[a][:2], one.spots[b][:2])
         for one in ground.base.standings
-        if any(one.walk < slot.end and one.end > slot.start for slot in slots)
-        for a, b in combinations([name for name in names if name in one.spots], 2)
+        for k, slot in enumerate(slots)
+        if one.walk < slot.end and one.end > slot.start
+        for a, b in combinations(
+            [name for name in names if name in one.spots and name not in off.get(k, ())], 2
+        )
     )
     apart = min(between, default=0.0)
     return max(0.0, 0.5 * (apart - required_distances(ground.base).performers))
 
 
 def _walked(ground: DraftGround, slots: Sequence[Slot]) -> frozenset[int]:
-    """Slots in which somebody walks, as the file stages it."""
-    walks = [(one.walk, one.start) for one in ground.base.standings if one.start > one.walk]
+    """Slots in which somebody walks who dances in them, as the file stages it."""
+    stood, off = ground.base.standings, ground.off(slots)
+    walks = [
+        (
+            one.walk,
+            one.start,
+            {name for name in one.spots if one.spots[name] != before.spots.get(name)},
+        )
+        for before, one in zip((stood[0], *stood), stood, strict=False)
+        if one.start > one.walk
+    ]
     return frozenset(
-        k for k, slot in enumerate(slots) if any(a < slot.end and b > slot.start for a, b in walks)
+        k
+        for k, slot in enumerate(slots)
+        if any(
+            a < slot.end and b > slot.start and who - off.get(k, frozenset()) for a, b, who in walks
+        )
     )
 
 

@@ -182,6 +182,7 @@ def test_a_less_usual_shape_is_taken_only_where_it_gains_a_millimetre(monkeypatc
             return Fit(values={"right": {"from": self.rank}}, margins=place.margins)
 
     monkeypatch.setattr(search, "SampledDance", Shaped)
+    monkeypatch.setattr(search, "best_place", Shaped.placed)
     monkeypatch.setattr(
         search, "_shapes", lambda _dance: ({"right": {"from": k}} for k in range(2))
     )

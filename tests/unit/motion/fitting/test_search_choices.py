@@ -197,6 +197,8 @@ def shaped(monkeypatch, least, *, pull=inf, heavy=False, scores=None, leaning=No
             ]
 
     monkeypatch.setattr(search, "SampledDance", Shaped)
+    monkeypatch.setattr(search, "best_place", Shaped.placed)
+    monkeypatch.setattr(search, "leaning_places", Shaped.leaning)
     monkeypatch.setattr(
         search, "_shapes", lambda _d: ({"right": {"k": k}} for k in range(len(least)))
     )

@@ -151,3 +151,41 @@ def test_a_solo_is_written_for_each_and_the_links_within_it_for_the_soloist():
     assert each[1].words == (
         "box, split time, same direction, Ash alone; the others: spin, split time, opposite directions"
     )
+
+
+def test_who_is_off_is_left_out_and_what_returns_is_one_phrase_whoever_dances_it():
+    few = {"off": ("Cy",), "who": ("Ash", "Bo")}
+    phrases, entries = rows([
+        danced(0, 16, "A 1", "A", "line", link=2, **few),
+        danced(16, 16, "A 1", "A", "box", link=2, mirror=("Bo",), **few),
+        danced(32, 16, "B", "B", "windmill", link=1),
+        danced(48, 16, "A 2", "A", "line", link=2),
+        danced(64, 16, "A 2", "A", "box", rest=2),
+    ])  # fmt: skip
+    assert [step["beats"] for step in phrases["A"]] == [14, 2, 14]
+    assert entries[0] == {"from": "b0", "who": ["Ash", "Bo"], "phrase": "A"}
+    assert entries[1] == {"from": "b30", "who": ["Ash", "Bo"], "link": True, "beats": 2}
+    assert entries[2] == {"from": "b32", "pattern": "windmill", "beats": 15}
+    assert entries[-1] == {"from": "b48", "phrase": "A"}
+
+
+def test_whoever_goes_off_ends_the_move_and_only_the_others_are_led_on():
+    _, entries = rows([
+        danced(0, 16, "A", "A", "line", link=2, mirror=("Bo", "Cy"), who=("Ash", "Bo", "Cy"), ends=("Cy",), ends_early=1),
+        danced(16, 16, "A", "A", "box", off=("Cy",), who=("Ash", "Bo")),
+    ])  # fmt: skip
+    assert entries == [
+        {"from": "b0", "who": ["Ash", "Bo"], "pattern": "line", "beats": 14, "mirror": ["Bo"]},
+        {"from": "b0", "who": ["Cy"], "pattern": "line", "beats": 15, "mirror": ["Cy"]},
+        {"from": "b14", "who": ["Ash", "Bo"], "link": True, "beats": 2},
+        {"from": "b16", "who": ["Ash", "Bo"], "pattern": "box", "beats": 16},
+    ]
+
+
+def test_words_say_who_dances_where_somebody_is_off():
+    usual = "line, split time, same direction"
+    assert danced(0, 16, "A", "A", "line").words == usual
+    assert danced(0, 16, "A", "A", "line", who=("Ash", "Bo"), ends=("Bo",)).words == usual
+    few = danced(0, 16, "A", "A", "line", off=("Cy", "Di"), who=("Ash", "Bo"))
+    assert few.words == f"{usual}, without Cy and Di"
+    assert danced(0, 16, "A", "A", "line", off=("Bo",), who=("Ash",)).words == f"{usual}, Ash alone"

@@ -81,14 +81,32 @@ entrances:
 """
 
 
-def test_nothing_is_drafted_while_somebody_is_off_the_stage_or_on_the_way():
+def test_the_others_dance_on_while_somebody_is_off_the_stage_or_on_the_way():
     own = ground_of(WINGS, "s.yaml", even_song(96, sections="A"))
-    spans = [(slot.start, slot.end) for slot in own.slots()]
-    assert min(start for start, _ in spans) == 24  # on at beat 16, there at 24
-    assert max(end for _, end in spans) == 64
-    assert [line.split(" is off")[0][-2:] for line in own.left_open()] == ["Bo", "Bo"]
-    with pytest.raises(InputError, match=r"s\.yaml:9:3.* Bo is on the stage"):
-        ground_of(WINGS, "s.yaml", even_song(96, sections="A"), span=("1.1", "6.1")).slots()
+    slots = own.slots()
+    assert (slots[0].start, slots[-1].end) == (0, 95)
+    off = own.off(slots)
+    assert {name for each in off.values() for name in each} == {"Bo"}
+    on = [slot for k, slot in enumerate(slots) if k not in off]
+    assert min(slot.start for slot in on) >= 24  # on at beat 16, there at 24
+    assert max(slot.end for slot in on) <= 64
+    assert own.left_open() == ()
+    assert own.who_stops(0, 8) == [{"who": ["Ash"]}]
+    assert own.who_stops(32, 40) == [{}]
+
+
+def test_nothing_is_drafted_while_nobody_is_on_the_stage():
+    both = WINGS.replace("who: Bo", "who: all")
+    own = ground_of(both, "s.yaml", even_song(96, sections="A"))
+    slots = own.slots()
+    assert (slots[0].start, slots[-1].end) == (24, 64)
+    assert own.off(slots) == {}
+    first, last = own.left_open()
+    assert first == "0:00.0 to 0:12.0: nobody is on the stage then"
+    assert last.endswith(": nobody is on the stage then")
+    assert own.who_stops(0, 8) == []
+    with pytest.raises(InputError, match=r"s\.yaml:9:3.* anybody is on the stage"):
+        ground_of(both, "s.yaml", even_song(96, sections="A"), span=("1.1", "6.1")).slots()
 
 
 def test_a_draft_of_formations_wants_spots_for_those_who_come_on():

@@ -203,3 +203,46 @@ def test_a_stall_that_is_wished_is_danced_where_the_file_leaves_room_for_it():
         assert found.unmet == unmet
         assert found.checked
         assert ("pattern: stall" in found.text) == bool(more)
+
+
+COMING = """\
+formations: {line: {spots: {Ash: {at: [-3, 5]}, Birch: {at: [3, 5]}}}}
+staging: [{formation: line, from: 1.1}]
+entrances: [{who: Birch, comes_on: 1.3, beats: 12, side: stage left}, {who: Ash, goes_off: 9.1, beats: 12, side: stage right}]
+"""
+
+
+def test_who_comes_on_begins_with_a_stretch_and_who_goes_off_has_ended_one():
+    """Birch is there at beat 14, and the stretch from 16 on is theirs too; from 32 on Birch dances without the lead."""
+    text = show_text(width=12, known="extension, two-beat-weave, wheel-spin", more=COMING)
+    track = even_song(49, tempo=100.0, sections={0.0: "A", 19.2: "B"})
+    ground, found = group(text)
+    made = drafted_show(text, "s.yaml", track)
+    assert made.checked
+    assert (made.unflown, made.left) == ((), ())
+    show = staged(show_from_document(parse_document(made.text, "s.yaml")), track)
+    ash, birch = show.blocks_of("Ash"), show.blocks_of("Birch")
+    assert (ash[0].start, birch[0].start) == (0, 16)
+    assert 28 <= ash[-1].end <= 32
+    assert not ash[-1].link
+    assert not birch[0].link
+    assert any(block.link and block.end == 32 for block in birch)
+    assert birch[-1].end > 44
+    both = {block.start: block.title for block in ash if 16 <= block.start < 28 and not block.link}
+    assert both == {
+        block.start: block.title for block in birch if 16 <= block.start < 28 and not block.link
+    }
+    assert made.on_and_off == (
+        "Ash dances until 9.1 (goes off at 9.1)",
+        "Birch dances from 5.1 (there at 4.3)",
+    )
+    words = [said for *_, said in made.rows]
+    assert words[0].endswith(", Ash alone")
+    assert words[-1].endswith(", Birch alone")
+    assert drafted_show(made.text, "s.yaml", track).text == made.text
+    # Only walks of those who dance meanwhile ask for easy moves; nobody is late for whom nobody waits.
+    assert found.walked == frozenset()
+    assert (found.late, found.solos) == ({}, frozenset())
+    assert set(found.off.values()) == {frozenset({"Birch"}), frozenset({"Ash"})}
+    assert found.room == pytest.approx(2.85)  # not of where they wait
+    assert ground.names == ("Ash", "Birch")

@@ -1,0 +1,104 @@
+"""Links between slots that not everybody dances."""
+
+from dataclasses import replace
+from types import SimpleNamespace
+
+import numpy as np
+
+from sequencer.motion.patterns.library import patterns
+from sequencer.planning.drafting.auditioning.candidates import DraftMove
+from sequencer.planning.drafting.auditioning.cast_moves import Cast
+from sequencer.planning.drafting.auditioning.repertoire import Material
+from sequencer.planning.drafting.costing import slot_links
+from sequencer.planning.drafting.costing.auditions import _beside_rest
+from sequencer.planning.drafting.costing.slot_links import SlotLinks
+from sequencer.planning.drafting.gaps.slots import Slot
+from sequencer.show.wishes import Wishes
+
+SLOTS = tuple(
+    Slot(start=16 * k, end=16 * k + 16, section="A", label="A", material=k) for k in range(3)
+)
+MOVE = DraftMove(pattern="extension", timing="split", direction="same", cycle=2.0, usual=True)
+
+
+def links(*who):
+    """Of slots that are danced by Ash, Bo, or both, as "A", "B", "AB" say."""
+    ways = tuple(dict.fromkeys(who))
+    laws = tuple(
+        tuple(SimpleNamespace(name=name, way=way, dances=name in way) for way in ways)
+        for name in "AB"
+    )
+    return SlotLinks(
+        slots=SLOTS[: len(who)],
+        cast=Cast(
+            moves=(MOVE,),
+            heard=(),
+            laws=laws,
+            ways=tuple(ways.index(each) for each in who),
+            material=Material(known=("extension",), learning=frozenset(), level=3),
+            book=patterns(),
+        ),
+        wishes=Wishes(),
+        beside_rest=((0, True, True), (1, True, True)),
+    )
+
+
+def test_nothing_leads_on_where_nobody_dances_both():
+    assert links("AB", "A", "B").neighbours == [(0, 1)]
+    assert links("A", "AB", "B").neighbours == [(0, 1), (1, 2)]
+
+
+def test_a_passage_is_tried_and_a_join_asked_of_those_who_dance_both(monkeypatch):
+    asked = []
+
+    def tried(passages, first, second, _tempos, *, fly):
+        asked.append((first.name, second.name, fly))
+        return ["" for _ in passages]
+
+    def joining(first, second, _moves, _beats):
+        return np.array([[(first.name, second.name) == ("A", "A")]])
+
+    monkeypatch.setattr(slot_links, "tried", tried)
+    monkeypatch.setattr(slot_links, "joining", joining)
+    own = links("A", "AB", "B")
+    assert own.tried([(0, 14.0, 2, 0, *own.ways(0, 1))]) == [""]
+    assert asked == [("A", "A", True)]
+    assert own.joins(0, 1).tolist() == [[True]]
+    assert own.joins(1, 2).tolist() == [[False]]  # Bo does not join
+
+
+def test_out_of_rest_begin_only_those_who_were_off(monkeypatch):
+    asked = []
+
+    def stranded(_dances, laws):
+        asked.append((laws.name, laws.way))
+        return [""]
+
+    monkeypatch.setattr(slot_links, "stranded", stranded)
+    own = links("A", "AB", "A")
+    own.stranded([0, 0, 0])
+    # Ash out of rest at first, not into any; Bo out of rest and into it in the second
+    assert asked == [("A", "A"), ("B", "AB"), ("B", "AB")]
+
+
+def test_what_is_not_flown_is_asked_of_those_who_dance_it(monkeypatch):
+    def grounded(moves, stage):
+        return [stage for _ in moves]
+
+    monkeypatch.setattr(slot_links, "grounded", grounded)
+    own = links("A", "AB", "A")
+    stages = [
+        [replace_stage(each, "slack" * (each.name == "B")) for each in row] for row in own.cast.laws
+    ]
+    own.cast = replace(own.cast, laws=tuple(map(tuple, stages)))
+    assert own.grounded([0, 0, 0]) == {(1, 0)}
+
+
+def replace_stage(laws, stage):
+    return SimpleNamespace(**{**vars(laws), "stage": stage})
+
+
+def test_beside_a_rest_is_also_what_somebody_begins_or_ends_alone():
+    assert list(_beside_rest(SLOTS, (), {})) == [(0, True, False), (2, False, True)]
+    found = list(_beside_rest(SLOTS, (), {0: frozenset("B"), 2: frozenset("A")}))
+    assert found == [(0, True, False), (1, True, True), (2, False, True)]
