@@ -1,7 +1,7 @@
 """A real browser for the rehearsal page: Debian's chromium, driven by Playwright, with the network off.
 
-Without chromium (apt-get install chromium) or Playwright's Python package these tests are skipped.
-SEQUENCER_BROWSER names another executable.
+Without chromium (apt-get install chromium-headless-shell, or chromium) or Playwright's Python package these tests
+are skipped. SEQUENCER_BROWSER names another executable.
 """
 
 import os
@@ -26,8 +26,12 @@ DRAWN = "() => new Promise((done) => requestAnimationFrame(() => requestAnimatio
 
 
 def executable():
-    """Path of a chromium on this machine, or None."""
-    names = ("chromium", "chromium-browser", "google-chrome", "chrome")
+    """Path of a chromium on this machine, or None.
+
+    The one without windows first: it draws the same pages at half the processor time, since it has no tabs, tool bars and
+    services to make for each page.
+    """
+    names = ("chromium-headless-shell", "chromium", "chromium-browser", "google-chrome", "chrome")
     return os.environ.get("SEQUENCER_BROWSER") or next(filter(None, map(shutil.which, names)), None)
 
 
@@ -35,7 +39,7 @@ def executable():
 def playwright_driver():
     sync_api = pytest.importorskip("playwright.sync_api", reason="playwright is not installed")
     if executable() is None:
-        pytest.skip("no chromium on this machine; apt-get install chromium")
+        pytest.skip("no chromium on this machine; apt-get install chromium-headless-shell")
     with sync_api.sync_playwright() as driver:
         yield driver
 
