@@ -1,7 +1,8 @@
 // The form about a count: what is danced there, changed; or a move put where there is none.
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
-import { copy, cut, operate, paste, shown } from "./doing";
+import { copy, cut, operate, operateOn, paste, shown } from "./doing";
+import { made } from "./fields";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
 import { beatOf, moment, together } from "./rows";
 import { DraftHere } from "./drafting";
@@ -117,14 +118,14 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const at = block.path!;
   const latest = useRef({ at, own, revision: 0 });
   latest.current = { at, own, revision: view.value!.revision };
-  const say = (values: Record<string, unknown>, said: string) => {
-    const operation = { do: "change-block", at, values };
-    if (!hereOnly) return operate(operation, said);
+  const say = (key: string, value: unknown, what: string) => {
+    const change = (at: Path, own: unknown) => ({ do: "change-block", at, values: { [key]: own } });
+    if (!hereOnly) return operateOn(() => rowAt(at)?.[key], value, (own) => change(at, own), what);
     return operate(async () => {
       await shown(); // the change before this one may have given the block a phrase of its own
       const now = latest.current;
-      return { operation: now.own({ ...operation, at: now.at }), revision: now.revision };
-    }, said);
+      return { operation: now.own(change(now.at, made(value, rowAt(now.at)?.[key]))), revision: now.revision };
+    }, `${what} ${value === null ? "left out" : "changed"}.`);
   };
   const stretch = (beats: number) => {
     // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
