@@ -37,13 +37,13 @@ def test_a_pattern_of_ones_own_is_changed_added_and_not_deleted_while_danced(bro
         ratio = petals.get_by_role("textbox", name="ratio")
         ratio.fill("99")
         ratio.press("Enter")
-        petals.locator(".refused", has_text="ratio must be -24 … 24, got 99").wait_for()
+        petals.locator(".why-not", has_text="ratio must be -24 … 24, got 99").wait_for()
         assert ratio.input_value() == "-3"
         ratio.fill("-2")
         ratio.press("Enter")
         changed = TEXT.replace("ratio: -3", "ratio: -2")
         eventually(lambda: text_of(served) == changed)
-        petals.locator(".refused").wait_for(state="detached")
+        petals.locator(".why-not").wait_for(state="detached")
         # Two changes of one record, each before the answer to the one before.
         page.evaluate(SLOWLY)
         more = petals.get_by_role("group", name="fixed").locator(".more select")
@@ -56,7 +56,7 @@ def test_a_pattern_of_ones_own_is_changed_added_and_not_deleted_while_danced(bro
         eventually(lambda: text_of(served) == changed)
         # It is danced: it says where, and stays.
         petals.get_by_role("button", name="Delete petals").click()
-        petals.locator(".refused", has_text="still named in entry 1 of the timeline").wait_for()
+        petals.locator(".why-not", has_text="still named in entry 1 of the timeline").wait_for()
         petals.get_by_role("button", name="3.1").click()
         page.get_by_role("heading", name="petals").wait_for()
         # Another one, a law for each hand.

@@ -70,7 +70,7 @@ function Field({ set: send, ...told }: Given & { must: boolean }) {
   return (
     <>
       <Filled {...told} set={set} />
-      {why && <p class="refused">{worded(told.label)}: {why}</p>}
+      {why && <p class="why-not">{worded(told.label)}: {why}</p>}
     </>
   );
 }
@@ -349,7 +349,7 @@ export function NewRecord({ of, must, path, word, add, without, words, head }: {
     <div class="new-record" role="group" aria-label={`A new ${word}`}>
       {head}
       <Fields of={typeof of === "function" ? of(values) : of} values={values} put={put} path={path} must={must} without={without} words={words} />
-      {why && <p class="refused">{why}</p>}
+      {why && <p class="why-not">{why}</p>}
       {missing.length > 0 && <p class="quiet">Still to be said: {missing.map((key) => words?.[key] ?? worded(key)).join(", ")}.</p>}
       <p class="row">
         <button type="button" class="main" aria-disabled={missing.length > 0} onClick={() => void send()}>Add the {word}</button>

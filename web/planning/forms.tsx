@@ -21,6 +21,9 @@ const HEADINGS: [string, string][] = [
   ["venue", "Place"], ["fire", "Fire"], ["limits", "Limits"], ["wishes", "Wishes for drafts"], ["rules", "Rules"], ["weather", "Weather"], ["stop_call", "Stop call"], ["emergency", "Emergency"], ["drift", "Errors to expect"],
 ];
 
+// A show is one without them too.
+const DROPPED = HEADINGS.map(([heading]) => heading).filter((heading) => heading !== "venue");
+
 export function ShowForms() {
   const [ready, setReady] = useState(schemaNow() !== null);
   useEffect(() => {
@@ -42,6 +45,7 @@ export function ShowForms() {
           <p class="quiet">{schema.properties[heading]?.description}</p>
           <Saved of={plain(schema.properties[heading])} values={values[heading] ?? {}} change={(own) => ({ do: "change-heading", heading, values: own })} latest={(file) => file[heading]} path={heading} without={[...Object.keys(ITEMS), "lit"]} />
           {heading === "venue" && Object.entries(ITEMS).map(([into, word]) => <Items key={into} into={into} word={word} values={values.venue?.[into] ?? []} />)}
+          {DROPPED.includes(heading) && values[heading] && <p class="row"><button type="button" onClick={() => void operate({ do: "delete-heading", heading }, `${title}: nothing is said any more.`)}>Leave all of it out</button></p>}
           {heading === "fire" && values.fire && <Items into="lit" word="time in which somebody is lit" values={values.fire.lit ?? []} />}
         </details>
       ))}

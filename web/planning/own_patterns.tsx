@@ -42,7 +42,7 @@ function Rename({ name }: { name: string }) {
     <form class="row" onSubmit={(event) => { event.preventDefault(); void put(); }}>
       <label>Name <input type="text" value={now} onInput={(event) => setNow(event.currentTarget.value)} /></label>
       <button type="submit" disabled={!now.trim() || now.trim() === name}>Rename everywhere</button>
-      {why && <span class="refused">{why}</span>}
+      {why && <span class="why-not">{why}</span>}
     </form>
   );
 }
@@ -79,7 +79,7 @@ function Delete({ name }: { name: string }) {
   return (
     <p class="row">
       <button type="button" onClick={() => void put()}>Delete {name}</button>
-      {why && <span class="refused">{why}</span>}
+      {why && <span class="why-not">{why}</span>}
     </p>
   );
 }
@@ -149,7 +149,7 @@ function PatternFiles({ files }: { files: string[] }) {
         <label>A file <input type="text" value={file} placeholder="my-moves.yaml" onInput={(event) => setFile(event.currentTarget.value)} /></label>
         <button type="submit" disabled={!file.trim() || files.includes(file.trim())}>Use it</button>
       </form>
-      {why && <p class="refused">{why}</p>}
+      {why && <p class="why-not">{why}</p>}
     </fieldset>
   );
 }
