@@ -157,7 +157,7 @@ def test_only_a_phrase_that_nothing_dances_is_deleted():
 
 
 def test_the_first_phrase_of_a_show_brings_its_heading():
-    head, _, tail = SHOW.partition("phrases:\n")
+    head = SHOW.partition("phrases:\n")[0]
     text = (
         head
         + "timeline:\n  - {from: 2.1, pattern: extension, beats: 6}   # slowly\n  - {rest: 2}\n"
