@@ -5,6 +5,7 @@
 from sequencer.show.operations import block_operations as blocks
 from sequencer.show.operations import floor_operations as floor
 from sequencer.show.operations import heading_operations as headings
+from sequencer.show.operations import pattern_operations as own
 from sequencer.show.operations import people_operations as people
 from sequencer.show.operations import phrase_operations as phrasing
 from sequencer.show.operations import section_operations as sections
@@ -64,6 +65,15 @@ entrances:
   - {who: [Ash, Cedar], comes_on: 2.1, beats: 4, side: stage left}
   - {who: Ash, goes_off: 19.1, beats: 4, at: [-6, 3]}   # round the back
 
+pattern_files: [moves.yaml]
+patterns:
+  # of four petals
+  small flower: {law: orbit, set: {ratio: -3, hand_radius: 25 cm}}  # close
+  slow cube:
+    law: toroid
+    needs: [small flower]   # inner: first
+    difficulty: 2
+
 # What is danced more than once
 phrases:
   both:
@@ -72,7 +82,7 @@ phrases:
     - {link: true, beats: 2}
   "all of it":
     - {phrase: both, repeat: 3, note: thrice}
-    - pattern: corkscrew  # inner: slowly
+    - pattern: slow cube  # inner: slowly
       with: {amplitude: 45}
       beats: 8
     - {phrase: both, mirrored: true}
@@ -126,7 +136,7 @@ VARIANTS = (
 
 _MOMENTS = ("3.1", "17.3+1/2", "1:02.5", "verse", "end of intro", "200.1")
 _NEW = ("Dew", "Elm", "Ash", "Flo Ra", "é")
-_PATTERNS = ("extension", "corkscrew", "two-beat-weave")
+_PATTERNS = ("extension", "corkscrew", "small flower")
 
 
 class Draw:
@@ -368,6 +378,10 @@ def _formation(draw, values):
     return draw.of(*(values.get("formations") or ["none"]))
 
 
+def _own_pattern(draw, values):
+    return draw.of(*(values.get("patterns") or ["none"]), "none")
+
+
 _MAKERS = (
     _put, _put, _move_any, _move_any, _paste_like, _paste_like, _here, _here, _here,
     lambda d, v: blocks.ChangeBlock(at=d.row(v), values=d.of({"note": d.of("new", "a: b", None)}, {"beats": d.beats()}, {"with": {"across": 0.1}}, {"with": None}, {"pattern": "fountain"}, {"mirrored": d.of(True, None)}, {"repeat": d.of(2, 3, None)}, {"who": d.of("Ash", ["Ash", "Cedar"], None)})),
@@ -398,6 +412,11 @@ _MAKERS = (
     lambda d, v: people.ChangePerson(group="crew", name=d.name(v, "crew"), values=d.of({"post": [2, "3 m"]}, {"duty": "lead"}, {"watches": None})),
     lambda d, v: people.RenamePerson(group=(group := d.of("cast", "crew")), name=d.name(v, group), new=d.of(*_NEW)),
     lambda d, v: people.RemovePerson(group=(group := d.of("cast", "crew")), name=d.name(v, group)),
+    lambda d, v: own.AddPattern(name=d.of("new: one", "small flower", "é"), pattern=d.of({"law": "orbit", "set": {"ratio": 2}}, {"stations": [{"hand": 0, "bend": 90, "phase": 180}], "needs": ["small flower"]})),
+    lambda d, v: own.ChangePattern(name=_own_pattern(d, v), values=d.of({"set": {"ratio": -4}}, {"set": None}, {"needs": ["small flower", "extension"]}, {"needs": "slow cube"}, {"why": "a: b"})),
+    lambda d, v: own.RenamePattern(old=_own_pattern(d, v), new=d.of("small flower", "tiny", "x: y")),
+    lambda d, v: own.DeletePattern(name=_own_pattern(d, v)),
+    lambda d, v: own.SetPatternFiles(files=d.of((), ("moves.yaml",), ("other.yaml", "a: b.yaml"), ("moves.yaml", "more.yaml"))),
     lambda d, v: tonight.SetAway(name=d.name(v, d.of("cast", "crew"))),
     lambda d, v: tonight.SetStandIn(part=d.name(v, d.of("cast", "crew")), person=d.of({"name": d.of(*_NEW), "stature": "1.7 m"}, {"name": "Fern", "stature": "1.62 m", "prop": {"kind": "poi", "tether": "50 cm"}}, {"name": "Gorse"})),
     lambda d, v: tonight.SetThere(name=d.of(None, d.name(v, d.of("cast", "crew")))),

@@ -9,6 +9,7 @@ import json
 from sequencer.show.operations import block_operations as blocks
 from sequencer.show.operations import floor_operations as floor
 from sequencer.show.operations import heading_operations as headings
+from sequencer.show.operations import pattern_operations as patterning
 from sequencer.show.operations import people_operations as people
 from sequencer.show.operations import phrase_operations as phrasing
 from sequencer.show.operations import section_operations as sections
@@ -345,6 +346,54 @@ def _remove_person(now, op):
     return now
 
 
+def _add_pattern(now, op):
+    assert op.name not in now.get("patterns", {})  # else it is refused
+    filled(now, ("patterns",), {})[op.name] = text_of(op.pattern)
+    return now
+
+
+def _change_pattern(now, op):
+    keyed(now["patterns"][op.name], op.values)
+    return now
+
+
+def _each_naming(now):
+    """Holder and key of everything that may name a pattern."""
+    rows = [*now.get("timeline", []), *(r for steps in now.get("phrases", {}).values() for r in steps)]  # fmt: skip
+    for row in rows:
+        yield from ((each, "pattern") for each in (row, row.get("left", {}), row.get("right", {})))
+    yield from ((record, "needs") for record in now["patterns"].values())
+
+
+def _rename_pattern(now, op):
+    for holder, key in _each_naming(now):
+        if key in holder:
+            own = [op.new if name == op.old else name for name in named(holder[key])]
+            holder[key] = own if isinstance(holder[key], list) else own[0]
+    own = {op.new if k == op.old else k: v for k, v in now["patterns"].items()}
+    now["patterns"] = own
+    moves = now.get("wishes", {}).get("moves", {})
+    if op.old in moves:
+        now["wishes"]["moves"] = {op.new if k == op.old else k: v for k, v in moves.items()}
+    return now
+
+
+def _delete_pattern(now, op):
+    for holder, key in _each_naming(now):
+        assert op.name not in named(holder.get(key, []))  # else it is refused
+    del now["patterns"][op.name]
+    if not now["patterns"]:
+        del now["patterns"]
+    return now
+
+
+def _pattern_files(now, op):
+    now.pop("pattern_files", None)
+    if op.files:
+        now["pattern_files"] = text_of(op.files)
+    return now
+
+
 def _away(now, op):
     if op.name in named(now.get("tonight", {}).get("away", [])):
         raise ValueError("away already")
@@ -366,6 +415,8 @@ def _tonight(now, name, change):
     away = [each for each in named(own.get("away", [])) if name not in (None, each)]
     others = [row for row in own.get("stand_ins", []) if name not in (None, row["for"])]
     away, others = change(away, others)
+    if name and (away, others) == (named(own.get("away", [])), list(own.get("stand_ins", []))):
+        return now  # as it was, also where a heading with nothing below it was left
     now.pop("tonight", None)
     if away or others:
         now["tonight"] = {key: v for key, v in (("away", away), ("stand_ins", others)) if v}
@@ -494,6 +545,8 @@ CHANGES = {
     floor.SetWay: _way, floor.DeleteWalk: _delete_walk,
     people.AddPerformer: _add_performer, people.AddCrew: _add_crew, people.ChangePerson: _change_person,
     people.RenamePerson: _rename_person, people.RemovePerson: _remove_person,
+    patterning.AddPattern: _add_pattern, patterning.ChangePattern: _change_pattern, patterning.RenamePattern: _rename_pattern,
+    patterning.DeletePattern: _delete_pattern, patterning.SetPatternFiles: _pattern_files,
     tonight.SetAway: _away, tonight.SetStandIn: _stand_in, tonight.SetThere: _there,
     headings.ChangeTitles: _titles, headings.ChangeHeading: _heading, headings.DeleteHeading: _delete_heading,
     headings.PutItem: _put_item, headings.ChangeItem: _change_item, headings.DeleteItem: _delete_item,

@@ -136,9 +136,10 @@ async def _patterns(server: ShowServer, given: Mapping[str, Any]) -> Any:
 
 
 async def _schema(_server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    from sequencer.show.pattern_form import pattern_form
     from sequencer.show.schema import show_schema, step_kinds
 
-    return {**show_schema(), "step_kinds": step_kinds()}
+    return {**show_schema(), "step_kinds": step_kinds(), "pattern_form": pattern_form()}
 
 
 async def _operations(_server: ShowServer, _given: Mapping[str, Any]) -> Any:

@@ -21,8 +21,8 @@ ELSEWHERE = {
     "track": "Song, and Count", "cast": "Cast", "crew": "Crew", "formations": "Stage", "staging": "Stage",
     "entrances": "Stage", "timeline": "the sheet", "tonight": "Who is there", "phrases": "the sheet",
 }  # fmt: skip
-# By hand in the file (the tab Text): patterns of one's own, which are tables of their own.
-BY_HAND = {"patterns", "pattern_files"}
+# Forms of their own, below Show: tables of laws (`sequencer/show/pattern_form.py`), and a list of files.
+OWN_FORMS = {"patterns": "OwnPattern", "pattern_files": "PatternFiles"}
 
 
 def listed(file, name):
@@ -35,8 +35,10 @@ def test_every_heading_has_a_form_or_a_place():
     known = set(show_schema()["properties"])
     headings = re.search(r"const HEADINGS.*?;\n", (PLANNING / "forms.tsx").read_text(), re.DOTALL)
     forms = set(re.findall(r'\["(\w+)", "', headings.group())) | listed("forms.tsx", "TITLES")
-    assert forms | ELSEWHERE.keys() | BY_HAND == known
-    assert not forms & (ELSEWHERE.keys() | BY_HAND)
+    own = (PLANNING / "own_patterns.tsx").read_text()
+    assert all(f"<{form} " in own and f"values.{key}" in own for key, form in OWN_FORMS.items())
+    assert forms | ELSEWHERE.keys() | OWN_FORMS.keys() == known
+    assert not forms & (ELSEWHERE.keys() | OWN_FORMS.keys())
 
 
 @pytest.mark.parametrize("kind", ["Entry", "Step"])

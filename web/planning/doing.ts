@@ -1,7 +1,9 @@
 // What a person does to the show: each goes to the server as an operation, and comes back as a new state.
 import { Refused, get, post, saidOf, type Block, type Entry, type Finding, type Findings, type Operation, type Path, type Song, type State, type View } from "./api";
+import { effect } from "@preact/signals";
+import { made } from "./fields";
 import { moment } from "./rows";
-import { busy, checking, copied, fault, findings, fresh, names, notice, picked, shared, song, stageFault, state, tempo, told, view } from "./store";
+import { away, busy, checking, copied, ended, fault, findings, fresh, names, notice, picked, shared, song, stageFault, state, tempo, told, view } from "./store";
 
 let underWay: Promise<unknown> = Promise.resolve();
 let queued = 0; // asked for, and not answered yet
@@ -47,7 +49,8 @@ export function take(now: State): void {
 
 // What this page changed itself, one answer after the other, without moving anything to another place in the file.
 let steady = { since: -1, now: -1 };
-const IN_PLACE = /^change-(block|titles|heading|person|item)$/;
+const IN_PLACE = /^change-(block|titles|heading|person|item|pattern)$/;
+const inPlaceSince = (revision: number) => revision >= steady.since && state.value!.revision === steady.now;
 
 type Composed = { operation: Operation | Operation[]; revision: number };
 
@@ -60,10 +63,21 @@ export function operate(operation: Operation | Operation[] | (() => Promise<Comp
   }, said, () => now && void operate(now.operation, said, now.revision, true));
 }
 
+/** An operation about a value; one that is made from what is there is made, and done, on what this page changed before it. */
+export function operateOn(now: (file: any) => unknown, value: unknown, operation: (value: unknown) => Operation, what: string): Promise<boolean> {
+  const told = `${what} ${value === null ? "left out" : "changed"}.`;
+  if (typeof value !== "function") return operate(operation(value), told);
+  const asked = state.value!;
+  return operate(async () => {
+    const on = inPlaceSince(asked.revision) ? state.value! : asked; // what moved places is put together by the server
+    return { operation: operation(made(value, now(on.values ?? {}))), revision: on.revision };
+  }, told);
+}
+
 /** On the revision that the operation was made for, which the server puts together with what came since; a value said after one that waited, on the answer to that. */
 async function send({ operation, revision }: Composed, anyway: boolean): Promise<State> {
   const latest = state.value!.revision;
-  const on = valuesAlone(operation) && revision >= steady.since && latest === steady.now ? latest : revision;
+  const on = valuesAlone(operation) && inPlaceSince(revision) ? latest : revision;
   const answer = await post<State>("operations", { revision: on, ...(Array.isArray(operation) ? { operations: operation } : { operation }), anyway });
   const kept = inPlace(operation) && on === latest && answer.revision <= on + 1;
   steady = { since: !kept ? answer.revision : steady.now === on ? steady.since : on, now: answer.revision };
@@ -77,9 +91,18 @@ function valuesAlone(operation: Operation | Operation[]): boolean {
   return inPlace(operation) && Object.values(operation.values as object).every((each) => each === null || typeof each !== "object");
 }
 
+const LONGEST = 20_000; // [ms] until a show that is not put on its song is waited for no longer
+
 /** Once the page shows what it has done, or cannot. */
 export async function shown(): Promise<void> {
-  for (let k = 0; !fresh.value && !stageFault.value && k < 400; k++) await new Promise((done) => setTimeout(done, 50));
+  let stop = () => {};
+  let late = 0;
+  await new Promise<void>((done) => {
+    late = window.setTimeout(done, LONGEST);
+    stop = effect(() => { if (fresh.value || stageFault.value || away.value || ended.value) done(); });
+  });
+  clearTimeout(late);
+  stop();
   await new Promise((done) => setTimeout(done, 0)); // it is drawn
 }
 

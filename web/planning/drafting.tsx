@@ -4,6 +4,7 @@ import type { RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { post, saidOf, type State } from "./api";
 import { doing, operate } from "./doing";
+import { useRefused } from "./fields";
 import { draft, errand, since, type Draft, type Errand } from "./errands";
 import { CLOSE, moment } from "./rows";
 import { opened, picked, side, state, tempo, view } from "./store";
@@ -76,11 +77,12 @@ function Asking({ now }: { now: Draft | null }) {
 /** What everybody can do, as far as a draft asks for it. */
 function Levels() {
   const cast: Record<string, any>[] = state.value?.values?.cast ?? [];
+  const level = useRefused(async ([name, chosen]) => operate({ do: "change-person", group: "cast", name, values: { level: chosen ? Number(chosen) : null } }, `${name}: level ${chosen || "not said"}.`));
   return (
     <fieldset><legend>What everybody can dance</legend>
       {cast.map((each) => (
         <p key={each.name}>
-          <label>{each.name} <select value={String(each.level ?? "")} onChange={(event) => void operate({ do: "change-person", group: "cast", name: each.name, values: { level: event.currentTarget.value ? Number(event.currentTarget.value) : null } }, `${each.name}: level ${event.currentTarget.value || "not said"}.`)}>
+          <label>{each.name} <select value={String(each.level ?? "")} onChange={(event) => void level([each.name, event.currentTarget.value])}>
             <option value="">{each.repertoire ? "only what is listed" : "level 3, as nothing is said"}</option>
             {[1, 2, 3, 4, 5].map((level) => <option key={level} value={level}>{LEVELS[level]}</option>)}
           </select></label>

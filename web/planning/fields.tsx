@@ -1,11 +1,15 @@
 // Fields of a record of the show file, made from its schema: words, numbers, choices, places, lists and records, each as what it is.
-import { useState } from "preact/hooks";
-import { names, state } from "./store";
+import { useRef, useState } from "preact/hooks";
+import { fault, names, state } from "./store";
 import { useTyping } from "./typing";
 
 export type Json = any;
-export type Put = (key: string, value: Json) => Promise<boolean>;
-type Set = (value: Json) => Promise<boolean>;
+/** A value made from what the file says once it is this change's turn: of a record or a list only a part is changed. */
+export type Maker = (now: Json) => Json;
+export type Put = (key: string, value: Json | Maker) => Promise<boolean>;
+type Set = (value: Json | Maker) => Promise<boolean>;
+
+export const made = (value: Json | Maker, now: Json): Json => (typeof value === "function" ? value(said(now)) : value);
 
 let schema: Json = null;
 
@@ -55,14 +59,35 @@ export function Fields({ of, values, put, path, without = [], must = [], first =
 const PERSON = ["lit_by", "put_out_by", "caller", "meets", "first_aider", "lead"]; // somebody of the show, or anybody
 const PEOPLE = ["who", "watches", "callers"]; // lists of people of the show
 
-function Field({ name, label, of, value, set, id, must }: Given & { must: boolean }) {
+function Field({ set: send, ...told }: Given & { must: boolean }) {
+  const [why, setWhy] = useState("");
+  const set: Set = async (value) => {
+    const done = await send(value);
+    setWhy(done ? "" : (fault.value?.words ?? ""));
+    return done;
+  };
+  if (isRecord(told.of, told.value)) return <Filled {...told} set={send} />; // its own fields say why
+  return (
+    <>
+      <Filled {...told} set={set} />
+      {why && <p class="why-not">{worded(told.label)}: {why}</p>}
+    </>
+  );
+}
+
+const isRecord = (of: Json, value: Json) => of.properties && !(of.orWord && (value === undefined || typeof value === "string"));
+
+/** A field for what its value is. */
+function Filled({ name, label, of, value, set, id, must }: Given & { must: boolean }) {
   const items = of.items ? plain(of.items) : null;
   const map = of.type === "object" && !of.properties && of.additionalProperties;
   const given = { name, label, of, value, set, id };
   const several = (of.required?.length ?? 0) > 1; // a record that cannot be said key by key
   if (of.properties && value === undefined && several && !of.orWord) return <Group {...given} must={must}><NewRecord of={of} must={of.required} path={id} word={label} add={set} /></Group>;
-  if (of.properties && !(of.orWord && (value === undefined || typeof value === "string"))) return <Group {...given} must={must}><Nested of={of} value={value ?? {}} set={set} path={id} /></Group>;
+  if (isRecord(of, value)) return <Group {...given} must={must}><Nested of={of} value={value ?? {}} set={set} path={id} /></Group>;
   if (of.orWord) return <WordOrRecord {...given} must={must} />;
+  if (items?.enum) return <Group {...given} must={must}><TicksField {...given} choices={items.enum} /></Group>;
+  if (of.type === "array" && items?.properties) return <Labelled {...given} must={must}><RowsField {...given} keys={Object.keys(items.properties)} /></Labelled>;
   if (PEOPLE.includes(name) && of.lines) return <Group {...given} must={must}><PeopleField {...given} /></Group>;
   if (of.lines) return <Labelled {...given} must={must}><LinesField {...given} /></Labelled>;
   if (of.prefixItems?.length === 2) return <Group {...given} must={must}><PairField of={of} value={value} set={set} /></Group>;
@@ -84,7 +109,7 @@ function Labelled({ children, ...given }: Given & { must: boolean; children: pre
       <label for={given.id}>{given.label}{given.must && " *"}</label>
       {children}
       <Leave {...given} />
-      <small id={`${given.id}-why`}>{given.of.description}{given.of.lines && "; one a line"}</small>
+      <small id={`${given.id}-why`}>{given.of.description}{(given.of.lines || given.of.type === "array") && "; one a line"}</small>
     </div>
   );
 }
@@ -99,7 +124,7 @@ function Group({ children, ...given }: Given & { must: boolean; children: preact
 }
 
 /** Sets a value; where it is refused, the field is drawn again, and shows what holds. */
-function useRefused(set: Set): Set {
+export function useRefused(set: Set): Set {
   const [, again] = useState(0);
   return async (value) => {
     const done = await set(value);
@@ -157,12 +182,13 @@ function WordOrRecord(given: Given & { must: boolean }) {
   );
 }
 
-/** A record within a record is written anew as a whole. */
+/** A record within a record: one of its keys is changed, whatever else it says by then. */
 function Nested({ of, value, set, path }: { of: Json; value: Json; set: Set; path: string }) {
-  const put: Put = (key, each) => {
-    const { [key]: _, ...now } = said(value);
-    return set(each === null ? now : { ...now, [key]: each });
-  };
+  const put: Put = (key, each) => set((now: Json) => {
+    const { [key]: old, ...others } = now && typeof now === "object" ? now : ({} as Record<string, Json>);
+    const own = made(each, old);
+    return own === null ? others : { ...others, [key]: own };
+  });
   return <Fields of={of} values={value} path={path} put={put} must={Object.keys(value).length ? [] : (of.required ?? [])} />;
 }
 
@@ -170,13 +196,39 @@ function PeopleField({ name, value, ...given }: Given) {
   const set = useRefused(given.set);
   const crew = ((state.value?.values?.crew ?? []) as { name: string }[]).map((each) => each.name);
   const people = name === "callers" ? [...names.value, ...crew] : names.value;
-  const now: string[] = value === undefined ? [] : [value].flat().map(String);
+  const now = listed(value);
   const all = name === "who" && (now.includes("all") || value === undefined);
-  const choose = (who: string, on: boolean) => {
-    const chosen = people.filter((each) => (each === who ? on : now.includes(each) || all));
-    return set(!chosen.length ? null : name === "who" && chosen.length === people.length ? "all" : chosen.length === 1 ? chosen[0] : chosen);
-  };
+  const choose = (who: string, on: boolean) => set((before: Json) => {
+    const known = listed(before), everybody = name === "who" && (!known.length || known.includes("all"));
+    const chosen = people.filter((each) => (each === who ? on : known.includes(each) || everybody));
+    return !chosen.length ? null : name === "who" && chosen.length === people.length ? "all" : chosen.length === 1 ? chosen[0] : chosen;
+  });
   return <p class="people">{people.map((each) => <label key={each}><input type="checkbox" checked={all || now.includes(each)} onChange={(event) => void choose(each, event.currentTarget.checked)} /> {each}</label>)}</p>;
+}
+
+const listed = (value: Json): string[] => (value === undefined || value === null ? [] : [value].flat().map(String));
+
+/** Some of a few kinds. */
+function TicksField({ value, choices, ...given }: Given & { choices: string[] }) {
+  const set = useRefused(given.set), now = listed(value);
+  const choose = (kind: string, on: boolean) => set((before: Json) => {
+    const chosen = choices.filter((each) => (each === kind ? on : listed(before).includes(each)));
+    return chosen.length ? chosen : null;
+  });
+  return <p class="people">{choices.map((each) => <label key={each}><input type="checkbox" checked={now.includes(each)} onChange={(event) => void choose(each, event.currentTarget.checked)} /> {each}</label>)}</p>;
+}
+
+/** Short records, one a line, their values with commas between them; sent as a whole, since only together they may hold. */
+function RowsField({ value, set, id, keys }: Given & { keys: string[] }) {
+  const given = (Array.isArray(value) ? value : []).map((row) => keys.map((key) => row?.[key] ?? "").join(", ")).join("\n");
+  const { now, type, leave, left, box } = useTyping<HTMLTextAreaElement>([given], ([text]) => {
+    const rows = text.split("\n").filter((line) => line.trim()).map((line) => line.split(",").map((each) => each.trim()));
+    return set(rows.length ? rows.map((row) => Object.fromEntries(row.map((each, k) => [keys[k] ?? `value ${k + 1}`, scalar(each)]))) : null);
+  });
+  return (
+    <textarea ref={box} id={id} aria-describedby={`${id}-why`} rows={Math.min(12, Math.max(3, now[0].split("\n").length))} value={now[0]} placeholder={keys.join(", ")}
+      onInput={(event) => type([event.currentTarget.value])} onChange={() => void leave()} onBlur={left} />
+  );
 }
 
 /** Words or sentences, one a line. */
@@ -217,16 +269,16 @@ function PlacesField({ of, value, set, what, depth = "" }: { of: Json; value: Js
   const open = Math.max(fresh, rows.length ? 0 : (of.minItems ?? 1));
   // Several places are one line only together: it is sent once there are enough.
   const [waiting, setWaiting] = useState<Json[]>([]);
-  const put = (k: number, each: Json) => set(said(rows).map((row: Json, other: number) => (other === k ? each : row)));
-  const add = async (each: Json) => {
-    const now = [...said(rows), ...waiting, each];
-    if (now.length < (of.minItems ?? 1)) {
+  const put = (k: number, each: Json | Maker) => set((now: Json) => list(now).map((row, other) => (other === k ? made(each, row) : row)));
+  const add = async (given: Json | Maker) => {
+    const each = made(given, undefined);
+    if (rows.length + waiting.length + 1 < (of.minItems ?? 1)) {
       setWaiting([...waiting, each]);
       return true;
     }
     setWaiting([]);
     setFresh(0);
-    return set(now);
+    return set((now: Json) => [...list(now), ...waiting, each]);
   };
   const called = items.prefixItems ? "corner" : "outline";
   const one = (k: number, each: Json, set: Set) =>
@@ -237,15 +289,17 @@ function PlacesField({ of, value, set, what, depth = "" }: { of: Json; value: Js
     <ol class="places">
       {rows.map((each, k) => (
         <li key={k}>{one(k, each, (now) => put(k, now))}
-          {rows.length > (of.minItems ?? 1) && <button type="button" class="small" aria-label={`Take ${called} ${k + 1} of ${worded(what)} out`} onClick={() => void set(said(rows).filter((_: Json, other: number) => other !== k))}>×</button>}
+          {rows.length > (of.minItems ?? 1) && <button type="button" class="small" aria-label={`Take ${called} ${k + 1} of ${worded(what)} out`} onClick={() => void set((now: Json) => list(now).filter((_, other) => other !== k))}>×</button>}
         </li>
       ))}
-      {waiting.map((each, k) => <li key={`w${k}`}>{one(rows.length + k, each, async (now) => { setWaiting(waiting.map((row, other) => (other === k ? now : row))); return true; })}</li>)}
+      {waiting.map((each, k) => <li key={`w${k}`}>{one(rows.length + k, each, async (now) => { setWaiting(waiting.map((row, other) => (other === k ? made(now, row) : row))); return true; })}</li>)}
       {[...Array(Math.max(0, open - waiting.length)).keys()].map((k) => <li key={`n${rows.length + waiting.length + k}`}>{one(rows.length + waiting.length + k, undefined, add)}</li>)}
       <li><button type="button" class="small" onClick={() => setFresh(open + 1)}>Another {called}</button></li>
     </ol>
   );
 }
+
+const list = (value: Json): Json[] => (Array.isArray(value) ? value : []);
 
 /** Names with what is said of each. */
 function MapField({ name, value, set, id }: Given) {
@@ -253,12 +307,11 @@ function MapField({ name, value, set, id }: Given) {
   const [key, setKey] = useState("");
   const rows = Object.entries(now);
   const [open, setOpen] = useState<string[]>([]);
-  const put = (of: string, each: string) => {
-    const lines = each.split("\n").filter(Boolean);
-    const { [of]: _, ...others } = said(now);
-    const left = lines.length ? { ...others, [of]: scalar(each) } : others;
-    return set(Object.keys(left).length ? left : null);
-  };
+  const put = (of: string, each: string) => set((before: Json) => {
+    const { [of]: _, ...others } = (before ?? {}) as Record<string, Json>;
+    const left = each ? { ...others, [of]: scalar(each) } : others;
+    return Object.keys(left).length ? left : null;
+  });
   return (
     <div class="map">
       {[...rows, ...open.filter((each) => !(each in now)).map((each): [string, Json] => [each, ""])].map(([of, each]) => (
@@ -274,25 +327,35 @@ function MapField({ name, value, set, id }: Given) {
 }
 
 /** A record that is asked for before it is anything: nothing is put into the show that nobody said. */
-export function NewRecord({ of, must, path, word, add, without }: { of: Json; must: string[]; path: string; word: string; add: (values: Record<string, Json>) => Promise<boolean>; without?: string[] }) {
+export function NewRecord({ of, must, path, word, add, without, words, head }: { of: Json | ((values: Record<string, Json>) => Json); must: string[]; path: string; word: string; add: (values: Record<string, Json>) => Promise<boolean>; without?: string[]; words?: Record<string, string>; head?: preact.ComponentChildren }) {
   const [values, setValues] = useState<Record<string, Json>>({});
   const [open, setOpen] = useState(false);
-  const missing = must.filter((key) => values[key] === undefined);
+  const [why, setWhy] = useState("");
+  const latest = useRef(values); // a click that takes the keyboard from the last field comes before that is drawn
+  const stillOpen = (now: Record<string, Json>) => must.filter((key) => now[key] === undefined);
+  const missing = stillOpen(values);
+  const say = (now: Record<string, Json>) => setValues((latest.current = now));
+  const leave = () => { say({}); setOpen(false); setWhy(""); };
+  const send = async () => {
+    if (stillOpen(latest.current).length) return;
+    if (await add(latest.current)) leave();
+    else setWhy(fault.value?.words ?? "");
+  };
   if (!open) return <p class="row"><button type="button" onClick={() => setOpen(true)}>Add {article(word)} {word}</button></p>;
   const put: Put = async (key, value) => {
-    setValues((now) => {
-      const { [key]: _, ...others } = now;
-      return value === null ? others : { ...others, [key]: value };
-    });
+    const { [key]: old, ...others } = latest.current, own = made(value, old);
+    say(own === null ? others : { ...others, [key]: own });
     return true;
   };
   return (
     <div class="new-record" role="group" aria-label={`A new ${word}`}>
-      <Fields of={of} values={values} put={put} path={path} must={must} without={without} />
-      {missing.length > 0 && <p class="quiet">Still to be said: {missing.map(worded).join(", ")}.</p>}
+      {head}
+      <Fields of={typeof of === "function" ? of(values) : of} values={values} put={put} path={path} must={must} without={without} words={words} />
+      {why && <p class="why-not">{why}</p>}
+      {missing.length > 0 && <p class="quiet">Still to be said: {missing.map((key) => words?.[key] ?? worded(key)).join(", ")}.</p>}
       <p class="row">
-        <button type="button" class="main" disabled={missing.length > 0} onClick={async () => { if (await add(values)) { setValues({}); setOpen(false); } }}>Add the {word}</button>
-        <button type="button" onClick={() => { setValues({}); setOpen(false); }}>Leave it</button>
+        <button type="button" class="main" aria-disabled={missing.length > 0} onClick={() => void send()}>Add the {word}</button>
+        <button type="button" onClick={leave}>Leave it</button>
       </p>
     </div>
   );

@@ -3,15 +3,16 @@ import { useEffect, useState } from "preact/hooks";
 import { get, type Operation } from "./api";
 import { SongFile } from "./beginning";
 import { heldCorrection } from "./count_store";
-import { operate } from "./doing";
-import { Fields, NewRecord, plain, schemaNow, setSchema, worded, type Json } from "./fields";
+import { operate, operateOn } from "./doing";
+import { Fields, NewRecord, made, plain, schemaNow, setSchema, worded, type Json, type Maker } from "./fields";
+import { OwnPatterns } from "./own_patterns";
 import { names, state, view } from "./store";
 
 type Change = (values: Record<string, Json>) => Operation;
 
-/** Fields whose changes are each an operation. */
-function Saved({ change, ...given }: { of: Json; values: Json; change: Change; path: string; without?: string[] }) {
-  return <Fields {...given} put={(key, value) => operate(change({ [key]: value }), `${worded(key)} ${value === null ? "left out" : "changed"}.`)} />;
+/** Fields whose changes are each an operation; `latest` is the record in the file as it is when a change has its turn. */
+export function Saved({ change, latest, ...given }: { of: Json; values: Json; change: Change; latest: (file: Json) => Json; path: string; without?: string[] }) {
+  return <Fields {...given} put={(key, value) => operateOn((file) => latest(file)?.[key], value, (own) => change({ [key]: own }), worded(key))} />;
 }
 
 const TITLES = ["title", "version", "date", "night", "begins", "type_file"];
@@ -19,6 +20,9 @@ const ITEMS: Record<string, string> = { audience: "audience edge", ceilings: "ce
 const HEADINGS: [string, string][] = [
   ["venue", "Place"], ["fire", "Fire"], ["limits", "Limits"], ["wishes", "Wishes for drafts"], ["rules", "Rules"], ["weather", "Weather"], ["stop_call", "Stop call"], ["emergency", "Emergency"], ["drift", "Errors to expect"],
 ];
+
+// A show is one without them too.
+const DROPPED = HEADINGS.map(([heading]) => heading).filter((heading) => heading !== "venue");
 
 export function ShowForms() {
   const [ready, setReady] = useState(schemaNow() !== null);
@@ -31,15 +35,17 @@ export function ShowForms() {
   const titles = { properties: Object.fromEntries(TITLES.map((key) => [key, schema.properties[key]])) };
   return (
     <div class="forms">
-      <details open><summary>Show</summary><Saved of={titles} values={values} change={(values) => ({ do: "change-titles", values })} path="show" /></details>
+      <details open><summary>Show</summary><Saved of={titles} values={values} change={(values) => ({ do: "change-titles", values })} latest={(file) => file} path="show" /></details>
       <details><summary>Song</summary><Song values={values} /></details>
       <details><summary>Cast</summary><People group="cast" kind="Performer" values={values} /></details>
       <details><summary>Crew</summary><People group="crew" kind="CrewMember" values={values} /></details>
+      <details><summary>Patterns of your own</summary><OwnPatterns values={values} /></details>
       {HEADINGS.map(([heading, title]) => (
         <details key={heading}><summary>{title}</summary>
           <p class="quiet">{schema.properties[heading]?.description}</p>
-          <Saved of={plain(schema.properties[heading])} values={values[heading] ?? {}} change={(own) => ({ do: "change-heading", heading, values: own })} path={heading} without={[...Object.keys(ITEMS), "lit"]} />
+          <Saved of={plain(schema.properties[heading])} values={values[heading] ?? {}} change={(own) => ({ do: "change-heading", heading, values: own })} latest={(file) => file[heading]} path={heading} without={[...Object.keys(ITEMS), "lit"]} />
           {heading === "venue" && Object.entries(ITEMS).map(([into, word]) => <Items key={into} into={into} word={word} values={values.venue?.[into] ?? []} />)}
+          {DROPPED.includes(heading) && values[heading] && <p class="row"><button type="button" onClick={() => void operate({ do: "delete-heading", heading }, `${title}: nothing is said any more.`)}>Leave all of it out</button></p>}
           {heading === "fire" && values.fire && <Items into="lit" word="time in which somebody is lit" values={values.fire.lit ?? []} />}
         </details>
       ))}
@@ -62,7 +68,7 @@ function People({ group, kind, values }: { group: "cast" | "crew"; kind: string;
       {rows.map((row) => (
         <details key={row.name} class="inner"><summary>{row.name}</summary>
           <Name group={group} name={row.name} />
-          <Saved of={of} values={row} without={["name"]} change={(own) => ({ do: "change-person", group, name: row.name, values: own })} path={`${group} ${row.name}`} />
+          <Saved of={of} values={row} without={["name"]} change={(own) => ({ do: "change-person", group, name: row.name, values: own })} latest={(file) => file[group]?.find((each: Json) => each.name === row.name)} path={`${group} ${row.name}`} />
           <p class="row"><button type="button" onClick={() => void operate({ do: "remove-person", group, name: row.name }, `${row.name} is taken out.`)}>Take {row.name} out</button></p>
         </details>
       ))}
@@ -116,8 +122,11 @@ function Song({ values }: { values: Json }) {
   );
 }
 
-async function putCount(key: string, value: Json): Promise<boolean> {
-  return operate(await heldCorrection({ [key]: value }), `${worded(key)} ${value === null ? "left out" : "changed"}; sections begin when they did.`);
+function putCount(key: string, value: Json | Maker): Promise<boolean> {
+  return operate(async () => {
+    const own = made(value, state.value!.values?.track?.corrections?.[key]);
+    return { operation: await heldCorrection({ [key]: own }), revision: state.value!.revision };
+  }, `${worded(key)} ${value === null ? "left out" : "changed"}; sections begin when they did.`);
 }
 
 function placeOf(sections: Json[], start: string): number | null {
@@ -137,7 +146,7 @@ function Items({ into, word, values }: { into: string; word: string; values: Jso
     <>
       {rows.map((row, k) => (
         <details key={k} class="inner"><summary>{row.name ?? `${word} ${k + 1}`}{into === "lit" ? `: ${[row.who ?? "all"].flat().join(", ")}, ${row.from} to ${row.until}` : ""}</summary>
-          <Saved of={of} values={row} change={(own) => ({ do: "change-item", into, number: k, values: own })} path={`${into} ${k}`} />
+          <Saved of={of} values={row} change={(own) => ({ do: "change-item", into, number: k, values: own })} latest={(file) => file[into === "lit" ? "fire" : "venue"]?.[into]?.[k]} path={`${into} ${k}`} />
           <p class="row"><button type="button" onClick={() => void operate({ do: "delete-item", into, number: k }, "Taken out.")}>Take it out</button></p>
         </details>
       ))}

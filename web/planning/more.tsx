@@ -1,7 +1,7 @@
 // What else the show file can say of a move: fields made from its schema, but for those that have buttons or rows of their own.
 import { useEffect, useState } from "preact/hooks";
 import { get, type Path } from "./api";
-import { Fields, plain, schemaNow, setSchema, worded, type Json } from "./fields";
+import { Fields, plain, schemaNow, setSchema, worded, type Json, type Maker } from "./fields";
 
 // Changed by the buttons of the place, by dragging, or by drafting.
 const ELSEWHERE = ["pattern", "phrase", "shift", "beats", "cycles", "link", "rest", "hold", "drafted", "who", "from", "until", "canon", "mirror"];
@@ -12,7 +12,7 @@ const WORDS: Record<string, string> = {
   mirrored: "left and right swapped", repeat: "times in a row", with: "values of the pattern", left: "left hand", right: "right hand",
 };
 
-export function MoreOfMove({ row, at, say }: { row: Json; at: Path; say: (values: Record<string, Json>, said: string) => Promise<boolean> }) {
+export function MoreOfMove({ row, at, say }: { row: Json; at: Path; say: (key: string, value: Json | Maker, what: string) => Promise<boolean> }) {
   const [open, setOpen] = useState(false);
   const [ready, setReady] = useState(schemaNow() !== null);
   useEffect(() => {
@@ -24,7 +24,7 @@ export function MoreOfMove({ row, at, say }: { row: Json; at: Path; say: (values
       {open && ready && (
         <Fields
           of={plain(schemaNow().$defs[at[0] === "timeline" ? "Entry" : "Step"])} values={row} first={FIRST} words={WORDS} without={withoutUse(row)} path={`move ${at.join(" ")}`}
-          put={(key, value) => say({ [key]: value }, `${WORDS[key] ?? worded(key)} ${value === null ? "left out" : "changed"}.`)}
+          put={(key, value) => say(key, value, WORDS[key] ?? worded(key))}
         />
       )}
     </details>

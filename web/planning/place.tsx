@@ -1,11 +1,14 @@
 // The form about a count: what is danced there, changed; or a move put where there is none.
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
-import { copy, cut, operate, paste, shown } from "./doing";
+import { copy, cut, operate, operateOn, paste, shown } from "./doing";
+import { made } from "./fields";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
 import { beatOf, moment, together } from "./rows";
+import { CutInTwo, Together } from "./answers";
 import { DraftHere } from "./drafting";
 import { MoreOfMove } from "./more";
+import { NameIt, OfPhrase, PutPhrase } from "./phrases";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
 import { along, copied, names, notice, opened, patterns, picked, state, tempo, view, walking } from "./store";
 
@@ -79,6 +82,7 @@ function Empty({ beat, who }: { beat: number; who: string[] }) {
           ))}
         </fieldset>
       )}
+      <PutPhrase beat={beat} who={chosen} />
       <Along of={key} shifts={[shiftsOf({ beat }, ends)]} />
       <p class="row">
         <button type="submit" class="main" disabled={!name || !chosen.length}>Put it here</button>
@@ -117,14 +121,14 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const at = block.path!;
   const latest = useRef({ at, own, revision: 0 });
   latest.current = { at, own, revision: view.value!.revision };
-  const say = (values: Record<string, unknown>, said: string) => {
-    const operation = { do: "change-block", at, values };
-    if (!hereOnly) return operate(operation, said);
+  const say = (key: string, value: unknown, what: string) => {
+    const change = (at: Path, own: unknown) => ({ do: "change-block", at, values: { [key]: own } });
+    if (!hereOnly) return operateOn(() => rowAt(at)?.[key], value, (own) => change(at, own), what);
     return operate(async () => {
       await shown(); // the change before this one may have given the block a phrase of its own
       const now = latest.current;
-      return { operation: now.own({ ...operation, at: now.at }), revision: now.revision };
-    }, said);
+      return { operation: now.own(change(now.at, made(value, rowAt(now.at)?.[key]))), revision: now.revision };
+    }, `${what} ${value === null ? "left out" : "changed"}.`);
   };
   const stretch = (beats: number) => {
     // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
@@ -151,6 +155,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
           <legend>The phrase {block.phrase} is danced {uses === 1 ? "once" : `${uses} times`}. Change it</legend>
           {uses > 1 && <label><input type="radio" name="where" checked={here} onChange={() => setHere(true)} /> here only</label>}
           <label><input type="radio" name="where" checked={!here || uses < 2} onChange={() => setHere(false)} /> {uses > 1 ? "everywhere" : "in the phrase"}</label>
+          <OfPhrase key={String(block.path![1])} block={block} />
         </fieldset>
       )}
       {"pattern" in row && <Another block={block} change={change} at={at} />}
@@ -176,7 +181,9 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
         <button type="button" onClick={() => void copy(blocks)}>Copy</button>
         <button type="button" onClick={() => void cut(blocks)}>Cut</button>
         <button type="button" onClick={() => void remove(blocks)}>{inPhrase ? "Delete the entry" : "Delete"}</button>
+        {!inPhrase && <CutInTwo block={block} row={row} />}
       </p>
+      <NameIt key={entry.join("/")} entry={entry} />
       <Together entry={entry} />
     </>
   );
@@ -285,27 +292,6 @@ function Another({ block, change, at }: { block: Block; change: (operation: Oper
       <PatternField label="Dance another move" value={name} choose={setName} who={[block.who]} at={block.start} near={near} found={setNear} />
       <button type="submit" disabled={!name}>Change</button>
     </form>
-  );
-}
-
-/** How those who dance an entry are together. */
-function Together({ entry }: { entry: Path }) {
-  const row = rowAt(entry);
-  if (!row || entry[0] !== "timeline" || names.value.length < 2) return null;
-  const who: string[] = row.who === "all" || row.who === undefined ? names.value : Array.isArray(row.who) ? row.who : [row.who];
-  const mirrored: string[] = row.mirror === undefined ? [] : Array.isArray(row.mirror) ? row.mirror : [row.mirror];
-  const canon = row.canon ? Number(row.canon) : 0;
-  if (who.length < 2) return null;
-  return (
-    <fieldset><legend>Together</legend>
-      <p>{canon ? `a canon, ${beatsSaid(canon)} apart` : "all at once"}
-        <button type="button" onClick={() => void operate({ do: "set-canon", at: entry, beats: canon + 1 }, "Canon.")}>{canon ? "1 beat farther apart" : "A canon"}</button>
-        {canon > 0 && <button type="button" onClick={() => void operate({ do: "set-unison", at: [entry] }, "All at once.")}>All at once</button>}
-      </p>
-      <p>Mirrored: {who.map((name) => (
-        <label key={name}><input type="checkbox" checked={mirrored.includes(name) || mirrored.includes("all")} onChange={(event) => void operate({ do: "set-mirror", at: entry, who: who.filter((other) => (other === name ? event.currentTarget.checked : mirrored.includes(other) || mirrored.includes("all"))) }, "Mirrored.")} /> {name}</label>
-      ))}</p>
-    </fieldset>
   );
 }
 

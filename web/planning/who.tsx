@@ -17,7 +17,7 @@ export function WhoIsThere() {
   const whereIs = (name: string): Where => (away.includes(name) ? "away" : standIns.some((each) => each.for === name) ? "other" : "here");
   const person = (row: Row, group: "cast" | "crew") => (
     <Person key={row.name} name={row.name} group={group} where={whereIs(row.name)} standIn={standIns.find((each) => each.for === row.name)} stature={row.stature}>
-      {group === "cast" ? <Part name={row.name} timeline={values.timeline ?? []} everybody={cast.map((each) => each.name)} /> : <li>{row.duty ?? "spotter"}{listed(row.watches).length ? `, watches ${listed(row.watches).join(", ")}` : ""}</li>}
+      {group === "cast" ? <Part name={row.name} timeline={values.timeline ?? []} everybody={cast.map((each) => each.name)} /> : <Post row={row} away={whereIs(row.name) === "away"} lit={values.fire?.lit ?? []} />}
     </Person>
   );
   return (
@@ -33,6 +33,14 @@ export function WhoIsThere() {
       <RunCues />
     </div>
   );
+}
+
+/** What a member of the crew does; what falls out if they are away. */
+function Post({ row, away, lit }: { row: Row; away: boolean; lit: Row[] }) {
+  const watched = listed(row.watches), own = lit.filter((each) => [each.lit_by, each.put_out_by].includes(row.name));
+  const words = `${row.duty ?? "spotter"}${watched.length ? `, watches ${watched.join(", ")}` : ""}`;
+  if (!away) return <li>{words}</li>;
+  return <li>falls out: {words}{own.length ? `; lights or puts out ${own.map((each) => `${listed(each.who).join(", ") || "all"} (${each.from} to ${each.until})`).join(", ")}` : ""}: whether the others are enough is looked at anew</li>;
 }
 
 function Person({ name, group, where, standIn, stature, children }: { name: string; group: "cast" | "crew"; where: Where; standIn?: Row; stature?: string; children: any }) {

@@ -23,6 +23,12 @@ from sequencer.motion.patterns.law_kinds import (
 from sequencer.motion.patterns.parameters import Parameter
 from sequencer.motion.patterns.stations import StationPoint, check_stations, station_law
 
+STATION_PARAMETERS = (
+    Parameter(name="hand_radius", kind="length", default=0.2, low=0.01, high=1.2,
+              help="radius of the hand's circle; at most the arm's length"),
+    TETHER, PLANE, TURN, FROM, *OFFSET,
+)  # fmt: skip
+
 
 def station_kind(rows: object) -> LawKind:
     """A kind of law through a list of stations, each {hand, bend, phase} in degrees.
@@ -63,9 +69,5 @@ def station_kind(rows: object) -> LawKind:
 
     return LawKind(
         name="stations", family="station pattern", build=build, cycle=lambda _values: loops,
-        turns=one_turn, opposite="plane", parameters=(
-            Parameter(name="hand_radius", kind="length", default=0.2, low=0.01, high=1.2,
-                      help="radius of the hand's circle; at most the arm's length"),
-            TETHER, PLANE, TURN, FROM, *OFFSET,
-        ), stations=tuple(points), free=(HAND_RADII,),
+        turns=one_turn, opposite="plane", parameters=STATION_PARAMETERS, stations=tuple(points), free=(HAND_RADII,),
     )  # fmt: skip

@@ -36,6 +36,13 @@ from sequencer.show.operations.heading_operations import (
     PutSection,
 )
 from sequencer.show.operations.operation import Operation, operation_from_json
+from sequencer.show.operations.pattern_operations import (
+    AddPattern,
+    ChangePattern,
+    DeletePattern,
+    RenamePattern,
+    SetPatternFiles,
+)
 from sequencer.show.operations.people_operations import (
     AddCrew,
     AddPerformer,
@@ -69,6 +76,7 @@ OPERATIONS: dict[str, type[Operation]] = {
         NamePhrase, WriteOutPhrase, SplitOut, ChangeHere, RenamePhrase, DeletePhrase,
         MoveSpot, SetFormation, RenameFormation, DeleteFormation, PutWalk, ChangeWalk, SetWay, DeleteWalk,
         AddPerformer, AddCrew, ChangePerson, RenamePerson, RemovePerson,
+        AddPattern, ChangePattern, RenamePattern, DeletePattern, SetPatternFiles,
         SetAway, SetStandIn, SetThere,
         ChangeTitles, ChangeHeading, DeleteHeading, PutItem, ChangeItem, DeleteItem,
         CorrectCount, PutSection, ChangeSection, DeleteSection, SetSections,

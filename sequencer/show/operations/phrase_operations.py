@@ -56,8 +56,11 @@ class NamePhrase(Operation):
             text = text.edited(*edits) if edits else text
         steps = [text.row((*into, k)) for k in numbers]
         use = {key: rows[0][key] for key in ("who", "from", "canon", "mirror") if key in rows[0]}
+        first = not phrases(text)
         return text.edited(
-            ValueSet(("phrases", self.name), steps),
+            ValueSet(("phrases",), {self.name: steps})
+            if first
+            else ValueSet(("phrases", self.name), steps),
             RowsIn(into, numbers[0], ({**use, "phrase": self.name},)),
             *(TakenOut((*into, k)) for k in numbers),
         )

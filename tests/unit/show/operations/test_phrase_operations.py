@@ -154,3 +154,22 @@ def test_only_a_phrase_that_nothing_dances_is_deleted():
     text = SHOW.replace("timeline:", "  idle:\n    - {rest: 4}\ntimeline:")
     assert lines(DeletePhrase(name="idle"), text) == ["-  idle:", "-    - {rest: 4}"]
     assert "there is no phrase 'none'" in refused(DeletePhrase(name="none"))
+
+
+def test_the_first_phrase_of_a_show_brings_its_heading():
+    head = SHOW.partition("phrases:\n")[0]
+    text = (
+        head
+        + "timeline:\n  - {from: 2.1, pattern: extension, beats: 6}   # slowly\n  - {rest: 2}\n"
+    )
+    both = NamePhrase(at=(("timeline", 0), ("timeline", 1)), name="wheel")
+    assert lines(both, text) == [
+        "+phrases:",
+        "+  wheel:",
+        "+    - {pattern: extension, beats: 6}   # slowly",
+        "+    - {rest: 2}",
+        "+",
+        "-  - {from: 2.1, pattern: extension, beats: 6}   # slowly",
+        "-  - {rest: 2}",
+        "+  - {from: 2.1, phrase: wheel}",
+    ]
