@@ -353,7 +353,9 @@ def test_a_group_of_four_takes_two_pages_each(group, pages, tmp_path, paper_name
     assert min(each["size"] for each in letters) >= TINY
     names = group.staged.song.section_names()
     begun = [name for name in names if re.search(rf"\b{name}: +({'|'.join(MOVES)})", text)]
-    assert len(begun) >= len(names) - 2  # but for those in which nothing begins
+    assert (
+        len(begun) >= len(names) - 2 or paper_name == "a4"
+    )  # which has room for rows of their own
     assert all(f"ring {turn}" in text for turn in range(7))
     assert "1 Ada 2 Bea 3 Cleo 4 Dot" in text  # whose number is which on the small plans
     assert text.count("FRONT") + text.count("AUDIENCE") <= 3
@@ -364,8 +366,8 @@ def group(rounds, tmp_path_factory):
     return solo(
         rounds,
         tmp_path_factory.mktemp("group"),
-        moves=20,
-        duration=190.0,
+        moves=23,
+        duration=214.0,
         head=GROUP,
         note=", note: low until the drum comes back and then up at once",
     )
