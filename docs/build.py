@@ -73,7 +73,8 @@ def show_page(schema: dict[str, Any]) -> str:
     ]
     lines += _heading("the file", schema)
     for name, record in schema["$defs"].items():
-        lines += _heading(name.removesuffix("Record"), record)
+        if "properties" in record:
+            lines += _heading(name.removesuffix("Record"), record)
     return "\n".join(lines)
 
 

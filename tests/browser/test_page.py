@@ -503,3 +503,18 @@ def test_a_prop_that_flies_as_drawn_has_no_switch(browser, opened, tmp_path):
     path.write_text(pattern_page(one_pattern("static-spin", prop="club")), encoding="utf-8")
     with opened(browser, path) as there:
         assert there.page.is_hidden("#as-drawn")
+
+
+def test_where_there_is_no_sound_device_the_show_plays_in_silence(browser, ticking_page, opened):
+    """A browser without one never lets its clock of sound run."""
+    with opened(browser, ticking_page, viewport=opened.SMALL) as there:
+        there.page.evaluate(
+            """() => {
+              Object.defineProperty(AudioContext.prototype, "state", { get: () => "suspended" });
+              AudioContext.prototype.resume = () => new Promise(() => undefined);
+              void rehearsal.player.toggle();
+            }"""
+        )
+        there.page.get_by_text("The show plays without sound.").first.wait_for()
+        there.plays_past(0.2)
+        assert there.complaints == []

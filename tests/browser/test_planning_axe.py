@@ -18,6 +18,14 @@ AXE = Path(__file__).parents[2] / "web" / "node_modules" / "axe-core" / "axe.min
 SCHEMES = ("light", "dark")
 MORE = "  - {who: Ash, from: 9.1, pattern: windmill, beats: 8}\n  - {who: Birch, from: 9.1, pattern: no-wrap, beats: 8}\n"
 
+# The count that was pressed is not under what opens.
+ABOVE_FORM = """() => document.querySelector('.count.on').getBoundingClientRect().bottom
+    <= document.querySelector('.place').getBoundingClientRect().top"""
+# What is pressed of a move, where that is less than 44 pixels high.
+SMALL_TARGETS = """() => [...document.querySelectorAll('.place :is(button, summary, select, input[type=text], label:has(> input))')]
+    .filter((each) => each.checkVisibility() && each.getBoundingClientRect().height < 43.9)
+    .map((each) => `${each.outerHTML.slice(0, 90)} is ${each.getBoundingClientRect().height}`)"""
+
 
 @pytest.fixture(scope="module")
 def axe():
@@ -105,6 +113,13 @@ def test_at_a_phone_s_width(browser, show, axe, scheme):
             page.get_by_role("tab", name=name).click()
             assert found(page, axe) == [], name
             assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth"), name
+        page.locator(".block.pattern.written").last.click()
+        page.wait_for_selector(".place .steps")
+        page.wait_for_function(ABOVE_FORM)
+        page.locator(".place summary", has_text="Cue word").click()
+        page.wait_for_selector(".place .fields input")
+        assert page.evaluate(SMALL_TARGETS) == []
+        assert found(page, axe) == []
 
 
 @pytest.mark.parametrize("scheme", SCHEMES)

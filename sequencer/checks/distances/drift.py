@@ -22,7 +22,7 @@ from sequencer.checks.distances.drift_words import (
     remedies,
 )
 from sequencer.checks.distances.keeping_clear import boundaries_of
-from sequencer.checks.distances.missed_cues import Slip, missed_cues
+from sequencer.checks.distances.missed_cues import Slip, met_part, missed_cues
 from sequencer.checks.distances.rehearse_first import advice, goes_wrong
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.checks.distances.rule_distances import required_distances
@@ -326,7 +326,7 @@ class _Told:
             drawn_dancer(self.work, cast[name], one.worst_run) for name in (one.first, one.second)
         ]
         near = closest_at(two[0], two[1], one.worst_at).part[0]
-        return two[0].part_name(near[0]), two[1].part_name(near[1])
+        return met_part(two[0], near[0], one.worst_at), met_part(two[1], near[1], one.worst_at)
 
     def finding(self, one: ConflictGroup, own: Chance) -> Finding:
         """A conflict that is surely likelier than `CHANCE`."""

@@ -129,9 +129,9 @@ def _judged(
         two = (work.dancers[other], slip.dancer)
         found = approaches(two, slip.start, slip.end, required=work.required)
         if found.distance[0] < work.required:
-            theirs, own = (each.part_name(p) for each, p in zip(two, found.part[0], strict=True))
-            name = work.dancers[other].name
-            met.append((float(found.distance[0]), float(found.at[0]), name, (own, theirs)))
+            at = float(found.at[0])
+            theirs, own = (met_part(*each, at) for each in zip(two, found.part[0], strict=True))
+            met.append((float(found.distance[0]), at, work.dancers[other].name, (own, theirs)))
     met.sort()
     worst, at, _, parts = met[0] if met else (np.inf, cue, "", ("", ""))
     return Slip(
@@ -143,3 +143,10 @@ def _judged(
         worst=float(worst),
         parts=parts,
     )
+
+
+def met_part(dancer: Dancer, part: int, beat: float) -> str:
+    """The name of a part that is met; a head that burns then is met by its flame."""
+    name = dancer.part_name(part)
+    burns = dancer.burns(part) and bool(dancer.is_lit(beat))
+    return f"{name.removesuffix('head')}flame" if burns and name.endswith("head") else name

@@ -38,7 +38,7 @@ _STYLE = (
     "@page{margin:12mm}@media print{:root{--ink:#000;--soft:#333;--paper:#fff;--mist:#ddd}body{font-size:9.5pt;max-width:none;padding:0}"
     "h1{font-size:14pt}.steps{padding:0 2px}.steps a{min-height:0;padding:0 .4em}.line{display:flex;gap:1em;align-items:end}.write{flex:1;flex-wrap:nowrap}.write span{min-width:0}.told li{border:0;padding:0}table{font-size:8.5pt}h2{font-size:11pt;margin:.3rem 0 0}.screen{display:none}li{break-inside:avoid;padding:.15rem 0}}"
     "@media screen{.write{display:none}}"
-    ".weeks{overflow-x:auto}td{white-space:nowrap}@media screen and (max-width:30rem){table{font-size:.8rem}td,th{padding-right:.35rem}}"
+    ".loop{white-space:nowrap}.weeks{overflow-x:auto}td{white-space:nowrap}@media screen and (max-width:30rem){table{font-size:.8rem}td,th{padding-right:.35rem}}"
 )
 _WRITTEN = ("date", "clean / tried", "date", "clean / tried", "off the place")
 _WRITTEN_BY_SEVERAL = ("who", "date", "clean / tried", "off the place")
@@ -102,7 +102,7 @@ def _item(edition: PlanEdition, number: int, item: PracticeItem) -> str:
     asked = _WRITTEN if len(item.states) == 1 else _WRITTEN_BY_SEVERAL
     blanks = "".join(f"<span>{each}</span>" for each in asked)
     return (
-        f"<li><b>{number} {html.escape(item.exercise.title)}</b> <span>{html.escape(span_text(edition.show, item.exercise))}</span>"
+        f"<li><b>{number} {html.escape(item.exercise.title)}</b> <span class=loop>{html.escape(span_text(edition.show, item.exercise))}</span>"
         f'<div class="soft">{html.escape(item_words(edition, item) + behind + tried)}</div>'
         f'<div class="line"><div class="steps">{steps}</div><div class="write" aria-hidden="true">{blanks}</div></div></li>'
     )

@@ -1,10 +1,12 @@
 """A performer's sheet: what to do, when and where, on two pages for a solo of four minutes. Lengths in points."""
 
 from functools import partial
-from math import floor
+from itertools import product
+from math import floor, inf
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
+from sequencer.findings import Finding
 from sequencer.outputs.sheets.page.elements import Disc, grid, heading
 from sequencer.outputs.sheets.page.paper import TEXT, Page
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
@@ -19,10 +21,12 @@ from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
     doing_on_stop,
     findings_block,
+    in_two_columns,
     opening,
 )
 from sequencer.outputs.sheets.parts.own_places import own_places
-from sequencer.outputs.sheets.parts.performer_rows import ROW_TYPES, cue_table
+from sequencer.outputs.sheets.parts.performer_rows import CLOSEST_ROWS, ROW_TYPES, cue_table
+from sequencer.outputs.sheets.parts.small_plans import SMALL_TALL, small_plans
 from sequencer.outputs.sheets.parts.whole_show import whole_show_block
 from sequencer.safety.burning import burn_time
 
@@ -35,7 +39,7 @@ _PLAN_SHARES = (
     0.8,
 )  # of a column's width: how high plans may be where there is room
 _PLAN_SHARE, _PLAN_TALL = 0.34, 150.0  # of the page's width, and height, of a soloist's plan
-_SPARE = 48.0  # lost where a row does not fit at the foot of a page
+_GAP = 4.0  # above the rows
 _CHANGES = 96.0  # for the note on what has changed, which is put in later
 _SHORT = 0.4  # of a page
 
@@ -65,19 +69,50 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     story += findings_block(edition, findings, room, title="Before you dance: findings about you")
     story += whole_show_block(edition, who, room)
     story += _own_notes(edition, who)
+    above = height_of(story, room) + (_CHANGES if edition.before else 0.0)
+    table, floor, notes, cautions = _laid_out(edition, who, page, above + _GAP, findings)
+    pieces = (*_kept(floor, room, page), *_kept(notes, room, page), *cautions)
+    return [*story, Spacer(1, _GAP), table, *pieces]
+
+
+def _laid_out(
+    edition: Edition, who: str, page: Page, above: float, findings: list[Finding]
+) -> tuple[Flowable, list[Flowable], list[Flowable], list[Flowable]]:
+    """Rows, places, notes and cautions: in the largest type that two pages have room for, with plans as large as then fit."""
+    room = page.inner
     floor = _floor(edition, who, page)
-    notes = _kept(brief_notes(edition, findings), room, page)
+    notes = brief_notes(edition, findings)
     cautions = cautions_block(edition, "performer", room, columns=3) if len(floor) != 1 else []
-    foot = [*notes, *cautions]
-    taken = height_of([*story, *floor, *foot], room) + (_CHANGES if edition.before else 0.0)
     for sizes in ROW_TYPES:
         table = cue_table(edition, who, room, sizes)
-        if taken + height_of([table], room) < _PAGES * page.tall - _SPARE:
-            break
-    above = height_of([*story, table], room) + (_CHANGES if edition.before else 0.0)
-    ends = [height_of(notes, room), height_of(cautions, room)]
-    floor = _largest_floor(edition, who, page, floor, above, ends)
-    return [*story, Spacer(1, 4), table, *_kept(floor, room, page), *foot]
+        below = _below(table, above, page)
+        if _pages([floor, notes, cautions], below, page) <= _PAGES:
+            larger = _largest_floor(edition, who, page, floor, below, [notes, cautions])
+            return table, larger, notes, cautions
+    beside = min(notes, in_two_columns(notes, room), key=lambda each: height_of(each, room))
+    smaller = cautions_block(edition, "performer", room, columns=4, small=True)
+    small = [plans for tall in SMALL_TALL if (plans := small_plans(edition, page, who, tall))]
+    for sizes in (*ROW_TYPES, CLOSEST_ROWS) if small else ():
+        closer = cue_table(edition, who, room, sizes)
+        below = _below(closer, above, page)
+        for plans, last in product(small, (cautions, smaller)):
+            if _pages([plans, beside, last], below, page) <= _PAGES:
+                return closer, plans, beside, last
+    return table, floor, notes, cautions
+
+
+def _below(table: Flowable, above: float, page: Page) -> float:
+    """How far down a table ends, with all pages before it [pt]: it is parted as the pages will part it."""
+    full, used = divmod(above, page.tall)
+    while True:
+        high = table.wrap(page.inner, inf)[1]
+        if used + high <= page.tall:
+            return full * page.tall + used + high
+        parts = table.split(page.inner, page.tall - used)
+        if not parts and not used:  # a row that is higher than any page
+            return (full + 1) * page.tall
+        full, used = full + 1, 0.0
+        table = parts[-1] if len(parts) > 1 else table
 
 
 def _kept(parts: list[Flowable], room: float, page: Page) -> list[Flowable]:
@@ -87,23 +122,30 @@ def _kept(parts: list[Flowable], room: float, page: Page) -> list[Flowable]:
 
 
 def _largest_floor(
-    edition: Edition, who: str, page: Page, floor: list[Flowable], above: float, foot: list[float]
+    edition: Edition,
+    who: str,
+    page: Page,
+    floor: list[Flowable],
+    below: float,
+    foot: list[list[Flowable]],
 ) -> list[Flowable]:
-    """Where one stands, as large as two pages have room for; as usual if it takes more anyhow."""
+    """Where one stands, as large as two pages have room for."""
     if len(edition.staged.show.names) < 2 or not floor:
         return floor
     for share in _PLAN_SHARES:
         larger = _floor(edition, who, page, share)
-        if _pages([height_of(larger, page.inner), *foot], above + _SPARE, page) <= _PAGES:
+        if _pages([larger, *foot], below, page) <= _PAGES:
             return larger
     return floor
 
 
-def _pages(pieces: list[float], above: float, page: Page) -> int:
-    """How many pages it takes to lay pieces that are not parted below what is so high."""
-    full, used = divmod(above, page.tall)
-    for high in pieces:
-        if used + high > page.tall:
+def _pages(pieces: list[list[Flowable]], below: float, page: Page) -> int:
+    """How many pages it takes to lay pieces that are not parted below what ends there."""
+    full, used = divmod(below, page.tall)
+    for piece in pieces:
+        high = height_of(piece, page.inner)
+        asked = [part.height for part in piece if isinstance(part, CondPageBreak)]
+        if used + max(high + 2, *asked, 0) > page.tall:
             full, used = full + 1, 0.0
         used += high
     return int(full) + 1

@@ -87,9 +87,9 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += confirm_block(edition, room)
     story += landing_block(edition, room, drawn=True)
     story += formation_plans(edition, page, title="Formations and posts")
-    story += emergency_block(edition, room)
     story += notes_block(edition, edition.findings_for(), room)
     story += cautions_block(edition, "safety", room, whole=True)
+    story += emergency_block(edition, room)
     return story
 
 

@@ -3,6 +3,8 @@
 Lengths in points.
 """
 
+from math import inf
+
 from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.outputs.sheets.page.elements import Cell, grid, heading
@@ -45,7 +47,7 @@ def emergency_block(edition: Edition, room: float, *, short: bool = False) -> li
     else:
         rows, widths = cells, [room * 0.32, room * 0.68]
     pads = [
-        ("BOTTOMPADDING", (0, k), (-1, k), 9)
+        ("BOTTOMPADDING", (0, k), (-1, k), 5.5)
         for k, row in enumerate(rows)
         if not short and not lines[k][1]
     ]
@@ -62,9 +64,10 @@ def emergency_block(edition: Edition, room: float, *, short: bool = False) -> li
                 )
             )
         ]
+    table = grid(rows, widths, *pads, pad=2.5, by_cell=short)
     return [
-        CondPageBreak((32.0 if short else 24.0) * len(rows) + 60),
+        CondPageBreak(table.wrap(room, inf)[1] + 46),  # with its heading and the line below it
         heading(title),
-        grid(rows, widths, *pads, pad=2.5, by_cell=short),
+        table,
         *tail,
     ]

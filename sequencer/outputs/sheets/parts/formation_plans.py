@@ -130,7 +130,7 @@ def formation_plans(
     cells += [""] * (-len(cells) % across)
     rows = [cells[k : k + across] for k in range(0, len(cells), across)]
     widths = [column] * across
-    above = [heading(title), *_numbers(edition, listed_below=focus is None and chosen is None)]
+    above = [heading(title), *(() if focus is None and chosen is None else number_key(edition))]
     first = grid(rows[:1], widths, *style[:1], pad=3, gutter=GUTTER, by_cell=True)
     return [
         CondPageBreak(min(height_of([*above, first], page.inner) + 2, page.tall)),
@@ -148,10 +148,10 @@ def height_of(parts: Sequence[Flowable], room: float) -> float:
     )
 
 
-def _numbers(edition: Edition, *, listed_below: bool) -> list[Flowable]:
-    """Key of numbers and names, if the words under the plans do not give it."""
+def number_key(edition: Edition) -> list[Flowable]:
+    """Whose number is which, where the words under the plans do not say so."""
     names = edition.staged.show.names
-    if listed_below or len(names) < 2:
+    if len(names) < 2:
         return []
     spans = []
     for name in names:

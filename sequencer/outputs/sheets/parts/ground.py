@@ -79,15 +79,16 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         """As wide as the space, and as high as the stage at that scale."""
         room = min(room, self._wide or inf)
         low_x, low_y, high_x, high_y = self._window
-        self.foot = broken((TextSpan(self._audience_words(), "Bold", TINY, SOFT),), room)[:FOOT]
+        words = () if self.scene.bare else (TextSpan(self._audience_words(), "Bold", TINY, SOFT),)
+        self.foot = broken(words, room)[:FOOT]
         inner = max(
-            self._tall - self._below - LABEL, 0.6 * self._tall
+            self._tall - self._below - self._above, 0.6 * self._tall
         )  # a long foot takes none of it
         self.scale = min(room / (high_x - low_x), inner / (high_y - low_y))
         if self._given is not None:
             self.scale = min(self.scale, self._given)
         self.width = room
-        self.height = (high_y - low_y) * self.scale + self._below + LABEL
+        self.height = (high_y - low_y) * self.scale + self._below + self._above
         return self.width, self.height
 
     def at(self, x: float, y: float) -> tuple[float, float]:
@@ -101,7 +102,12 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
     @property
     def _below(self) -> float:
         """Height of the scale bar and of the audience's distances under the drawing."""
-        return LABEL + 10.0 * len(self.foot)
+        return 1.0 if self.scene.bare else LABEL + 10.0 * len(self.foot)
+
+    @property
+    def _above(self) -> float:
+        """Height of the names of the sides above it."""
+        return 1.0 if self.scene.bare else LABEL
 
     def path(self, canvas: Any, points: Sequence[tuple[float, float]], *, close: bool) -> Any:
         """A path through points of the stage."""
@@ -165,7 +171,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
                     x, y = a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])
                     canvas.line(x, y, x - 2.5, y + (5 if self.scene.turned else -5))
         canvas.restoreState()
-        for edge in venue.audience:
+        for edge in () if self.scene.bare else venue.audience:
             self._name_audience(canvas, edge)
 
     def _name_audience(self, canvas: Any, edge: AudienceLine) -> None:
@@ -248,6 +254,8 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         canvas.setStrokeColor(RULE)
         canvas.setLineWidth(HAIR)
         canvas.rect(left, low, wide, tall, stroke=1, fill=0)
+        if self.scene.bare:
+            return
         turned = self.scene.turned
         middle = "AUDIENCE" if turned else "UPSTAGE"
         middle += " · rest: see list" if self.left_out else ""

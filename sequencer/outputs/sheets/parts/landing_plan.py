@@ -1,10 +1,11 @@
 """Where heads that come off may land, in words and as a plan. Lengths in points."""
 
 from dataclasses import replace
+from math import inf
 
 from reportlab.platypus import CondPageBreak, Flowable
 
-from sequencer.outputs.sheets.page.elements import heading, named_rows
+from sequencer.outputs.sheets.page.elements import Cell, grid, heading, named_rows
 from sequencer.outputs.sheets.page.paper import SMALL, SOFT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import at_least, at_most, brief, clock
@@ -14,7 +15,8 @@ from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.safety.landings import Landing, landing_area, landing_plan
 from sequencer.staging.moves_danced import move_words
 
-TALLEST_LANDING = 260.0
+TALLEST_LANDING = 200.0  # also with the words of a plan about it
+_DRAWN_SHARE, _BESIDE = 0.42, 12.0  # of the width, for the plan; between it and the words
 WIDEST_AREA = 0.6  # [m] that the area drawn is wider than the flights, at most: `flown_area.GROWN`, rounded up
 _NAMED = {
     "audience": "Nearest to the audience",
@@ -50,16 +52,21 @@ def landing_block(edition: Edition, room: float, *, drawn: bool) -> list[Flowabl
         f"The area drawn is at most {WIDEST_AREA:.1f}\u00a0m wider. Bounces and rolls are not in it: nobody catches a "
         "burning head."
     )
-    story: list[Flowable] = [
-        CondPageBreak(150 + (TALLEST_LANDING if drawn else 0)),
-        heading("If a head comes off"),
-        named_rows(lines, room, share=0.27),
-        Prose(TextSpan(words, "Regular", SMALL, SOFT), before=3, after=4),
-    ]
-    if drawn and staged.standings:
-        scene = replace(scene_of(edition, 0), landing=landing_area(edition.motion), distances=False)
-        story.append(StagePlan(scene, tall=TALLEST_LANDING))
-    return story
+    below = Prose(TextSpan(words, "Regular", SMALL, SOFT), before=3, after=4)
+    if not (drawn and staged.standings):
+        return [
+            CondPageBreak(150),
+            heading("If a head comes off"),
+            named_rows(lines, room, share=0.27),
+            below,
+        ]
+    scene = replace(scene_of(edition, 0), landing=landing_area(edition.motion), distances=False)
+    told = room * (1 - _DRAWN_SHARE) - _BESIDE
+    drawing = StagePlan(scene, tall=TALLEST_LANDING, wide=room * _DRAWN_SHARE)
+    row: list[Cell] = [[named_rows(lines, told, share=0.34), below], [drawing]]
+    widths = [told + _BESIDE, room * _DRAWN_SHARE]
+    beside = grid([row], widths, pad=0, gutter=_BESIDE, lines=False, by_cell=True)
+    return [CondPageBreak(beside.wrap(room, inf)[1] + 40), heading("If a head comes off"), beside]
 
 
 def _near_words(edition: Edition, near: Landing) -> str:

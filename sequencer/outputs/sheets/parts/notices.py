@@ -231,6 +231,16 @@ def brief_notes(edition: Edition, findings: Sequence[Finding]) -> list[Flowable]
     return [heading("Notes from the checks", level=2, before=GAP / 2), *lines]
 
 
+def in_two_columns(notes: list[Flowable], room: float) -> list[Flowable]:
+    """The same notes side by side below their heading."""
+    above, lines = notes[:1], notes[1:]
+    if len(lines) < 2:
+        return notes
+    half = (len(lines) + 1) // 2
+    columns: list[Cell] = [lines[:half], lines[half:]]
+    return [*above, grid([columns], [room / 2] * 2, pad=0, lines=False, by_cell=True)]
+
+
 def notes_block(
     edition: Edition, findings: Sequence[Finding], room: float, *, named: bool = True
 ) -> list[Flowable]:

@@ -38,6 +38,9 @@ _LONG_TIME = 14.0  # [pt] of a longer one
 _INLINE_NOTE, _NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
 _LIT_BAR = 3.5
 _LEADING = 1.14
+_HEADED_KINDS = frozenset(
+    {"move", "link", "wait", "stop", "walk"}
+)  # of rows that can begin a section
 _HEADS = ("time", "bar", "count", "what you do; only what changes is said")
 _LINK_WORDS = "   14 +2: 14, then link in 2"
 _LIT_WORDS = "   bar at left: lit"
@@ -52,6 +55,9 @@ class RowType:
     name: float  # of a move
     said: float  # what is said of it
     pad: float  # above and below a row
+    headed: bool = (
+        True  # sections have rows of their own; else their name stands in the first of theirs
+    )
 
 
 ROW_TYPES = (
@@ -60,6 +66,7 @@ ROW_TYPES = (
     RowType(lead=13.5, name=12.0, said=10.0, pad=1.4),
     RowType(lead=12.0, name=11.0, said=9.5, pad=0.9),
 )
+CLOSEST_ROWS = RowType(lead=12.0, name=11.0, said=9.5, pad=0.9, headed=False)
 
 
 def cue_table(edition: Edition, who: str, room: float, sizes: RowType) -> Flowable:
@@ -74,19 +81,24 @@ def cue_table(edition: Edition, who: str, room: float, sizes: RowType) -> Flowab
         ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK),
         ("LEFTPADDING", (0, 0), (0, -1), 7),
     ]
-    section = ""
+    section = begun = ""
     stood: Stood | None = None
     known: set[Stood] = set()
     kept: int | None = None  # first of the rows that stay with the next move
     for line in lines:
         cue = line.cue
         if cue.section != section and edition.staged.seconds(cue.start) >= -0.01:
-            section = cue.section
-            rows.append([written.section(cue), "", "", ""])
-            style += _section_style(len(rows) - 1)
-            kept = len(rows) - 1 if kept is None else kept
-        rows.append(written.row(line, stood, known))
+            section = begun = cue.section
+            if sizes.headed:
+                rows.append([written.section(cue), "", "", ""])
+                style += _section_style(len(rows) - 1)
+                kept = len(rows) - 1 if kept is None else kept
+        head = begun if not sizes.headed and cue.kind in _HEADED_KINDS else ""
+        rows.append(written.row(line, stood, known, head))
         n = len(rows) - 1
+        if head:
+            style.append(("LINEABOVE", (0, n), (-1, n), 1.2, INK))
+            begun = ""
         stood = stood_at(line) or stood
         known |= {stood} if stood is not None else set()
         _mark_changes(edition, who, line, rows[n])
@@ -222,8 +234,10 @@ class _Written:
         ]
         return Prose(spans, leading=_LEADING, role="TH")
 
-    def row(self, line: CueLine, stood: Stood | None, known: Collection[Stood]) -> list[Cell]:
-        """One line of the sheet."""
+    def row(
+        self, line: CueLine, stood: Stood | None, known: Collection[Stood], head: str = ""
+    ) -> list[Cell]:
+        """One line of the sheet; with `head`, the name of the section that begins with it."""
         cue = line.cue
         if cue.kind in {"light", "out"}:
             return self._fire(line)
@@ -237,7 +251,7 @@ class _Written:
                 [self._prose(self._span("HIT", "Poster", name=True), self._span(note, "Italic"))],
             ]
         words = self.told.get(id(cue.block), MoveWords())
-        lines = [self._move(line, words, where_words(line, stood, known))]
+        lines = [self._move(line, words, where_words(line, stood, known), head)]
         lines += [
             self._prose(self._span(f"{label}  ", "Bold", SOFT), self._span(said))
             for label, said in (("hands", words.where), ("body", words.body))
@@ -257,10 +271,11 @@ class _Written:
         ]
         return [self._prose(self._span(self.edition.in_order(piece), "Italic")) for piece in pieces]
 
-    def _move(self, line: CueLine, words: MoveWords, place: str) -> Prose:
+    def _move(self, line: CueLine, words: MoveWords, place: str, head: str) -> Prose:
         """A move's name, the cue word, what is new about it, and what follows before the next line."""
         cue, in_order = line.cue, self.edition.in_order
-        spans = [self._span(_title(cue), "Bold", name=True)]
+        spans = [TextSpan(f"{head}:  ", "Poster", self.sizes.name, SOFT)] if head else []
+        spans.append(self._span(_title(cue), "Bold", name=True))
         if words.cue:
             spans.append(self._span(f"  “{in_order(words.cue)}”", "Poster", name=True))
         said = [in_order(each) for each in words.whole]

@@ -219,6 +219,8 @@ class StagePlan(SiteDrawing):
 
     def _names(self, canvas: Any, marks: Sequence[_Mark]) -> None:
         """Performers' names at their discs, then the crew's, then the rest of the performers' farther off on a thread."""
+        if self.scene.bare:
+            return
         later = [name for name in self.places if not self._name_at_disc(canvas, name)]
         for box, words, _, away in marks:
             middle = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)

@@ -36,6 +36,7 @@ class Scene:
         False  # seen from the performers' side: the audience at the top, stage left on the left
     )
     close: bool = False  # only the stage and who is on it, as large as can be; the audience is named at the frame
+    bare: bool = False  # no words and no scale: those of a plan beside it hold for it too
 
 
 def way_length(way: Way) -> float:

@@ -105,7 +105,7 @@ def test_left_and_right_mixed_up(dance):
 
     assert one.meets == ("Bo",)
     assert one.worst == pytest.approx(np.min(beyond), abs=0.01)
-    assert one.parts == ("right head", "body")  # the right hand dances the left's swing
+    assert one.parts == ("right flame", "body")  # the right hand dances the left's swing
 
 
 def test_two_processes_find_the_same(dance):

@@ -1,5 +1,7 @@
 """What a performer takes home: two pages for a solo of four minutes, and a card of one sheet that is enough on stage."""
 
+import math
+import re
 from dataclasses import replace
 
 import pdfplumber
@@ -7,6 +9,7 @@ import pypdf
 import pytest
 
 from sequencer.findings import Finding
+from sequencer.outputs.sheets.page.paper import TINY
 from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import document_bytes
@@ -311,3 +314,60 @@ def test_and_two_pages_with_what_has_changed(rounds, tmp_path, paper_name, moves
     path = pdf_of(edition, "performer-ada", tmp_path, paper_name)
     assert "CHANGED" in text_of(path)
     assert len(pypdf.PdfReader(path).pages) == 2
+
+
+def _spots(turn):
+    """Four people on a ring of four metres, a quarter of a turn further each time but for a little."""
+    rows = []
+    for k, name in enumerate(("Ada", "Bea", "Cleo", "Dot")):
+        angle = math.radians(90 * k + 20 * turn)
+        rows.append(
+            f"{name}: {{at: [{3.4 * math.sin(angle):.2f}, {4.5 + 2.6 * math.cos(angle):.2f}]}}"
+        )
+    return ", ".join(rows)
+
+
+GROUP = SOLO.split("cast:", maxsplit=1)[0] + "\n".join(
+    [
+        "cast:",
+        *(f"  - {{name: {name}, stature: 1.68 m, prop: {{tether: 0.45 m, fuel_mass: 45 g}}}}" for name in ("Ada", "Bea", "Cleo", "Dot")),
+        "formations:",
+        *(f"  ring {turn}: {{spots: {{{_spots(turn)}}}}}" for turn in range(7)),
+        "staging:",
+        '  - {formation: ring 0, from: "1.1"}',
+        *(f'  - {{formation: ring {turn}, from: "{12 * turn + 1}.1", beats: 8}}' for turn in range(1, 7)),
+        "timeline:\n",
+    ]
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("paper_name", ["a4", "letter"])
+def test_a_group_of_four_takes_two_pages_each(group, pages, tmp_path, paper_name):
+    """Many formations and walks: small plans, and sections named in their first row, in no smaller type."""
+    path = pdf_of(group, "performer-bea", tmp_path, paper_name)
+    assert len(pypdf.PdfReader(path).pages) == 2
+    assert pages.faults(path) == []
+    with pdfplumber.open(path) as pdf:
+        letters = [each for page in pdf.pages for each in page.chars]
+        text = " ".join(" ".join(page.extract_text() for page in pdf.pages).split())
+    assert min(each["size"] for each in letters) >= TINY
+    names = group.staged.song.section_names()
+    begun = [name for name in names if re.search(rf"\b{name}: +({'|'.join(MOVES)})", text)]
+    assert (
+        len(begun) >= len(names) - 2 or paper_name == "a4"
+    )  # which has room for rows of their own
+    assert all(f"ring {turn}" in text for turn in range(7))
+    assert "1 Ada 2 Bea 3 Cleo 4 Dot" in text  # whose number is which on the small plans
+    assert text.count("FRONT") + text.count("AUDIENCE") <= 3
+
+
+@pytest.fixture(scope="module")
+def group(rounds, tmp_path_factory):
+    return solo(
+        rounds,
+        tmp_path_factory.mktemp("group"),
+        moves=23,
+        duration=214.0,
+        head=GROUP,
+        note=", note: low until the drum comes back and then up at once",
+    )
