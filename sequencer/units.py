@@ -92,14 +92,17 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
     if isinstance(text, bool):
         raise ValueError(f"{text!r} is not a number")
     if isinstance(text, int | float):
-        value, unit = float(text), default
+        try:
+            value, unit = float(text), default
+        except OverflowError:  # a whole number of some 310 digits
+            value, unit = math.inf, default
     elif not isinstance(text, str):  # a file may hold anything
         what = "a number is missing" if text is None else "this is not a number with a unit"
         raise ValueError(f"{what}, such as {example(units)}")
     else:
         both = _FEET_INCHES.match(text) or _FEET_BARE.match(text)
         if both and units.keys() >= {"ft", "in"}:
-            return _feet_inches(both, text, units)
+            return _finite(_feet_inches(both, text, units), text)
         match = _NUMBER.match(text)
         if not match:
             raise ValueError(f"{text!r} is not a number with a unit, such as {example(units)}")
@@ -111,7 +114,10 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
         raise QuantityError(
             f"unit {unit!r} of {text!r} is not known", f"use one of {', '.join(units)}"
         )
-    value *= units[unit]
+    return _finite(value * units[unit], text)
+
+
+def _finite(value: float, text: str | float) -> float:
     if not math.isfinite(value):
         raise ValueError(f"{text!r} is not a finite number")
     return value
@@ -131,7 +137,7 @@ def _feet_inches(match: re.Match[str], text: str, units: dict[str, float]) -> fl
             f"{text.strip()!r} has {inches} inches, and {_INCHES} make a foot",
             "write feet and inches as '5 ft 7 in', or metres as '1.70 m'",
         )
-    size = int(feet) * units["ft"] + more * units["in"]
+    size = float(feet) * units["ft"] + more * units["in"]
     return -size if sign == "-" else size
 
 

@@ -235,7 +235,7 @@ def burning_seconds(text: str) -> float | None:
     """A burning time [s] written as seconds or m:ss; None if it is none."""
     match = _CLOCK.match(text)
     try:
-        value = 60 * int(match[1]) + float(match[2]) if match else float(text.removesuffix("s"))
+        value = 60 * float(match[1]) + float(match[2]) if match else float(text.removesuffix("s"))
     except ValueError:
         return None
     return value if 0 < value <= 3600 else None

@@ -36,7 +36,7 @@ def _often(value: Any) -> Any:
     if isinstance(value, int):
         return value
     text = str(value).strip()
-    if text.isdigit():
+    if text.isdecimal() and len(text) < 10:
         return int(text)
     if isinstance(value, list | tuple):
         return tuple(str(each) for each in value)

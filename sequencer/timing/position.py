@@ -11,8 +11,9 @@ from typing import Literal
 
 TOUCH = 1e-6  # [beats] moments this close count as the same: such blocks are adjacent
 
-_BAR_BEAT = re.compile(r"^(-?\d+)\.(\d+)(?:\+(\d+/\d+|\d*\.\d+))?$")
-_CLOCK = re.compile(r"^(\d+):([0-5]?\d(?:\.\d+)?)$")
+# No more digits than any song needs, nor any number takes.
+_BAR_BEAT = re.compile(r"^(-?\d{1,9})\.(\d{1,9})(?:\+(\d{1,9}/\d{1,9}|\d{0,9}\.\d{1,40}))?$")
+_CLOCK = re.compile(r"^(\d{1,9}):([0-5]?\d(?:\.\d+)?)$")
 _EDGE = re.compile(r"^(?:(start|end) of )?(\S.*)$")
 
 

@@ -174,7 +174,7 @@ def _seconds(text: str) -> float | None:
 
 def _is_first(text: str) -> bool:
     """True for 1, 1.0, "17.1" (bar.beat) and "downbeat"; false for 1.1."""
-    if match := re.fullmatch(r"\d+\.(\d+)", text):
+    if match := re.fullmatch(r"\d+\.(\d{1,9})", text):
         return int(match[1]) == 1 or float(text) == 1.0
     return text.lower() in {"1", "downbeat", "d", "x", "true", "yes"}
 

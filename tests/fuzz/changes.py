@@ -19,6 +19,7 @@ WORDS = [
     "[1, [2, [3]]]", "{a: {b: {c: d}}}", "x" * 3000, "9" * 400, "-" * 50, "\u202etxt", "'\\e[31m'", '"\\0"', "two-beat-weave", "iso-bend-3",
     "../x", "/dev/zero", "song.wav", "12 s", "3 min", "45°", "0.1 l", "-20 degC", "red", "1/3", "10%",
 ]  # fmt: skip
+NUMBERS = ("9" * 400, "9" * 5000, "0" * 400 + "1", "1" + "0" * 30, "²", "٣", "1e400")
 VALUES = [
     *WORDS,
     None,
@@ -40,7 +41,7 @@ def changed_text(text: str, seed: int) -> str:
     level = draw.choice((_letters, _words, _lines, _tree, _tree))
     for _ in range(draw.randint(1, 4)):
         text = level(text, draw)
-    return text
+    return _number(text, draw) if seed % 11 == 0 else text
 
 
 def changed_bytes(content: bytes, seed: int) -> bytes:
@@ -84,6 +85,15 @@ def _words(text: str, draw: Random) -> str:
     one = draw.choice(found)
     put = draw.choice(WORDS) if draw.random() < 0.7 else draw.choice(found)[0]
     return text[: one.start()] + put + text[one.end() :]
+
+
+def _number(text: str, draw: Random) -> str:
+    """A number, wherever it stands in a word, becomes one that is larger than any, or of other digits."""
+    found = list(re.finditer(r"\d+", text))
+    if not found:
+        return text
+    one = draw.choice(found)
+    return text[: one.start()] + draw.choice(NUMBERS) + text[one.end() :]
 
 
 def _lines(text: str, draw: Random) -> str:

@@ -30,7 +30,7 @@ def test_what_it_starts_from_is_taken(name):
 # Found by the long run, and mended: kept by their seeds.
 @pytest.mark.parametrize(
     ("name", "seed"),
-    [("patterns", 24), ("patterns", 27), ("patterns", 94), ("patterns", 159), ("taps", 51)],
+    [("patterns", 24), ("patterns", 27), ("patterns", 94), ("patterns", 159), ("taps", 51), ("burns", 20075232)],
 )  # fmt: skip
 def test_what_was_let_through_once_is_refused(name, seed):
     assert TARGETS[name].run(seed) in {"taken", "refused"}

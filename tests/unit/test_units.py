@@ -63,6 +63,8 @@ def test_quantities_become_si(text, table, default, value):
         (math.inf, "not a finite number"),
         (True, "not a number"),
         ("1e400 m", "not a finite number"),
+        (10**400, "not a finite number"),
+        ("9" * 400 + " ft 1 in", "not a finite number"),
         ("1,50,000 m", "not a number with a unit"),
         ("1,500 500 m", "not a number with a unit"),
         ("1,500.5,3 m", "not a number with a unit"),

@@ -307,7 +307,10 @@ def _bounds_of(
     floor = dancer.floor.pieces(low, high)
     held = {side: own.pieces(low, high) for side, own in dancer.trajectories.items()}
     cuts = [edge for pieces in (floor, *held.values()) for piece in pieces for edge in piece[:2]]
-    edges = np.unique(np.concatenate([[low, high], cuts, tempo.knots]))
+    knots = tempo.knots[
+        (tempo.knots >= low) & (tempo.knots <= high)
+    ]  # of a long song most are elsewhere
+    edges = np.unique(np.concatenate([[low, high], cuts, knots]))
     edges = edges[(edges >= low) & (edges <= high)]
     middle = (edges[:-1] + edges[1:]) / 2
     walk = [floor[i][2] for i in _which([piece[0] for piece in floor], middle)]

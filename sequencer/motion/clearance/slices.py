@@ -7,7 +7,7 @@ whatever they do before and after.
 
 import hashlib
 import struct
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 import numpy as np
 
@@ -120,12 +120,18 @@ def _moving_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
         }
     except TypeError:
         return (None,) * (len(edges) - 1)
+    lit_in = _running(dancer.lit, edges)
+    off_in = {
+        side: _running([(one.start, one.end) for one in own], edges)
+        for side, own in dancer.deviation.items()
+    }
     out = []
     for k, (low, high) in enumerate(zip(edges[:-1].tolist(), edges[1:].tolist(), strict=True)):
-        lit = [each for span in dancer.lit for each in _clipped(*span, low, high)]
+        lit = [_clipped(*dancer.lit[m], low, high) for m in lit_in[k]]
         deviation = {
             side: [
-                (*each, one.size) for one in own for each in _clipped(one.start, one.end, low, high)
+                (*_clipped(one.start, one.end, low, high), one.size)
+                for one in (own[m] for m in off_in[side][k])
             ]
             for side, own in dancer.deviation.items()
         }
@@ -134,9 +140,21 @@ def _moving_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
     return tuple(out)
 
 
-def _clipped(start: float, end: float, low: float, high: float) -> list[tuple[float, float]]:
-    """The part of a span within a slice; none if it lies outside."""
-    return [(max(start, low), min(end, high))] if start < high and end > low else []
+def _running(spans: Sequence[tuple[float, float]], edges: Floats) -> list[list[int]]:
+    """Which spans run in each slice, in their order; each slice is looked at for those only, however long a show is."""
+    running: list[list[int]] = [[] for _ in edges[1:]]
+    starts, ends = np.array(spans, dtype=float).reshape(-1, 2).T
+    firsts = np.searchsorted(edges[1:], starts, side="right").tolist()
+    lasts = np.searchsorted(edges[:-1], ends, side="left").tolist()
+    for m, (first, last) in enumerate(zip(firsts, lasts, strict=True)):
+        for k in range(first, last):
+            running[k].append(m)
+    return running
+
+
+def _clipped(start: float, end: float, low: float, high: float) -> tuple[float, float]:
+    """The part of a span within a slice in which it runs."""
+    return max(start, low), min(end, high)
 
 
 def _flown_keys(hand: FlownHand, edges: Floats) -> tuple[bytes, ...]:
@@ -154,8 +172,9 @@ def _trajectory_keys(trajectory: Trajectory, edges: Floats) -> tuple[bytes, ...]
     def work() -> tuple[bytes, ...]:
         spans, blends = _span_keys(trajectory)
         middle, half = np.array([each[:2] for each in trajectory.blends]).reshape(-1, 2).T
-        low = np.sum((middle + half)[:, None] < edges[:-1] - TOUCH, axis=0).tolist()
-        high = np.sum((middle - half)[:, None] <= edges[1:] + TOUCH, axis=0).tolist()
+        # How many blends have ended before a slice, and how many have begun by its end.
+        low = np.searchsorted(np.sort(middle + half), edges[:-1] - TOUCH, side="left").tolist()
+        high = np.searchsorted(np.sort(middle - half), edges[1:] + TOUCH, side="right").tolist()
         return tuple(
             _hashed((*spans[a : b + 1], *blends[a:b])) for a, b in zip(low, high, strict=True)
         )
@@ -190,9 +209,9 @@ def floor_keys(floor: WalkPath, edges: Floats) -> tuple[bytes, ...]:
     """
     stand = floor.at(edges[:-1])
     places, facings = stand.place.tolist(), stand.facing.tolist()
+    running = _running([(move.start, move.end) for move in floor.moves], edges)
     out: list[bytes] = []
-    for k, (low, high) in enumerate(zip(edges[:-1].tolist(), edges[1:].tolist(), strict=True)):
-        here = [m for m, move in enumerate(floor.moves) if move.start < high and move.end > low]
+    for k, (low, here) in enumerate(zip(edges[:-1].tolist(), running, strict=True)):
         standing = not here or floor.moves[here[0]].start > low
         held = struct.pack("<3d", *places[k], facings[k]) if standing else b""
         out.append(_hashed((held, *(floor.walks[m] for m in here))))

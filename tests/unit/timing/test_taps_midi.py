@@ -131,7 +131,7 @@ def test_a_file_of_exactly_the_largest_size_is_read(tmp_path, monkeypatch):
     [
         ("1", True), ("1.0", True), ("17.1", True), ("1.1", True), ("2.0", False), ("3.2", False),
         ("2", False), ("12", False), ("downbeat", True), ("Downbeat", True), ("X", True), ("d", True),
-        ("true", True), ("yes", True), ("no", False), ("", False), ("10", False), ("1.10", False),
+        ("true", True), ("yes", True), ("no", False), ("", False), ("10", False), ("1.10", False), ("1." + "9" * 5000, False),
     ],
 )  # fmt: skip
 def test_what_begins_a_bar(text, first):

@@ -128,6 +128,19 @@ def listed(names: Iterable[str], *, most: int | None = None) -> str:
     return f"{', '.join(names[:-1])} and {names[-1]}"
 
 
+def number_spans(numbers: Iterable[int]) -> str:
+    """Numbers in ascending order, three or more in a row by the first and the last: 1, 2, 4–7."""
+    spans: list[list[int]] = []
+    for number in numbers:
+        if spans and number == spans[-1][-1] + 1:
+            spans[-1].append(number)
+        else:
+            spans.append([number])
+    return ", ".join(
+        f"{span[0]}–{span[-1]}" if len(span) > 2 else ", ".join(map(str, span)) for span in spans
+    )
+
+
 def brief(name: str, *, most: int = 44) -> str:
     """A name for a table, cut if it is very long; the number beside it identifies it, and the title has it in full."""
     return apart(name if len(name) <= most else name[: most - 1].rstrip() + "…")

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from sequencer.outputs.sheets.page.wording import listed, plural
+from sequencer.outputs.sheets.page.wording import listed, number_spans, plural
 from sequencer.outputs.words.entrance_words import comings_words, only_entrances
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.safety_plan import safety_plan
@@ -79,7 +79,7 @@ def _flames(staged: Staged) -> list[RunCue]:
     found = []
     for (what, seconds), burns in moments.items():
         who = sorted({burn.who for burn in burns}, key=names.index)
-        numbers = ", ".join(str(staged.number_of(name)) for name in who)
+        numbers = number_spans(staged.number_of(name) for name in who)
         listing = listed(who, most=3) if len(who) < len(names) else "all"
         beat = {"burn begins": burns[0].start, "putting out starts": burns[0].end}.get(what)
         found.append(

@@ -7,6 +7,7 @@ import pytest
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import Posture
+from sequencer.motion.clearance import slices
 from sequencer.motion.clearance.slices import SLICE_BEATS, key_at, slice_edges, slice_keys
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.performers.body_parts import HandDeviation
@@ -136,3 +137,14 @@ def test_keys_are_the_same_when_nothing_is_kept(ada):
     known = slice_keys(ada, EDGES)
     with nothing_kept():
         assert slice_keys(ada, EDGES) == known
+
+
+def test_a_span_runs_in_the_slices_that_it_overlaps_and_not_where_it_touches():
+    draw = np.random.default_rng(5)
+    edges = slice_edges(3.5, 200.0)
+    spots = np.concatenate([edges, draw.uniform(-20, 230, 60)])
+    spans = [tuple(sorted(draw.choice(spots, 2))) for _ in range(400)]
+    running = slices._running(spans, edges)
+    for low, high, found in zip(edges[:-1], edges[1:], running, strict=True):
+        assert found == [m for m, (a, b) in enumerate(spans) if a < high and b > low]
+    assert slices._running([], edges) == [[] for _ in edges[1:]]

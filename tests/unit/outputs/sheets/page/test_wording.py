@@ -2,7 +2,7 @@
 
 import pytest
 
-from sequencer.outputs.sheets.page.wording import NB, at_least, at_most, closed_up
+from sequencer.outputs.sheets.page.wording import NB, at_least, at_most, closed_up, number_spans
 
 
 @pytest.mark.parametrize(
@@ -30,3 +30,11 @@ def test_a_number_stays_on_one_line_with_its_unit():
     assert closed_up(words) == (
         f"walk 7.5{NB}m: 5{NB}s brisk; 1.42{NB}kW/m² at 6.0{NB}m/s, 80{NB}%, 3{NB}L, 18{NB}years, 5 men, 2 sheets"
     )
+
+
+@pytest.mark.parametrize(
+    ("numbers", "said"),
+    [([], ""), ([3], "3"), ([1, 2], "1, 2"), ([1, 2, 3], "1–3"), ([1, 2, 4, 5, 6, 9], "1, 2, 4–6, 9")],
+)  # fmt: skip
+def test_numbers_in_a_row_are_the_first_and_the_last(numbers, said):
+    assert number_spans(numbers) == said
