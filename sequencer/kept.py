@@ -272,10 +272,12 @@ def recent_each(
     found: dict[int, T] = {}
     with _LOCK:
         own = _RECENT.setdefault(kind, OrderedDict())
-        for k, key in enumerate(keys):
-            if key is not None and key in own:
+        for k, key in enumerate(
+            keys
+        ):  # a key of many parts takes long to look for: as seldom as can be
+            if key is not None and (known := own.get(key, _UNKNOWN)) is not _UNKNOWN:
                 own.move_to_end(key)
-                found[k] = cast("T", own[key])
+                found[k] = cast("T", known)
     missing = [k for k in range(len(keys)) if k not in found]
     if missing:
         stop_if_unwanted()
@@ -309,9 +311,13 @@ def recent(
     """One result, kept in this process while it is among the most recent of its kind; see `recent_each`."""
     with _LOCK:
         own = _RECENT.get(kind)
-        if own is not None and key is not None and key in own:
+        if (
+            own is not None
+            and key is not None
+            and (known := own.get(key, _UNKNOWN)) is not _UNKNOWN
+        ):
             own.move_to_end(key)
-            return cast("T", own[key])
+            return cast("T", known)
     (found,) = recent_each(
         kind, [key], lambda _: [work()], most=most, record=record, restore=restore
     )
@@ -390,6 +396,7 @@ def shelved(
 
 _SHELF: ContextVar[Shelf | None] = ContextVar("shelf", default=None)
 _MEMORY: OrderedDict[bytes, Any] = OrderedDict()
+_UNKNOWN = object()
 _RECENT: dict[str, OrderedDict[Hashable, Any]] = {}
 _LOCK = threading.RLock()
 

@@ -6,12 +6,15 @@ from typing import TypeVar
 from pydantic import BaseModel
 
 _Kind = TypeVar("_Kind")
+_OF_NO_PARTS = frozenset((str, int, float, bool, type(None)))
 
 
 def held_values(value: object, kind: type[_Kind]) -> Iterator[_Kind]:
     """All values of a kind in a record, a list or a mapping, in the order of the file's fields."""
     if isinstance(value, kind):
         yield value
+    elif type(value) in _OF_NO_PARTS:  # most of what there is
+        return
     elif isinstance(value, BaseModel):
         for name in type(value).model_fields:
             yield from held_values(getattr(value, name), kind)

@@ -78,15 +78,15 @@ class PairKernel:
         self, state: States, at: Ints, who: Ints, cell: Ints, half: Floats, n: Floats
     ) -> Floats:
         """Upper bound of the extent of any part of a dancer along n over an interval."""
-        along = np.einsum("nkc,nc->nk", state.points[at], n)
-        rate = np.abs(np.einsum("nkc,nc->nk", state.rates[at], n))
+        along = np.einsum("nkc,nc->nk", state.points.take(at, axis=0), n)
+        rate = np.abs(np.einsum("nkc,nc->nk", state.rates.take(at, axis=0), n))
         w = half[:, None]
         change = np.minimum(
             rate * w + 0.5 * self.grid.acceleration[who, cell] * w * w,
             self.grid.speed[who, cell] * w,
         )
         layout = _layout(self.grid.points)
-        radii = state.radii[at]
+        radii = state.radii.take(at, axis=0)
         level = along + change + np.maximum(radii[:, layout.first], radii[:, layout.last])
         level[:, layout.arms] += np.repeat(self._growth(who, cell), 2, axis=1) * w
         return np.asarray(np.max(level, axis=1))
@@ -163,10 +163,10 @@ class PairKernel:
         cos = np.where(size > 1e-9, across[:, 0] / safe, 1.0)[:, None]
         sin = np.where(size > 1e-9, across[:, 1] / safe, 0.0)[:, None]
         w = half[:, None]
-        place, rate = state.points[at], state.rates[at]
+        place, rate = state.points.take(at, axis=0), state.rates.take(at, axis=0)
         bend = 0.5 * self.grid.acceleration[who, cell] * w * w
         most = self.grid.speed[who, cell] * w
-        layout, thick = _layout(self.grid.points), state.radii[at]
+        layout, thick = _layout(self.grid.points), state.radii.take(at, axis=0)
         low, high = np.empty((2, *thick.shape, 3))
         for axis in range(3):
             along, change = (

@@ -280,20 +280,20 @@ class _Composed:
 
     def at(self, rows: Ints, beats: Floats, needed: Needed) -> Floats:
         still: Floats = np.zeros((3, len(rows)))
-        hand: Jet = [self.centre[:, rows], still, still][: needed.hand]
+        hand: Jet = [self.centre.take(rows, axis=-1), still, still][: needed.hand]
         if hand:
             for vectors, phase in self.slides:
-                vector = vectors[:, rows]
+                vector = vectors.take(rows, axis=-1)
                 orders = phase.at(rows, beats, needed.hand)
                 hand = [part + own * vector for part, own in zip(hand, orders, strict=True)]
             for vectors, turns in self.arms:
-                arm = [vectors[:, rows], still, still][: needed.hand]
+                arm = [vectors.take(rows, axis=-1), still, still][: needed.hand]
                 carried = _carried(turns, arm, rows, beats)
                 hand = [part + own for part, own in zip(hand, carried, strict=True)]
-        tether: Jet = [self.tether[:, rows], still, still][: needed.tether]
+        tether: Jet = [self.tether.take(rows, axis=-1), still, still][: needed.tether]
         if tether:
             tether = _carried(self.turns, tether, rows, beats)
-        plane: Jet = [self.plane[:, rows]][: needed.plane]
+        plane: Jet = [self.plane.take(rows, axis=-1)][: needed.plane]
         if plane:
             plane = _carried(self.turns, plane, rows, beats)
         return np.stack((*hand, *tether, *plane))
@@ -312,7 +312,7 @@ def _carried(turns: Sequence[_TurnTable], jet: Jet, rows: Ints, beats: Floats) -
     """As `rotations.carried`, with different rotations for each row."""
     parts = list(jet)
     for axes, angle in reversed(turns):
-        axis = axes[:, rows]
+        axis = axes.take(rows, axis=-1)
         turn, *slopes = angle.at(rows, beats, len(parts))
         swept = _cross(axis, parts[0])
         if len(parts) > 2:
@@ -379,7 +379,7 @@ class _Waves:
         value = self.offset[rows] + rate * beats
         acceleration = np.zeros_like(value)
         for sway in self.sways:
-            amplitude, frequency, lead = sway[:, rows]
+            amplitude, frequency, lead = sway.take(rows, axis=-1)
             angle = frequency * beats + lead
             cosine = amplitude * np.cos(angle)
             value = value + cosine
@@ -401,7 +401,8 @@ class _Steps:
         self.repeats = isinstance(steps[0], CosineSteps) or steps[0].repeats
 
     def at(self, rows: Ints, beats: Floats, count: int) -> Jet:
-        knots, values, each = self.knots[rows], self.values[rows], np.arange(len(rows))
+        knots, values = self.knots.take(rows, axis=0), self.values.take(rows, axis=0)
+        each = np.arange(len(rows))
         span = knots[:, -1] - knots[:, 0]
         cycle = np.floor((beats - knots[:, 0]) / span) if self.repeats else np.zeros_like(beats)
         own = beats - cycle * span
@@ -430,15 +431,18 @@ class _Pieces:
         counts = np.array([len(path.knots) - 1 for path in paths])
         self.last = counts - 1
         self.first = np.concatenate([[0], np.cumsum(counts)[:-1]])
-        self.pieces = np.concatenate([path.pieces[0] for path in paths])
+        # The pieces along the last axis, as everywhere here: (6, m, pieces).
+        whole = np.concatenate([path.pieces[0] for path in paths])
+        self.pieces = np.ascontiguousarray(whole.transpose(1, 2, 0))
 
     def at(self, rows: Ints, x: Floats, count: int) -> Jet:
         """Value and derivatives with respect to the link's fraction, `count` in all, each (m, n)."""
-        knots, each = self.knots[rows], np.arange(len(rows))
+        knots, each = self.knots.take(rows, axis=0), np.arange(len(rows))
         index = np.clip(np.sum(knots <= x[:, None], axis=1) - 1, 0, self.last[rows])
         begin = knots[each, index]
         width = knots[each, index + 1] - begin
-        found = _quintic(self.pieces[self.first[rows] + index], (x - begin) / width, count)
+        own = self.pieces.take(self.first[rows] + index, axis=-1)
+        found = _quintic(own, (x - begin) / width, count)
         return [part / width**order if order else part for order, part in enumerate(found)]
 
 
@@ -466,7 +470,7 @@ class _Links:
 
     def _tethers(self, rows: Ints, x: Floats, angles: Jet, needed: Needed) -> Jet:
         """The tether and its derivatives from those of azimuth and elevation, as `sphere.moved`, and the plane."""
-        span, frame = self.beats[rows], self.frame[:, :, rows]
+        span, frame = self.beats[rows], self.frame.take(rows, axis=-1)
         alpha, psi = angles[0]
         ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
         radial = np.stack((cp * ca, cp * sa, sp))
@@ -486,7 +490,7 @@ class _Links:
         found = [_turned(frame, part) for part in local]
         if not needed.plane:
             return found[: needed.tether]
-        first, last = self.tilt[:, rows]
+        first, last = self.tilt.take(rows, axis=-1)
         turn = first + (last - first) * smooth_step(x)[0]
         upright = _turned(frame, up)
         plane = np.cos(turn) * upright + np.sin(turn) * _cross(found[0], upright)
@@ -498,9 +502,8 @@ def _turned(frame: Floats, local: Floats) -> Floats:
     return np.asarray(local[0] * frame[0] + local[1] * frame[1] + local[2] * frame[2])
 
 
-def _quintic(coefficients: Floats, x: Floats, count: int) -> Jet:
-    """Value and derivatives of quintics (n, 6, m), each at its own argument; `count` in all, each (m, n)."""
-    c = coefficients.transpose(1, 2, 0)
+def _quintic(c: Floats, x: Floats, count: int) -> Jet:
+    """Value and derivatives of quintics (6, m, n), each at its own argument; `count` in all, each (m, n)."""
     value, slope, half = c[5], np.zeros_like(c[5]), np.zeros_like(c[5])
     for k in range(4, -1, -1):
         if count > 2:

@@ -127,7 +127,7 @@ class Ensemble:
             own, first = who[rows], FIRST_POINT[side]
             which = [p for p in (first, first + 1, first + 2, REAR[side]) if p < kept]
             ends = (self._far[side][own], -self._behind[side][own])[: len(which) - 2]
-            shoulder = self._shoulders[side][:, own]
+            shoulder = self._shoulders[side].take(own, axis=-1)
             gives = np.zeros_like(shoulder)
             for k, low, high in slices:
                 if self._gives[k] and (k, side) in self._course:
@@ -155,7 +155,7 @@ class Ensemble:
             [self._hand[k, side] for k, side, _, _ in some],
             [high - low for _, _, low, high in some],
         )
-        middle, late, stretch, *aside = self._drifts[:, hand]
+        middle, late, stretch, *aside = self._drifts.take(hand, axis=-1)
         each = np.concatenate([beats[low:high] for _, _, low, high in some])
         # Where nobody drifts, beats stay as they are, to the last digit.
         times = np.where(self._drifting[hand], middle + (each - late - middle) * stretch, each)

@@ -279,7 +279,7 @@ class _Table:
     pieces: Ints  # (m + 1,) the first piece of each, of the k pieces of all
     counts: Ints  # (m + 1,) pieces of each
     knots: Floats  # (k,) at the start of each piece
-    cubics: Floats  # (k, 4, 2)
+    cubics: Floats  # (4, 2, k): rows along the pieces are several times quicker than pairs
     bounds: tuple[WalkBounds, ...]  # (m,)
     strays: Floats | None  # (m + 1, 2, 3) at the start and the end of each; None: nobody strays
 
@@ -320,7 +320,7 @@ class _Table:
             pieces=np.cumsum([0, *counts[:-1]]),
             counts=np.array(counts),
             knots=np.array(knots),
-            cubics=np.concatenate(cubics),
+            cubics=np.ascontiguousarray(np.concatenate(cubics).transpose(1, 2, 0)),
             bounds=tuple(bounds),
             strays=off,
         )
@@ -333,17 +333,16 @@ class _Table:
         ds = 30.0 * (u * (1.0 - u)) ** 2 / length
         dds = 60.0 * u * (1.0 - u) * (1.0 - 2.0 * u) / (length * length)
         piece = self._piece(move, s)
-        x = (s - self.knots[piece])[..., None]
-        c = self.cubics[piece]  # (..., 4, 2)
-        q = c[..., 0, :] + x * (c[..., 1, :] + x * (c[..., 2, :] + x * c[..., 3, :]))
-        dq = c[..., 1, :] + x * (2.0 * c[..., 2, :] + x * 3.0 * c[..., 3, :])
-        ddq = 2.0 * c[..., 2, :] + 6.0 * x * c[..., 3, :]
-        rate, jerk = ds[..., None], dds[..., None]
+        x = s - self.knots[piece]
+        c = self.cubics.take(piece, axis=-1)  # (4, 2, ...)
+        q = c[0] + x * (c[1] + x * (c[2] + x * c[3]))
+        dq = c[1] + x * (2.0 * c[2] + x * 3.0 * c[3])
+        ddq = 2.0 * c[2] + 6.0 * x * c[3]
         turn = self.turns[move]
         planned = Placement(
-            place=q,
-            place_rate=dq * rate,
-            place_acceleration=ddq * rate * rate + dq * jerk,
+            place=np.moveaxis(q, 0, -1),
+            place_rate=np.moveaxis(dq * ds, 0, -1),
+            place_acceleration=np.moveaxis(ddq * ds * ds + dq * dds, 0, -1),
             facing=self.facings[move] + turn * s,
             facing_rate=turn * ds,
             facing_acceleration=turn * dds,
@@ -391,7 +390,7 @@ class WalkPaths:
             ),
             counts=np.concatenate([table.counts for table in tables]),
             knots=np.concatenate([table.knots for table in tables]),
-            cubics=np.concatenate([table.cubics for table in tables]),
+            cubics=np.concatenate([table.cubics for table in tables], axis=-1),
             bounds=(),
             strays=_all_strays(tables),
         )
