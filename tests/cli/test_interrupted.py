@@ -21,6 +21,7 @@ from sequencer.outputs.exports import folder as exports
 from sequencer.outputs.sheets import writing
 from sequencer.planning import mending
 from tests.nothing_kept import nothing_kept
+from tests.repeated import at_length
 
 GO_ON = "interrupted; nothing was half-written, and what was worked out so far is kept: ask again to go on"
 
@@ -141,13 +142,21 @@ timeline:
 """
 
 
-@pytest.mark.parametrize("when", ["mending", "writing", "checking"])
-def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
+@pytest.fixture(scope="module")
+def whole(stage_folder, heard):
+    """The mend that nobody interrupts."""
+    path = stage_folder / "whole.yaml"
+    path.write_text(TOO_CLOSE, encoding="utf-8")
+    made = tasks.mend_show(path)
+    assert len(made.done) >= 2
+    return made
+
+
+@pytest.mark.parametrize("when", ["writing", "checking", *at_length("mending")])
+def test_an_interrupted_mend_keeps_what_it_has_mended(show, whole, monkeypatch, when):
     """After the first mend, while that is written, or once all are made: the file has them, and the rest goes on."""
     show.write_text(TOO_CLOSE, encoding="utf-8")
     step, done, replace = mending._space_mended_as_flown, [], Path.replace
-    whole = mend_of(show.with_name("whole.yaml"))
-    assert len(whole.done) >= 2
 
     def stepping(draft):
         if done and when == "mending":
@@ -167,9 +176,7 @@ def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
         result = run("check", show, "--mend")
     assert (result.exit_code, result.stdout) == (130, "")
     text = show.read_text(encoding="utf-8")
-    assert sorted(path.name for path in show.parent.glob("*")) == [
-        "show.yaml", "song.wav", "whole.yaml",
-    ]  # fmt: skip
+    assert sorted(path.name for path in show.parent.glob("*")) == ["show.yaml", "song.wav"]
     walks = sum("walk" in words for words in whole.done if not words.startswith("walking"))
     assert walks == 2, "mended before the distances"
     made = len(whole.done) if when == "checking" else walks + 1
@@ -181,11 +188,6 @@ def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
     again = tasks.mend_show(show)
     assert again.text == whole.text
     assert len(again.done) == len(whole.done) - made
-
-
-def mend_of(path):
-    path.write_text(TOO_CLOSE, encoding="utf-8")
-    return tasks.mend_show(path)
 
 
 @pytest.mark.parametrize("when", ["printing", "writing", "replacing"])
