@@ -52,13 +52,18 @@ def show(stage_folder, heard, tmp_path, monkeypatch):
     place.mkdir()
     for name in ("song.wav", "show.yaml"):
         shutil.copy(stage_folder / name, place / name)
+    know_the_song(heard, tmp_path / "cache", monkeypatch)
+    return place / "show.yaml"
+
+
+def know_the_song(heard, cache, monkeypatch):
+    """A process begins with a cache of its own, in which are the song and the fits."""
     for name in ("heard", "fits"):  # a fit has a cache of its own
         if (heard / name).is_dir():
-            shutil.copytree(heard / name, tmp_path / "cache" / "sequencer" / name)
+            shutil.copytree(heard / name, cache / "sequencer" / name)
     for name in ("XDG_CACHE_HOME", "LOCALAPPDATA"):
-        monkeypatch.setenv(name, str(tmp_path / "cache"))
+        monkeypatch.setenv(name, str(cache))
     begin_process(monkeypatch)
-    return place / "show.yaml"
 
 
 def begin_process(monkeypatch):
@@ -143,18 +148,24 @@ timeline:
 
 
 @pytest.fixture(scope="module")
-def whole(stage_folder, heard):
-    """The mend that nobody interrupts."""
+def whole(stage_folder, heard, tmp_path_factory):
+    """The mend that nobody interrupts, and the cache of the process that made it."""
+    cache = tmp_path_factory.mktemp("whole")
     path = stage_folder / "whole.yaml"
     path.write_text(TOO_CLOSE, encoding="utf-8")
-    made = tasks.mend_show(path)
+    with pytest.MonkeyPatch.context() as patch:
+        know_the_song(heard, cache, patch)
+        made = tasks.mend_show(path)
+        kept._end()
     assert len(made.done) >= 2
-    return made
+    return made, cache
 
 
 @pytest.mark.parametrize("when", ["writing", "checking", *at_length("mending")])
 def test_an_interrupted_mend_keeps_what_it_has_mended(show, whole, monkeypatch, when):
     """After the first mend, while that is written, or once all are made: the file has them, and the rest goes on."""
+    whole, cache = whole
+    shutil.copytree(cache, os.environ["XDG_CACHE_HOME"], dirs_exist_ok=True)  # what it found
     show.write_text(TOO_CLOSE, encoding="utf-8")
     step, done, replace = mending._space_mended_as_flown, [], Path.replace
 
