@@ -269,7 +269,9 @@ def test_a_place_that_cannot_be(stage_folder, old, new, line, says):
 @cache
 def found_in_the_group(stage_folder):
     """Codes of the findings about the group as it is."""
-    clean = json.loads(run("check", written(stage_folder, GROUP, "g.yaml"), "--json").stdout)
+    clean = json.loads(
+        run("check", written(stage_folder, GROUP, "g.yaml"), "--json", "--drawn").stdout
+    )
     return {finding["code"] for finding in clean["findings"]}
 
 
@@ -300,7 +302,7 @@ def test_what_can_be_but_must_not_is_found(stage_folder, changes, code, who):
         assert old in text
         text = text.replace(old, new, 1)
     assert code not in found_in_the_group(stage_folder)
-    result = run("check", written(stage_folder, text, "b.yaml"), "--json")
+    result = run("check", written(stage_folder, text, "b.yaml"), "--json", "--drawn")
     assert result.exit_code == 1, result.output
     found = [one for one in json.loads(result.stdout)["findings"] if one["code"] == code]
     assert found

@@ -12,6 +12,7 @@ from click.testing import CliRunner
 from sequencer.cli import main
 from sequencer.outputs.report.as_danced import spread_words
 from sequencer.tasks.kept_reports import AskedReport
+from tests.repeated import at_length
 
 SHOW = """\
 title: Two
@@ -190,8 +191,8 @@ main()
     ("how", "when", "jobs"),
     [
         ("SIGINT", "after a part", "2"),
-        ("SIGINT", "in the writing", "1"),
         ("SIGKILL", "in the writing", "1"),
+        *at_length(("SIGINT", "in the writing", "1")),
     ],
 )
 def test_a_call_that_is_cut_off_ends_as_if_it_had_not_been(

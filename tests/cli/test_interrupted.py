@@ -21,6 +21,7 @@ from sequencer.outputs.exports import folder as exports
 from sequencer.outputs.sheets import writing
 from sequencer.planning import mending
 from tests.nothing_kept import nothing_kept
+from tests.repeated import at_length
 
 GO_ON = "interrupted; nothing was half-written, and what was worked out so far is kept: ask again to go on"
 
@@ -51,13 +52,18 @@ def show(stage_folder, heard, tmp_path, monkeypatch):
     place.mkdir()
     for name in ("song.wav", "show.yaml"):
         shutil.copy(stage_folder / name, place / name)
+    know_the_song(heard, tmp_path / "cache", monkeypatch)
+    return place / "show.yaml"
+
+
+def know_the_song(heard, cache, monkeypatch):
+    """A process begins with a cache of its own, in which are the song and the fits."""
     for name in ("heard", "fits"):  # a fit has a cache of its own
         if (heard / name).is_dir():
-            shutil.copytree(heard / name, tmp_path / "cache" / "sequencer" / name)
+            shutil.copytree(heard / name, cache / "sequencer" / name)
     for name in ("XDG_CACHE_HOME", "LOCALAPPDATA"):
-        monkeypatch.setenv(name, str(tmp_path / "cache"))
+        monkeypatch.setenv(name, str(cache))
     begin_process(monkeypatch)
-    return place / "show.yaml"
 
 
 def begin_process(monkeypatch):
@@ -141,13 +147,27 @@ timeline:
 """
 
 
-@pytest.mark.parametrize("when", ["mending", "writing", "checking"])
-def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
+@pytest.fixture(scope="module")
+def whole(stage_folder, heard, tmp_path_factory):
+    """The mend that nobody interrupts, and the cache of the process that made it."""
+    cache = tmp_path_factory.mktemp("whole")
+    path = stage_folder / "whole.yaml"
+    path.write_text(TOO_CLOSE, encoding="utf-8")
+    with pytest.MonkeyPatch.context() as patch:
+        know_the_song(heard, cache, patch)
+        made = tasks.mend_show(path)
+        kept._end()
+    assert len(made.done) >= 2
+    return made, cache
+
+
+@pytest.mark.parametrize("when", ["writing", "checking", *at_length("mending")])
+def test_an_interrupted_mend_keeps_what_it_has_mended(show, whole, monkeypatch, when):
     """After the first mend, while that is written, or once all are made: the file has them, and the rest goes on."""
+    whole, cache = whole
+    shutil.copytree(cache, os.environ["XDG_CACHE_HOME"], dirs_exist_ok=True)  # what it found
     show.write_text(TOO_CLOSE, encoding="utf-8")
     step, done, replace = mending._space_mended_as_flown, [], Path.replace
-    whole = mend_of(show.with_name("whole.yaml"))
-    assert len(whole.done) >= 2
 
     def stepping(draft):
         if done and when == "mending":
@@ -167,9 +187,7 @@ def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
         result = run("check", show, "--mend")
     assert (result.exit_code, result.stdout) == (130, "")
     text = show.read_text(encoding="utf-8")
-    assert sorted(path.name for path in show.parent.glob("*")) == [
-        "show.yaml", "song.wav", "whole.yaml",
-    ]  # fmt: skip
+    assert sorted(path.name for path in show.parent.glob("*")) == ["show.yaml", "song.wav"]
     walks = sum("walk" in words for words in whole.done if not words.startswith("walking"))
     assert walks == 2, "mended before the distances"
     made = len(whole.done) if when == "checking" else walks + 1
@@ -181,11 +199,6 @@ def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
     again = tasks.mend_show(show)
     assert again.text == whole.text
     assert len(again.done) == len(whole.done) - made
-
-
-def mend_of(path):
-    path.write_text(TOO_CLOSE, encoding="utf-8")
-    return tasks.mend_show(path)
 
 
 @pytest.mark.parametrize("when", ["printing", "writing", "replacing"])

@@ -5,6 +5,7 @@ import pytest
 from sequencer.errors import InputError
 from tests.fuzz.changes import changed_bytes, changed_text
 from tests.fuzz.targets import TARGETS
+from tests.repeated import often
 
 CASES = {"show": 100, "audio": 120, "archive": 150, "options": 40}
 FEWEST = (
@@ -13,10 +14,11 @@ FEWEST = (
 
 
 @pytest.mark.filterwarnings("ignore:invalid value encountered:RuntimeWarning")
+@pytest.mark.parametrize("share", often(0.5, 1))
 @pytest.mark.parametrize("name", sorted(TARGETS))
-def test_a_reader_takes_or_refuses(name):
+def test_a_reader_takes_or_refuses(name, share):
     target = TARGETS[name]
-    ends = [target.run(seed) for seed in range(CASES.get(name, 300))]
+    ends = [target.run(seed) for seed in range(int(share * CASES.get(name, 300)))]
     assert ends.count("taken") > FEWEST * len(ends)
     assert ends.count("refused") > 0.2 * len(ends)
 

@@ -19,6 +19,7 @@ import soundfile
 from sequencer.listening.energy import mean_energy
 from sequencer.listening.hearing import hear
 from sequencer.planning.drafting.gaps.music import heard_music
+from tests.repeated import at_length
 
 FOLDER = Path(__file__).parents[2] / "audio_samples"
 SCRIPT = FOLDER / "compose.py"
@@ -141,7 +142,7 @@ def loud_master(samples):
     return np.tanh(samples * gain[:, None] * 60.0) * 0.98
 
 
-@pytest.mark.parametrize("master", [None, loud_master])
+@pytest.mark.parametrize("master", [loud_master, *at_length(None)])
 def test_energy_and_eights_follow_the_score(truth, track, tmp_path, master):
     """Source: the score: a calm intro and break, fuller verses, the fullest refrains; `audio_samples/README.md`."""
     samples, rate = track

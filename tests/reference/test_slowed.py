@@ -5,6 +5,7 @@ import pytest
 from librosa.effects import time_stretch
 
 from sequencer.outputs.sound.slowed import slowed
+from tests.repeated import at_length
 
 RATE = 22_050
 SPEEDS = (0.5, 0.7, 0.85, 1.1)
@@ -36,7 +37,7 @@ def alike(sound):
     return np.corrcoef(sound[:, 0], sound[:, 1])[0, 1]
 
 
-@pytest.mark.parametrize("speed", SPEEDS)
+@pytest.mark.parametrize("speed", [SPEEDS[0], *at_length(*SPEEDS[1:])])
 def test_one_channel_is_librosa_s_but_for_its_level(speed):
     own = music()[:, :1]
     found = slowed(own, speed)[:, 0]

@@ -37,6 +37,7 @@ from sequencer.motion.performers.walks import Move
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from tests.repeated import at_length
 
 BODY = Body(stature=1.7)
 TURN = Posture(turn=radians(30))
@@ -300,7 +301,7 @@ def test_far_blocks_are_upright_between():
     assert_allclose(own.angles(np.array([18.0, 30.0, 38.0])), np.zeros((3, 5)))
 
 
-@pytest.mark.parametrize("name", ["mixed", "lean", "head"])
+@pytest.mark.parametrize("name", ["mixed", *at_length("lean", "head")])
 def test_own_body_gap_is_that_of_the_moved_body(dance, name):
     """Sampled densely with points on tether and wick against the ends that the carriage gives."""
     ada = dance.dancer("Ada", hand_radius=0.2, tether=0.5, flame=0.0)

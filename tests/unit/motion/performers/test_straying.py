@@ -6,6 +6,7 @@ from numpy.testing import assert_allclose
 from scipy.stats import chi2
 
 from sequencer.motion.performers.walks import Move, WalkPath, WalkPaths
+from tests.repeated import at_length
 
 MOVES = (
     Move(start=2.0, end=6.0, place=(2.0, 4.0), facing=1.0, through=((0.5, 3.0),)),
@@ -37,7 +38,7 @@ def test_on_the_way_they_mix_as_a_quarter_turn():
     assert_allclose(off(PATH, PLAN, np.array([3.0, 4.0])), want, atol=1e-12)
 
 
-@pytest.mark.parametrize("share", [0.0, 0.2, 0.5, 0.7, 1.0])
+@pytest.mark.parametrize("share", [0.2, 0.5, *at_length(0.0, 0.7, 1.0)])
 def test_nobody_is_surer_half_way(share):
     """Drawn with 15 cm in X and Y: 15 cm everywhere on the walk, by the chi-squared of 2·1500 draws at 99.9 %."""
     draw, n = np.random.default_rng(7), 1500

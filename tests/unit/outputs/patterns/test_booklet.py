@@ -6,6 +6,7 @@ from matplotlib.backends.backend_agg import FigureCanvasAgg
 from sequencer.motion.patterns.library import patterns
 from sequencer.outputs.patterns.booklet import faults_of, practice_of, prerequisites, pupil_booklet
 from sequencer.outputs.patterns.one_pattern import one_pattern
+from tests.repeated import at_length
 
 
 def test_nothing_is_to_be_learned_before_what_it_needs():
@@ -35,7 +36,7 @@ def test_practice_goes_from_the_hand_alone_to_the_music_and_is_unlit_until_sure(
     assert "Lit only once" in said[-1]
 
 
-@pytest.mark.parametrize("name", ["pro-bend-3", "isolation-with-antispin"])
+@pytest.mark.parametrize("name", ["pro-bend-3", *at_length("isolation-with-antispin")])
 def test_the_pages_hold_their_words(name):
     """All type is at least 9 pt, and no two texts of a page lie over one another or leave it."""
     pages = pupil_booklet(one_pattern(name))

@@ -11,6 +11,7 @@ from sequencer.outputs.patterns import contact_sheet as sheet
 from sequencer.outputs.patterns.contact_sheet import BODIES, contact_sheet, view_of
 from sequencer.outputs.patterns.one_pattern import one_pattern
 from sequencer.outputs.patterns.pattern_drawing import VIEWS
+from tests.repeated import at_length
 
 
 def of(*names):
@@ -98,7 +99,7 @@ def test_the_two_hands_are_told_apart_in_grey(pages):
         assert np.all(inner > 0.4)
 
 
-@pytest.mark.parametrize("prop", ["poi", "staff"])
+@pytest.mark.parametrize("prop", ["poi", *at_length("staff")])
 def test_no_words_lie_on_others(prop, pages):
     made = pages if prop == "poi" else contact_sheet(of("two-beat-weave", "windmill"), prop=prop)
     for page in made:
