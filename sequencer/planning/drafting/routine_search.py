@@ -31,6 +31,7 @@ _MANY_TRIED = 16
 _ROUNDED = 0.999  # [1] of a gap: so that rounding leaves none above it
 _MOST_BETTER = 48  # routines that would be better, of which each is tried, in one draft
 _MOST_WHERE_FAR = 80  # the same where the gap is one that is worth more
+_FEW_PEOPLE = 2  # up to whom so many are tried; more people share them
 _WALKED_EACH = 3  # of these, after which a walk tries what is likelier to pass
 _FAR = 0.05  # [1] of the cost: a gap that is worth more than one effort
 _MORE_EFFORTS = 3  # for one draft
@@ -218,7 +219,7 @@ class RoutineSearch:
                     continue
                 self._wearied = self._wearied or self._bound < below
             own = self._with_bound(picks)
-            most = _MOST_BETTER if own.gap <= _FAR else _MOST_WHERE_FAR
+            most = self._most_tries(own.gap)
             if chosen.cost >= worth or own.gap <= self._enough or self._tries >= most:
                 self._best(picks, QUICK, below=own.cost)  # often nothing better exists at all
                 return self._with_bound(picks)
@@ -227,6 +228,11 @@ class RoutineSearch:
                 picks = chosen.picks
             elif self._tries % _WALKED_EACH == 0:
                 picks = self._better(picks, self._passing(chosen.picks, below=own.cost))
+
+    def _most_tries(self, gap: float) -> int:
+        """How many better routines are tried; of a group fewer, as everybody flies each."""
+        most = _MOST_BETTER if gap <= _FAR else _MOST_WHERE_FAR
+        return most * _FEW_PEOPLE // max(len(self.setting.cast.laws), _FEW_PEOPLE)
 
     @property
     def _enough(self) -> float:

@@ -5,8 +5,8 @@ stretches, and judged by the check of what can be danced (`checks.dance.feasible
 candidate. How large it is drawn and how fast it is comes from the same laws.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Hashable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from math import ceil, inf, isfinite
 from typing import Literal
@@ -112,6 +112,8 @@ class Audition:
     together: tuple[Performer, ...] = ()  # with whom one shape is danced; nobody: alone
     mirrored: bool = False  # left and right swapped
     room: float = 0.0  # [m] around everybody, where it is written where they stand
+    # fits of all together, for auditions of the same show and the same people
+    fits: dict[Hashable, list[Fit]] = field(default_factory=dict, compare=False, repr=False)
 
     @property
     def body(self) -> Body:
@@ -132,7 +134,7 @@ class Audition:
     def dance(self, move: DraftMove, record: Performer | None = None) -> Dance:
         """The fitting problem of a move, for this performer or another one."""
         record = record or self.record
-        props = {self._own[side]: own.held() for side, own in record.props.items()}
+        props = {self._own[side]: held for side, held in self._held[record.name].items()}
         return Dance(
             parts=dict.fromkeys(props, (move.pattern, move.parameters)),
             timing=move.timing,
@@ -147,15 +149,34 @@ class Audition:
 
     def fit(self, move: DraftMove) -> Fit:
         """Where and in which shape it is danced, as a block of it in a show would be."""
-        kinds = {prop.kind for prop in self.record.props.values()}
-        alike = [
-            each for each in self.together if {prop.kind for prop in each.props.values()} == kinds
-        ]  # performers with other props have a shape of their own
         alone = fitted(self.dance(move))
-        if len(alike) < 2 or not alone.fits:  # then nobody else needs to look for room
+        if len(self._alike) < 2 or not alone.fits:  # then nobody else needs to look for room
             return alone
-        fits = fitted_together([self.dance(move, each) for each in alike])
-        return fits[alike.index(self.record)]
+        key = move, self.tempo, self.mirrored, self._kinds
+        if key not in self.fits:
+            self.fits[key] = fitted_together([self.dance(move, each) for each in self._alike])
+        return self.fits[key][self._alike.index(self.record)]
+
+    @cached_property
+    def _held(self) -> Mapping[str, Mapping[Side, Prop]]:
+        """The props of this performer, and of all who dance together, by name."""
+        return {
+            each.name: {side: own.held() for side, own in each.props.items()}
+            for each in (*self.together, self.record)
+        }
+
+    @cached_property
+    def _kinds(self) -> frozenset[str]:
+        return frozenset(prop.kind for prop in self.record.props.values())
+
+    @cached_property
+    def _alike(self) -> list[Performer]:
+        """Who dances with props of the same kinds; performers with other props have a shape of their own."""
+        return [
+            each
+            for each in self.together
+            if {prop.kind for prop in each.props.values()} == self._kinds
+        ]
 
     def laws(self, move: DraftMove) -> tuple[dict[Side, Law], Posture]:
         """The laws of a move as a block of it would get them, and the body's posture."""

@@ -78,6 +78,13 @@ class MoveLaws:
         self.dances = dances  # whether they are on the stage
         self.longer = longer  # [beats]
         self._known: dict[DraftMove, tuple[dict[Side, Law], Posture]] = {}
+        self._states: dict[tuple[DraftMove, float], dict[Side, Motion]] = {}
+
+    def otherwise(self, *, longer: int, dances: bool) -> "MoveLaws":
+        """The same performer at the same tempo, who dances longer or not at all; what is known of moves is shared."""
+        other = MoveLaws(self.stage, longer=longer, dances=dances)
+        other._known, other._states = self._known, self._states
+        return other
 
     def of(self, move: DraftMove) -> tuple[dict[Side, Law], Posture]:
         """The laws of a move, and the body's posture."""
@@ -87,16 +94,24 @@ class MoveLaws:
 
     def states(self, moves: Sequence[DraftMove], beats: float) -> dict[Side, Motion]:
         """The states of some moves so many beats after their start, stacked, for each hand."""
-        found = {}
-        for side in self.stage.record.props:
-            each = [self.of(move)[0][side].at(np.array([beats])) for move in moves]
-            found[side] = Motion(
+        each = [self._state(move, beats) for move in moves]
+        return {
+            side: Motion(
                 **{
-                    name: np.concatenate([getattr(one, name) for one in each])
+                    name: np.concatenate([getattr(one[side], name) for one in each])
                     for name in Motion.__slots__
                 }
             )
-        return found
+            for side in self.stage.record.props
+        }
+
+    def _state(self, move: DraftMove, beats: float) -> dict[Side, Motion]:
+        """The state of each hand so many beats after a move's start."""
+        key = move, beats
+        if key not in self._states:
+            at = np.array([beats])
+            self._states[key] = {side: law.at(at) for side, law in self.of(move)[0].items()}
+        return self._states[key]
 
 
 def joining(first: MoveLaws, second: MoveLaws, moves: Sequence[DraftMove], beats: float) -> Bools:

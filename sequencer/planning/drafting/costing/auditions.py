@@ -1,12 +1,13 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 from math import ceil, floor
 
 import numpy as np
 
+from sequencer.motion.fitting.fits import Fit
 from sequencer.motion.trajectories.assembly import LEAD_IN
 from sequencer.planning.drafting.auditioning.candidates import (
     Audition,
@@ -64,6 +65,9 @@ _AT_ONCE = 20  # moves
 _ALONE = 0.2  # of the progress of a group's auditions
 _MOVES, _GROUP_MOVES = 120, 96  # about as many candidates are kept, over all patterns
 
+# How a slot is danced: the range of tempos, who is mirrored, how much longer each dances, who is off the stage
+_Way = tuple[int, frozenset[str], tuple[tuple[str, int], ...], frozenset[str]]
+
 
 def setting_for(
     ground: DraftGround,
@@ -106,7 +110,7 @@ def setting_for(
     moves, heard = _with_sizes(moves, heard, to_size(moves, chosen, most), stages, say)
     passes, best_of = _passes(heard, len(ranges)), _best_of(heard)
     chosen += [k for k in range(len(moves)) if moves[k].drawn]
-    ways = [
+    ways: list[_Way] = [
         (
             of[slot.material],
             frozenset(group.mirrored.get(k, ())),
@@ -124,17 +128,7 @@ def setting_for(
         cast=Cast(
             moves=tuple(moves[k] for k in chosen),
             heard=tuple(best_of[k] for k in chosen),
-            laws=tuple(
-                tuple(
-                    MoveLaws(
-                        replace(own[c], mirrored=own[c].record.name in names),
-                        longer=dict(more).get(own[c].record.name, 0),
-                        dances=own[c].record.name not in off,
-                    )
-                    for c, names, more, off in kinds
-                )
-                for own in stages
-            ),
+            laws=tuple(_laws_in(own, kinds) for own in stages),
             ways=tuple(kinds.index(way) for way in ways),
             material=material,
             book=ground.base.book,
@@ -156,6 +150,18 @@ def setting_for(
             if not passes[c][k]
         },
     )
+
+
+def _laws_in(own: Sequence[Audition], kinds: Sequence[_Way]) -> tuple[MoveLaws, ...]:
+    """A performer's laws in each way of dancing a slot; in those of one tempo and side they are the same, and shared."""
+    name, shared, found = own[0].record.name, dict[tuple[int, bool], MoveLaws](), []
+    for c, mirrored, more, off in kinds:
+        alike = c, name in mirrored
+        longer, dances = dict(more).get(name, 0), name not in off
+        if alike not in shared:
+            shared[alike] = MoveLaws(replace(own[c], mirrored=alike[1]))
+        found.append(shared[alike].otherwise(longer=longer, dances=dances))
+    return tuple(found)
 
 
 def _beside_rest(
@@ -253,6 +259,7 @@ def _stages(
     ground: DraftGround, ranges: Sequence[tuple[float, float]], room: float = 0.0
 ) -> list[list[Audition]]:
     """Everybody who dances, at each range of tempos, with so much room around everybody [m]."""
+    fits: dict[Hashable, list[Fit]] = {}
     return [
         [
             Audition(
@@ -262,6 +269,7 @@ def _stages(
                 lit=True,  # or fire that is added later would warn
                 together=tuple(ground.dancing),
                 room=room,
+                fits=fits,
             )
             for tempo in ranges
         ]

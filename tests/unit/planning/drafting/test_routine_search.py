@@ -35,13 +35,14 @@ def _trials(monkeypatch):
 
 def test_what_one_cannot_dance_nobody_else_tries_and_the_strictest_comes_first(monkeypatch):
     one = setting(SLOTS)
-    one.cast = replace(one.cast, laws=(("Ann",), ("Bo",)))
+    ann, bo = (SimpleNamespace(name=name, dances=True) for name in ("Ann", "Bo"))
+    one.cast = replace(one.cast, laws=((ann,), (bo,)))
     one._refused = [0, 0]
     asked = []
 
     def tried(passages, first, *_, **__):
-        asked.append((first, [each.link for each in passages]))
-        return ["no" if first == "Bo" and each.link < 3 else "" for each in passages]
+        asked.append((first.name, [each.link for each in passages]))
+        return ["no" if first is bo and each.link < 3 else "" for each in passages]
 
     monkeypatch.setattr(slot_links, "tried", tried)
     keys = [(0, 14.0, link, 1, 0, 0, 0) for link in (1, 2, 3)]
@@ -53,7 +54,7 @@ def test_what_one_cannot_dance_nobody_else_tries_and_the_strictest_comes_first(m
 
 def test_a_move_that_one_cannot_fly_is_flown_by_nobody_else(monkeypatch):
     one = setting(SLOTS)
-    laws = tuple((SimpleNamespace(stage=name),) for name in ("Ann", "Bo"))
+    laws = tuple((SimpleNamespace(stage=name, dances=True),) for name in ("Ann", "Bo"))
     one.cast = replace(one.cast, laws=laws)
     asked = []
 
@@ -64,6 +65,16 @@ def test_a_move_that_one_cannot_fly_is_flown_by_nobody_else(monkeypatch):
     monkeypatch.setattr(slot_links, "grounded", grounded)
     assert one.grounded([0, 1, 2, 0, 1]) == {(1, 1), (4, 1)}
     assert asked == [("Ann", [*NAMES[:3]]), ("Bo", [NAMES[0], NAMES[2]])]
+
+
+@pytest.mark.parametrize(
+    ("people", "near", "far"), [(1, 48, 80), (2, 48, 80), (4, 24, 40), (6, 16, 26)]
+)
+def test_of_a_group_fewer_better_routines_are_tried_as_each_costs_more(people, near, far):
+    one = setting(SLOTS)
+    one.cast = replace(one.cast, laws=((SimpleNamespace(dances=True),),) * people)
+    finder = search(one)
+    assert (finder._most_tries(0.05), finder._most_tries(0.051)) == (near, far)
 
 
 def test_a_proof_goes_on_where_the_last_one_stopped(trials):
@@ -255,7 +266,7 @@ def test_a_link_too_quick_to_fly_is_not_tried_with_what_only_pulls():
         prop = SimpleNamespace(flexible=flexible)
         stage = SimpleNamespace(props={"right": prop}, tempo=(100.0, fastest))
         one = setting(SLOTS[:2])
-        one.cast = replace(one.cast, laws=((SimpleNamespace(stage=stage),),))
+        one.cast = replace(one.cast, laws=((SimpleNamespace(stage=stage, dances=True),),))
         return sorted(one.link_costs(0))
 
     assert lengths(112.0) == [2, 3, 4]
@@ -265,7 +276,9 @@ def test_a_link_too_quick_to_fly_is_not_tried_with_what_only_pulls():
 
 def test_links_become_dearer_at_once():
     one = setting(SLOTS[:2], flights=0)
-    one.cast = replace(one.cast, laws=((SimpleNamespace(stage=SimpleNamespace(props={})),),))
+    one.cast = replace(
+        one.cast, laws=((SimpleNamespace(stage=SimpleNamespace(props={}), dances=True),),)
+    )
     before = dict(one.link_costs(0))
     one.weights = replace(one.weights, links=2 * one.weights.links)
     assert one.link_costs(0) == pytest.approx({n: 2 * cost for n, cost in before.items()})

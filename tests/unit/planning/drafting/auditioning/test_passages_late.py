@@ -15,7 +15,12 @@ from sequencer.planning.drafting.auditioning.passages import (
     joining,
     tried,
 )
-from sequencer.planning.drafting.costing.auditions import _between, _stages, tempo_ranges
+from sequencer.planning.drafting.costing.auditions import (
+    _between,
+    _laws_in,
+    _stages,
+    tempo_ranges,
+)
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.planning.drafting.grouping.group_draft import ALONE
@@ -47,6 +52,31 @@ def test_what_joins_is_looked_at_when_the_late_one_leaves(stage):
         )
     assert joining(late, prompt, [SLOW], 4.0).all()  # a whole cycle of five beats
     assert not joining(prompt, prompt, [SLOW], 4.0).any()
+
+
+def test_in_ways_that_differ_only_in_time_laws_and_states_are_the_same_and_worked_out_once(stage):
+    found = _laws_in(
+        [stage],
+        [
+            (0, frozenset(), (), frozenset()),
+            (0, frozenset(), (("Ash", 3),), frozenset()),
+            (0, frozenset({"Ash"}), (), frozenset()),
+            (0, frozenset(), (), frozenset({"Ash"})),
+        ],
+    )
+    assert [each.longer for each in found] == [0, 3, 0, 0]
+    assert [each.dances for each in found] == [True, True, True, False]
+    assert [each.stage.mirrored for each in found] == [False, False, True, False]
+    usual, late, mirrored, off = found
+    alone = MoveLaws(stage)
+    for own in (late, off, usual):
+        assert own.of(FAST) is usual.of(FAST)
+        for side, state in own.states([FAST, SLOW], 4.0).items():
+            assert np.array_equal(state.hand, alone.states([FAST, SLOW], 4.0)[side].hand)
+            assert np.array_equal(state.tether, alone.states([FAST, SLOW], 4.0)[side].tether)
+    left, right = (mirrored.states([FAST], 0.0)[side].hand[0] for side in ("left", "right"))
+    assert left == pytest.approx(usual.states([FAST], 0.0)["right"].hand[0] * [-1, 1, 1])
+    assert not np.allclose(right, usual.states([FAST], 0.0)["right"].hand[0])
 
 
 def test_what_is_tried_is_what_the_late_one_dances(stage, monkeypatch):

@@ -1,6 +1,9 @@
 """What is auditioned."""
 
-from sequencer.planning.drafting.auditioning.candidates import moves_for
+from dataclasses import replace
+
+from sequencer.planning.drafting.auditioning import candidates
+from sequencer.planning.drafting.auditioning.candidates import DraftMove, moves_for
 from sequencer.planning.drafting.costing.auditions import _stages
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from tests.songs import even_song
@@ -33,3 +36,24 @@ def test_who_knows_few_patterns_tries_them_in_half_time_too():
         assert list(few[name])[-1] == 2 * usual  # after all others
         assert list(few[name])[:-1] == list(many[name])
     assert len(many["static-spin"]) == 1
+
+
+def test_who_dances_together_has_one_shape_worked_out_once_whoever_asks(monkeypatch):
+    """The same as for each by themselves, and mirrored apart; whoever has another prop is not among them."""
+    text = SHOW.replace("cast: [", "cast: [{name: Birch, stature: 1.55, prop: poi}, ").replace(
+        "prop: poi}]", "prop: poi}, {name: Cedar, stature: 1.8, prop: staff}]"
+    ).replace("{Ash: {at: [0, 4]}}", "{Ash: {at: [-2, 4]}, Birch: {at: [0, 4]}, Cedar: {at: [2, 4]}}")  # fmt: skip
+    ground = ground_of(text, "s.yaml", even_song(65, tempo=100.0))
+    move = DraftMove(pattern="pro-bend-4", timing="split", direction="same", cycle=4.0, usual=True)
+    asked = []
+    together = candidates.fitted_together
+    monkeypatch.setattr(
+        candidates, "fitted_together", lambda all_: asked.append(len(all_)) or together(all_)
+    )
+    stages = [own for (own,) in _stages(ground, [(100.0, 100.0)])]
+    stages += [replace(own, mirrored=True) for own in stages]
+    found = [own.fit(move) for own in stages if own.record.name != "Cedar"]
+    assert asked == [2, 2]
+    alone = [replace(own, fits={}).fit(move) for own in stages if own.record.name != "Cedar"]
+    assert found == alone
+    assert asked == [2] * 6
