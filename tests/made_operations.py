@@ -282,7 +282,7 @@ def _here(draw, values):
 
 
 def _paste_like(draw, values):
-    paths = tuple({draw.row(values) for _ in range(draw.random.randint(1, 3))})
+    paths = tuple(dict.fromkeys(draw.row(values) for _ in range(draw.random.randint(1, 3))))
     into = draw.list(values)
     starts = tuple(draw.of(None, *_MOMENTS) for _ in paths) if draw.random.random() < 0.5 else ()
     return blocks.CopyBlocks(at=paths, into=into, before=draw.before(values, into), starts=starts)
