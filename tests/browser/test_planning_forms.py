@@ -59,6 +59,10 @@ def test_a_pattern_of_ones_own_is_changed_added_and_not_deleted_while_danced(bro
         petals.locator(".why-not", has_text="still named in entry 1 of the timeline").wait_for()
         petals.get_by_role("button", name="3.1").click()
         page.get_by_role("heading", name="petals").wait_for()
+        # The form about it is seen from its top, however far down the forms were looked at.
+        page.wait_for_function(
+            "() => document.querySelector('.place').getBoundingClientRect().top >= document.querySelector('.side').getBoundingClientRect().top"
+        )
         # Another one, a law for each hand.
         forms.get_by_role("button", name="Add a pattern").click()
         new = forms.get_by_role("group", name="A new pattern")

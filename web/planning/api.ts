@@ -161,7 +161,10 @@ export interface Checking {
 }
 
 /** A pattern of the vocabulary, and how it joins what stands before a place. */
-export interface Pattern { name: string; summary: string; suits: boolean; verdict: string | null; shift: number; link_beats: number | null; words: string }
+export interface Pattern { name: string; summary: string; suits: boolean; verdict: string | null; shift: number; link_beats: number | null; words: string; parameters: Parameter[] }
+
+/** A value of a pattern that stays open. */
+export interface Parameter { name: string; kind: string; unit: string; default: string | number | null; low: number; high: number; choices: (string | number)[]; help: string }
 
 /** A request that was refused, with the server's sentence. */
 export class Refused extends Error {

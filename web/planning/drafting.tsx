@@ -202,7 +202,10 @@ export const sentence = (words: string) => (words ? `${words[0].toUpperCase()}${
 function Offered({ now }: { now: Draft }) {
   const offer = now.offer!;
   const lay = async () => {
-    if (await doing(() => post<State>("draft/lay", { number: now.number }), "The draft is in the show.")) side.value = "findings";
+    if (await doing(() => post<State>("draft/lay", { number: now.number }), "The draft is in the show.")) {
+      opened.value = false; // a form about a count would stand before what the checks say of it
+      side.value = "findings";
+    }
   };
   const { section, span } = now.asked;
   const again = () => void errand("draft", { section, span, another: true, seed: now.asked.seed });

@@ -47,7 +47,7 @@ function App() {
           <PlaceForm />
           <div class="tabs" role="tablist" aria-label="Beside the sheet" onKeyDown={turn}>
             {(Object.keys(SIDES) as (keyof typeof SIDES)[]).map((each) => (
-              <button key={each} id={`tab-${each}`} type="button" role="tab" aria-selected={side.value === each} aria-controls="panel" tabIndex={side.value === each ? 0 : -1} onClick={() => (side.value = each)}>
+              <button key={each} id={`tab-${each}`} type="button" role="tab" aria-selected={side.value === each} aria-controls="panel" tabIndex={side.value === each ? 0 : -1} onClick={(event) => show(each, event.currentTarget)}>
                 {SIDES[each]}{each === "findings" && <Count />}
               </button>
             ))}
@@ -78,6 +78,13 @@ function App() {
 function Count() {
   const against = (findings.value?.entries ?? []).filter((each) => each.severity !== "note").length;
   return against ? <b class="number">{against}</b> : null;
+}
+
+/** What a tab shows is brought up to where it can be seen below a long form about a count. */
+function show(which: keyof typeof SIDES, tab: HTMLElement): void {
+  side.value = which;
+  const box = document.getElementById("side")!;
+  box.scrollTop += Math.max(0, tab.parentElement!.getBoundingClientRect().top - box.getBoundingClientRect().top);
 }
 
 function turn(event: KeyboardEvent): void {

@@ -1,6 +1,7 @@
 // What else the show file can say of a move: fields made from its schema, but for those that have buttons or rows of their own.
 import { useEffect, useState } from "preact/hooks";
-import { get, type Path } from "./api";
+import { get, type Parameter, type Path } from "./api";
+import { patterns } from "./store";
 import { Fields, plain, schemaNow, setSchema, worded, type Json, type Maker } from "./fields";
 
 // Changed by the buttons of the place, by dragging, or by drafting.
@@ -23,12 +24,27 @@ export function MoreOfMove({ row, at, say }: { row: Json; at: Path; say: (key: s
       <summary>Cue word, note and more</summary>
       {open && ready && (
         <Fields
-          of={plain(schemaNow().$defs[at[0] === "timeline" ? "Entry" : "Step"])} values={row} first={FIRST} words={WORDS} without={withoutUse(row)} path={`move ${at.join(" ")}`}
+          of={withValues(plain(schemaNow().$defs[at[0] === "timeline" ? "Entry" : "Step"]), row)} values={row} first={FIRST} words={WORDS} without={withoutUse(row)} path={`move ${at.join(" ")}`}
           put={(key, value) => say(key, value, WORDS[key] ?? worded(key))}
         />
       )}
     </details>
   );
+}
+
+/** The schema with the values that the row's own pattern leaves open, each by its name; any name, where the pattern is not known here. */
+function withValues(of: Json, row: Json): Json {
+  const open = patterns.value.find((each) => each.name === row.pattern);
+  if (!open || !of.properties.with) return of;
+  const properties = Object.fromEntries(open.parameters.map((each) => [each.name, ofParameter(each)]));
+  const unknown = Object.keys(row.with ?? {}).filter((key) => !(key in properties)); // to be seen, and taken out
+  return { ...of, properties: { ...of.properties, with: { description: of.properties.with.description, properties: { ...properties, ...Object.fromEntries(unknown.map((key) => [key, { type: "string" }])) } } } };
+}
+
+function ofParameter({ choices, help, low, high, unit, ...each }: Parameter): Json {
+  if (choices.length) return { enum: choices, default: each.default, description: help };
+  const range = `${low} … ${high}${unit ? ` ${unit}` : ""}`;
+  return { type: "string", description: help ? `${help}; ${range}` : range, examples: [each.default === null ? "as the prop" : String(each.default)] };
 }
 
 /** Keys that are changed elsewhere, and those that this kind of entry cannot say, or not beside what it says; one that is there can be taken out. */

@@ -26,7 +26,7 @@ function OwnPattern({ name, record }: { name: string; record: Json }) {
   return (
     <details class="inner"><summary>{name}</summary>
       <Rename name={name} />
-      <Fields of={formOf(wayOf(said), said)} values={said} words={WORDS} path={`pattern ${name}`}
+      <Fields of={formOf(wayOf(said), said)} values={said} words={WORDS} path={`pattern ${name}`} must={schemaNow().pattern_form.ways[wayOf(said)].required}
         put={(key, value) => operateOn((file) => file.patterns?.[name]?.[key], value, (now) => ({ do: "change-pattern", name, values: { [key]: now } }), `${name}: ${worded(key)}`)} />
       <Uses name={name} />
       <Delete name={name} />

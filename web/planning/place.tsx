@@ -19,7 +19,9 @@ export function PlaceForm() {
   const blocks = chosenBlocks();
   const first = () => box.current?.querySelector<HTMLElement>("form input, .steps button")?.focus({ preventScroll: true });
   useEffect(() => {
-    if (opened.value) first();
+    if (!opened.value) return;
+    if (box.current?.parentElement) box.current.parentElement.scrollTop = 0; // a form further down may have been looked at
+    first();
   }, [opened.value, at?.beat, at?.who.join()]);
   useEffect(() => {
     // A form that was replaced by another one takes the keyboard with it.
@@ -309,7 +311,11 @@ function PatternField({ label, value, choose, who, at, near, found }: { label: s
   useEffect(() => {
     let live = true;
     if (!asked) return;
-    get<{ patterns: Pattern[] }>(`patterns?who=${encodeURIComponent(asked)}&at=${at}`).then((now) => live && found(now.patterns), () => {});
+    get<{ patterns: Pattern[] }>(`patterns?who=${encodeURIComponent(asked)}&at=${at}`).then((now) => {
+      if (!live) return;
+      found(now.patterns);
+      patterns.value = now.patterns; // patterns of the show's own among them
+    }, () => {});
     return () => { live = false; };
   }, [asked, at, state.value?.revision]);
   const all = near.length ? near : patterns.value;
