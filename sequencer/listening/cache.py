@@ -17,7 +17,7 @@ from sequencer.files import write_text
 if TYPE_CHECKING:
     from sequencer.timing.song import Song
 
-ANALYSIS = "18"  # increased whenever the same file would give a different result
+ANALYSIS = "19"  # increased whenever the same file would give a different result
 
 _CURVES = (
     "beats", "downbeats", "energy", "bar_confidence",
