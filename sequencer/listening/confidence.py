@@ -10,9 +10,8 @@ from sequencer.arrays import Bools, Floats, Ints
 
 _BEAT = (0.3655, 1.2596, 1.5577)  # of the beat's own odds, of those around it, constant
 _BAR = (1.385, -0.048)  # of the odds that one and beats are right, constant
-_TOGETHER = (
-    2 / 3
-)  # power of the beats' mean: those of a bar are right or wrong together, but not wholly (of 0.4 to 1 by folds)
+# power of the beats' mean: those of a bar are right or wrong together, but not wholly (of 0.4 to 1, benchmarks)
+_TOGETHER = 2 / 3
 _METRE = (1.0168, -0.9021)  # of its odds, constant
 _AROUND = 4  # beats on either side
 _LEAST = 0.01  # shares are taken to lie between this and 1 less this
