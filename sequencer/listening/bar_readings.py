@@ -7,7 +7,14 @@ from numpy.typing import NDArray
 
 from sequencer.arrays import Floats, Ints
 from sequencer.listening.activations import Activations
-from sequencer.listening.bar_choice import BAR_METRES, BarWays, bar_ways, laid_bars
+from sequencer.listening.bar_chances import chance_of_ones
+from sequencer.listening.bar_choice import (
+    BAR_METRES,
+    BarWays,
+    bar_ways,
+    laid_bars,
+    scored_by_beat,
+)
 from sequencer.listening.bar_evidence import bar_evidence
 from sequencer.listening.levels import Counted
 from sequencer.listening.spectra import FRAMES
@@ -34,6 +41,8 @@ class LaidBars:
         Place of the first beat that is a one in most bars of that metre, 0 … metre − 1.
     ways : BarWays
         All ways to lay them through the whole song.
+    ones : ndarray, shape (n,) [1]
+        Probability that each beat is a one.
     """
 
     places: Ints
@@ -41,12 +50,7 @@ class LaidBars:
     metre: int
     phase: int
     ways: BarWays
-
-    @property
-    def share(self) -> float:
-        """Probability of these bars among all ways without changes."""
-        own = (self.ways.metres == self.metre) & (self.ways.phases == self.phase)
-        return float(self.ways.shares[own].sum())
+    ones: Floats
 
 
 def bars_in_context(
@@ -74,11 +78,12 @@ def bars_in_context(
     """
     evidence = bar_evidence(times, heard, chroma, BAR_METRES)
     ways = bar_ways(evidence, heard.metres, metre_odds(counted), counted[0].path.metre)
-    metres, places = laid_bars(evidence, ways, _metres_at(times, heard))
+    score = scored_by_beat(evidence, ways, _metres_at(times, heard))
+    metres, places = laid_bars(score)
     metre = int(np.bincount(metres).argmax())
     ones = np.flatnonzero((places == 0) & (metres == metre))
     phase = int(np.bincount(ones % metre).argmax()) if len(ones) else 0
-    return LaidBars(places, metres, metre, phase, ways)
+    return LaidBars(places, metres, metre, phase, ways, chance_of_ones(score))
 
 
 def _metres_at(times: Floats, heard: Activations) -> Floats | None:

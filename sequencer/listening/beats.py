@@ -154,21 +154,18 @@ def count_of(
         sum(reading.share for reading in readings if reading.metre == best),
         led,
     )
-    return count if laid is None else _sure_count(count, first, down, laid, np.isin(times, put))
+    return count if laid is None else _sure_count(count, first, laid, np.isin(times, put))
 
 
-def _sure_count(
-    count: BeatCount, first: Bools, down: Floats, laid: LaidBars, put: Bools
-) -> BeatCount:
+def _sure_count(count: BeatCount, first: Bools, laid: LaidBars, put: Bools) -> BeatCount:
     """The count with its confidence as shares that hold; `put` are beats that a steady tempo put where they are."""
     firsts = np.flatnonzero(first)
     ends = np.append(firsts[1:], len(first))
-    mean, lead = [], []
-    for low, high in zip(firsts, ends, strict=True):
-        others = down[low + 1 : high].max() if high - low > 1 else 0.0
-        mean.append(float(count.beat_confidence[low:high].mean()))
-        lead.append(float(down[low] / (down[low] + others + 0.05)))
-    bars = sure_bars(np.array(mean), np.array(lead), laid.share)
+    mean = [
+        float(count.beat_confidence[low:high].mean())
+        for low, high in zip(firsts, ends, strict=True)
+    ]
+    bars = sure_bars(np.array(mean), laid.ones[firsts])
     slipped = put | slipped_beats(count.beats)
     return replace(
         count,

@@ -18,7 +18,7 @@ from sequencer.system_folders import cache_folder
 if TYPE_CHECKING:
     from sequencer.timing.song import Song
 
-ANALYSIS = "18"  # increased whenever the same file would give a different result
+ANALYSIS = "19"  # increased whenever the same file would give a different result
 
 _CURVES = (
     "beats", "downbeats", "energy", "bar_confidence",

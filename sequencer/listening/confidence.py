@@ -9,7 +9,9 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 
 _BEAT = (0.3655, 1.2596, 1.5577)  # of the beat's own odds, of those around it, constant
-_BAR = (0.9076, 0.3737, 0.5866, -1.1923)  # of its beats' odds, its lead, the bars' odds, constant
+_BAR = (1.385, -0.048)  # of the odds that one and beats are right, constant
+# power of the beats' mean: those of a bar are right or wrong together, but not wholly (of 0.4 to 1, benchmarks)
+_TOGETHER = 2 / 3
 _METRE = (1.0168, -0.9021)  # of its odds, constant
 _AROUND = 4  # beats on either side
 _LEAST = 0.01  # shares are taken to lie between this and 1 less this
@@ -51,17 +53,15 @@ def sure_beats(heard: Floats) -> Floats:
     return _share(_BEAT[0] * odds_of(heard) + _BEAT[1] * odds_of(around) + _BEAT[2])
 
 
-def sure_bars(heard: Floats, lead: Floats, share: float) -> Floats:
+def sure_bars(heard: Floats, one: Floats) -> Floats:
     """Probability that the first beat of each bar is the one, and all its beats are beats.
 
     Parameters
     ----------
     heard : ndarray, shape (n,) [1]
         What the network says of its beats, in the mean.
-    lead : ndarray, shape (n,) [1]
-        How clearly it hears the first beat before the others, 0 … 1.
-    share : float
-        Of these bars among all ways to lay them.
+    one : ndarray, shape (n,) [1]
+        Probability that its first beat is a one, see `bar_chances`.
 
     Returns
     -------
@@ -71,7 +71,7 @@ def sure_bars(heard: Floats, lead: Floats, share: float) -> Floats:
     -----
     Source: module docstring.
     """
-    told = _share(_BAR[0] * odds_of(heard) + _BAR[1] * lead + _BAR[2] * odds_of(share) + _BAR[3])
+    told = _share(_BAR[0] * odds_of(heard**_TOGETHER * one) + _BAR[1])
     return np.where(heard < _UNHEARD, np.minimum(told, heard), told)
 
 

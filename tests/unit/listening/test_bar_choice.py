@@ -5,7 +5,13 @@ import pytest
 
 from sequencer.listening import bar_choice as module
 from sequencer.listening.activations import Activations
-from sequencer.listening.bar_choice import BAR_METRES, bar_features, bar_ways, laid_bars
+from sequencer.listening.bar_choice import (
+    BAR_METRES,
+    bar_features,
+    bar_ways,
+    laid_bars,
+    scored_by_beat,
+)
 from sequencer.listening.bar_evidence import BarEvidence, bar_evidence
 from sequencer.listening.bar_readings import LaidBars, bars_in_context, shifted_readings
 from sequencer.listening.bar_weights import BAR_WEIGHTS
@@ -33,12 +39,16 @@ def likely(metre):
     return {metre: 0.0}
 
 
+def laid(evidence, odds, there=None):
+    return laid_bars(scored_by_beat(evidence, bar_ways(evidence, EVEN, odds, 4), there))
+
+
 @pytest.mark.parametrize(("metre", "phase"), [(3, 2), (4, 1), (4, 3), (5, 2), (7, 4)])
 def test_the_one_is_where_strokes_stand_out(metre, phase):
     evidence = told(range(phase, 96, metre))
 
     ways = bar_ways(evidence, EVEN, likely(metre), metre)
-    metres, places = laid_bars(evidence, ways)
+    metres, places = laid_bars(scored_by_beat(evidence, ways))
 
     np.testing.assert_array_equal(np.flatnonzero(places == 0), np.arange(phase, 96, metre))
     assert set(metres.tolist()) == {metre}
@@ -88,7 +98,7 @@ def test_a_metre_that_changes_for_good_is_followed():
     there = np.full((192, 8), -5.0)
     there[:96, 4], there[96:, 3] = -0.1, -0.1
 
-    metres, places = laid_bars(evidence, bar_ways(evidence, EVEN, {3: 0.0, 4: 0.0}, 4), there)
+    metres, places = laid(evidence, {3: 0.0, 4: 0.0}, there)
 
     found = np.flatnonzero(places == 0)
     wrong = set(found.tolist()) ^ set(ones)
@@ -103,7 +113,7 @@ def test_a_doubt_about_the_metre_for_a_few_bars_changes_nothing():
     there[:, 4] = -0.1
     there[100:112, 4], there[100:112, 3] = -2.0, -0.2
 
-    metres, places = laid_bars(evidence, bar_ways(evidence, EVEN, {3: 0.0, 4: 0.0}, 4), there)
+    metres, places = laid(evidence, {3: 0.0, 4: 0.0}, there)
 
     assert set(metres.tolist()) == {4}
     np.testing.assert_array_equal(np.flatnonzero(places == 0), np.arange(0, 192, 4))
@@ -136,28 +146,30 @@ def test_harmony_alone_tells_the_one(one):
 
     evidence = bar_evidence(TIMES, heard, chroma, BAR_METRES)
     lead = [evidence.strokes[p::4, 2].mean() for p in range(4)]
-    laid = bars_in_context(TIMES, heard, chroma, counted())
+    found = bars_in_context(TIMES, heard, chroma, counted())
 
     assert int(np.argmax(lead)) == one
-    assert (laid.metre, laid.phase) == (4, one)
-    np.testing.assert_array_equal(np.flatnonzero(laid.places == 0), np.arange(one, 96, 4))
+    assert (found.metre, found.phase) == (4, one)
+    np.testing.assert_array_equal(np.flatnonzero(found.places == 0), np.arange(one, 96, 4))
 
 
 def test_each_shift_is_a_reading_with_its_share():
     evidence = told(range(1, 96, 4), strength=0.5)
     ways = bar_ways(evidence, EVEN, likely(4), 4)
     places = (np.arange(96) - 1) % 4
-    laid = LaidBars(places, np.full(96, 4), 4, 1, ways)
+    bars = LaidBars(places, np.full(96, 4), 4, 1, ways, (places == 0).astype(float))
     given = (
         Reading(tempo=120.0, metre=4, share=0.7),
         Reading(tempo=120.5, metre=2, share=0.1),
         Reading(tempo=60.0, metre=4, share=0.2),
     )
 
-    found = shifted_readings(given, laid, TIMES)
+    own = float(ways.shares[(ways.metres == 4) & (ways.phases == 1)][0])
+
+    found = shifted_readings(given, bars, TIMES)
 
     assert found[0].one == pytest.approx(TIMES[1])
-    assert found[0].share == pytest.approx(0.8 * laid.share, abs=1e-3)
+    assert found[0].share == pytest.approx(0.8 * own, abs=1e-3)
     assert given[2] in found
     fours = [r for r in found if r.metre == 4 and r.tempo == 120.0]
     assert len({r.one for r in fours}) == len(fours) > 1
@@ -194,12 +206,12 @@ def test_a_bar_that_is_cut_short_moves_the_one_from_there_on(monkeypatch):
     evidence = told(ones, n=280, strength=4.0)
 
     def wrong():
-        _, places = laid_bars(evidence, bar_ways(evidence, EVEN, likely(4), 4))
+        _, places = laid(evidence, likely(4))
         return len(set(np.flatnonzero(places == 0).tolist()) ^ set(ones))
 
-    monkeypatch.setattr(module, "_OTHER", 1e9)
+    monkeypatch.setattr(module, "OTHER_COST", 1e9)
     assert wrong() <= 3
-    monkeypatch.setattr(module, "_TURN", 1e9)
+    monkeypatch.setattr(module, "TURN_COST", 1e9)
     assert wrong() > 30
 
 
@@ -225,3 +237,26 @@ def test_the_bass_comes_in_where_the_low_bands_are_as_loud_as_usual():
     heard.bands[: round(TIMES[5] * FRAMES) - 2, :9] = 0.0
 
     assert bar_evidence(TIMES, heard, chroma, BAR_METRES).bass_in == 5
+
+
+@pytest.mark.parametrize(
+    ("second", "metre"), [(2.0, 4), (0.25, 2)], ids=["in doubt of four", "clear ones of two"]
+)
+def test_bars_of_two_are_told_only_where_they_are_clear(second, metre):
+    """Every second beat stands out, and every fourth a little more; the search found bars of two."""
+    plain = told(())
+    strokes = told(range(0, 96, 2), strength=2.0).strokes
+    strokes = strokes + told(range(0, 96, 4), strength=second).strokes
+
+    ways = bar_ways(BarEvidence(strokes, plain.turns, plain.returns, 0), EVEN, {2: 0.0, 4: 0.0}, 2)
+
+    assert int(ways.metres[np.argmax(ways.scores)]) == metre
+
+
+def test_ones_are_sure_where_they_stand_out_and_are_told_with_the_bars():
+    heard, chroma = sounding(1)
+
+    bars = bars_in_context(TIMES, heard, chroma, counted())
+
+    assert bars.ones.shape == TIMES.shape
+    assert bars.ones[bars.places == 0].min() > bars.ones[bars.places != 0].max()

@@ -1,5 +1,6 @@
 """What is told of beats and bars: a beat that was put back is to be listened to, and strokes of a count-in are no bar."""
 
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
@@ -60,6 +61,24 @@ def test_bars_on_beats_that_were_put_back_are_told_to_be_listened_to(searched):
     assert plain.confidence.min() > SURE_CONFIDENCE
     doubted = np.flatnonzero(count.confidence < SURE_CONFIDENCE)
     assert set(range(15, 20)) <= set(doubted.tolist()) <= set(range(14, 21))
+
+
+def test_a_bar_is_as_sure_as_its_own_one(searched, monkeypatch):
+    """From beat 60 on the one might be another beat as well."""
+    laid = module.bars_in_context
+    chroma = np.zeros((round(SECONDS * FRAMES), 12), np.float16)
+    searched(AT)
+    plain = count_of(heard(), SECONDS, chroma)
+
+    def doubted(*given):
+        bars = laid(*given)
+        return replace(bars, ones=np.where(np.arange(len(bars.ones)) < 60, bars.ones, 0.4))
+
+    monkeypatch.setattr(module, "bars_in_context", doubted)
+    count = count_of(heard(), SECONDS, chroma)
+
+    np.testing.assert_array_equal(count.confidence[:15], plain.confidence[:15])
+    assert count.confidence[15:].max() < SURE_CONFIDENCE < plain.confidence.min()
 
 
 def test_strokes_of_a_count_in_are_beats_but_no_bar(searched):

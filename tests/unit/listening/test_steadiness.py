@@ -154,11 +154,10 @@ class TestSlips:
 
 class TestShares:
     def test_more_evidence_is_more_sure(self):
-        bars = sure_bars(np.array([0.5, 0.9, 0.9]), np.array([0.5, 0.5, 0.9]), 0.8)
+        bars = sure_bars(np.array([0.5, 0.9, 0.9, 0.5]), np.array([0.5, 0.5, 0.9, 0.9]))
 
-        assert 0 < bars[0] < bars[1] < bars[2] < 1
-        assert sure_bars(np.array([0.9]), np.array([0.9]), 0.4)[0] < bars[2]
-        assert sure_bars(np.array([0.2]), np.array([0.9]), 0.99)[0] == 0.2  # only counted on
+        assert 0 < bars[0] < bars[1] < bars[3] < bars[2] < 1
+        assert sure_bars(np.array([0.2]), np.array([0.99]))[0] == 0.2  # only counted on
         assert sure_metre(0.5) < sure_metre(0.9) < 1.0
 
     def test_a_beat_is_judged_by_those_around_it_too(self):
