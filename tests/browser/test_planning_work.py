@@ -366,6 +366,19 @@ def test_on_a_phone_everything_is_within_the_width(browser, show, folder, scheme
         assert page.evaluate(WIDER) == []
 
 
+def _values_left_open(page, served):
+    """The values that a move leaves open are offered by their names, with what they may be; of a record only a part is changed."""
+    page.locator(".place details .more select").last.select_option("with")
+    values = page.get_by_role("group", name="values of the pattern")
+    values.locator(".more select").select_option("width")
+    values.get_by_text("0.2 … 1.5").wait_for()
+    values.get_by_role("textbox", name="width").fill("0.9")
+    page.keyboard.press("Tab")
+    values.locator(".more select").select_option("way")
+    values.get_by_role("combobox", name="way").select_option("backward")
+    eventually(lambda: "with: {width: 0.9, way: backward}" in text_of(served))
+
+
 def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
     text = SHOW.replace(
         "timeline:\n", "phrases:\n  calm: [{pattern: extension, beats: 8}]\ntimeline:\n"
@@ -397,7 +410,6 @@ def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
         page.unroute("**/api/operations")
         timing.select_option("together")
         eventually(lambda: "timing: together" in text_of(served))
-<<<<<<< HEAD
         # What is so anyway does not stay in the file.
         page.locator(".place details .more select").select_option("mirrored")
         mirrored = page.locator(".place [id$='-mirrored']")
@@ -405,18 +417,7 @@ def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
         eventually(lambda: "mirrored: true" in text_of(served))
         mirrored.select_option("false")
         eventually(lambda: "mirrored" not in text_of(served))
-=======
-        # The values that this move leaves open are offered by their names, with what they may be; of a record only a part is changed.
-        page.locator(".place details .more select").last.select_option("with")
-        values = page.get_by_role("group", name="values of the pattern")
-        values.locator(".more select").select_option("width")
-        values.get_by_text("0.2 … 1.5").wait_for()
-        values.get_by_role("textbox", name="width").fill("0.9")
-        page.keyboard.press("Tab")
-        values.locator(".more select").select_option("way")
-        values.get_by_role("combobox", name="way").select_option("backward")
-        eventually(lambda: "with: {width: 0.9, way: backward}" in text_of(served))
->>>>>>> forms
+        _values_left_open(page, served)
         # In a phrase, for this time only: the form stays, and the keyboard where it was.
         page.get_by_role("button", name="Close").click()
         _more_of(page, 7)
