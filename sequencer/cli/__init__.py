@@ -55,6 +55,8 @@ class Verbs(click.Group):
         ctx.meta[_TYPED] = list(args)
         try:
             return super().parse_args(ctx, args)
+        except click.ClickException as error:
+            raise _seen(error) from None
         except OSError as error:  # as --help is printed
             raise _ended(error) from None
 
@@ -72,8 +74,10 @@ class Verbs(click.Group):
             if meant:
                 words = f"{error.message} The file of that name is written ./{meant[0]}"
                 raise click.NoSuchOption(error.option_name, words, ctx=error.ctx) from None
-            raise
-        except (click.ClickException, click.exceptions.Exit):
+            raise _seen(error) from None
+        except click.ClickException as error:
+            raise _seen(error) from None
+        except click.exceptions.Exit:
             raise
         except InputError as error:
             message, status = f"error: {error}", 2
@@ -85,6 +89,12 @@ class Verbs(click.Group):
             raise _ended(error) from None
         _tell(message)
         raise click.exceptions.Exit(status)
+
+
+def _seen(error: click.ClickException) -> click.ClickException:
+    """What was typed wrong, with letters that steer a terminal written out: it may have been copied from elsewhere."""
+    vars(error)["message"] = written_out(error.message)  # click means it to be final
+    return error
 
 
 def _ended(error: Exception) -> click.exceptions.Exit:

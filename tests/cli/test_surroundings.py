@@ -67,6 +67,16 @@ def test_output_that_nobody_takes(monkeypatch, capsys, words, number, status, li
     assert capsys.readouterr().err == line
 
 
+@pytest.mark.parametrize(
+    "words", [["check", "a", "\u202e"], ["\u202e"], ["check", "--\u202e"], ["check", "a", "--danced", "\u202e"], ["--\u202e"]]
+)  # fmt: skip
+def test_words_that_steer_a_terminal_are_written_out(words):
+    result = run(*words)
+    assert result.exit_code == 2
+    assert "\\u202e" in result.output
+    assert "\u202e" not in result.output
+
+
 def test_a_pipe_that_breaks_elsewhere_is_a_bug(monkeypatch, tmp_path):
     def broken():
         raise BrokenPipeError(errno.EPIPE, "a process died")
