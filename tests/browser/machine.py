@@ -56,7 +56,7 @@ def browser(playwright_driver):
 
 @pytest.fixture(scope="session")
 def flat_browser(playwright_driver):
-    """Chromium without WebGL."""
+    """Chromium without WebGL: for tests that look at no picture too, since a page without it costs half."""
     running = playwright_driver.chromium.launch(
         executable_path=executable(), headless=True,
         args=[*FLAGS, "--disable-gpu", "--disable-3d-apis", "--disable-software-rasterizer"],

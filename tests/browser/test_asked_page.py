@@ -4,7 +4,7 @@ import pytest
 
 
 @pytest.fixture
-def asking(browser, quartet, opened):
+def asking(flat_browser, quartet, opened):
     """Opens the page of a show of four with something behind its address; the show's beats are half a second apart."""
 
     class Address:
@@ -14,7 +14,7 @@ def asking(browser, quartet, opened):
         def as_uri(self):
             return f"{quartet.mute.as_uri()}#{self.asked}"
 
-    return lambda asked: opened(browser, Address(asked), viewport=opened.SMALL)
+    return lambda asked: opened(flat_browser, Address(asked), viewport=opened.SMALL)
 
 
 def test_the_loop_is_there_slowed_and_repeated(asking, quartet):

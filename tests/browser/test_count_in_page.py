@@ -29,15 +29,15 @@ HANDED = """() => [[-0.05, 0, 0], [-0.005, 0, 0], [0.05, 0, 0], [null, 0.3, 0.4]
 })"""
 
 
-def test_a_click_that_comes_too_late_is_left_out(browser, quartet, opened):
+def test_a_click_that_comes_too_late_is_left_out(flat_browser, quartet, opened):
     """50 ms behind its beat it would be heard beside it; 5 ms behind it sounds now; a slow loudspeaker is given its clicks sooner."""
-    with opened(browser, quartet.mute, viewport=opened.SMALL) as there:
+    with opened(flat_browser, quartet.mute, viewport=opened.SMALL) as there:
         assert there.page.evaluate(HANDED) == [[], [0], [50], [100], []]
 
 
-def test_a_count_in_that_is_stopped_falls_silent(browser, quartet, opened):
+def test_a_count_in_that_is_stopped_falls_silent(flat_browser, quartet, opened):
     """Beats half a second apart, stopped a quarter of a second after the second."""
-    with opened(browser, quartet.mute, viewport=opened.SMALL) as there:
+    with opened(flat_browser, quartet.mute, viewport=opened.SMALL) as there:
         counted, stopped = there.page.evaluate(PEAKS)
         assert there.complaints == []
     assert min(counted) > 0.2
