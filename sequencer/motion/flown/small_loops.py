@@ -3,6 +3,8 @@
 Each of these does what its caller does with arrays, number by number in the same order, so that every digit is the same
 (`small_code.py` says when which is used); as Python they run too, a thousand times slower. After a change here
 `python -m sequencer.motion.flown.small_code` makes the machine code anew.
+
+Source: as for what they do the work of: `link_gaps` and `even_splines`.
 """
 
 from collections.abc import Sequence
@@ -91,12 +93,12 @@ def spline_values(
     coefficients : ndarray, shape ((spans + 5)·3,) [m]
     beats : ndarray, shape (n,) [spans]
         Counted from the start of the first span.
-    tables : ndarray, shape (5·36,)
+    tables : ndarray, shape (5·36,) [1]
         Of each order the coefficients of x^m in B_j, rows of six.
-    folds : ndarray, shape (5·6,)
+    folds : ndarray, shape (5·6,) [1]
         Of each order by what it folds onto the coefficients.
     scales : ndarray, shape (5,) [beats^order]
-    work : ndarray, shape (12,)
+    work : ndarray, shape (12,) [1]
         Room for what lies between.
     values : ndarray, shape (count·n·3,) [m per beat^order]
     n, spans, first, count : int
