@@ -34,9 +34,9 @@ def counted(planner):
     return planner.page.locator(".thought").inner_text()
 
 
-def test_taps_between_the_beats_move_the_count_there(browser, show):
+def test_taps_between_the_beats_move_the_count_there(flat_browser, show):
     """Tapped a quarter of a second after each beat: the page says so, offers it, shows what moves, and writes one line."""
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Count")
         planner.page.locator("button.tap").click()
         planner.page.wait_for_function("() => document.querySelector('.transport .main').innerText === 'Stop'")  # fmt: skip
@@ -85,9 +85,9 @@ TAPS_EXPECTED = """async (count) => {
 }"""
 
 
-def test_a_tap_is_the_moment_that_was_heard_when_the_finger_went_down(browser, show):
+def test_a_tap_is_the_moment_that_was_heard_when_the_finger_went_down(flat_browser, show):
     """Held against the sound card's own account: what it was given to play when, and which sample leaves now."""
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         page = planner.page
         page.evaluate(SPY)
         planner.tab("Count")
@@ -106,8 +106,8 @@ def test_a_tap_is_the_moment_that_was_heard_when_the_finger_went_down(browser, s
         assert sent["latency"] is not None
 
 
-def test_the_whole_of_it_by_keyboard(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_the_whole_of_it_by_keyboard(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         page = planner.page
         page.locator("#tab-findings").focus()
         for _ in range(3):
@@ -142,8 +142,8 @@ def test_the_whole_of_it_by_keyboard(browser, show):
         assert planner.faults == []
 
 
-def test_letters_are_keys_only_while_the_panel_has_the_keyboard(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_letters_are_keys_only_while_the_panel_has_the_keyboard(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Count")
         planner.count(1, 1).focus()
         planner.page.keyboard.press("1")
@@ -153,8 +153,8 @@ def test_letters_are_keys_only_while_the_panel_has_the_keyboard(browser, show):
         assert planner.page.locator(".tap b").inner_text() == ""
 
 
-def test_the_one_moved_by_a_beat_and_left_as_it_was(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_the_one_moved_by_a_beat_and_left_as_it_was(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Count")
         planner.page.get_by_role("button", name="One a beat later").click()
         said = counted(planner)
@@ -172,9 +172,9 @@ IN_PARTS = SHOW.replace("{from: 3.1, pattern", "{from: A 2, pattern").replace(
 )  # fmt: skip
 
 
-def test_sections_are_named_split_moved_and_joined_as_one_operation(browser, show):
+def test_sections_are_named_split_moved_and_joined_as_one_operation(flat_browser, show):
     show.write_text(IN_PARTS, encoding="utf-8")
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         page = planner.page
         before = [one["name"] for one in served.page.get("view")[1]["sections"]]
         assert before[:3] == ["A 1", "A 2", "A 3"]
@@ -200,9 +200,9 @@ def test_sections_are_named_split_moved_and_joined_as_one_operation(browser, sho
         assert planner.faults == []
 
 
-def test_a_section_that_somebody_begins_with_is_not_joined_away(browser, show):
+def test_a_section_that_somebody_begins_with_is_not_joined_away(flat_browser, show):
     show.write_text(IN_PARTS, encoding="utf-8")
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Count")
         planner.page.get_by_role("button", name="Join A 2 with").click()
         planner.page.locator(".refused").wait_for()
@@ -210,12 +210,12 @@ def test_a_section_that_somebody_begins_with_is_not_joined_away(browser, show):
         assert served.page.get("show")[1]["revision"] == 1
 
 
-def test_clicks_follow_the_count_that_is_thought_of(browser, show):
+def test_clicks_follow_the_count_that_is_thought_of(flat_browser, show):
     """What the sound card is given to click: the beats of the count that is shown, higher on the one."""
     spy = """() => { window.clicked = []; const make = AudioContext.prototype.createOscillator;
       AudioContext.prototype.createOscillator = function () { const tone = make.call(this), start = tone.start;
         tone.start = (at) => { window.clicked.push([at, tone.frequency.value]); return start.call(tone, at); }; return tone; }; }"""
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         page = planner.page
         page.evaluate(spy)
         planner.tab("Count")
@@ -241,12 +241,12 @@ def even(gaps, step):
     return near and min(beats) == 1
 
 
-def test_sections_of_the_file_begin_where_they_did_on_another_count(browser, show):
+def test_sections_of_the_file_begin_where_they_did_on_another_count(flat_browser, show):
     """Ten sections by bars, as a show that was begun on the page has them: all are told, and none is outside the song."""
     rows = ", ".join(f"{{from: {2 * k + 1}.1, name: part {k}}}" for k in range(9))
     text = SHOW.replace("one: 0:00.5}", f"one: 0:00.5, sections: [{rows}]}}")
     show.write_text(text, encoding="utf-8")
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         before = [each["start"] for each in served.page.get("view")[1]["sections"]]
         planner.tab("Count")
         for name, last in (
@@ -269,9 +269,9 @@ def test_sections_of_the_file_begin_where_they_did_on_another_count(browser, sho
         assert planner.faults == []
 
 
-def test_a_count_tells_of_every_section_that_begins_elsewhere(browser, show):
+def test_a_count_tells_of_every_section_that_begins_elsewhere(flat_browser, show):
     """Nine new names: none is hidden behind the first eight."""
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Count")
         for k in range(18):
             planner.page.get_by_role("slider", name="Where the song is").fill(str(1 + 2 * k))
@@ -281,11 +281,11 @@ def test_a_count_tells_of_every_section_that_begins_elsewhere(browser, show):
         assert planner.faults == []
 
 
-def test_the_form_of_the_song_holds_sections_as_the_count_does(browser, show):
+def test_the_form_of_the_song_holds_sections_as_the_count_does(flat_browser, show):
     rows = ", ".join(f"{{from: {1 + 2 * k}.1, name: part {k}}}" for k in range(5))
     text = SHOW.replace("one: 0:00.5}", f"one: 0:00.5, sections: [{rows}]}}")
     show.write_text(text, encoding="utf-8")
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         before = [each["start"] for each in served.page.get("view")[1]["sections"]]
         planner.tab("Show")
         planner.page.locator(".forms summary", has_text="Song").click()

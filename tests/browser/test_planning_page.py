@@ -91,9 +91,9 @@ def changed_lines(before, after):
     ]
 
 
-def test_a_move_is_put_by_mouse_saved_and_taken_back(browser, show):
+def test_a_move_is_put_by_mouse_saved_and_taken_back(flat_browser, show):
     before = show.read_bytes()
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.count(1, 5).click()
         planner.page.get_by_role("combobox").fill("wind")
         planner.page.get_by_role("option", name="windmill").first.click()
@@ -116,10 +116,10 @@ def test_a_move_is_put_by_mouse_saved_and_taken_back(browser, show):
         assert planner.faults == []
 
 
-def test_the_whole_of_it_by_keyboard(browser, show):
+def test_the_whole_of_it_by_keyboard(flat_browser, show):
     """Walk to a count, put a move, stretch it, delete it, take everything back."""
     before = show.read_bytes()
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         keys = planner.page.keyboard
         planner.count(1, 1).focus()
         for key in ("ArrowRight", "ArrowDown", "ArrowUp", "End", "Home", "ArrowRight"):
@@ -146,9 +146,9 @@ def test_the_whole_of_it_by_keyboard(browser, show):
         assert planner.faults == []
 
 
-def test_never_clear_before_all_is_looked_at(browser, show):
+def test_never_clear_before_all_is_looked_at(flat_browser, show):
     """While checks are open the verdict says so; what it then says is what the report says."""
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         seen = planner.page.locator(".verdict")
         planner.looked()
         found = served.page.until_checked()
@@ -159,9 +159,9 @@ def test_never_clear_before_all_is_looked_at(browser, show):
         assert found["open"] == []
 
 
-def test_a_spot_is_moved_by_the_arrow_keys(browser, show):
+def test_a_spot_is_moved_by_the_arrow_keys(flat_browser, show):
     before = show.read_text(encoding="utf-8")
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Stage")
         spot = planner.page.locator(".plan .body").first
         spot.focus()
@@ -173,8 +173,8 @@ def test_a_spot_is_moved_by_the_arrow_keys(browser, show):
         assert len(came) == 1
 
 
-def test_what_an_editor_changes_is_seen(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_what_an_editor_changes_is_seen(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         text = show.read_text(encoding="utf-8")
         show.write_text(text.replace("title: Two weaves", "title: Two others"), encoding="utf-8")
         planner.page.wait_for_function(
@@ -183,11 +183,11 @@ def test_what_an_editor_changes_is_seen(browser, show):
         assert planner.faults == []
 
 
-def test_a_file_that_cannot_be_read_is_mended_as_text(browser, show):
+def test_a_file_that_cannot_be_read_is_mended_as_text(flat_browser, show):
     good = show.read_text(encoding="utf-8")
     show.write_text(good.replace("cast:", "cast: ["), encoding="utf-8")
     with warm_desk(show) as served:
-        context = browser.new_context(viewport=WIDE)
+        context = flat_browser.new_context(viewport=WIDE)
         page = context.new_page()
         page.set_default_timeout(PATIENCE)
         page.goto(served.address)
@@ -203,18 +203,18 @@ def test_a_file_that_cannot_be_read_is_mended_as_text(browser, show):
         context.close()
 
 
-def test_words_of_a_show_stay_words(browser, show):
+def test_words_of_a_show_stay_words(flat_browser, show):
     """Markup in names and titles is text on the page."""
     text = show.read_text(encoding="utf-8")
     evil = "<img src=x onerror=window.hacked=1><b>Two</b>"
     show.write_text(text.replace("Two weaves", f"'{evil}'"), encoding="utf-8")
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         assert planner.page.locator("h1").inner_text() == evil
         assert planner.page.evaluate("window.hacked") is None
 
 
-def test_the_song_is_gone_through_before_it_is_played(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_the_song_is_gone_through_before_it_is_played(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.page.locator(".bar", has_text=re.compile("^5$")).click()
         planner.page.wait_for_function(
             "() => document.querySelector('.where').innerText.startsWith('5')"
@@ -225,9 +225,9 @@ def test_the_song_is_gone_through_before_it_is_played(browser, show):
         )  # bar 5 at 120 a minute, from 0.5 s on
 
 
-def test_what_is_refused_says_why_wherever_it_was_done(browser, show):
+def test_what_is_refused_says_why_wherever_it_was_done(flat_browser, show):
     before = show.read_bytes()
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Show")
         planner.page.locator("summary", has_text="Cast").click()
         planner.page.locator("summary", has_text="Ash").click()
@@ -244,8 +244,8 @@ def test_what_is_refused_says_why_wherever_it_was_done(browser, show):
     assert show.read_bytes() == before
 
 
-def test_a_performer_is_renamed_everywhere(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_a_performer_is_renamed_everywhere(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Show")
         planner.page.locator("summary", has_text="Cast").click()
         planner.page.locator("summary", has_text="Birch").click()
@@ -255,8 +255,8 @@ def test_a_performer_is_renamed_everywhere(browser, show):
         assert "Cedar: {at: [3, 4]}" in served.page.get("show")[1]["text"]
 
 
-def test_text_that_is_being_typed_is_kept_and_a_faulty_one_can_be_taken(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_text_that_is_being_typed_is_kept_and_a_faulty_one_can_be_taken(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Text")
         typed = show.read_text(encoding="utf-8").replace("two-beat-weave", "no-such-weave")
         planner.page.locator("textarea").fill(typed)
@@ -270,8 +270,8 @@ def test_text_that_is_being_typed_is_kept_and_a_faulty_one_can_be_taken(browser,
         eventually(lambda: served.page.get("show")[1]["text"] == typed)
 
 
-def test_what_was_refused_is_not_offered_on_a_show_that_was_changed_since(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_what_was_refused_is_not_offered_on_a_show_that_was_changed_since(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Text")
         typed = show.read_text(encoding="utf-8").replace("two-beat-weave", "no-such-weave")
         planner.page.locator("textarea").fill(typed)
@@ -282,22 +282,22 @@ def test_what_was_refused_is_not_offered_on_a_show_that_was_changed_since(browse
         again.wait_for(state="detached")
 
 
-def test_who_followed_a_move_that_is_deleted_stays_where_they_are(browser, show):
+def test_who_followed_a_move_that_is_deleted_stays_where_they_are(flat_browser, show):
     more = SHOW + "  - {pattern: windmill, beats: 8}\n"
     show.write_text(more, encoding="utf-8")
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.page.locator(".block.written").first.click()
         planner.page.get_by_role("button", name="Delete").click()
         eventually(lambda: "two-beat-weave" not in served.page.get("show")[1]["text"])
         assert "from: 7.1" in served.page.get("show")[1]["text"]
 
 
-def test_both_texts_are_seen_where_two_changed_one_place(browser, show):
+def test_both_texts_are_seen_where_two_changed_one_place(flat_browser, show):
     long = (
         "".join(f"# note {k}\n" for k in range(200)) + SHOW
     )  # the place is far below the first line
     show.write_text(long, encoding="utf-8")
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         served.page.do(1, do="change-titles", values={"title": "Mine"})
         theirs = long.replace("Two weaves", "Theirs").replace("# note 3\n", "# note three\n")
         show.write_text(theirs, encoding="utf-8")
@@ -321,8 +321,8 @@ def test_both_texts_are_seen_where_two_changed_one_place(browser, show):
         eventually(lambda: served.page.get("show")[1]["text"] == theirs)
 
 
-def test_undo_takes_back_what_the_server_has_not_answered_about_yet(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_undo_takes_back_what_the_server_has_not_answered_about_yet(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         held = []
         planner.page.route("**/api/operations", lambda route: held.append(route))  # noqa: PLW0108
         planner.count(1, 5).click()
@@ -339,8 +339,8 @@ def test_undo_takes_back_what_the_server_has_not_answered_about_yet(browser, sho
         planner.page.wait_for_selector(".block.written:has-text('windmill')")
 
 
-def test_an_older_answer_never_replaces_a_newer_one(browser, show):
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+def test_an_older_answer_never_replaces_a_newer_one(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.looked()
         held = []
 

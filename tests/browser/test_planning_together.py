@@ -41,9 +41,9 @@ def opened(planner, bar, count):
     planner.page.wait_for_selector(".place .steps")
 
 
-def test_what_follows_moves_along_up_to_the_next_gap(browser, show):
+def test_what_follows_moves_along_up_to_the_next_gap(flat_browser, show):
     before = show.read_bytes()
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         opened(planner, 5, 1)
         box = planner.page.get_by_label("What follows moves along")
         assert "moves along: 2 entries, up to 11.3" in planner.page.locator(".along").inner_text()
@@ -77,14 +77,14 @@ def test_what_follows_moves_along_up_to_the_next_gap(browser, show):
 
 
 def test_what_begins_with_a_section_keeps_its_count_and_the_box_is_empty_at_another_place(
-    browser, show
+    flat_browser, show
 ):
     rows = "[{from: 1.1, name: first}, {from: 9.3, name: second}, {from: 14.1, name: third}]"
     show.write_text(
         FULL.replace("one: 0:00.5}", f"one: 0:00.5, sections: {rows}}}"), encoding="utf-8"
     )
     before = show.read_bytes()
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         opened(planner, 5, 1)
         box = planner.page.get_by_label("What follows moves along")
         assert "1 entry, up to 9.1" in planner.page.locator(".along").inner_text()
@@ -104,9 +104,9 @@ def test_what_begins_with_a_section_keeps_its_count_and_the_box_is_empty_at_anot
         assert planner.faults == []
 
 
-def test_without_it_an_overlap_is_refused_in_a_sentence(browser, show):
+def test_without_it_an_overlap_is_refused_in_a_sentence(flat_browser, show):
     before = show.read_bytes()
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         opened(planner, 5, 1)
         for beats in (17, 18):
             planner.page.get_by_role("button", name="1 beat longer").click()
@@ -117,9 +117,9 @@ def test_without_it_an_overlap_is_refused_in_a_sentence(browser, show):
         assert planner.faults == []
 
 
-def test_somebody_is_away_tonight_and_somebody_stands_in(browser, show):
+def test_somebody_is_away_tonight_and_somebody_stands_in(flat_browser, show):
     before = show.read_bytes()
-    with warm_desk(show) as served, Planner(browser, served.address) as planner:
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         planner.tab("Who")
         birch = planner.page.get_by_role("region", name="Birch")
         assert "comes in at 7.2" in birch.inner_text()

@@ -85,10 +85,13 @@ def words_of(pdf):
     ).stdout
 
 
-def test_from_an_empty_folder_with_a_song_to_printed_sheets(browser, folder):
+def test_from_an_empty_folder_with_a_song_to_printed_sheets(flat_browser, folder):
     """Nothing is written by hand: a song brought in, one form, a draft, the sheets."""
     path = folder / "ferry.yaml"
-    with warm_desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
+    with (
+        warm_desk(path) as served,
+        visitor(flat_browser, served.address, ".beginning form") as page,
+    ):
         page.get_by_label("Or bring one from elsewhere").set_input_files(FERRY)
         page.get_by_text("lies beside the show now").wait_for()
         page.get_by_label("Name", exact=True).fill("Wren")
@@ -125,11 +128,14 @@ def test_from_an_empty_folder_with_a_song_to_printed_sheets(browser, folder):
 
 
 def test_a_begun_show_that_is_undone_is_brought_back_and_never_begun_over(
-    browser, folder, tmp_path_factory
+    flat_browser, folder, tmp_path_factory
 ):
     shutil.copy(tmp_path_factory.getbasetemp() / "song.wav", folder)
     path = folder / "undone.yaml"
-    with warm_desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
+    with (
+        warm_desk(path) as served,
+        visitor(flat_browser, served.address, ".beginning form") as page,
+    ):
         page.get_by_label("Name", exact=True).fill("Wren")
         page.get_by_label("Stature").fill("3 m")
         page.get_by_role("button", name="Make the show").click()
@@ -157,10 +163,13 @@ def test_a_begun_show_that_is_undone_is_brought_back_and_never_begun_over(
         page.locator(".verdict", has_text="Not connected").wait_for()
 
 
-def test_a_show_is_begun_and_a_draft_given_up_by_keyboard(browser, folder, tmp_path_factory):
+def test_a_show_is_begun_and_a_draft_given_up_by_keyboard(flat_browser, folder, tmp_path_factory):
     shutil.copy(tmp_path_factory.getbasetemp() / "song.wav", folder)
     path = folder / "keys.yaml"
-    with warm_desk(path) as served, visitor(browser, served.address, ".beginning form") as page:
+    with (
+        warm_desk(path) as served,
+        visitor(flat_browser, served.address, ".beginning form") as page,
+    ):
         keys = page.keyboard
         page.get_by_label("Title").focus()
         keys.press("Control+a")
@@ -188,9 +197,9 @@ def test_a_show_is_begun_and_a_draft_given_up_by_keyboard(browser, folder, tmp_p
         assert "drafted" not in str(served.page.get("show")[1]["values"]["timeline"])
 
 
-def test_the_tour_by_keyboard_put_away_and_called_again(browser, show):
+def test_the_tour_by_keyboard_put_away_and_called_again(flat_browser, show):
     with warm_desk(show) as served:
-        with visitor(browser, served.address) as page:
+        with visitor(flat_browser, served.address) as page:
             tour = page.locator(".tour")
             tour.wait_for()
             assert page.evaluate("document.activeElement === document.body")  # it takes nothing
@@ -208,18 +217,18 @@ def test_the_tour_by_keyboard_put_away_and_called_again(browser, show):
             comes_to(page, "The sheet")
             page.get_by_role("button", name="No tour").click()
             page.wait_for_function("() => !document.querySelector('.toured')")
-        with visitor(browser, served.address) as page:
+        with visitor(flat_browser, served.address) as page:
             page.wait_for_timeout(500)
             assert page.locator(".tour").count() == 0
 
 
-def test_the_stretch_at_a_count_is_drafted_while_something_else_is_changed(browser, show):
+def test_the_stretch_at_a_count_is_drafted_while_something_else_is_changed(flat_browser, show):
     more = "  - {from: 11.1, pattern: wheel-spin, beats: 32}\n"
     parts = "sections: [{from: 1.1, name: A}, {from: 3.1, name: A}, {from: 7.1, name: A}]"
     text = SHOW.replace("one: 0:00.5", f"one: 0:00.5, {parts}") + more
     assert parts in text  # clicks are one part to the ear
     show.write_text(text, encoding="utf-8")
-    with warm_desk(show) as served, visitor(browser, served.address) as page:
+    with warm_desk(show) as served, visitor(flat_browser, served.address) as page:
         page.locator(".count[aria-label^='Bar 9, count 1, ']").click()
         page.get_by_role("button", name="Draft 7.1 to 11.1").click()
         page.wait_for_selector(".offered")
@@ -244,10 +253,10 @@ def test_the_stretch_at_a_count_is_drafted_while_something_else_is_changed(brows
         page.get_by_role("button", name="Draft what is empty").wait_for()
 
 
-def test_a_draft_that_cannot_be_says_why(browser, show):
+def test_a_draft_that_cannot_be_says_why(flat_browser, show):
     text = SHOW.replace("known: [extension, wheel-spin, two-beat-weave, static-spin]", "never: [weave], known: [windmil]")  # fmt: skip
     show.write_text(text.replace("two-beat-weave, beats", "wheel-spin, beats"), encoding="utf-8")
-    with warm_desk(show) as served, visitor(browser, served.address, "#tab-draft") as page:
+    with warm_desk(show) as served, visitor(flat_browser, served.address, "#tab-draft") as page:
         page.get_by_role("tab", name="Draft").click()
         page.get_by_role("button", name="Draft what is empty").click()
         page.locator(".drafting .fault").wait_for()
@@ -256,10 +265,10 @@ def test_a_draft_that_cannot_be_says_why(browser, show):
         page.locator(".forms summary:focus", has_text="Cast").wait_for()
 
 
-def test_chosen_sheets_and_exports_of_a_show_that_stops(browser, show):
+def test_chosen_sheets_and_exports_of_a_show_that_stops(flat_browser, show):
     text = SHOW.replace("[[-12, -9], [12, -9]]", "[[-12, 3.4], [12, 3.4]]")
     show.write_text(text, encoding="utf-8")
-    with warm_desk(show) as served, visitor(browser, served.address) as page:
+    with warm_desk(show) as served, visitor(flat_browser, served.address) as page:
         page.get_by_role("tab", name="Print").focus()
         page.keyboard.press("Enter")
         page.get_by_label("what I choose").focus()
@@ -290,8 +299,8 @@ def test_chosen_sheets_and_exports_of_a_show_that_stops(browser, show):
         assert (show.parent / "exports" / "small" / "timetable.csv").is_file()
 
 
-def test_the_rehearsal_page_opens_and_knows_nothing_of_the_planning_page(browser, show):
-    with warm_desk(show) as served, visitor(browser, served.address) as page:
+def test_the_rehearsal_page_opens_and_knows_nothing_of_the_planning_page(flat_browser, show):
+    with warm_desk(show) as served, visitor(flat_browser, served.address) as page:
         page.get_by_role("tab", name="Print").click()
         page.get_by_label("Count track").uncheck()
         page.get_by_role("button", name="Make these").click()
@@ -311,9 +320,9 @@ def test_the_rehearsal_page_opens_and_knows_nothing_of_the_planning_page(browser
         assert asked in {403, "not even asked"}
 
 
-def test_a_song_that_is_gone_is_chosen_on_the_page(browser, show):
+def test_a_song_that_is_gone_is_chosen_on_the_page(flat_browser, show):
     (show.parent / "song.wav").rename(show.parent / "moved.wav")
-    with warm_desk(show) as served, visitor(browser, served.address, ".song-file") as page:
+    with warm_desk(show) as served, visitor(flat_browser, served.address, ".song-file") as page:
         page.locator(".first").get_by_label("Beside the show").select_option("moved.wav")
         page.locator(".first").get_by_role("button", name="Take this song").click()
         page.wait_for_selector(".eight")
@@ -322,7 +331,7 @@ def test_a_song_that_is_gone_is_chosen_on_the_page(browser, show):
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="a browser that is a shell script")
-def test_the_page_is_opened_by_a_ticket_once(browser, show, tmp_path_factory):
+def test_the_page_is_opened_by_a_ticket_once(flat_browser, show, tmp_path_factory):
     seen = tmp_path_factory.mktemp("browser") / "seen"
     asks = seen.with_name("browser.sh")
     asks.write_text(f'#!/bin/sh\nprintf "%s" "$1" > "{seen}.part" && mv "{seen}.part" "{seen}"\n')
@@ -334,11 +343,11 @@ def test_the_page_is_opened_by_a_ticket_once(browser, show, tmp_path_factory):
     try:
         process.stdout.readline()
         address = eventually(lambda: seen.is_file() and seen.read_text())
-        with visitor(browser, address) as page:
+        with visitor(flat_browser, address) as page:
             assert "ticket" not in page.url
             page.reload()
             page.wait_for_selector(".eight")
-            with visitor(browser, address, "main.opening p") as other:
+            with visitor(flat_browser, address, "main.opening p") as other:
                 other.get_by_text("has lost its key").wait_for()
     finally:
         process.kill()
@@ -347,10 +356,10 @@ def test_the_page_is_opened_by_a_ticket_once(browser, show, tmp_path_factory):
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
-def test_on_a_phone_everything_is_within_the_width(browser, show, folder, scheme):
+def test_on_a_phone_everything_is_within_the_width(flat_browser, show, folder, scheme):
     with (
         warm_desk(show) as served,
-        visitor(browser, served.address, viewport=PHONE, color_scheme=scheme) as page,
+        visitor(flat_browser, served.address, viewport=PHONE, color_scheme=scheme) as page,
     ):
         for tab in ("Draft", "Print", "Show"):
             page.get_by_role("tab", name=tab).click()
@@ -361,7 +370,7 @@ def test_on_a_phone_everything_is_within_the_width(browser, show, folder, scheme
             assert page.evaluate(WIDER) == [], tab
     with (
         warm_desk(folder / "new.yaml") as served,
-        visitor(browser, served.address, ".beginning form", viewport=PHONE, color_scheme=scheme) as page,
+        visitor(flat_browser, served.address, ".beginning form", viewport=PHONE, color_scheme=scheme) as page,
     ):  # fmt: skip
         assert page.evaluate(WIDER) == []
 
@@ -379,12 +388,12 @@ def _values_left_open(page, served):
     eventually(lambda: "with: {width: 0.9, way: backward}" in text_of(served))
 
 
-def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(browser, show):
+def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(flat_browser, show):
     text = SHOW.replace(
         "timeline:\n", "phrases:\n  calm: [{pattern: extension, beats: 8}]\ntimeline:\n"
     ) + "  - {from: 7.1, phrase: calm}\n  - {from: 9.1, phrase: calm}\n"  # fmt: skip
     show.write_text(text, encoding="utf-8")
-    with warm_desk(show) as served, visitor(browser, served.address) as page:
+    with warm_desk(show) as served, visitor(flat_browser, served.address) as page:
         _more_of(page, 3)
         cue, note = (page.locator(f".place [id$='-{key}']") for key in ("cue", "note"))
         # Changes of one field while the server still answers the first.
