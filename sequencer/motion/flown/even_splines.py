@@ -246,7 +246,8 @@ def together(curves: Sequence[EvenSpline], beats: Floats, orders: range) -> list
         place = np.mod(place, first.spans)
     flat = place.ravel()
     code = small_code_for(100.0 + 1.5 * len(flat) * len(orders) * len(curves))
-    if code is not None:
+    tabled = orders.step == 1 and orders.start >= 0 and orders.stop <= DEGREE and first.spans > 0
+    if code is not None and tabled:
         return [
             [
                 np.asarray(own.reshape(*place.shape, 3))
@@ -272,10 +273,10 @@ def together(curves: Sequence[EvenSpline], beats: Floats, orders: range) -> list
 
 def _compiled(code: SmallCode, curve: EvenSpline, places: Floats, orders: range) -> Floats:
     """Derivatives at places [spans], shape (orders, n, 3), by machine code: those of `together` in every digit."""
-    own, fixed = curve.coefficients, _fixed_for(curve.step)
+    own, fixed = np.ascontiguousarray(curve.coefficients, dtype=np.float64), _fixed_for(curve.step)
     values: Floats = np.empty((len(orders), len(places), 3))
     code.spline_values(
-        own if own.flags.c_contiguous else np.ascontiguousarray(own), places, *fixed.places,
+        own, places, *fixed.places,
         np.empty(2 * DEGREE + 2), values, len(places), len(own) - DEGREE, orders.start, len(orders),
     )  # fmt: skip
     return values

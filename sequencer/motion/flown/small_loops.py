@@ -8,7 +8,7 @@ Source: as for what they do the work of: `link_gaps` and `even_splines`.
 """
 
 from collections.abc import Sequence
-from math import inf, sqrt
+from math import inf, isnan, sqrt
 from types import FunctionType
 
 from sequencer.arrays import Floats
@@ -77,9 +77,11 @@ def pair_gaps(
                         place = low if place < low else (min(place, high))
                     square = far + place * (place + 2.0 * level)
                     square = square + spot * (spot * length - 2.0 * (place * lean + foot))
-                    nearest = min(nearest, square)
+                    if square < nearest or isnan(square):  # what is no number stays none
+                        nearest = square
                 gap = sqrt(max(nearest, 0.0)) - (radii[b] + rods[5 * q + 4])
-                least[p] = min(least[p], gap)
+                if gap < least[p] or isnan(gap):
+                    least[p] = gap
 
 
 def spline_values(

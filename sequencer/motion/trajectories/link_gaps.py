@@ -193,14 +193,22 @@ def _compiled(
 ) -> Floats:
     """The same by machine code, in every digit."""
     shape = np.broadcast_shapes(hand.shape, tether.shape, wide.shape)
-    props = [np.ascontiguousarray(np.broadcast_to(each, shape)) for each in (hand, tether, wide)]
-    starts, axes, radii = (np.ascontiguousarray(each) for each in bodies)
+    wholes = len(bodies[2]), shape[-2], 3
+    # Where arrays lie is all that the machine code is given: that they are as it reads them is seen to here.
+    props = [_rows(each, shape) for each in (hand, tether, wide)]
+    around = [_rows(each, wholes) for each in bodies[:2]]
+    radii = np.ascontiguousarray(bodies[2], dtype=np.float64)
     least: Floats = np.empty(shape[:-2])
     code.pair_gaps(
-        *props, np.array(rods, dtype=np.float64), starts, axes, radii, least,
+        *props, np.array(rods, dtype=np.float64), *around, radii, least,
         math.prod(shape[:-2]), shape[-2], len(radii), len(rods),
     )  # fmt: skip
     return least
+
+
+def _rows(array: Floats, shape: tuple[int, ...]) -> Floats:
+    """An array of a shape, row by row in memory."""
+    return np.ascontiguousarray(np.broadcast_to(array, shape), dtype=np.float64)
 
 
 def _squares(

@@ -75,6 +75,39 @@ def test_gaps_are_those_of_numpy_in_every_digit(by_numpy, by_code, rods):
         assert np.array_equal(by_numpy(*args), by_code(*args))
 
 
+@pytest.mark.parametrize(
+    "what", ["a hand", "one sample", "a tether", "far away", "a body", "a radius"]
+)
+def test_what_is_no_number_is_never_clear(by_numpy, by_code, what):
+    hand, tether, wide, (starts, axes, radii) = looked_at(3, 4, 5)
+    where, value = {
+        "a hand": (hand[1], np.nan), "one sample": (hand[1, 4:5], np.nan), "a tether": (tether[1], np.nan),
+        "far away": (hand[1, 4:5], np.inf), "a body": (starts[2], np.nan), "a radius": (radii[2:3], np.nan),
+    }[what]  # fmt: skip
+    where[:] = value
+    args = least_gaps, hand, tether, wide, LINE, (starts, axes, radii)
+    with np.errstate(invalid="ignore"):
+        one, other = by_numpy(*args), by_code(*args)
+    assert np.isnan(other[1])
+    assert np.array_equal(one, other, equal_nan=True)
+
+
+def test_arrays_of_any_kind_are_read_as_numbers(by_numpy, by_code):
+    hand, tether, wide, (starts, axes, radii) = looked_at(4, 3, 4)
+    for kind in (np.float32, np.int64):
+        other = tuple(np.asfortranarray(10 * each).astype(kind) for each in (starts, axes, radii))
+        args = least_gaps, (10 * hand).astype(kind).astype(float), tether, wide, FAN, other
+        assert np.allclose(by_numpy(*args), by_code(*args), rtol=1e-5, atol=1e-5)
+    with pytest.raises(ValueError, match="broadcast"):  # as many samples as the hands have
+        by_code(least_gaps, hand, tether, wide, FAN, (starts[:, :5], axes[:, :5], radii))
+    whole = np.arange(36).reshape(12, 3)
+    for coefficients in (whole, whole.astype(np.float32), np.asfortranarray(whole / 7)):
+        curves = [EvenSpline(start=0.0, step=0.5, coefficients=coefficients)]
+        for orders in (range(2), range(5, 6), range(0, 5, 2)):
+            args = together, curves, np.array([1.1, 2.2]), orders
+            assert np.allclose(by_numpy(*args), by_code(*args), rtol=1e-6)
+
+
 def test_where_there_is_nothing_no_gap_is_too_small(by_numpy, by_code):
     hand, tether, wide, _ = looked_at(1, 2, 1)
     nothing = np.empty((0, 33, 3)), np.empty((0, 33, 3)), np.empty(0)
