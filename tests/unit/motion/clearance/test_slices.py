@@ -7,6 +7,7 @@ import pytest
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import Posture
+from sequencer.kept import content_key
 from sequencer.motion.clearance import slices
 from sequencer.motion.clearance.slices import SLICE_BEATS, key_at, slice_edges, slice_keys
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
@@ -14,6 +15,7 @@ from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.drifting import DriftedTrajectory
 from sequencer.motion.performers.walks import Move
 from sequencer.motion.trajectories.trajectory import Trajectory
+from sequencer.timing.position import TOUCH
 from tests.nothing_kept import nothing_kept
 
 EDGES = slice_edges(0.0, 96.0)  # six slices
@@ -92,6 +94,27 @@ def test_a_block_changes_the_slices_it_runs_in(ada):
     one = replace(ada, trajectories={"left": left, "right": right})
     other = replace(ada, trajectories={"left": right, "right": left})
     assert 2 in changed(one, other)  # which hand dances what
+
+
+def test_a_slice_is_known_by_the_spans_and_blends_that_decide_it(ada):
+    (span,) = ada.trajectories["left"].spans
+    spans = (
+        replace(span, end=36.0),
+        replace(span, start=36.0, end=44.0, origin=0.7),
+        replace(span, start=44.0),
+    )
+    own = Trajectory(spans)
+    assert min(blend.half for blend in own.blends) > 10 * TOUCH
+    for blend in own.blends:
+        for at in (blend.boundary - blend.half, blend.boundary + blend.half):
+            for off in (-2.0, -0.5, 0.0, 0.5, 2.0):
+                edges = np.array([8.0, at + off * TOUCH, 90.0])
+                for key, *between in zip(
+                    slices._trajectory_keys(own, edges), edges[:-1], edges[1:], strict=True
+                ):
+                    part = own.part(*between)
+                    parts = [content_key(each) for each in (*part.spans, *part.blends)]
+                    assert key == slices._hashed(tuple(parts))
 
 
 def test_a_posture_changes_the_slices_it_is_held_in(ada):
