@@ -246,3 +246,11 @@ def test_who_comes_on_begins_with_a_stretch_and_who_goes_off_has_ended_one():
     assert set(found.off.values()) == {frozenset({"Birch"}), frozenset({"Ash"})}
     assert found.room == pytest.approx(2.85)  # not of where they wait
     assert ground.names == ("Ash", "Birch")
+
+
+def test_nobody_goes_on_after_another_beside_a_stretch_in_which_somebody_is_off():
+    slots = [SimpleNamespace(label=each) for each in "ABCDEA"]
+    by_all = group_draft_module._by_all
+    assert by_all(slots, {}) == set("ABCDE")
+    assert by_all(slots, {2: frozenset({"Birch"})}) == {"A", "E"}
+    assert by_all(slots, {0: frozenset({"Birch"})}) == {"C", "D", "E"}  # A comes again
