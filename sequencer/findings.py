@@ -94,6 +94,7 @@ class Chance:
     high: float
     worst: float  # [m] smallest distance over all runs
     parts: tuple[str, str] = ("", "")  # of the two, that come so near
+    apart: float | None = None  # [m] between these parts then, flames left out
     formation: str = ""  # held, or "walk to" the one walked to
     section: str = ""
     moves: tuple[str, str] = ("", "")  # what the two dance
@@ -130,10 +131,11 @@ class MissedCue:
     kind: str  # "a beat late", "a bar late", "an eight late", "left and right mixed up"
     begins: str  # the move or the walk that does
     meets: tuple[str, ...]  # nearest first
-    worst: float  # [m] smallest distance
+    worst: float  # [m] smallest distance, flames counted; negative where they overlap
     at: float  # [s]
     parts: tuple[str, str]  # own part and the nearest person's part that come so near
     harm: str  # the same in words
+    apart: float | None = None  # [m] between these parts, flames left out
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -159,6 +161,7 @@ class Rehearsal:
     before: float
     after: float
     mend: bool = False  # the plan is to be mended: no rehearsal helps
+    gains: bool = True  # one run or more of those danced; else a cue to be sure of all the same
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -233,7 +236,8 @@ class Report:
             `error` [m], `at` [s], `position`, `first_part` and `second_part`, `bound` (whether `distance`
             is a lower bound only), `x` and `y` [m, stage frame].
             Chances from a simulated show, one per row: `first`, `second`, `start` and `end` [s],
-            `position`, `conflicts`, `runs`, `chance`, `low` and `high` [1], `worst` [m], `formation`, `section` and `moves`
+            `position`, `conflicts`, `runs`, `chance`, `low` and `high` [1], `worst` [m], `first_part` and `second_part` that come so
+            near, `apart` (how far apart these are without flames) [m], `formation`, `section` and `moves`
             (what the two dance), `slices_from`, `slice_beats` and `slices` (in how many runs they were nearest in each slice),
             `half` and `twice` [1], `matters`, `who` (tuple of names), `without` and `without_who` (mappings), `raises`.
 

@@ -9,6 +9,8 @@ from sequencer.show.field_kinds import number_schema
 from sequencer.units import ANGLES, LENGTHS
 
 _RECORDS = ("Step", "Entry", "HandPart")  # that have a pattern and its values
+_EXAMPLES = {"length": 30.0, "angle": 45.0, "ratio": 1.0, "count": 4.0}  # cm, °, 1, 1
+_WRITTEN = {"length": (100.0, " cm"), "angle": (1.0, "°")}  # how many of which unit
 _NUMBER = r"[-+]?(\d+(\.\d*)?|\.\d+)([eE][-+]?\d+)?"
 _RATIO = rf"^\s*{_NUMBER}(\s*/\s*{_NUMBER})?\s*$"
 
@@ -54,6 +56,13 @@ def _value(one: Parameter) -> dict[str, Any]:
     words = f"{one.help}; {one.range_words}"
     units = {"length": LENGTHS, "angle": ANGLES}.get(one.kind)
     pattern = "" if units else _RATIO
-    form = number_schema(words, f"{one.high:g}", units=units, pattern=pattern).json_schema
+    form = number_schema(words, _example(one), units=units, pattern=pattern).json_schema
     whole = {"multipleOf": 1} if one.kind == "count" else {}
     return {**(form or {}), **whole, "minimum": one.low, "maximum": one.high}
+
+
+def _example(one: Parameter) -> str:
+    """A usual value, with its unit; of the range the nearest."""
+    times, unit = _WRITTEN.get(one.kind, (1.0, ""))
+    value = min(max(_EXAMPLES[one.kind], times * one.low), times * one.high)
+    return f"{value:g}{unit}"

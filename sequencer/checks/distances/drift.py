@@ -22,8 +22,9 @@ from sequencer.checks.distances.drift_words import (
     remedies,
 )
 from sequencer.checks.distances.keeping_clear import boundaries_of
-from sequencer.checks.distances.missed_cues import Slip, met_part, missed_cues
-from sequencer.checks.distances.rehearse_first import advice, goes_wrong
+from sequencer.checks.distances.meeting import Meeting, meeting
+from sequencer.checks.distances.missed_cues import Slip, missed_cues
+from sequencer.checks.distances.rehearse_first import advice, gains, goes_wrong, worth_telling
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.scenes import (
@@ -45,7 +46,6 @@ from sequencer.findings import (
     MissedCue,
     Rehearsal,
 )
-from sequencer.motion.clearance.nearest import closest_at
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import MeasuredSpread, Spread
 from sequencer.staging.moves_danced import move_words
@@ -54,7 +54,6 @@ from sequencer.timing.tempo import TempoMap
 
 CHANCE = 0.05  # a conflict that is surely this likely is a finding
 _REHEARSED = 8  # things to rehearse that are told
-_TOLD = 0.0005  # what takes less off the chance that anything goes wrong is not told
 _LEVEL = {"ceiling", "floor"}  # however far marks are off sideways, these are no nearer
 
 PlaceOf = Callable[[str, str, float], Whereabouts]  # of two performers at a beat
@@ -256,9 +255,9 @@ class _Told:
                     before=before,
                     after=max(before - each.fall, 0.0),
                     mend=each.mend,
+                    gains=gains(each, how.runs),
                 )
-                for each in advice(dances, errs.missed, slips)[:_REHEARSED]
-                if each.fall >= _TOLD
+                for each in worth_telling(advice(dances, errs.missed, slips), how.runs)[:_REHEARSED]
             ),
         )
 
@@ -281,6 +280,7 @@ class _Told:
             meets=slip.meets,
             worst=slip.worst,
             parts=slip.parts,
+            apart=slip.apart,
             harm=harm_words(slip),
             at=self.count.seconds(slip.at),
         )
@@ -291,6 +291,7 @@ class _Told:
         begin = float(math.floor(one.start))
         width, counts = histogram(one.moments, begin, one.end)
         removed = one.removed
+        met = self.meeting(one)
         place = self.words.place(one.first, one.second, sorted(one.moments)[one.conflicts // 2])
         return Chance(
             between=(one.first, one.second),
@@ -303,7 +304,8 @@ class _Told:
             low=low,
             high=high,
             worst=one.worst,
-            parts=self.parts(one),
+            parts=met.parts,
+            apart=met.apart,
             formation=place.formation,
             section=place.section,
             moves=place.moves,
@@ -319,14 +321,13 @@ class _Told:
             raises=removed.raises,
         )
 
-    def parts(self, one: ConflictGroup) -> tuple[str, str]:
-        """Which parts of the two come nearest of all runs."""
+    def meeting(self, one: ConflictGroup) -> Meeting:
+        """Which parts of the two come nearest of all runs, and how near without flames."""
         cast = {each.name: each for each in self.work.dancers}
         two = [
             drawn_dancer(self.work, cast[name], one.worst_run) for name in (one.first, one.second)
         ]
-        near = closest_at(two[0], two[1], one.worst_at).part[0]
-        return met_part(two[0], near[0], one.worst_at), met_part(two[1], near[1], one.worst_at)
+        return meeting(two[0], two[1], one.worst_at)
 
     def finding(self, one: ConflictGroup, own: Chance) -> Finding:
         """A conflict that is surely likelier than `CHANCE`."""

@@ -2,6 +2,7 @@
 
 from sequencer.checks.distances.binomial import CONFIDENCE
 from sequencer.checks.distances.conflict_groups import ConflictGroup
+from sequencer.checks.distances.meeting import met_words
 from sequencer.checks.distances.missed_cues import Slip
 from sequencer.checks.distances.rehearse_first import EXACT, REHEARSED, Advice, must_mend
 from sequencer.findings import Chance
@@ -18,7 +19,7 @@ def finding_message(own: Chance, required: float, spell: tuple[str, str]) -> str
         f"as danced, {first} and {second} come closer than {required:.2f} m in {own.conflicts} of {own.runs} runs "
         f"({100 * own.chance:.0f} %; {100 * own.low:.0f} to {100 * own.high:.0f} % with {100 * CONFIDENCE:.0f} % confidence"
         f"{_spreads(own)}){f' – {where} –' if where else ','} between {spell[0]} and {spell[1]}; "
-        f"at worst {_met(own.between, own.parts, own.worst)}"
+        f"at worst {met_words(own.between, own.parts, own.worst, own.apart)}"
     )
 
 
@@ -79,7 +80,7 @@ def rehearsed(each: Advice, begins: str, move: str) -> str:
     if each.kind:
         return f"{REHEARSED[each.kind]} everywhere{f', {where} above all' if where else ''}"
     cues = len({slip.cue for slip in each.slips})
-    more = f", and {counted(cues - 1, 'more cue')} to be sure of" if cues > 1 else ""
+    more = f", and {counted(cues - 1, 'more cue')} like it" if cues > 1 else ""
     return f"the cue{f' into {begins}' if begins else ''}: {_slip_words(each.slips[0])}{more}"
 
 
@@ -99,14 +100,7 @@ def harm_words(slip: Slip) -> str:
     """Which parts come how near to each other where a cue is missed, and who else is too close."""
     first, *others = slip.meets
     also = f"; too close to {' and '.join(others)} as well" if others else ""
-    return f"{_met((slip.who, first), slip.parts, slip.worst)}{also}"
-
-
-def _met(two: tuple[str, str], parts: tuple[str, str], worst: float) -> str:
-    """Whose part comes how near to whose."""
-    cm = 100 * worst
-    near = f"overlaps by {-cm:.0f} cm with" if cm < 0 else f"comes within {cm:.0f} cm of"
-    return f"{two[0]}'s {parts[0]} {near} {two[1]}'s {parts[1]}"
+    return f"{met_words((slip.who, first), slip.parts, slip.worst, slip.apart)}{also}"
 
 
 def _percent(share: float) -> str:

@@ -11,6 +11,7 @@ from functools import partial
 import numpy as np
 
 from sequencer.checks.distances.drift_runs import RunProgress, Work
+from sequencer.checks.distances.meeting import Meeting, meeting
 from sequencer.motion.clearance.approach import Approaches, SearchedCast, approaches, spells_below
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.slips import cues, late, mixed_up
@@ -32,6 +33,7 @@ class Slip:
     at: float  # [beats] when they are nearest; the cue if nobody
     worst: float  # [m] how near; infinite if nobody
     parts: tuple[str, str] = ("", "")  # theirs who slip, and of the nearest, that are so near
+    apart: float | None = None  # [m] between these without flames; None if nobody
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +122,7 @@ def _judged(
     work: Work, plan: Approaches, who: int, cue: float, slip: _Tried, near: Sequence[int]
 ) -> Slip:
     """The slip with whom it meets, of those who are not too close then anyway."""
-    met: list[tuple[float, float, str, tuple[str, str]]] = []
+    met: list[tuple[float, float, Dancer]] = []
     for other in near:
         pair = np.flatnonzero((plan.first == min(who, other)) & (plan.second == max(who, other)))[0]
         of = plan.spans.group == pair
@@ -129,24 +131,17 @@ def _judged(
         two = (work.dancers[other], slip.dancer)
         found = approaches(two, slip.start, slip.end, required=work.required)
         if found.distance[0] < work.required:
-            at = float(found.at[0])
-            theirs, own = (met_part(*each, at) for each in zip(two, found.part[0], strict=True))
-            met.append((float(found.distance[0]), at, work.dancers[other].name, (own, theirs)))
-    met.sort()
-    worst, at, _, parts = met[0] if met else (np.inf, cue, "", ("", ""))
+            met.append((float(found.distance[0]), float(found.at[0]), two[0]))
+    met.sort(key=lambda one: (one[0], one[1], one[2].name))
+    worst, at = met[0][:2] if met else (np.inf, cue)
+    nearest = meeting(slip.dancer, met[0][2], at) if met else Meeting(("", ""), 0.0)
     return Slip(
         who=work.dancers[who].name,
         cue=cue,
         kind=slip.kind,
-        meets=tuple(name for _, _, name, _ in met),
+        meets=tuple(other.name for _, _, other in met),
         at=at,
         worst=float(worst),
-        parts=parts,
+        parts=nearest.parts,
+        apart=nearest.apart if met else None,
     )
-
-
-def met_part(dancer: Dancer, part: int, beat: float) -> str:
-    """The name of a part that is met; a head that burns then is met by its flame."""
-    name = dancer.part_name(part)
-    burns = dancer.burns(part) and bool(dancer.is_lit(beat))
-    return f"{name.removesuffix('head')}flame" if burns and name.endswith("head") else name

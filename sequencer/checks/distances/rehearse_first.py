@@ -30,6 +30,9 @@ EXACT = {
 }
 
 
+_ROUNDING = 1e-9  # of a run
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Advice:
     """One thing to rehearse or to mend, and by how much it lowers the chance that any two come too close in a run."""
@@ -99,6 +102,23 @@ def advice(dances: Dances, missed: float, slips: Sequence[Slip]) -> tuple[Advice
                 Advice(beat=harm[0].cue, who=(who,), kind="", fall=fall, slips=tuple(harm))
             )
     return tuple(sorted(found, key=lambda each: (-each.fall, each.beat, each.who)))
+
+
+def worth_telling(found: Sequence[Advice], runs: int) -> tuple[Advice, ...]:
+    """Advice that gains what so many runs can tell – one of them or more – and all cues, whose harm is proven anyway.
+
+    Parameters
+    ----------
+    found : sequence of Advice
+    runs : int
+        That were danced.
+    """
+    return tuple(each for each in found if each.slips or gains(each, runs))
+
+
+def gains(one: Advice, runs: int) -> bool:
+    """Whether it takes at least one run of so many off those in which any two come too close."""
+    return one.fall * runs >= 1 - _ROUNDING
 
 
 def _rehearsals(dances: Dances, missed: float, slips: Sequence[Slip]) -> list[Advice]:

@@ -216,24 +216,34 @@ def _any_words(each: AnyChance) -> str:
 
 
 def _rehearsal_lines(danced: Danced, width: int, bars: BarLengths) -> list[str]:
-    """One list of what to rehearse first."""
-    if not danced.rehearse:
-        return []
-    lines = ["Rehearse this first"]
-    for k, one in enumerate(danced.rehearse, start=1):
-        lines += _wrapped(f"{k}. {_rehearsal_words(one, bars)}", width, indent=2, hang=5)
+    """What to rehearse first, and cues to be sure of that show in too few runs to be weighed."""
+    lines, first = list[str](), [one for one in danced.rehearse if one.gains]
+    if first:
+        lines.append("Rehearse this first")
+    for k, one in enumerate(first, start=1):
+        then, now = (_share_of_runs(share, danced.runs) for share in (one.after, one.before))
+        told = f"{_rehearsal_words(one, bars)} – any two too close in {then} of the runs instead of {now}"
+        lines += _wrapped(f"{k}. {told}", width, indent=2, hang=5)
+    cues = [one for one in danced.rehearse if not one.gains]
+    if cues:
+        seldom = f"missed so seldom that it shows in less than one run of {danced.runs}"
+        lines += _wrapped(f"Cues to be sure of ({seldom})", width, indent=0)
+    for one in cues:
+        lines += _wrapped(f"– {_rehearsal_words(one, bars)}", width, indent=2, hang=4)
     return lines
+
+
+def _share_of_runs(share: float, runs: int) -> str:
+    """A share of the runs, no finer than so many can tell."""
+    if share * runs < 1:
+        return f"under {percent(1 / runs)}"
+    return f"{100 * share:.1g} %" if share < 0.01 else percent(share)
 
 
 def _rehearsal_words(one: Rehearsal, bars: BarLengths) -> str:
     where = f" ({aloud(one.position, bars)})" if one.position else ""
     who = " and ".join(one.who) if len(one.who) < _MANY else "everybody"
-    digits = 1 if one.before - one.after >= 0.001 else 2  # so that the two are not told alike
-    before, after = (f"{100 * share:.{digits}f} %" for share in (one.before, one.after))
-    return (
-        f"{clock_text(one.start)}{where} {who}: {one.what} – "
-        f"any two too close in {after} of the runs instead of {before}"
-    )
+    return f"{clock_text(one.start)}{where} {who}: {one.what}"
 
 
 def _wrapped(text: str, width: int, *, indent: int = 2, hang: int | None = None) -> list[str]:

@@ -2,7 +2,7 @@
 
 from functools import partial
 from itertools import product
-from math import floor, inf
+from math import ceil, floor, inf
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
@@ -32,6 +32,7 @@ from sequencer.safety.burning import burn_time
 
 _PAGES = 2  # that a show should fit on: the largest type is taken that does
 _PLANS_ACROSS = 4
+_MORE_ACROSS = (2, 3, 4)  # where it takes more pages anyway
 _PLAN_SHARES = (
     1.4,
     1.2,
@@ -98,7 +99,44 @@ def _laid_out(
         for plans, last in product(small, (cautions, smaller)):
             if _pages([plans, beside, last], below, page) <= _PAGES:
                 return closer, plans, beside, last
-    return table, floor, notes, cautions
+    foot = [*_kept(notes, room, page), *cautions]
+    below = _below(table, above, page)
+    return table, _floor_of_more_pages(edition, who, page, floor, below, foot), notes, cautions
+
+
+def _floor_of_more_pages(
+    edition: Edition,
+    who: str,
+    page: Page,
+    floor: list[Flowable],
+    below: float,
+    foot: list[Flowable],
+) -> list[Flowable]:
+    """Where one stands, as large as the pages have room for that it takes anyway."""
+    if len(edition.staged.show.names) < 2 or not floor:
+        return floor
+
+    def taken(plans: list[Flowable]) -> int:
+        return _pages_parted([*_kept(plans, page.inner, page), *foot], below, page)
+
+    most = taken(floor)
+    for across, share in product(_MORE_ACROSS, _PLAN_SHARES):
+        larger = _floor(edition, who, page, share, across)
+        if taken(larger) <= most:
+            return larger
+    return floor
+
+
+def _pages_parted(parts: list[Flowable], below: float, page: Page) -> int:
+    """How many pages it takes to lay parts below what ends there, each parted as the pages will part it."""
+    for part in parts:
+        if isinstance(part, CondPageBreak):
+            full, used = divmod(below, page.tall)
+            if used + part.height > page.tall:
+                below = (full + 1) * page.tall
+        else:
+            below = _below(part, below + part.getSpaceBefore(), page) + part.getSpaceAfter()
+    return ceil(below / page.tall)
 
 
 def _below(table: Flowable, above: float, page: Page) -> float:
@@ -151,10 +189,16 @@ def _pages(pieces: list[list[Flowable]], below: float, page: Page) -> int:
     return int(full) + 1
 
 
-def _floor(edition: Edition, who: str, page: Page, share: float | None = None) -> list[Flowable]:
+def _floor(
+    edition: Edition,
+    who: str,
+    page: Page,
+    share: float | None = None,
+    across: int = _PLANS_ACROSS,
+) -> list[Flowable]:
     """Where one stands: in a group formation by formation, with the others; alone on one plan beside the cautions."""
     if len(edition.staged.show.names) > 1:
-        return formation_plans(edition, page, focus=who, across=_PLANS_ACROSS, share=share)
+        return formation_plans(edition, page, focus=who, across=across, share=share)
     wide = page.inner * _PLAN_SHARE
     plan = own_places(edition, who, wide=wide - 12, tall=_PLAN_TALL)
     if not plan:

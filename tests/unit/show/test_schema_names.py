@@ -254,3 +254,32 @@ def test_a_moment_of_a_section_that_the_show_does_not_name_is_marked(text, is_go
     assert (faults(show, own) == []) == is_good
     unnamed = {**SHOW, "track": {**SHOW["track"], "corrections": {}}}
     assert names_of(unnamed, patterns()).sections == ()
+
+
+@pytest.mark.parametrize(
+    "one",
+    dict.fromkeys(
+        replace(each, default=None)
+        for pattern in patterns().values()
+        for each in pattern.parameters
+        if each.kind != "choice"
+    ),
+    ids=lambda one: f"{one.name} {one.range_words}",
+)
+def test_an_example_of_a_value_can_be_written_as_it_stands(one, any_show):
+    """With its unit, and within the range."""
+    forms = [
+        rule["then"]["properties"]["with"]["properties"].get(one.name)
+        for rule in any_show["$defs"]["PatternValues"]["allOf"]
+    ]
+    alike = [
+        form
+        for form in forms
+        if form and (form.get("minimum"), form.get("maximum")) == (one.low, one.high)
+    ]
+    assert alike
+    for form in alike:
+        (example,) = form["examples"]
+        assert one.low <= one.read(example) <= one.high
+        assert example.endswith({"length": " cm", "angle": "°"}.get(one.kind, ""))
+        assert faults(example, form) == []

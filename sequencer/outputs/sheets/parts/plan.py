@@ -254,9 +254,11 @@ class StagePlan(SiteDrawing):
         near = [at for at in self.places.values() if hypot(at[0] - x, at[1] - y) <= reach]
         around = [spot for spot in spots if self._is_clear((x, y), spot, away, near)]
         crossed = self._are_crossed((x, y), around)
+        must = self.scene.focus == name
+        # on a performer's sheet whose number is which stands above the plans: no line for it runs over words or marks
         around = [
             spot
-            for bad in (False, True)
+            for bad in ((False, True) if must or self.scene.focus is None else (False,))
             for spot, own in zip(around, crossed, strict=True)
             if own is bad
         ]
@@ -266,7 +268,7 @@ class StagePlan(SiteDrawing):
             around or [(x, y)],
             rivals=(*self.circles, *self.unnamed),
             nearer=_ON_THREAD,
-            must=self.scene.focus == name,
+            must=must,
         )
         if found is not None:
             self._thread(canvas, (x, y), found, half)

@@ -342,6 +342,8 @@ def test_findings(dance):
     assert one.between == finding.who == ("Ada", "Bo")
     assert (one.start, one.end, one.position) == (finding.start, finding.end, finding.position)
     assert one.chance == one.conflicts / 20
+    assert one.apart is not None
+    assert one.apart > one.worst
     assert sum(one.slices) == one.conflicts
     assert (one.low, one.high) == interval(one.conflicts, 20)
     assert one.low >= CHANCE

@@ -112,19 +112,20 @@ def test_advice_in_words():
         meets=("Moss", "Sable"),
         at=9.0,
         worst=-0.28,
-        parts=("left head", "body"),
+        parts=("left flame", "body"),
+        apart=0.31,
     )
     cue = Advice(beat=8.0, who=("Wren",), kind="", fall=0.1, slips=(slip,))
     assert rehearsed(cue, "the walk to box", "weave") == (
-        "the cue into the walk to box: an eight late, Wren's left head overlaps by 28 cm with Moss's body; too close to Sable as well"
+        "the cue into the walk to box: an eight late, Wren's left flame reaches Moss's body (the head 31 cm away); too close to Sable as well"
     )
     two = replace(
         cue, slips=(slip, replace(slip, cue=20.0), replace(slip, cue=20.0, kind="a bar late"))
     )
-    assert rehearsed(two, "", "weave").endswith("as well, and 1 more cue to be sure of")
+    assert rehearsed(two, "", "weave").endswith("as well, and 1 more cue like it")
     near = replace(cue, slips=(replace(slip, worst=0.09, meets=("Moss",)),))
     assert rehearsed(near, "weave", "weave").endswith(
-        "an eight late, Wren's left head comes within 9 cm of Moss's body"
+        "an eight late, Wren's left flame comes within 9 cm of Moss's body (the head 31 cm away)"
     )
     place = Advice(beat=8.0, who=("Wren",), kind="place", fall=0.1)
     assert rehearsed(place, "", "weave") == "hitting the places everywhere, weave above all"

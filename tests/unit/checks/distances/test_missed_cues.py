@@ -8,7 +8,13 @@ import pytest
 from sequencer.checks.distances.conflict_groups import Dances
 from sequencer.checks.distances.drift_runs import Work
 from sequencer.checks.distances.missed_cues import missed_cues
-from sequencer.checks.distances.rehearse_first import advice, goes_wrong
+from sequencer.checks.distances.rehearse_first import (
+    Advice,
+    advice,
+    gains,
+    goes_wrong,
+    worth_telling,
+)
 from sequencer.motion.performers.drifting import Spread
 from sequencer.motion.performers.walks import Move
 from sequencer.timing.tempo import TempoMap
@@ -44,8 +50,10 @@ def test_who_does_not_leave_in_time_is_met(dance):
     assert late.meets == ("Bo",)
     assert late.worst == pytest.approx(-2 * cast[0].body.half_breadth, abs=0.01)
     assert late.parts == ("body", "body")
+    assert late.apart == 0.0
     assert 15.5 < late.at <= 16.5
     assert told["Ada", 8.0, "a beat late"].meets == ()
+    assert told["Ada", 8.0, "a beat late"].apart is None
     assert told["Bo", 12.0, "an eight late"].meets == ()  # who comes late meets nobody
 
 
@@ -142,3 +150,14 @@ def test_cues_that_must_be_known_are_advice(dance):
     assert (one.beat, one.who, one.kind, one.mend) == (8.0, ("Ada",), "", False)
     assert one.fall == pytest.approx(0.1 / 3)
     assert [each.kind for each in one.slips] == ["an eight late"]
+
+
+def test_what_gains_less_than_a_run_is_no_advice_but_a_cue_is_told(dance):
+    """0.1/3 is one run of 30. An error that takes no more away is left out; the cue stays, apart."""
+    dances = Dances(groups=(), runs=((),) * 10, half=((),), twice=((),))
+    (cue,) = advice(dances, 0.1, slips(changing_places(dance)))
+    place = Advice(beat=8.0, who=("Ada",), kind="place", fall=cue.fall)
+    mend = Advice(beat=8.0, who=("Ada", "Bo"), kind="", fall=0.0, mend=True)
+    assert [gains(cue, runs) for runs in (10, 29, 30, 200)] == [False, False, True, True]
+    assert worth_telling((place, cue, mend), 29) == (cue,)
+    assert worth_telling((place, cue, mend), 30) == (place, cue)

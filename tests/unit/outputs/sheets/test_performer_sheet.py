@@ -353,12 +353,43 @@ def test_a_group_of_four_takes_two_pages_each(group, pages, tmp_path, paper_name
     assert min(each["size"] for each in letters) >= TINY
     names = group.staged.song.section_names()
     begun = [name for name in names if re.search(rf"\b{name}: +({'|'.join(MOVES)})", text)]
-    assert (
-        len(begun) >= len(names) - 2 or paper_name == "a4"
-    )  # which has room for rows of their own
+    if paper_name == "a4":  # which has room for rows of their own
+        assert all(f"{name} from " in text for name in names)
+    else:  # the first and the last section begin with a rest
+        assert begun == list(names[1:-1])
     assert all(f"ring {turn}" in text for turn in range(7))
     assert "1 Ada 2 Bea 3 Cleo 4 Dot" in text  # whose number is which on the small plans
     assert text.count("FRONT") + text.count("AUDIENCE") <= 3
+
+
+@pytest.mark.parametrize("paper_name", ["a4", "letter"])
+def test_where_two_pages_are_not_enough_plans_are_as_large_as_the_others_allow(
+    group, rounds, pages, tmp_path, paper_name
+):
+    """Eight findings fill a page; the fourth page has room for more than the cautions."""
+    found = [
+        finding(
+            f"reach{k}", "warn", "A hand is beyond what the arm reaches.", who=("Bea",), start=k
+        )
+        for k in range(8)
+    ]
+    many = replace(group, report=replace(rounds.report(stop=False), findings=tuple(found)))
+    path = pdf_of(many, "performer-bea", tmp_path, paper_name)
+    assert pages.faults(path) == []
+    with pdfplumber.open(path) as pdf:
+        assert len(pdf.pages) == 4
+        grounds = [
+            each
+            for page in pdf.pages
+            for each in page.rects
+            if each["fill"] and each["height"] > 60 and each["non_stroking_color"] != (1, 1, 1)
+        ]
+        plans = sorted(
+            each["width"] for each in grounds if each["width"] < 0.7 * pdf.pages[0].width
+        )
+        last = pdf.pages[-1].extract_text()
+    assert plans[0] > 150  # points: three side by side; the usual ones are 91 wide
+    assert "Cautions" in last
 
 
 @pytest.fixture(scope="module")

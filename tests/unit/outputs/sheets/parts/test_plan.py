@@ -108,6 +108,22 @@ def test_no_performers_name_is_lost_on_a_small_plan(rounds, tmp_path):
         assert "Søren" in words
 
 
+@pytest.mark.parametrize("focus", ["Łucja", None])
+def test_a_line_over_words_leads_only_to_ones_own_name_or_where_names_are_not_told_above(
+    edition, monkeypatch, focus
+):
+    """Every line would run over words, and no name has room at its disc."""
+    led = []
+    monkeypatch.setattr(StagePlan, "_name_at_disc", lambda *_: False)
+    monkeypatch.setattr(StagePlan, "_are_crossed", lambda _plan, _disc, ends: [True] * len(ends))
+    monkeypatch.setattr(StagePlan, "_thread", lambda _plan, _canvas, disc, *_: led.append(disc))
+    plan = drawn(StagePlan(scene_of(edition, 0, focus=focus), tall=400.0))
+    if focus is None:
+        assert len(led) == len(plan.places) == 4
+    else:
+        assert led == [plan.places[focus]]
+
+
 def test_labels_and_marks_of_a_plan_keep_clear_of_each_other(edition):
     plan = drawn(StagePlan(scene_of(edition, 1), tall=400.0))
     discs = [plan.at(*spot[:2]) for spot in plan.scene.spots.values()]
