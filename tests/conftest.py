@@ -134,6 +134,7 @@ WORKING = (
 )
 
 
+@pytest.hookimpl(optionalhook=True)  # without xdist there is no such hook
 def pytest_xdist_auto_num_workers():
     """Half as many again as there are cores, since many tests wait for a browser or a server."""
     cores = os.cpu_count() or 1

@@ -20,6 +20,7 @@ from sequencer.cli.open import open_
 from sequencer.cli.pack import pack
 from sequencer.cli.patterns import patterns
 from sequencer.cli.practice import practice
+from sequencer.cli.printing import say
 from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
@@ -129,7 +130,7 @@ def _while_printing(error: Exception) -> bool:
 
 def _tell(message: str) -> None:
     with suppress(OSError):
-        click.echo(message, err=True)
+        say(message, err=True)
 
 
 def _fault(error: Exception) -> str:

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.progress import Progress, within
 from sequencer.shell_words import shell_path
@@ -100,15 +101,15 @@ def check(
     except KeyboardInterrupt as stop:
         mended = getattr(stop, "mended", mended)
         if dancing is not None:
-            click.echo("finished runs are saved; give the same command again to resume", err=True)
+            say("finished runs are saved; give the same command again to resume", err=True)
         if mended and mended.done:
             raise KeyboardInterrupt(_kept(len(mended.done))) from None
         raise
     if mended is not None:
         said += _mended_lines(mended.done, mended.left)
     for line in said:
-        click.echo(line, err=True)
-    click.echo(tasks.report_text(report, as_json=as_json, width=_width()))
+        say(line, err=True)
+    say(tasks.report_text(report, as_json=as_json, width=_width()))
     ctx.exit(0 if report.ok else 1)
 
 

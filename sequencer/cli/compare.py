@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 
 
@@ -30,4 +31,4 @@ def compare(old: Path, new: Path, as_json: bool) -> None:
     with ProgressLine() as progress:
         comparison = tasks.compare_shows(old, new, progress=progress)
     width = max(60, min(shutil.get_terminal_size((100, 24)).columns, 140))
-    click.echo(tasks.comparison_words(comparison, as_json=as_json, width=width))
+    say(tasks.comparison_words(comparison, as_json=as_json, width=width))

@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.shell_words import shell_path
 
@@ -55,5 +56,5 @@ def draft(
             f"interrupted; the best routine so far is in {show}, but was not checked: run sequencer check {shell_path(show)}"
         ) from None
     if only_print:
-        click.echo(made.text, nl=False)
-    click.echo(tasks.draft_words(made, why=why), err=only_print)
+        say(made.text, nl=False)
+    say(tasks.draft_words(made, why=why), err=only_print)

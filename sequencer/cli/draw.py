@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 
 _PICTURES = ("plan", "formations", "flames", "closest", "song")
@@ -60,6 +61,6 @@ def draw(
             progress=progress,
         )
     for path in written:
-        click.echo(str(path))
+        say(str(path))
     for words in left:
-        click.echo(f"not drawn: {words}", err=True)
+        say(f"not drawn: {words}", err=True)

@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.given_files import is_given_folder
 
@@ -55,7 +56,7 @@ def listen(
             tasks.draw_song(song, chart)
         if clicks is not None:
             tasks.click_song(song, track, clicks)
-    click.echo(tasks.song_text(song, track, as_json=as_json))
+    say(tasks.song_text(song, track, as_json=as_json))
 
 
 def _listen_to_all(
@@ -73,6 +74,6 @@ def _listen_to_all(
             tasks.chart_folder(results, charts)
     unusable = [error for _, error in results if isinstance(error, InputError)]
     for error in unusable:
-        click.echo(f"error: {error}", err=True)
-    click.echo(tasks.folder_text(folder, results, as_json=as_json))
+        say(f"error: {error}", err=True)
+    say(tasks.folder_text(folder, results, as_json=as_json))
     return 0 if not unusable else 1 if len(unusable) < len(results) else 2

@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.shell_words import shell_path
 
@@ -36,10 +37,10 @@ def new(
     from sequencer import tasks
 
     if schema and show is not None:
-        click.echo(str(tasks.write_schema(show)))
+        say(str(tasks.write_schema(show)))
         return
     if schema:
-        click.echo(tasks.schema_text())
+        say(tasks.schema_text())
         return
     if show is None or track is None:
         missing = "SHOW" if show is None else "--track"
@@ -49,8 +50,8 @@ def new(
             show, track, title=title, force=force, draft=draft, progress=progress
         )
     if why:
-        click.echo(f"{why}; one easy pattern is laid into each section instead", err=True)
+        say(f"{why}; one easy pattern is laid into each section instead", err=True)
     schema_file = show.with_suffix(".schema.json").name
-    click.echo(
+    say(
         f"wrote {show}, and {schema_file} beside it for editors; next: sequencer check {shell_path(show)}"
     )

@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 
 
 @click.command(name="open", epilog="Example: sequencer open shows/lantern_round.yaml")
@@ -42,14 +43,14 @@ def open_(
 
     try:
         saved = serve_show(
-            show, track=track, port=port or 0, browser=not no_browser, stay=stay, opened=click.echo,
+            show, track=track, port=port or 0, browser=not no_browser, stay=stay, opened=say,
             share=(share_address or "") if share or share_address else None,
-            shared=lambda shared: click.echo(share_words(shared), err=True),
+            shared=lambda shared: say(share_words(shared), err=True),
         )  # fmt: skip
     except KeyboardInterrupt:
         raise KeyboardInterrupt("ended; what was not saved is in the journal") from None
     if not saved:
-        click.echo(
+        say(
             f"not everything is in {show} yet: the rest is in its journal, and there again when you open it",
             err=True,
         )

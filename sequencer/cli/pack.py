@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 
 
 @click.command(epilog="Example: sequencer pack shows/lantern_round.yaml --without-song")
@@ -31,12 +32,12 @@ def pack(show: Path, out: Path, without_song: bool) -> None:
     files = packed.manifest.files
     size = sum(each.bytes for each in files)
     many = "1 file" if len(files) == 1 else f"{len(files)} files"
-    click.echo(f"wrote {packed.path}: {many}, {_size(size)}")
+    say(f"wrote {packed.path}: {many}, {_size(size)}")
     for each in files:
-        click.echo(f"  {each.file}")
+        say(f"  {each.file}")
     if without_song:
         song = packed.manifest.song
-        click.echo(f"without the song: whoever gets it needs {song.file}, this very recording")
+        say(f"without the song: whoever gets it needs {song.file}, this very recording")
 
 
 def _size(bytes_: int) -> str:

@@ -6,6 +6,7 @@ from typing import Literal, get_args
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 
 _PropKind = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
@@ -85,10 +86,10 @@ def patterns(
     )  # fmt: skip
     if page is not None and name is not None:
         vocabulary.write_page(name, page, options)
-        click.echo(f"wrote {page}", err=True)
+        say(f"wrote {page}", err=True)
     if booklet is not None and name is not None:
         vocabulary.write_booklet(name, booklet, options)
-        click.echo(f"wrote {booklet}", err=True)
+        say(f"wrote {booklet}", err=True)
     if draw is not None:
         with ProgressLine() as progress:
             if joins:
@@ -100,11 +101,11 @@ def patterns(
                     draw, options, family=family, containing=containing, hardest=hardest,
                     progress=progress,
                 )  # fmt: skip
-        click.echo(f"wrote {draw}", err=True)
+        say(f"wrote {draw}", err=True)
     if joins:
-        click.echo(vocabulary.joins_text(file=file, as_json=as_json), nl=False)
+        say(vocabulary.joins_text(file=file, as_json=as_json), nl=False)
     elif laws:
-        click.echo(vocabulary.laws_text(as_json=as_json), nl=False)
+        say(vocabulary.laws_text(as_json=as_json), nl=False)
     elif name is None:
         listed = vocabulary.list_text(
             family=family,
@@ -114,13 +115,13 @@ def patterns(
             file=file,
             as_json=as_json,
         )
-        click.echo(listed, nl=False)
+        say(listed, nl=False)
     elif steps:
-        click.echo(vocabulary.steps_text(name, options, as_json=as_json), nl=False)
+        say(vocabulary.steps_text(name, options, as_json=as_json), nl=False)
     else:
         with ProgressLine() as progress:
             card = vocabulary.card_text(name, options, as_json=as_json, progress=progress)
-        click.echo(card, nl=False)
+        say(card, nl=False)
 
 
 def _check_name(ctx: click.Context, name: str | None) -> None:

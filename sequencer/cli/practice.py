@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 
 
@@ -46,6 +47,6 @@ def practice(
             told = tasks.plan_practice(
                 show, out, for_whom=for_whom, as_json=as_json, width=width, progress=progress
             )
-    click.echo(told.text, nl=False)
+    say(told.text, nl=False)
     if told.fault is not None:
         raise told.fault

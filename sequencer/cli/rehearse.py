@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.shell_words import shell_path
 
@@ -118,15 +119,13 @@ def rehearse(
             progress=progress,
         )
     for path in written:
-        click.echo(str(path))
+        say(str(path))
     ready = report is None or report.ok
     if report is None:
-        click.echo(
+        say(
             f"not checked here: `sequencer check {shell_path(show)}` says whether it can be danced",
             err=True,
         )
     if not ready:
-        click.echo(
-            f"do not dance this yet: run `sequencer check {shell_path(show)}` to see why", err=True
-        )
+        say(f"do not dance this yet: run `sequencer check {shell_path(show)}` to see why", err=True)
     ctx.exit(0 if ready else 1)

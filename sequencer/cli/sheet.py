@@ -6,6 +6,7 @@ from typing import Literal
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.shell_words import shell_path
 
@@ -96,19 +97,17 @@ def sheet(
             outdated=old.append,
         )
     for path in written:
-        click.echo(str(path))
+        say(str(path))
     for path, why in gone:
-        click.echo(f"removed {path}: {why}", err=True)
+        say(f"removed {path}: {why}", err=True)
     if old:
         names = ", ".join(path.name for path in old[:_MOST_NAMED])
         more = f" and {len(old) - _MOST_NAMED} more" if len(old) > _MOST_NAMED else ""
-        click.echo(
+        say(
             f"not printed anew, and of an earlier version of the show: {names}{more} in {old[0].parent}; "
             "--all prints every sheet",
             err=True,
         )
     if not report.ok:
-        click.echo(
-            f"do not dance this yet: run `sequencer check {shell_path(show)}` to see why", err=True
-        )
+        say(f"do not dance this yet: run `sequencer check {shell_path(show)}` to see why", err=True)
     ctx.exit(0 if report.ok else 1)

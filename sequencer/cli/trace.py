@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.allowing import allow_option
+from sequencer.cli.printing import say
 from sequencer.cli.progress_line import ProgressLine
 
 
@@ -61,10 +62,8 @@ def trace(
         rows = tasks.trace_pattern(
             pattern, settings, beats=beats, per_beat=per_beat, tempo=tempo, file=file
         )
-        click.echo(rows, nl=False)
+        say(rows, nl=False)
         return
     if show is not None:
         with ProgressLine() as progress:
-            click.echo(
-                tasks.trace_show(show, rate=rate, flown=not drawn, progress=progress), nl=False
-            )
+            say(tasks.trace_show(show, rate=rate, flown=not drawn, progress=progress), nl=False)

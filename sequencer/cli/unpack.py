@@ -4,6 +4,7 @@ from pathlib import Path
 
 import click
 
+from sequencer.cli.printing import say
 from sequencer.shell_words import shell_path
 
 
@@ -21,15 +22,15 @@ def unpack(file: Path, out: Path | None) -> None:
 
     unpacked = tasks.unpack_show(file, out)
     folder, manifest = unpacked.path.parent, unpacked.manifest
-    click.echo(f"unpacked into {folder}:")
+    say(f"unpacked into {folder}:")
     for each in manifest.files:
-        click.echo(f"  {each.file}")
+        say(f"  {each.file}")
     check = f"sequencer check {shell_path(unpacked.path)}"
     if manifest.holds_song:
-        click.echo(f"next: {check}")
+        say(f"next: {check}")
     else:
         song = manifest.song
-        click.echo(
+        say(
             f"the song is not in it: put the same recording there as {folder / song.file}, then: {check}"
         )
-        click.echo(f"its sha256 is {song.sha256}")
+        say(f"its sha256 is {song.sha256}")

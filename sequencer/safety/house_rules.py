@@ -26,6 +26,7 @@ from sequencer.facts.sources import Source
 from sequencer.safety.permits import permit_that_holds
 from sequencer.show.document import Document, read_document
 from sequencer.show.plain_values import PathKey
+from sequencer.show.unseen_texts import unseen_texts
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 from sequencer.units import VOLUMES, quantity
@@ -95,6 +96,7 @@ def house_rules_from(document: Document) -> Profile:
         for key in values
         if key not in _HEADINGS
     ]
+    faults += unseen_texts(document)
     title = str(values.get("title") or values.get("name") or Path(document.file).stem)
     rules = []
     for index, item in enumerate(values["rules"]):

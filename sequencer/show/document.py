@@ -16,6 +16,7 @@ from sequencer.show.file_text import file_text
 from sequencer.show.nodes import Node, composed
 from sequencer.show.pieces import tree_in_pieces
 from sequencer.show.plain_values import DEEPEST, PathKey, ValuePath, Walk
+from sequencer.unseen_letters import steering_fault
 
 ValuePlaces = Mapping[ValuePath, Place]
 
@@ -29,6 +30,9 @@ class Document:
     places: ValuePlaces = field(repr=False)
     keys: ValuePlaces = field(repr=False)  # position of the key, if the path ends in one
     root: Node | None = field(default=None, repr=False, compare=False)  # where it was parsed from
+    may_steer: bool = field(
+        default=True, repr=False, compare=False
+    )  # some text may hold letters that steer a terminal
 
     def place(self, *path: PathKey) -> Place:
         """Position of the value at `path`, or of the nearest enclosing heading."""
@@ -77,8 +81,9 @@ def parse_document(text: str, file: str) -> Document:
     if root is not None and root.known is not None:
         found = _Found(root, file)
         return Document(
-            file, root.known.plain, _LaterPlaces(found, "places"), _LaterPlaces(found, "keys"), root
-        )
+            file, root.known.plain, _LaterPlaces(found, "places"), _LaterPlaces(found, "keys"), root,
+            _may_steer(text),
+        )  # fmt: skip
     try:
         root = composed(text)
     except MarkedYAMLError as error:
@@ -107,7 +112,12 @@ def parse_document(text: str, file: str) -> Document:
             "empty-file", Place(file), "this file is empty", "start one with `sequencer new`"
         )
     walk = Walk(file)
-    return Document(file, walk.value(root), walk.places, walk.keys, root)
+    return Document(file, walk.value(root), walk.places, walk.keys, root, _may_steer(text))
+
+
+def _may_steer(text: str) -> bool:
+    """Whether a value may hold a letter that steers a terminal: it stands there, or is written by its number in quotes."""
+    return "\\" in text or steering_fault(text.replace("\r\n", "\n")) is not None
 
 
 def _unknown_letter(text: str, file: str, error: ReaderError) -> InputError:

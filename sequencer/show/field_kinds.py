@@ -11,9 +11,7 @@ from pydantic import BeforeValidator, PlainSerializer, WithJsonSchema
 
 from sequencer import units
 from sequencer.timing.position import Clock, Position, SectionEdge, parse_moment
-
-_TURNERS = {chr(c) for c in (*range(0x202A, 0x202F), *range(0x2066, 0x206A))}
-
+from sequencer.unseen_letters import steering_fault
 
 # What an editor checks while somebody types; the reader, which also weighs ranges and readings, has the last word.
 LEAST_CYCLE = 0.125  # [beats]
@@ -62,17 +60,13 @@ def _moment(value: Any) -> Position | Clock | SectionEdge:
 
 def _words(value: Any) -> Any:
     if isinstance(value, str):
-        _refuse_unseen(value.replace("\n", " ").replace("\t", " "), "a note or cue")
+        _refuse_steering(value, "a note or cue")
     return value
 
 
-def _refuse_unseen(text: str, what: str) -> None:
-    if text.isprintable():
-        return
-    if any(letter in _TURNERS for letter in text):
-        raise ValueError(f"{what} must not contain characters that reverse the direction of text")
-    if any(ord(letter) < 32 or 0x7F <= ord(letter) < 0xA0 for letter in text):
-        raise ValueError(f"{what} must not contain control characters")
+def _refuse_steering(text: str, what: str) -> None:
+    if (fault := steering_fault(text)) is not None:
+        raise ValueError(f"{what} {fault}")
 
 
 def _name(value: Any) -> str:
@@ -81,7 +75,7 @@ def _name(value: Any) -> str:
     name = " ".join(value.split())
     if not name:
         raise ValueError("a name must not be empty")
-    _refuse_unseen(name, "a name")
+    _refuse_steering(name, "a name")
     if len(name) > 400:
         raise ValueError("a name can have at most 400 characters")
     return name

@@ -13,6 +13,7 @@ from sequencer.given_files import is_given_file
 from sequencer.motion.patterns.library import Pattern, patterns, patterns_from
 from sequencer.show.document import Document, read_document
 from sequencer.show.outside_files import outside_file
+from sequencer.show.unseen_texts import unseen_texts
 
 Book = Mapping[str, Pattern]
 _UNDER = "under the heading `patterns:`, as in a show file"
@@ -66,6 +67,8 @@ def _with(document: Document, book: Book) -> Book:
             "bad-pattern", document.place("patterns"), "patterns must be names, each with a record",
             "write `name: {law: …, set: {…}}`, one per line",
         )  # fmt: skip
+    for fault in unseen_texts(document, "patterns"):
+        raise fault
     for name, record in records.items():
         try:
             book = patterns_from({name: record}, book)

@@ -21,6 +21,7 @@ from sequencer.show.plain_values import PathKey
 from sequencer.show.record import Record
 from sequencer.show.tonight import as_tonight, parts_of
 from sequencer.show.tonight_faults import tonight_faults
+from sequencer.show.unseen_texts import unseen_texts
 from sequencer.units import QuantityError
 
 MOST_SHOWN = 12  # faults reported at once
@@ -133,7 +134,7 @@ def show_from_document(document: Document, *, before: ReadShow | None = None) ->
             [_located(document, fault) for fault in _root_causes(error.errors())]
         ) from None
     read = ReadShow(show, document, show, show.cast)
-    if faults := [*_name_faults(read), *outside_files(document, show)]:
+    if faults := [*_name_faults(read), *outside_files(document, show), *unseen_texts(document)]:
         raise _collected(faults)
     if show.tonight is None:
         return read

@@ -32,6 +32,7 @@ from sequencer.planning.drafting.finishing.draft_entries import rows_of
 from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
 from sequencer.planning.drafting.finishing.slot_dances import slot_dances
 from sequencer.planning.drafting.finishing.support import Support, supported
+from sequencer.planning.drafting.finishing.walk_faults import walk_at_fault
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.gaps.on_stage import dances_in_words
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
@@ -472,6 +473,13 @@ class _Drafting:
 
     def _not_clean(self, finding: Finding | None) -> InputError:
         what = "no routine was found that passes the checks"
+        if finding and (walk := walk_at_fault(self.ground.base, self._before, finding)):
+            coming, known = walk
+            return self.ground.fault(
+                _NOT_CLEAN, ("entrances",),
+                f"{what}; as {coming.who} {coming.words} there is this without any dance too: {known.message}",
+                "move the entrance, or give another side",
+            )  # fmt: skip
         if finding is not None:
             at = f" at {finding.position}" if finding.position else ""
             what += f": {finding.message}{at}"

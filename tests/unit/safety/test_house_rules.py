@@ -81,6 +81,25 @@ def test_faults_name_line_and_column(line, code, says):
     assert says in str(error)
 
 
+@pytest.mark.parametrize(
+    ("sign", "says"), [("\\e]0;owned\\a", "control"), ("\\u202etxet", "reverse the direction")]
+)
+def test_no_text_of_them_steers_a_terminal(sign, says):
+    """Each is told of by `check` and on the sheets."""
+    keys = ("name", "title", "edition", "place")
+    heads = "".join(f'{key}: "a{sign}"\n' for key in keys)
+    texts = ("source", "note", "printed", "value")
+    override = ", ".join(f'{key}: "a{sign}"' for key in ("reference", "by", "reason"))
+    rule = ", ".join(f'{key}: "a{sign}"' for key in texts)
+    error = fault(f"{heads}rules:\n  - {{rule: ask, {rule}, override: {{{override}}}}}\n")
+
+    assert [str(each).split(": ")[1] for each in error.errors] == [
+        *keys, *texts, "reference", "by", "reason"
+    ]  # fmt: skip
+    assert all(says in each.what and str(each).isprintable() for each in error.errors)
+    assert [each.place.line for each in error.errors] == [1, 2, 3, 4, *[6] * 7]
+
+
 def test_several_faults_are_named_in_order():
     error = fault(
         "colour: red\nrules:\n  - {rule: permit, value: true}\n  - {rule: x, value: 1, source: y}\n"
