@@ -22,7 +22,7 @@ from sequencer.checks.distances.drift_words import (
     remedies,
 )
 from sequencer.checks.distances.keeping_clear import boundaries_of
-from sequencer.checks.distances.meeting import Meeting, meeting
+from sequencer.checks.distances.meeting import NearParts, meeting
 from sequencer.checks.distances.missed_cues import Slip, missed_cues
 from sequencer.checks.distances.rehearse_first import advice, gains, goes_wrong, worth_telling
 from sequencer.checks.distances.requirements import Requirements
@@ -321,7 +321,7 @@ class _Told:
             raises=removed.raises,
         )
 
-    def meeting(self, one: ConflictGroup) -> Meeting:
+    def meeting(self, one: ConflictGroup) -> NearParts:
         """Which parts of the two come nearest of all runs, and how near without flames."""
         cast = {each.name: each for each in self.work.dancers}
         two = [

@@ -17,14 +17,14 @@ _BARE = {"left", "right", "rear"}  # before "flame", where a head burns and not 
 _NONE = 0.005  # [m] apart, or less: told as touching
 
 
-class Meeting(NamedTuple):
+class NearParts(NamedTuple):
     """The parts of two that come nearest, and how far apart they are without flames."""
 
     parts: tuple[str, str]
     apart: float  # [m] between body, arm, tether or head themselves; 0 where they overlap
 
 
-def meeting(first: Dancer, second: Dancer, beat: float) -> Meeting:
+def meeting(first: Dancer, second: Dancer, beat: float) -> NearParts:
     """Which parts of two come nearest at a beat, flames counted, and how far apart those are without flames.
 
     Parameters
@@ -35,7 +35,7 @@ def meeting(first: Dancer, second: Dancer, beat: float) -> Meeting:
     near = closest_at(first, second, beat)
     one, other = (int(part) for part in near.part[0])
     between = float(np.linalg.norm(near.point[0, 1] - near.point[0, 0]))
-    return Meeting(
+    return NearParts(
         parts=(_part(first, one, beat), _part(second, other, beat)),
         apart=max(between - _bare_radius(first, one) - _bare_radius(second, other), 0.0),
     )
@@ -71,11 +71,11 @@ def met_words(
     two : (str, str)
         Names.
     parts : (str, str)
-        As `Meeting.parts`.
+        As `NearParts.parts`.
     worst : float
         Between their edges, flames and hands off their paths counted [m]; negative where these overlap.
     apart : float or None
-        As `Meeting.apart` [m]; None: not known.
+        As `NearParts.apart` [m]; None: not known.
     """
     own, theirs = (f"{who}'s {part}" for who, part in zip(two, parts, strict=True))
     burning = tuple(part.endswith(_FLAME) for part in parts)

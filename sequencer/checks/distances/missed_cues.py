@@ -11,7 +11,7 @@ from functools import partial
 import numpy as np
 
 from sequencer.checks.distances.drift_runs import RunProgress, Work
-from sequencer.checks.distances.meeting import Meeting, meeting
+from sequencer.checks.distances.meeting import NearParts, meeting
 from sequencer.motion.clearance.approach import Approaches, SearchedCast, approaches, spells_below
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.slips import cues, late, mixed_up
@@ -134,7 +134,7 @@ def _judged(
             met.append((float(found.distance[0]), float(found.at[0]), two[0]))
     met.sort(key=lambda one: (one[0], one[1], one[2].name))
     worst, at = met[0][:2] if met else (np.inf, cue)
-    nearest = meeting(slip.dancer, met[0][2], at) if met else Meeting(("", ""), 0.0)
+    nearest = meeting(slip.dancer, met[0][2], at) if met else NearParts(("", ""), 0.0)
     return Slip(
         who=work.dancers[who].name,
         cue=cue,
