@@ -175,6 +175,25 @@ def test_a_track_without_end_is_refused_before_it_is_read(mailed):
     assert_refused(run("check", show_that_names(mailed, "track", "huge.wav")), "larger than 4 GB")
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="no such files there")
+@pytest.mark.parametrize(
+    ("key", "size"), [("show", 4), ("beats", 4), ("burns", 5), ("type", 60)]
+)  # fmt: skip
+def test_a_file_of_more_than_anybody_writes_is_refused(mailed, key, size):
+    name = "show.yaml" if key == "show" else "huge"
+    show = mailed / name if key == "show" else show_that_names(mailed, key, name)
+    if key == "burns":
+        text = show.read_text(encoding="utf-8")
+        show.write_text(text.replace("lamp-oil, ", "lamp-oil, lit: [{from: 3.1, until: 7.1}], "), encoding="utf-8")  # fmt: skip
+    with (mailed / name).open("wb") as file:
+        file.truncate(size * 1_000_000 + 1)
+    verb = ("sheet", show, "--out", mailed / "out") if key == "type" else ("check", show)
+    result = run(*verb)
+    assert result.exit_code == 2, result.output
+    (line,) = (line for line in result.stderr.splitlines() if "error:" in line)
+    assert "large" in line
+
+
 @pytest.mark.skipif(sys.platform == "win32", reason="no such devices")
 @pytest.mark.parametrize("key", [key for key, _ in NAMED])
 def test_devices_and_pipes_are_no_files(mailed, key):
