@@ -63,10 +63,10 @@ def test_a_move_is_cut_where_a_count_is_chosen_and_parted_and_answered(browser, 
         page = planner.page
         opened(planner, 3, 6)
         page.get_by_role("button", name="Cut in two at 4.2").click()
-        eventually(lambda: "  - {from: 3.1, pattern: two-beat-weave, beats: 5}\n  - {pattern: two-beat-weave, beats: 11, shift: 5}\n" in timeline_of(served))  # fmt: skip
+        eventually(lambda: "  - {from: 3.1, pattern: two-beat-weave, beats: 5}\n  - {pattern: two-beat-weave, beats: 11, shift: 1}\n" in timeline_of(served))  # fmt: skip
         planner.waits_for("Lasts 11 beats")
         page.get_by_role("button", name="Part Birch from the others").click()
-        eventually(lambda: "  - {who: Ash, from: 4.2, pattern: two-beat-weave, beats: 11, shift: 5}\n  - {who: Birch, from: 4.2, pattern: two-beat-weave, beats: 11, shift: 5}\n" in timeline_of(served))  # fmt: skip
+        eventually(lambda: "  - {who: Ash, from: 4.2, pattern: two-beat-weave, beats: 11, shift: 1}\n  - {who: Birch, from: 4.2, pattern: two-beat-weave, beats: 11, shift: 1}\n" in timeline_of(served))  # fmt: skip
         page.locator("summary", has_text="Call and answer").click()
         page.get_by_role("button", name="Birch answers at 7.1").click()
         page.wait_for_selector(".refused")  # Birch dances something else then
@@ -77,5 +77,5 @@ def test_a_move_is_cut_where_a_count_is_chosen_and_parted_and_answered(browser, 
         opened(planner, 5, 1)
         page.locator("summary", has_text="Call and answer").click()
         page.get_by_role("button", name="Birch answers at 7.1").click()
-        eventually(lambda: "  - {who: Birch, from: 7.1, pattern: two-beat-weave, beats: 11, shift: 5}\n" in timeline_of(served))  # fmt: skip
+        eventually(lambda: "  - {who: Birch, from: 7.1, pattern: two-beat-weave, beats: 11, shift: 1}\n" in timeline_of(served))  # fmt: skip
         assert planner.faults == []

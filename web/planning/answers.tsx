@@ -86,9 +86,6 @@ export function CutInTwo({ block, row }: { block: Block; row: Row }) {
   const at = picked.value, first = at ? at.beat - block.start : 0;
   if (!("pattern" in row || "rest" in row || "hold" in row) || row.repeat || row.canon || first < 1 - CLOSE || block.end - at!.beat < 1 - CLOSE) return null;
   const shift = "pattern" in row ? Number(block.shift ?? 0) + first : null;
-  const cycle = block.cycle || Infinity;
-  const cut = () => operate({ do: "split-block", at: block.path, first, second: block.end - at!.beat, shift: shift === null ? null : shift <= LONGEST_SHIFT ? shift : shift % cycle }, `Cut at ${moment(tempo.value!, at!.beat)}.`);
+  const cut = () => operate({ do: "split-block", at: block.path, first, second: block.end - at!.beat, shift, home: block.home }, `Cut at ${moment(tempo.value!, at!.beat)}.`);
   return <button type="button" onClick={() => void cut()}>Cut in two at {moment(tempo.value!, at!.beat)}</button>;
 }
-
-const LONGEST_SHIFT = 64; // [beats] that the file takes
