@@ -11,7 +11,9 @@ from typing import NamedTuple
 
 _LONGEST = 400  # letters of what is wrong
 _END = 160  # of these from its end
-_LONG_WORD = re.compile(r"(\S{60})\S{61,}(\S{30})")  # somebody's own, which says no more when it is told whole
+_LONG_WORD = re.compile(
+    r"(\S{60})\S{61,}(\S{30})"
+)  # somebody's own, which says no more when it is told whole
 
 
 class SequencerError(Exception):

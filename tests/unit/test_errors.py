@@ -30,7 +30,9 @@ def test_nobody_elses_value_ends_a_line():
 
 def test_a_letter_that_turns_a_line_is_written_out_wherever_the_error_is_told():
     name = "a\u202eb"
-    error = InputError("odd", Place("a.yaml", 1), f"spots.{name}: {name!r} is odd", f"not {name}", name)
+    error = InputError(
+        "odd", Place("a.yaml", 1), f"spots.{name}: {name!r} is odd", f"not {name}", name
+    )
     parts = (str(error), error.sentence, error.what, error.mend, error.why)
     assert not any("\u202e" in part for part in parts)
     assert error.what == r"spots.a\u202eb: 'a\u202eb' is odd"

@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import type { Block, Path } from "./api";
 import { operate } from "./doing";
-import { CLOSE, moment } from "./rows";
+import { CLOSE, moment, together } from "./rows";
 import { names, picked, state, tempo, view } from "./store";
 
 type Row = Record<string, any>;
@@ -69,7 +69,7 @@ function Answer({ entry, row, who }: { entry: Path; row: Row; who: string[] }) {
   const now = chosen ?? others, own = blocksOf(entry);
   if (!own.length) return null;
   const end = Math.max(...own.map((each) => each.end));
-  const answer = () => operate({ do: "answer-with", at: entry, who: now, start: moment(tempo.value!, end) }, `${now.join(", ")} answer.`);
+  const answer = () => operate({ do: "answer-with", at: entry, who: now, start: moment(tempo.value!, end) }, now.length === 1 ? `${now[0]} answers.` : `${together(now, [])} answer.`);
   return (
     <details class="inner"><summary>Call and answer</summary>
       <p class="row">{names.value.map((name) => (
