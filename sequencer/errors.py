@@ -5,11 +5,15 @@ SequencerError            root of the tree
     └── InputErrors       several of these, found in one file
 """
 
+import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
 _LONGEST = 400  # letters of what is wrong
 _END = 160  # of these from its end
+_LONG_WORD = re.compile(
+    r"(\S{60})\S{61,}(\S{30})"
+)  # somebody's own, which says no more when it is told whole
 
 
 class SequencerError(Exception):
@@ -34,7 +38,8 @@ class InputError(SequencerError):
     place : Place
         File, and line and column where they are known.
     what : str
-        What is wrong, with the user's own text quoted.
+        What is wrong, with the user's own text quoted. As an attribute, this and the next two have every letter written out
+        that steers a terminal or turns the direction of a line, so that all who print them print them alike.
     mend : str
         How to fix it.
     why : str, optional
@@ -43,19 +48,24 @@ class InputError(SequencerError):
 
     def __init__(self, code: str, place: Place, what: str, mend: str, why: str = "") -> None:
         super().__init__(code, place, what, mend, why)  # pickling needs every argument
-        self.code, self.place, self.what, self.mend, self.why = code, place, what, mend, why
+        self.code, self.place = code, place
+        self.what, self.mend, self.why = written_out(what), written_out(mend), written_out(why)
 
     def __str__(self) -> str:
         where = _seen(":".join(str(part) for part in self.place if part))
+        return f"{where}: {self.sentence} [{self.code}]"
+
+    @property
+    def sentence(self) -> str:
+        """What is wrong, why, and how to mend it, in one line of a length that somebody reads."""
         why = f" ({_short(self.why)})" if self.why else ""
         text = f"{_short(self.what)}{why}"
-        separator = " " if text.endswith("?") else "; "
-        return f"{where}: {text}{separator}{_seen(self.mend)} [{self.code}]"
+        return f"{text}{' ' if text.endswith('?') else '; '}{_seen(self.mend)}"
 
 
 def _short(text: str) -> str:
     """A text whose middle is left out where somebody's own value makes it longer than anybody reads."""
-    text = _seen(text)
+    text = _LONG_WORD.sub(r"\1…\2", _seen(text))
     if len(text) <= _LONGEST:
         return text
     return f"{text[: _LONGEST - _END]} … {text[-_END:]}"

@@ -387,7 +387,7 @@ _MAKERS = (
     lambda d, v: blocks.ChangeBlock(at=d.row(v), values=d.of({"note": d.of("new", "a: b", None)}, {"beats": d.beats()}, {"with": {"across": 0.1}}, {"with": None}, {"pattern": "fountain"}, {"mirrored": d.of(True, None)}, {"repeat": d.of(2, 3, None)}, {"who": d.of("Ash", ["Ash", "Cedar"], None)})),
     lambda d, v: blocks.StretchBlock(at=d.row(v), beats=d.beats()) if d.random.random() < 0.8 else blocks.StretchBlock(at=d.row(v), until=d.of(*_MOMENTS)),
     lambda d, v: blocks.DeleteBlocks(at=tuple(d.row(v) for _ in range(d.random.randint(1, 3)))),
-    lambda d, v: blocks.SplitBlock(at=d.row(v), first=d.beats(), second=d.beats(), shift=d.of(None, 2)),
+    lambda d, v: blocks.SplitBlock(at=d.row(v), first=d.beats(), second=d.beats(), **d.of({}, {"shift": 3, "home": 2})),
     lambda d, v: together.SetCanon(at=d.entry(v), beats=d.beats(), who=d.of((), d.names(v))),
     lambda d, v: together.SetMirror(at=d.entry(v), who=d.names(v)),
     lambda d, v: together.SetUnison(at=tuple(d.entry(v) for _ in range(d.random.randint(1, 2)))),

@@ -151,8 +151,9 @@ def _split_block(now, op):
         _stretched(row, blocks.StretchBlock(at=op.at, beats=beats))
     for key in ("from", "note", "shift", "drafted"):
         second.pop(key, None)
-    if op.shift is not None:
-        second["shift"] = text_of(op.shift)
+    shift = op.shift if op.shift is None or op.home is None else op.shift % op.home
+    if shift or (shift == 0 and op.home is None):
+        second["shift"] = text_of(shift)
     rows.insert(number + 1, second)
     return now
 

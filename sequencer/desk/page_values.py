@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
-from sequencer.errors import InputError, InputErrors
+from sequencer.errors import InputError, InputErrors, written_out
 from sequencer.system_folders import fault_log
 
 
@@ -57,8 +57,7 @@ def plain_words(error: InputError, path: str = "") -> str:
     head = f"{Path(file).name}{f', line {line}' if line else ''}: " if other else ""
     if not (line or Path(file).suffix or file.startswith("operation")) and " " in file:
         head = f"{file}: "  # a field of a form, by its name
-    text = f"{error.what} ({error.why})" if error.why else error.what
-    return f"{head}{text}{' ' if text.endswith('?') else '; '}{error.mend}"
+    return f"{written_out(head)}{error.sentence}"
 
 
 def all_errors(error: InputError, path: str = "") -> list[dict[str, Any]]:

@@ -18,6 +18,7 @@ from sequencer.desk.page_values import all_errors, error_values
 from sequencer.desk.worker_link import AnswerError, WorkerLink
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.merging import conflict_place
+from sequencer.show.pattern_book import PATTERN_EXISTS
 
 DRAFT = "draft"  # the errand that proposes a routine
 PRINT = "print"  # the errand that makes files
@@ -340,7 +341,8 @@ class ShowServer:
     async def _try(self, text: str) -> None:
         error = await self.link.trial(text)
         if error is not None:
-            raise AnswerError({**error, "anyway": True})
+            # A name that a pattern has already is never another one: nothing done later helps but another name.
+            raise AnswerError({**error, "anyway": error["code"] != PATTERN_EXISTS})
         self._tried = text
 
     async def _changed(

@@ -15,6 +15,7 @@ from sequencer.outputs.rehearsal.page_data import place_document, tempo_document
 from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.entrance_words import only_entrances
 from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.home_beats import home_beats
 from sequencer.staging.staged import Block, Coming, Staged
 from sequencer.timing.form import heard_borders_of, song_form, sure_word
 from sequencer.timing.song import Song
@@ -57,6 +58,7 @@ def show_view(staged: Staged) -> dict[str, Any]:
     """A staged show as JSON values."""
     entries = entry_of_blocks(staged)
     dancers = {dancer.name: dancer for dancer in staged.dancers}
+    homes = {name: home_beats(dancer) for name, dancer in dancers.items()}
     low, high = staged.span
     whole = staged.show if staged.read is None else staged.read.written
     there = {post.name: post for post in staged.show.crew}
@@ -69,7 +71,10 @@ def show_view(staged: Staged) -> dict[str, Any]:
         "turns": list(_turns(staged)),
         "cast": list(_cast(staged)),
         "blocks": [
-            _block(staged, each, dancers[each.who], entries.get(id(each)))
+            {
+                **_block(staged, each, dancers[each.who], entries.get(id(each))),
+                "home": homes[each.who].get(each.start),
+            }
             for each in sorted(
                 (*staged.blocks, *staged.stops),
                 key=lambda one: (one.start, staged.show.names.index(one.who)),

@@ -15,6 +15,7 @@ from sequencer.show.document import Document, read_document
 from sequencer.show.outside_files import outside_file
 from sequencer.show.unseen_texts import unseen_texts
 
+PATTERN_EXISTS = "pattern-exists"  # the code of its error
 Book = Mapping[str, Pattern]
 _UNDER = "under the heading `patterns:`, as in a show file"
 _IF_EMPTY = f"write patterns {_UNDER}"
@@ -70,6 +71,11 @@ def _with(document: Document, book: Book) -> Book:
     for fault in unseen_texts(document, "patterns"):
         raise fault
     for name, record in records.items():
+        if name in book:
+            raise InputError(
+                PATTERN_EXISTS, document.place("patterns", name), f"pattern {name!r} already exists",
+                "choose another name",
+            )  # fmt: skip
         try:
             book = patterns_from({name: record}, book)
         except ValueError as error:

@@ -198,6 +198,11 @@ def test_what_cannot_be_a_show_is_refused_and_changes_nothing(show):
         late = {"do": "stretch-block", "at": ["timeline", 0], "beats": 400}
         status, said = page.post("operations", revision=1, operation=late)
         assert (status, said["error"]["anyway"]) == (422, True)
+        mine = "patterns:\n  toroid: {law: orbit}\n"
+        (show.parent / "mine.yaml").write_text(mine, encoding="utf-8")
+        taken = {"do": "set-pattern-files", "files": ["mine.yaml"]}
+        status, refused = page.post("operations", revision=1, operation=taken)
+        assert (status, refused["error"].get("anyway")) == (422, False)
         assert "show.yaml:" in said["error"]["message"]
         assert str(show.parent) not in said["error"]["message"]
         assert page.get("show")[1] == {**page.get("show")[1], "text": before, "revision": 1}

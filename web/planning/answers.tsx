@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import type { Block, Path } from "./api";
 import { operate } from "./doing";
-import { CLOSE, moment } from "./rows";
+import { CLOSE, moment, together } from "./rows";
 import { names, picked, state, tempo, view } from "./store";
 
 type Row = Record<string, any>;
@@ -69,7 +69,7 @@ function Answer({ entry, row, who }: { entry: Path; row: Row; who: string[] }) {
   const now = chosen ?? others, own = blocksOf(entry);
   if (!own.length) return null;
   const end = Math.max(...own.map((each) => each.end));
-  const answer = () => operate({ do: "answer-with", at: entry, who: now, start: moment(tempo.value!, end) }, `${now.join(", ")} answer.`);
+  const answer = () => operate({ do: "answer-with", at: entry, who: now, start: moment(tempo.value!, end) }, now.length === 1 ? `${now[0]} answers.` : `${together(now, [])} answer.`);
   return (
     <details class="inner"><summary>Call and answer</summary>
       <p class="row">{names.value.map((name) => (
@@ -86,9 +86,6 @@ export function CutInTwo({ block, row }: { block: Block; row: Row }) {
   const at = picked.value, first = at ? at.beat - block.start : 0;
   if (!("pattern" in row || "rest" in row || "hold" in row) || row.repeat || row.canon || first < 1 - CLOSE || block.end - at!.beat < 1 - CLOSE) return null;
   const shift = "pattern" in row ? Number(block.shift ?? 0) + first : null;
-  const cycle = block.cycle || Infinity;
-  const cut = () => operate({ do: "split-block", at: block.path, first, second: block.end - at!.beat, shift: shift === null ? null : shift <= LONGEST_SHIFT ? shift : shift % cycle }, `Cut at ${moment(tempo.value!, at!.beat)}.`);
+  const cut = () => operate({ do: "split-block", at: block.path, first, second: block.end - at!.beat, shift, home: block.home }, `Cut at ${moment(tempo.value!, at!.beat)}.`);
   return <button type="button" onClick={() => void cut()}>Cut in two at {moment(tempo.value!, at!.beat)}</button>;
 }
-
-const LONGEST_SHIFT = 64; // [beats] that the file takes

@@ -57,6 +57,7 @@ export interface Block {
   path: Path | null;
   entry: Path | null;
   cycle: number | null;
+  home: number | null; // beats after which both hands are as at first
   shift: number | null;
   timing: string | null;
   direction: string | null;

@@ -84,7 +84,7 @@ export function PutPhrase({ beat, who }: { beat: number; who: string[] }) {
   return (
     <p class="row">
       <label>A phrase <select value={name} onChange={(event) => setChosen(event.currentTarget.value)}>{known.map((each) => <option key={each}>{each}</option>)}</select></label>
-      <button type="button" disabled={!who.length} onClick={() => void put()}>Put it here</button>
+      <button type="button" disabled={!who.length} onClick={() => void put()}>Put the phrase here</button>
       {!usesOf(name) && <button type="button" onClick={() => void operate({ do: "delete-phrase", name }, `${name} is deleted.`)}>Delete it: nothing dances it</button>}
     </p>
   );

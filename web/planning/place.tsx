@@ -10,7 +10,7 @@ import { DraftHere } from "./drafting";
 import { MoreOfMove } from "./more";
 import { NameIt, OfPhrase, PutPhrase } from "./phrases";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
-import { along, copied, names, notice, opened, patterns, picked, state, tempo, view, walking } from "./store";
+import { along, copied, names, notice, opened, patterns, picked, picks, state, tempo, view, walking } from "./store";
 
 export function PlaceForm() {
   const at = picked.value, counts = tempo.value;
@@ -20,9 +20,9 @@ export function PlaceForm() {
   const first = () => box.current?.querySelector<HTMLElement>("form input, .steps button")?.focus({ preventScroll: true });
   useEffect(() => {
     if (!opened.value) return;
-    if (box.current?.parentElement) box.current.parentElement.scrollTop = 0; // a form further down may have been looked at
+    seenWith(box.current);
     first();
-  }, [opened.value, at?.beat, at?.who.join()]);
+  }, [opened.value, picks.value, at?.beat, at?.who.join()]);
   useEffect(() => {
     // A form that was replaced by another one takes the keyboard with it.
     if (opened.value && document.activeElement === document.body) first();
@@ -47,6 +47,12 @@ export function PlaceForm() {
       {block ? <Written key={form.current!.number} block={block} blocks={blocks} /> : <Empty key={`${at.beat} ${at.who.join()}`} beat={at.beat} who={at.who} />}
     </section>
   );
+}
+
+/** The form from its top, and the count that it is about: a form further down, or another row, may have been looked at. */
+function seenWith(form: HTMLElement | null): void {
+  for (const scrolled of [form, form?.parentElement]) if (scrolled) scrolled.scrollTop = 0;
+  document.querySelector(".count.on")?.scrollIntoView({ block: "nearest" });
 }
 
 function close(): void {

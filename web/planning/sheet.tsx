@@ -11,7 +11,6 @@ import { comingsIn, showStage } from "./entrances";
 import { showWalk } from "./ways";
 import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, readOnly, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
 
-const NARROW = matchMedia("(max-width: 900px)"); // as in page.css
 const STEPS = 48; // of the strip of loudness under a row
 
 export function rowsNow(): Row[] {
@@ -117,7 +116,6 @@ function Count({ beat, line, row, entry }: { beat: number; line: Line; row: Row;
   const on = at !== null && at.beat === beat && at.who.some((name) => line.who.includes(name));
   useEffect(() => {
     if (on && walking.value) own.current?.focus();
-    if (on && opened.value && NARROW.matches) own.current?.scrollIntoView({ block: "nearest" }); // above what opens over the sheet
   }, [on]);
   const block = blockAt(line.blocks, beat);
   return (

@@ -22,6 +22,7 @@ export const away = signal(false); // what the server tells broke off; it is ask
 
 export const picked = signal<Place | null>(null);
 export const opened = signal(false); // the form about the place
+export const picks = signal(0); // how often a place was chosen: also the one that is chosen already is to be seen
 export const along = signal<string | null>(null); // the place at which what follows a change moves along with it
 export const walking = signal(false); // the keyboard is in the sheet
 export const copied = signal<{ blocks: string[]; starts: number[]; words: string } | null>(null);
@@ -62,6 +63,7 @@ export const blocksBy = computed(() => {
 
 export function pick(place: Place | null): void {
   picked.value = place;
+  picks.value += 1;
   fault.value = null;
 }
 

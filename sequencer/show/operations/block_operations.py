@@ -21,6 +21,8 @@ from sequencer.show.show_text import ShowText
 from sequencer.show.written import Written, flow_words
 from sequencer.units import counted
 
+_DIGITS = 6  # of a shift [beats]: what is left over is of the reckoning alone
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PutBlock(Operation):
@@ -266,6 +268,7 @@ class SplitBlock(Operation):
     first: float | str  # beats of the first
     second: float | str  # beats of the second
     shift: float | str | None = None  # where in the pattern the second starts
+    home: float | None = None  # beats after which the pattern is as it was at first
 
     @property
     def words(self) -> str:
@@ -286,8 +289,18 @@ class SplitBlock(Operation):
         text = StretchBlock(at=self.at, beats=self.first).on(text)
         behind = (*into, number + 1)
         text = StretchBlock(at=behind, beats=self.second).on(text)
-        keys = {"from": None, KEY: None, "note": None, "shift": self.shift}
+        keys = {"from": None, KEY: None, "note": None, "shift": self._shift}
         return text.edited(*keys_set(text, behind, keys))
+
+    @property
+    def _shift(self) -> float | str | None:
+        """The shift within one time of the pattern; none where it is at its start."""
+        if self.shift is None or isinstance(self.shift, str) or self.home is None:
+            return self.shift
+        if not self.home > 0:
+            raise ValueError(f"a pattern is home after more than 0 beats, got {self.home}")
+        shift = round(self.shift % self.home, _DIGITS)
+        return None if shift in (0, round(self.home, _DIGITS)) else shift
 
 
 def _called(row: Mapping[str, Any]) -> str:

@@ -9,7 +9,7 @@ from sequencer.show.operations.rows import (
     every_block,
     keys_set,
     names_in,
-    refuse_name_taken,
+    refuse_move_taken,
     row_at,
     spoken,
 )
@@ -37,7 +37,7 @@ class AddPattern(Operation):
 
     def on(self, text: ShowText) -> ShowText:
         """The text with it."""
-        refuse_name_taken(text, _PATTERNS, self.name)
+        refuse_move_taken(text, self.name)
         if not text.value(_PATTERNS):
             return text.edited(ValueSet((_PATTERNS,), {self.name: dict(self.pattern)}))
         return text.edited(ValueSet((_PATTERNS, self.name), dict(self.pattern)))
@@ -79,7 +79,7 @@ class RenamePattern(Operation):
     def on(self, text: ShowText) -> ShowText:
         """The text with it."""
         key = _key_of(text, self.old)
-        refuse_name_taken(text, _PATTERNS, self.new)
+        refuse_move_taken(text, self.new, self.old)
         edits: list[TextEdit] = [
             KeyNamed(path, self.new) if is_key else ValueSet(path, self.new)
             for path, is_key in _mentions(text, self.old)

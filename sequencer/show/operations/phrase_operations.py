@@ -16,7 +16,7 @@ from sequencer.show.operations.rows import (
     keys_set,
     phrase_uses,
     phrases,
-    refuse_name_taken,
+    refuse_move_taken,
     row_at,
     same_list,
 )
@@ -46,7 +46,7 @@ class NamePhrase(Operation):
         """The text with it."""
         into, numbers = same_list(self.at)
         rows = [row_at(text, (*into, k)) for k in numbers]
-        refuse_name_taken(text, "phrases", self.name)
+        refuse_move_taken(text, self.name)
         self._refuse_unfit(text, into, numbers, rows)
         for n, (k, row) in enumerate(zip(numbers, rows, strict=True)):
             keys: dict[str, Any] = dict.fromkeys((*OF_AN_ENTRY, KEY))
@@ -224,7 +224,7 @@ class SplitOut(Operation):
 def _own_copy(text: ShowText, at: ValuePath, key: str, wanted: str | None) -> tuple[ShowText, str]:
     """A copy of a phrase that only one entry or step dances."""
     if wanted is not None:
-        refuse_name_taken(text, "phrases", wanted)
+        refuse_move_taken(text, wanted)
     name = wanted or free_name(text, key)
     steps = [text.row(("phrases", key, k)) for k in range(len(text.value("phrases", key)))]
     text = text.edited(ValueSet(("phrases", name), steps), ValueSet((*at, "phrase"), name))
@@ -324,7 +324,7 @@ class RenamePhrase(Operation):
     def on(self, text: ShowText) -> ShowText:
         """The text with it."""
         key = _key_of(text, self.old)
-        refuse_name_taken(text, "phrases", self.new)
+        refuse_move_taken(text, self.new, self.old)
         uses = [path for path, used in phrase_uses(text) if used == " ".join(self.old.split())]
         return text.edited(
             *(ValueSet((*path, "phrase"), self.new) for path in uses),

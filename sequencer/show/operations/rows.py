@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
+from sequencer.motion.patterns.library import patterns
 from sequencer.show.operations.operation import RowValues, refusal
 from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
 from sequencer.show.plain_values import ValuePath
@@ -137,6 +138,40 @@ def refuse_name_taken(text: ShowText, heading: str, name: str) -> None:
         if " ".join(key.split()) == wanted:
             what = f"there is already a {wanted!r} under {heading}"
             raise refusal(text, (heading, key), what, "choose another name")
+
+
+def refuse_move_taken(text: ShowText, name: str, renamed: str = "") -> None:
+    """Refuse a name for a pattern or phrase that another move of the show has, or one of the vocabulary.
+
+    On a sheet, and when it is called out, two moves whose names differ by capital letters alone are one.
+
+    Parameters
+    ----------
+    text : ShowText
+    name : str
+    renamed : str, optional
+        What the pattern or phrase is called now: its own name may be written otherwise.
+
+    Raises
+    ------
+    InputError
+        If one has it.
+    """
+    wanted, own = _called(name), " ".join(renamed.split())
+    for heading, kind in (("patterns", "pattern"), ("phrases", "phrase")):
+        known = text.value(heading)
+        for key in known if isinstance(known, dict) else ():
+            if _called(key) == wanted and " ".join(key.split()) != own:
+                what = f"there is already a {kind} {key!r}"
+                raise refusal(text, (heading, key), what, "choose another name")
+    if any(_called(each) == wanted for each in patterns()):
+        raise refusal(
+            text, (), f"there is already a move {wanted!r} in the vocabulary", "choose another name"
+        )
+
+
+def _called(name: str) -> str:
+    return " ".join(name.split()).casefold()
 
 
 def same_list(paths: Sequence[ValuePath]) -> tuple[ValuePath, list[int]]:

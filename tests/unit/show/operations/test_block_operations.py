@@ -140,6 +140,16 @@ def test_a_block_is_cut_in_two():
     )
 
 
+@pytest.mark.parametrize(
+    ("shift", "home", "said"),
+    [(12, 2, ""), (5, 2, ", shift: 1"), (66.5, 8, ", shift: 2.5"), (4, 8, ", shift: 4"), (-1, 4, ", shift: 3"),
+     (4.4 - 0.1, 4.3, ""), (7, None, ", shift: 7"), (None, 2, "")],
+)  # fmt: skip
+def test_a_move_that_is_cut_is_danced_on_from_within_one_time_of_it(shift, home, said):
+    cut = SplitBlock(at=("phrases", "wheel", 0), first=4, second=2, shift=shift, home=home)
+    assert lines(cut)[2].split("   ")[1] == f" - {{pattern: extension, beats: 2{said}}}"
+
+
 def test_a_place_that_is_not_there():
     assert "there is no entry 10 of the timeline; look at the show as it is now" in refused(
         StretchBlock(at=("timeline", 9), beats=8)

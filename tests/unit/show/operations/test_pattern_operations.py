@@ -1,5 +1,7 @@
 """The show's own patterns put in, changed, renamed and taken out; the files of patterns that it uses."""
 
+import pytest
+
 from sequencer.show.operations.combined_operations import inverse
 from sequencer.show.operations.operation import apply
 from sequencer.show.operations.pattern_operations import (
@@ -9,6 +11,7 @@ from sequencer.show.operations.pattern_operations import (
     RenamePattern,
     SetPatternFiles,
 )
+from sequencer.show.operations.phrase_operations import NamePhrase, RenamePhrase
 from tests.unit.show.operations.duo import SHOW as DUO
 from tests.unit.show.operations.duo import lines, refused
 
@@ -52,9 +55,28 @@ def test_a_pattern_is_added_and_the_heading_with_the_first():
     assert lines(AddPattern(name="mine", pattern=pattern), SHOW) == [
         "+  mine: {law: orbit, set: {ratio: 3}}"
     ]
-    assert "there is already a 'big one' under patterns" in refused(
+    assert "there is already a pattern 'big one'; choose" in refused(
         AddPattern(name="big one", pattern=pattern), SHOW
     )
+
+
+@pytest.mark.parametrize(
+    ("name", "there"),
+    [("Big  One", "pattern 'big one'"), ("Wheel", "phrase 'wheel'"), ("FOUNTAIN", "move 'fountain' in the vocabulary")],
+)  # fmt: skip
+def test_no_two_moves_have_one_name_but_for_its_capital_letters(name, there):
+    for new in (
+        AddPattern(name=name, pattern={"law": "orbit"}),
+        RenamePattern(old="small flower", new=name),
+        NamePhrase(at=(("timeline", 3),), name=name),
+        RenamePhrase(old="long one", new=name),
+    ):
+        assert f"there is already a {there}; choose another name" in refused(new, SHOW)
+
+
+def test_ones_own_name_may_be_written_otherwise():
+    assert lines(RenamePattern(old="small flower", new="Small Flower"), SHOW)
+    assert lines(RenamePhrase(old="wheel", new="Wheel"), SHOW)
 
 
 def test_a_new_name_is_taken_over_wherever_the_old_one_is_said():

@@ -28,7 +28,7 @@ def test_here_is_a_copy_that_only_this_use_dances():
         "+  - {from: 2.1, phrase: wheel 2}                 # all",
     ]
     assert "+  calm:" in lines(ChangeHere(use=(("timeline", 0),), operation=STEP, name="calm"))
-    assert "there is already a 'long one'" in refused(ChangeHere(use=(("timeline", 0),), operation=STEP, name="long one"))  # fmt: skip
+    assert "there is already a phrase 'long one'" in refused(ChangeHere(use=(("timeline", 0),), operation=STEP, name="long one"))  # fmt: skip
 
 
 def test_here_is_everywhere_where_a_phrase_is_danced_once():
@@ -110,7 +110,9 @@ def test_what_makes_no_phrase():
         NamePhrase(at=(("timeline", 3),), name="x")
     )
     assert "an accent counts the beats" in refused(NamePhrase(at=(("timeline", 5),), name="x"))
-    assert "there is already a 'wheel'" in refused(NamePhrase(at=(("timeline", 4),), name=" wheel"))
+    assert "there is already a phrase 'wheel'" in refused(
+        NamePhrase(at=(("timeline", 4),), name=" wheel")
+    )
     assert "do not stand in one list" in refused(
         NamePhrase(at=(("timeline", 4), ("phrases", "wheel", 0)), name="x")
     )
