@@ -1,14 +1,21 @@
 """What many tests share: a hypothesis profile, and small casts made from the real laws."""
 
+import atexit
 import gc
 import importlib.util
 import os
+import shutil
+import tempfile
 from itertools import zip_longest
 
 # As many workers as cores: threads within each would only stand in the others' way.
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 # Tests start hundreds of processes: each would compile the whole package again where nothing compiled may be written.
 os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+# What librosa compiles is kept by each worker for itself: two that write it into one place at once can leave code that crashes.
+if "PYTEST_XDIST_WORKER" in os.environ:
+    os.environ["NUMBA_CACHE_DIR"] = tempfile.mkdtemp(prefix="compiled-")
+    atexit.register(shutil.rmtree, os.environ["NUMBA_CACHE_DIR"], ignore_errors=True)
 
 from pathlib import Path
 from types import SimpleNamespace
