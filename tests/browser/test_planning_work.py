@@ -438,6 +438,7 @@ def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(flat_browser, sh
         assert note.evaluate("each => each === document.activeElement")
         note.press("Enter")
         eventually(lambda: "note: and slowly" in text_of(served))
+        page.locator(".block .own-note").wait_for()  # staged anew
         assert page.locator(".block .cue-word").all_inner_texts() == ["one"]
         assert page.locator(".block .own-note").all_inner_texts() == ["and slowly"]
         at = page.locator(".count[aria-label^='Bar 7, count 1, ']").first
