@@ -435,7 +435,7 @@ def test_a_move_gets_a_cue_word_and_what_else_its_entry_can_say(flat_browser, sh
         note.fill("and slowly")
         eventually(lambda: "cue: one" in text_of(served))
         page.get_by_text("is danced once").wait_for()
-        assert note.evaluate("each => each === document.activeElement")
+        page.wait_for_function("""() => document.activeElement?.matches(".place [id$='-note']")""")
         note.press("Enter")
         eventually(lambda: "note: and slowly" in text_of(served))
         page.locator(".block .own-note").wait_for()  # staged anew
