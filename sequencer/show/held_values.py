@@ -3,8 +3,10 @@
 from collections.abc import Iterator, Mapping
 from typing import TypeVar
 
-from pydantic import BaseModel
+from sequencer.kept import recent
+from sequencer.show.record import Record
 
+_MOST_RECORDS = 20_000  # whose values are kept
 _Kind = TypeVar("_Kind")
 _OF_NO_PARTS = frozenset((str, int, float, bool, type(None)))
 
@@ -15,12 +17,22 @@ def held_values(value: object, kind: type[_Kind]) -> Iterator[_Kind]:
         yield value
     elif type(value) in _OF_NO_PARTS:  # most of what there is
         return
-    elif isinstance(value, BaseModel):
-        for name in type(value).model_fields:
-            yield from held_values(getattr(value, name), kind)
+    elif isinstance(value, Record):
+        yield from _of_record(value, kind)
     elif isinstance(value, Mapping):
         for each in value.values():
             yield from held_values(each, kind)
     elif isinstance(value, list | tuple):
         for each in value:
             yield from held_values(each, kind)
+
+
+def _of_record(record: Record, kind: type[_Kind]) -> tuple[_Kind, ...]:
+    """Those of a record's fields, looked for once: an edit of the file leaves most records the same objects."""
+
+    def work() -> tuple[Record, tuple[_Kind, ...]]:
+        fields = [getattr(record, name) for name in type(record).model_fields]
+        return record, tuple(each for own in fields for each in held_values(own, kind))
+
+    # The record is held, so that its id stays its own.
+    return recent("held values", (id(record), kind), work, most=_MOST_RECORDS)[1]

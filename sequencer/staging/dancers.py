@@ -149,13 +149,16 @@ def _run_through(spans: Sequence[Span], low: float, high: float) -> list[Span]:
 
 def _performer(read: ReadShow, name: str) -> tuple[Performer, Body, dict[Side, Prop]]:
     """A performer of the cast, with their body and the props they hold."""
-    index = read.show.names.index(name)
-    record = read.show.cast[index]
+    record, fire = read.show.cast[read.show.names.index(name)], read.show.fire
+
+    def work() -> tuple[object, Body, dict[Side, Prop]]:
+        props = {side: own.held(flame_reach(own, fire)) for side, own in record.props.items()}
+        return (record, fire), record.body, props
+
     try:
-        body = record.body
-        props = {
-            side: own.held(flame_reach(own, read.show.fire)) for side, own in record.props.items()
-        }
+        # As long as the file says the same of them they are the same objects, and so is what is known by these.
+        # Record and fire are held, so that their ids stay their own.
+        _, body, props = recent("performers", (id(record), id(fire)), work, most=_MOST_DANCERS)
     except ValueError as error:
         raise read.fault(
             "bad-value",
@@ -163,7 +166,7 @@ def _performer(read: ReadShow, name: str) -> tuple[Performer, Body, dict[Side, P
             str(error),
             "see docs/show-file.md for what is allowed",
         ) from error
-    return record, body, props
+    return record, body, dict(props)
 
 
 def _carriage(body: Body, blocks: Sequence[Block]) -> Carriage:

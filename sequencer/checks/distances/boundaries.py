@@ -341,12 +341,13 @@ def _judged(
             )
         )
         of = found.spans.group == k
+        if not of.any():
+            continue
         begin, end = found.spans.start[of], found.spans.end[of]
         cuts = np.flatnonzero(begin[1:] - end[:-1] > _TOGETHER) + 1
         findings += [
             _finding(dancer, count, requirements, rule, found, k, begin[some], end[some], part)
             for some in np.split(np.arange(len(begin)), cuts)
-            if len(some)
         ]
     return Outcome(
         findings=tuple(findings),

@@ -157,7 +157,7 @@ class _Kernel:
         content = self._content()
         keys = [
             None if content is None or None in own else (content, own, self.grid.within)
-            for own in self.grid.keys
+            for own in self.grid.floors
         ]
         out = np.stack(recent_each("places", keys, self._from_places, most=_MOST_GAPS))
         if self.measure == "place":
@@ -189,7 +189,7 @@ class _Kernel:
             return np.split(out, np.cumsum([len(part) for part in parts])[:-1])
 
         keys = [
-            None if content is None or (key := grid.keys[k][s]) is None
+            None if content is None or (key := grid.floors[k][s]) is None
             else (content, key, grid.within[s])
             for k, s in own
         ]  # fmt: skip

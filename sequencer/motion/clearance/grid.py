@@ -14,7 +14,7 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.kept import recent
-from sequencer.motion.clearance.slices import SliceKeys, slice_edges, slice_keys
+from sequencer.motion.clearance.slices import SliceKeys, floor_keys, slice_edges, slice_keys
 from sequencer.motion.performers.body_parts import N_FRONT, N_POINTS
 from sequencer.motion.performers.dancer import Dancer, Pieces
 from sequencer.motion.performers.ensemble import Ensemble
@@ -42,6 +42,7 @@ class Cells:
     place_uncertainty: Floats  # (n, c) [m] largest distance of the position from there
     cuts: Ints  # (s + 1,) first cell of each slice, and c
     keys: tuple[SliceKeys, ...]  # (n,) content of each dancer in each slice
+    floors: tuple[SliceKeys, ...]  # (n,) the same of where they stand and walk alone
     # (s,) edges of the cells of each slice, and the number of points: what results depend on beside the dancers
     within: tuple[tuple[bytes, int], ...]
 
@@ -108,6 +109,7 @@ def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...
         place_uncertainty=np.stack([row.place_uncertainty for row in rows]),
         cuts=cuts,
         keys=keys,
+        floors=tuple(floor_keys(dancer.floor, slices) for dancer in dancers),
         within=tuple((edges[a : b + 1].tobytes(), points) for a, b in pairwise(cuts.tolist())),
     )
 
@@ -146,6 +148,13 @@ def side_by_side(grids: Sequence[Cells]) -> Cells:
             out[row : row + own.shape[0], cell : cell + own.shape[1]] = own
         return out
 
+    def among(name: str) -> tuple[SliceKeys, ...]:
+        return tuple(
+            (*(None,) * cut, *own, *(None,) * (first_cut[-1] - 1 - cut - len(own)))
+            for grid, cut in zip(grids, first_cut, strict=False)
+            for own in getattr(grid, name)
+        )
+
     return Cells(
         ensemble=Ensemble([dancer for grid in grids for dancer in grid.ensemble.dancers]),
         edges=np.concatenate([grid.edges for grid in grids]),
@@ -160,11 +169,8 @@ def side_by_side(grids: Sequence[Cells]) -> Cells:
         cuts=np.concatenate(
             [grid.cuts + cell for grid, cell in zip(grids, first_cell, strict=False)]
         ),
-        keys=tuple(
-            (*(None,) * cut, *own, *(None,) * (first_cut[-1] - 1 - cut - len(own)))
-            for grid, cut in zip(grids, first_cut, strict=False)
-            for own in grid.keys
-        ),
+        keys=among("keys"),
+        floors=among("floors"),
         within=tuple(each for grid in grids for each in (*grid.within, (b"", grid.points)))[:-1],
     )
 

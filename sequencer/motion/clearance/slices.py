@@ -207,15 +207,19 @@ def floor_keys(floor: WalkPath, edges: Floats) -> tuple[bytes, ...]:
     -----
     Source: as `slice_keys`.
     """
-    stand = floor.at(edges[:-1])
-    places, facings = stand.place.tolist(), stand.facing.tolist()
-    running = _running([(move.start, move.end) for move in floor.moves], edges)
-    out: list[bytes] = []
-    for k, (low, here) in enumerate(zip(edges[:-1].tolist(), running, strict=True)):
-        standing = not here or floor.moves[here[0]].start > low
-        held = struct.pack("<3d", *places[k], facings[k]) if standing else b""
-        out.append(_hashed((held, *(floor.walks[m] for m in here))))
-    return tuple(out)
+
+    def work() -> tuple[bytes, ...]:
+        stand = floor.at(edges[:-1])
+        places, facings = stand.place.tolist(), stand.facing.tolist()
+        running = _running([(move.start, move.end) for move in floor.moves], edges)
+        out: list[bytes] = []
+        for k, (low, here) in enumerate(zip(edges[:-1].tolist(), running, strict=True)):
+            standing = not here or floor.moves[here[0]].start > low
+            held = struct.pack("<3d", *places[k], facings[k]) if standing else b""
+            out.append(_hashed((held, *(floor.walks[m] for m in here))))
+        return tuple(out)
+
+    return recent("floor keys", (floor.content, edges.tobytes()), work, most=_MOST_DANCERS)
 
 
 def _hashed(parts: Iterable[bytes]) -> bytes:

@@ -3,21 +3,24 @@
 A link is kept by its content, in beats from its start, so that the same one later in a show is found at once.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Hashable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
 import numpy as np
 
-from sequencer.kept import kept
+from sequencer.geometry.posture import Posture
+from sequencer.kept import kept, recent
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
+from sequencer.motion.props.prop import Solid
 from sequencer.motion.trajectories.link_gaps import Around, around
 from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
 from sequencer.motion.trajectories.link_search import FoundLink
 from sequencer.motion.trajectories.links import found_link, link_record, restored_link, sample_beats
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
+_MOST_LINKS = 20_000  # that are known by their objects
 LEADS = (1.5, 2.0, 0.5)  # multiples of the usual beats, tried if a link of those is not clean
 
 
@@ -41,6 +44,22 @@ def rest_span(law: Law, start: float, end: float) -> Span:
 def _exact(beat: float) -> bool:
     """Whether sums and differences of such beats, and of 256ths between them, are exact: a multiple of 2⁻²⁰."""
     return abs(beat) < 2.0**20 and (beat * 2.0**20).is_integer()
+
+
+def _by_objects(content: Iterable[Any]) -> Hashable:
+    """A key that contents share only if their numbers and limits are the same, and all else the same objects.
+
+    Whoever keeps it holds the content, so that the objects' ids stay their own.
+    """
+    return tuple(map(_number_or_object, content))
+
+
+def _number_or_object(each: Any) -> Hashable:
+    if isinstance(each, float):
+        return each.hex()  # 0.0 and -0.0 are equal, and not the same
+    if isinstance(each, list | tuple):
+        return tuple(map(_number_or_object, each))
+    return each if isinstance(each, LinkLimits | Posture | Solid) else id(each)
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,13 +123,20 @@ class Bridges:
 
     def link(self, before: Span, after: Span, start: float, end: float) -> Bridge:
         """The link between two spans."""
-        found = kept(
-            "bridge",
-            self._content(before, after, start, end),
-            lambda: self._found(before, after, start, end),
-            record=link_record,
-            restore=restored_link,
-        )
+        content = self._content(before, after, start, end)
+
+        def work() -> tuple[object, FoundLink]:
+            found = kept(
+                "bridge",
+                content,
+                lambda: self._found(before, after, start, end),
+                record=link_record,
+                restore=restored_link,
+            )
+            return content, found
+
+        # An edit leaves most links between the same objects: these are known by them at once.
+        _, found = recent("bridges of objects", _by_objects(content), work, most=_MOST_LINKS)
         span = Span(start=start, end=end, law=found.law, origin=start, kind="link", label="link")
         return Bridge(span, found)
 

@@ -11,11 +11,13 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
+from sequencer.kept import recent
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.props.prop import TETHER_RADIUS, Prop, PropPoint, Solid
 from sequencer.motion.props.tension import GRAVITY
 from sequencer.motion.trajectories.hand_paths import Piecewise, hand_figures
 
+_MOST_SPACES = 2_000  # that are kept
 REACH_SLACK = 1e-3  # [m]
 PACE_STEP = 0.0625  # [beats/s] 3.75 beats a minute
 WICK = 0.05  # [m] radius of a poi's head; common practice
@@ -58,16 +60,22 @@ class HandSpace:
 
 
 def hand_space_of(body: Body, side: Side, prop: Prop) -> HandSpace:
-    """Hand space of a prop in one hand."""
-    return HandSpace(
-        body=body,
-        side=side,
-        length=prop.length,
-        solids=prop.solids,
-        # A line hangs from the hand, which twists nothing.
-        inertia=0.0 if prop.flexible else prop.inertia,
-        carried=0.0 if prop.flexible else prop.mass * prop.centre_of_mass,
-    )
+    """Hand space of a prop in one hand; of the same body and prop the same object."""
+
+    def work() -> tuple[object, HandSpace]:
+        space = HandSpace(
+            body=body,
+            side=side,
+            length=prop.length,
+            solids=prop.solids,
+            # A line hangs from the hand, which twists nothing.
+            inertia=0.0 if prop.flexible else prop.inertia,
+            carried=0.0 if prop.flexible else prop.mass * prop.centre_of_mass,
+        )
+        return (body, prop), space
+
+    # Body and prop are held, so that their ids stay their own.
+    return recent("hand spaces", (id(body), side, id(prop)), work, most=_MOST_SPACES)[1]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
