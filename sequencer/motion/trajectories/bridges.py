@@ -3,7 +3,7 @@
 A link is kept by its content, in beats from its start, so that the same one later in a show is found at once.
 """
 
-from collections.abc import Callable, Hashable, Iterable, Sequence
+from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
@@ -13,13 +13,13 @@ from sequencer.geometry.posture import Posture
 from sequencer.kept import kept, recent
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
-from sequencer.motion.props.prop import Solid
 from sequencer.motion.trajectories.link_gaps import Around, around
 from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
 from sequencer.motion.trajectories.link_search import FoundLink
 from sequencer.motion.trajectories.links import found_link, link_record, restored_link, sample_beats
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
+_OURS = frozenset(("sequencer", "builtins"))
 _MOST_LINKS = 20_000  # that are known by their objects
 LEADS = (1.5, 2.0, 0.5)  # multiples of the usual beats, tried if a link of those is not clean
 
@@ -46,11 +46,14 @@ def _exact(beat: float) -> bool:
     return abs(beat) < 2.0**20 and (beat * 2.0**20).is_integer()
 
 
-def _by_objects(content: Iterable[Any]) -> Hashable:
+def _by_objects(content: Sequence[Any]) -> Hashable | None:
     """A key that contents share only if their numbers and limits are the same, and all else the same objects.
 
-    Whoever keeps it holds the content, so that the objects' ids stay their own.
+    None if another package's law is among them: of what it does nothing is known. Whoever keeps the key holds the
+    content, so that the objects' ids stay their own.
     """
+    if any(type(each).__module__.partition(".")[0] not in _OURS for each in content):
+        return None
     return tuple(map(_number_or_object, content))
 
 
@@ -59,7 +62,7 @@ def _number_or_object(each: Any) -> Hashable:
         return each.hex()  # 0.0 and -0.0 are equal, and not the same
     if isinstance(each, list | tuple):
         return tuple(map(_number_or_object, each))
-    return each if isinstance(each, LinkLimits | Posture | Solid) else id(each)
+    return each if isinstance(each, LinkLimits | Posture | str) else id(each)
 
 
 @dataclass(frozen=True, slots=True)

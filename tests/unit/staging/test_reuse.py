@@ -186,3 +186,20 @@ def test_a_changed_block_leaves_the_laws_of_the_others(before):
     (first, second), (same, changed) = laws(before), laws(after)
     assert same is first
     assert changed is not second
+
+
+def test_a_performer_of_whom_the_file_says_the_same_keeps_body_and_props(before):
+    """As objects, by which links and reaches are known after an edit; new ones where the file says something else."""
+    show = before
+    held = {one.name: (one.body, one.props["left"]) for one in show.dancers}
+
+    def after(*change):
+        return {one.name: (one.body, one.props["left"]) for one in restaged(show, [change]).dancers}
+
+    same = after(("timeline", 2, "cycle"), 4)
+    assert all(same[name][k] is held[name][k] for name in EVERYONE for k in range(2))
+    taller = after(("cast", 1, "stature"), 1.63)
+    assert {name for name in EVERYONE if taller[name][0] is held[name][0]} == EVERYONE - {"Birch"}
+    assert taller["Birch"][0].stature == 1.63
+    brighter = after(("fire", "flame"), "0.5 m")
+    assert brighter["Ash"][1].flame_reach > held["Ash"][1].flame_reach

@@ -7,6 +7,7 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.prisms import plane
 from sequencer.geometry.regions import AudienceEdge, Post, Region, Scenery
+from sequencer.motion.clearance import fixtures
 from sequencer.motion.clearance.fixtures import encounters, lowest_wick
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.patterns.library import law_for, patterns
@@ -17,6 +18,7 @@ from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.timing.tempo import TempoMap
+from tests.nothing_kept import nothing_kept
 
 
 def met(cast, prisms, measure, required=0.3, **options):
@@ -182,3 +184,26 @@ def test_every_pattern_of_a_poi_of_half_a_metre_clears_the_floor():
 def test_wicks_are_measured_over_a_floor_only(dance):
     with pytest.raises(ValueError, match="above a floor"):
         met([dance.dancer()], (plane(bottom=3.0),), "wicks")
+
+
+def test_how_far_a_place_is_off_is_looked_up_after_another_dance_there(dance, monkeypatch):
+    """It depends on where somebody stands and walks alone: no more of it is computed, and it says the same."""
+    walk = {"place": (0, 3), "moves": (Move(start=4, end=12, place=(2, 1.5), facing=1),)}
+    post = Post(name="north", at=(1.5, 3.0)).prisms
+    looked = []
+    own = fixtures._Kernel._from_places
+
+    def from_places(kernel, missing):
+        looked.append(len(missing))
+        return own(kernel, missing)
+
+    monkeypatch.setattr(fixtures._Kernel, "_from_places", from_places)
+    with nothing_kept():
+        met([dance.dancer(tether=0.5, **walk)], post, "envelope")
+        again = met([dance.dancer(tether=0.6, **walk)], post, "envelope")
+        assert sum(looked) == 1
+        met([dance.dancer(tether=0.5, **walk | {"place": (0, 3.25)})], post, "envelope")
+        assert sum(looked) == 2
+    with nothing_kept():
+        fresh = met([dance.dancer(tether=0.6, **walk)], post, "envelope")
+    assert (again.distance, again.at) == (fresh.distance, fresh.at)

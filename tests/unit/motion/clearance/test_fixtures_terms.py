@@ -87,7 +87,7 @@ class Rows:
             hand_speed=draw.uniform(0, 1.5, (3, 3, 2)), drawn=draw.uniform(0.5, 2.0, (3, 3)),
             place=draw.uniform(-4, 4, (3, 3, 2)), place_uncertainty=draw.uniform(0, 0.3, (3, 3)),
             reach=draw.uniform(0.5, 1.5, (3, 3)), cuts=np.array([0, 2, 3]),
-            keys=((None, None),) * 3, within=(("edges 0", points), ("edges 1", points)),
+            keys=((None, None),) * 3, floors=((None, None),) * 3, within=(("edges 0", points), ("edges 1", points)),
         )  # fmt: skip
         self.kernel = fixtures._Kernel(self.dancers, self.grid, pieces, measure)
 

@@ -1,5 +1,8 @@
 """Links of two hands, how long links from and to rest are, and what they keep clear of."""
 
+from copy import copy
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
@@ -10,10 +13,10 @@ from sequencer.kept import content_key
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.feasibility import body_gap, props_gap
-from sequencer.motion.props.prop import Prop
+from sequencer.motion.props.prop import Prop, PropPoint, Solid
 from sequencer.motion.trajectories import bridges
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
-from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.link_limits import LinkLimits, hand_space_of
 from sequencer.motion.trajectories.links import found_link
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -224,3 +227,28 @@ def test_a_link_keeps_clear_of_the_body_as_it_moves():
         own = body_gap(found, edges, prop=POI, body=BODY, near=0.05, carriage=carriage)
         gaps.append(min(own[0].value, own[2].value))
     assert gaps[0] < 0.04 < gaps[1]
+
+
+def test_a_link_is_known_by_its_objects_only_where_they_are_the_same():
+    """Equal numbers, limits and shapes by their values, laws and bodies by the objects; minus nought is another number."""
+    law, other, limits = LAWS["left"], LAWS["right"], LinkLimits()
+    solid = Solid("tether", PropPoint(0.0), PropPoint(0.5), 0.01)
+
+    def known(first=law, beats=2.0, most=limits, edges=(0.5,), shape=(solid,)):
+        return bridges._by_objects((first, beats, most, [*edges], shape))
+
+    assert known() == known(most=replace(limits), shape=(Solid(*solid),))
+    others = [
+        known(), known(first=other), known(first=copy(law)), known(beats=2.5), known(beats=0.0), known(beats=-0.0),
+        known(most=replace(limits, torque=1.0)), known(edges=(0.75,)), known(edges=(0.5, 0.5)),
+        known(shape=(solid._replace(radius=0.02),)), known(edges=(), shape=(0.5, solid)),
+    ]  # fmt: skip
+    assert len(set(others)) == len(others)
+
+
+def test_a_link_of_another_packages_law_is_never_known_by_its_objects():
+    class Strange:
+        """What its laws do is not known, and may change."""
+
+    assert bridges._by_objects((LAWS["left"], 2.0)) is not None
+    assert bridges._by_objects((Strange(), 2.0)) is None
