@@ -116,18 +116,18 @@ def _tree(text: str, draw: Random) -> str:
     values = _values(text)
     if values is None:
         return _letters(text, draw)
-    places = [place for place in _places(values) if place]
-    if not places:
+    found = [place for place in places(values) if place]
+    if not found:
         return _letters(text, draw)
-    path = draw.choice(places)
-    holder = _at(values, path[:-1])
+    path = draw.choice(found)
+    holder = value_at(values, path[:-1])
     kind = draw.randrange(5)
     if kind == 0:
         del holder[path[-1]]
     elif kind == 1:
         holder[path[-1]] = draw.choice(VALUES)
     elif kind == 2:
-        holder[path[-1]] = json.loads(json.dumps(_at(values, draw.choice(places))))
+        holder[path[-1]] = json.loads(json.dumps(value_at(values, draw.choice(found))))
     elif kind == 3 and isinstance(holder, list):
         holder.append(json.loads(json.dumps(holder[path[-1]])))
     elif isinstance(holder, dict):
@@ -157,17 +157,19 @@ def _said(text: str) -> str | None:
         return None
 
 
-def _places(value, path=()):
+def places(value, path=()):
+    """Paths to all parts of plain values, the whole first."""
     yield path
     if isinstance(value, dict):
         for key, each in value.items():
-            yield from _places(each, (*path, key))
+            yield from places(each, (*path, key))
     elif isinstance(value, list):
         for k, each in enumerate(value):
-            yield from _places(each, (*path, k))
+            yield from places(each, (*path, k))
 
 
-def _at(value, path):
+def value_at(value, path):
+    """The part at a path."""
     for key in path:
         value = value[key]
     return value

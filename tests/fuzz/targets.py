@@ -56,7 +56,10 @@ class Target:
         Exception
             Whatever the reader lets out that it should not.
         """
-        content = self.case(seed)
+        return self.judged(self.case(seed))
+
+    def judged(self, content: bytes) -> str:
+        """The same of any file."""
         try:
             self.read(content)
         except InputErrors as errors:
