@@ -19,6 +19,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cached_property, partial
 from itertools import pairwise
+from math import ceil, floor
 from typing import NamedTuple
 
 import numpy as np
@@ -110,21 +111,42 @@ class FlownHand:
 
     def part(self, low: float, high: float) -> bytes:
         """A hash of all that decides its states, but their planes, and their bounds between two beats."""
-        step, start = self.head.step, self.head.start
-        first = int(np.clip(np.floor((low - start) / step), 0, self.head.spans)) - 2 * _PER_PIECE
-        last = int(np.clip(np.ceil((high - start) / step), 0, self.head.spans)) + 2 * _PER_PIECE
-        if (first, last) not in self._parts:
-            total = hashlib.blake2b(struct.pack("<3d", start, step, self.length), digest_size=20)
-            total.update(struct.pack("<2q", first, min(last, self.head.spans)))
-            for path in (self.head, self.hand):
-                total.update(path.coefficients[max(first, 0) : last + DEGREE].tobytes())
-            self._parts[first, last] = total.digest()
-        return self._parts[first, last]
+        step, start, spans = self.head.step, self.head.start, self.head.spans
+        first = int(min(max(floor((low - start) / step), 0), spans)) - 2 * _PER_PIECE
+        last = int(min(max(ceil((high - start) / step), 0), spans)) + 2 * _PER_PIECE
+        found = self._parts.get((first, last))
+        if found is None:
+            offset = round(start / step) % _PER_PIECE  # of its first knot in a piece
+            own = slice(max(first + offset, 0) // _PER_PIECE, (last + DEGREE + offset) // _PER_PIECE + 1)
+            said = struct.pack("<3d2q", start, step, self.length, first, min(last, spans))
+            found = hashlib.blake2b(said + b"".join(self._pieces_said[own]), digest_size=20).digest()
+            self._parts[first, last] = found
+        return found
 
     @cached_property
     def _parts(self) -> dict[tuple[int, int], bytes]:
         """Parts by their knots: each is asked for by several searches."""
         return {}
+
+    @cached_property
+    def _slices_said(self) -> list[list[bytes]]:
+        """Hashes of the coefficients of each slice, piece by piece; remembered by its key, since a change leaves most as they were."""
+        first = round(self.head.start / self.head.step)
+        cuts = [low - first for low, _ in _slices(first, first + self.head.spans)]
+        keys = self.slices or (None,) * len(cuts)
+        head, hand = self.head.coefficients, self.hand.coefficients
+        return [
+            recent(
+                "pieces of a slice", None if key is None else (key, high is None),
+                partial(_said, first + low, head[low:high], hand[low:high]), most=_MOST_SLICES,
+            )
+            for key, low, high in zip(keys, cuts, [*cuts[1:], None], strict=True)
+        ]  # fmt: skip
+
+    @cached_property
+    def _pieces_said(self) -> list[bytes]:
+        """The same of all slices, one piece after the other."""
+        return [each for own in self._slices_said for each in own]
 
     @cached_property
     def content(self) -> bytes:
@@ -198,10 +220,12 @@ class FlownHand:
         """Its slices, each with the coefficients that count there."""
         first, step = round(self.head.start / self.head.step), self.head.step
         out = []
-        for low, high in _slices(first, first + self.head.spans):
+        slices = _slices(first, first + self.head.spans)
+        for said, (low, high) in zip(self._slices_said, slices, strict=True):
             own = slice(low - first, high - first + DEGREE)
             head, hand = self.head.coefficients[own], self.hand.coefficients[own]
-            out.append(_OwnSlice(low, step, head, hand, content_key(low, step, head, hand)))
+            key = content_key(low, step, b"".join(said), head[-DEGREE:], hand[-DEGREE:])
+            out.append(_OwnSlice(low, step, head, hand, key))
         return out
 
     def _spans(self, course: Course) -> slice:
@@ -273,6 +297,17 @@ class FlownHand:
         cuts = [first + k for k in _piece_starts(first, spans).tolist()]
         edges = start + np.append(np.array(cuts) - first, spans) * step
         return edges, tuple(bounds for each in found for bounds in each)
+
+
+def _said(first: int, head: Floats, hand: Floats) -> list[bytes]:
+    """Hashes of coefficients from a knot on, piece by piece."""
+    cuts = [*_piece_starts(first, len(head)).tolist(), len(head)]
+    return [
+        hashlib.blake2b(
+            head[low:high].tobytes() + hand[low:high].tobytes(), digest_size=16
+        ).digest()
+        for low, high in pairwise(cuts)
+    ]
 
 
 def _piece_starts(first: int, spans: int) -> Ints:
@@ -487,14 +522,17 @@ def known_slice(key: bytes) -> HandSlice | None:
         return None
 
 
-def _slice_record(own: HandSlice) -> list[str]:
-    return [b64encode(np.ascontiguousarray(each, "<f8").tobytes()).decode() for each in own]
+def _slice_record(own: HandSlice) -> bytes:
+    sizes = np.array([each.size for each in own], "<i8")
+    return b"".join([sizes.tobytes(), *(np.ascontiguousarray(each, "<f8").tobytes() for each in own)])
 
 
-def _slice_from(record: list[str]) -> HandSlice:
-    head, hand, pull, most = (np.frombuffer(b64decode(each), "<f8") for each in record)
-    if head.shape != hand.shape:
-        raise ValueError("head and hand differ in length")
+def _slice_from(record: bytes) -> HandSlice:
+    sizes = np.frombuffer(record, "<i8", count=len(HandSlice._fields))
+    numbers = np.frombuffer(record, "<f8", offset=sizes.nbytes)
+    if len(numbers) != sizes.sum() or sizes[0] != sizes[1]:
+        raise ValueError("no slice")
+    head, hand, pull, most = np.split(numbers, np.cumsum(sizes)[:-1])
     return HandSlice(head.reshape(-1, 3), hand.reshape(-1, 3), pull, most)
 
 

@@ -421,19 +421,24 @@ def _bridges(
 ) -> Iterator[_Bridge]:
     """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
     shares: Floats = np.linspace(0.0, 1.0, _LOOKS, dtype=np.float64)
-    for start, first in firsts.items():
-        for end, last in lasts.items():
-            if not _fits(start, end, beats):
-                continue
-            length = end - start
-            ways = every_way(motion_of(first, flying), motion_of(last, flying), length, shares)
-            unlikely = _unlikely(ways, flying)
-            if other is not None:
-                unlikely = unlikely + _near(ways, start + shares * length, flying, other.beside)
-                unlikely = unlikely + (_FAR_OFF if other.gap(start, end) < LEAST_BESIDE else 0.0)
-            for k, each in enumerate(unlikely.tolist()):
-                middle = ways.tether[k, _MIDDLES]
-                yield _Bridge(each, start, end, partial(ways.law, k), first, last, middle)
+    spans = [(start, end) for start in firsts for end in lasts if _fits(start, end, beats)]
+    if not spans:
+        return
+    starts, ends = (
+        _motions_of([states[span[k]] for span in spans], flying)
+        for k, states in enumerate((firsts, lasts))
+    )
+    every = every_way(starts, ends, np.array([end - start for start, end in spans]), shares)
+    for (start, end), ways, own in zip(spans, every, _unlikely(every, flying), strict=True):
+        unlikely = own
+        if other is not None:
+            unlikely = unlikely + _near(ways, start + shares * (end - start), flying, other.beside)
+            unlikely = unlikely + (_FAR_OFF if other.gap(start, end) < LEAST_BESIDE else 0.0)
+        for k, each in enumerate(unlikely.tolist()):
+            middle = ways.tether[k, _MIDDLES]
+            yield _Bridge(
+                each, start, end, partial(ways.law, k), firsts[start], lasts[end], middle
+            )
 
 
 def _record_of(link: FlownLink) -> list[Any]:
@@ -478,21 +483,29 @@ def _hurry(bridge: _Bridge, flying: Flying) -> float:
     return HURRIED * max(*ends, UNHURRIED)
 
 
-def _unlikely(ways: EveryWay, flying: Flying) -> Floats:
-    """How far each way of a drawn link is from one that flies, shape (ways,): pull that is missing, hand that is hurried or out of reach."""
+def _unlikely(every: Sequence[EveryWay], flying: Flying) -> list[Floats]:
+    """How far each way of some drawn links is from one that flies, shape (ways,): pull that is missing, hand that is hurried or out of reach."""
     rate, length = 1.0 / flying.beat, flying.prop.length
-    hand, hand_rate, hand_acceleration = ways.hand
-    felt = (hand_acceleration + length * ways.tether_acceleration) * rate**2 + UP
-    pull = -np.sum(ways.tether * felt, axis=-1) / STANDARD_GRAVITY
-    across = np.linalg.norm(felt + pull[..., None] * STANDARD_GRAVITY * ways.tether, axis=-1)
+    counts = [len(ways.tether) for ways in every]
+    owner = np.repeat(np.arange(len(every)), counts)
+    hand, hand_rate, hand_acceleration = np.stack([ways.hand for ways in every], axis=1)
+    tether, tether_rate, bent = (
+        np.concatenate(column)
+        for column in zip(*((ways.tether, ways.tether_rate, ways.tether_acceleration) for ways in every), strict=True)
+    )  # fmt: skip
+    felt = (hand_acceleration[owner] + length * bent) * rate**2 + UP
+    pull = -np.sum(tether * felt, axis=-1) / STANDARD_GRAVITY
+    across = np.linalg.norm(felt + pull[..., None] * STANDARD_GRAVITY * tether, axis=-1)
     lack = np.maximum(1.0 - pull, 0.0)
     hurry = np.linalg.norm(hand_acceleration, axis=-1) * rate**2 / flying.limits.hand_acceleration
     off = across / np.maximum(np.linalg.norm(felt, axis=-1), 1.0)
-    speed = np.linalg.norm(hand_rate + length * ways.tether_rate, axis=-1) * rate
+    speed = np.linalg.norm(hand_rate[owner] + length * tether_rate, axis=-1) * rate
     calm = HURRIED * np.maximum(np.maximum(speed[:, 0], speed[:, -1]), UNHURRIED)
     whipped = np.maximum(speed / calm[:, None] - 1.0, 0.0)
-    short = np.maximum(-flying.space(CLEARANCE).spare_reach(hand), 0.0) / 0.1
-    return np.asarray(np.mean(lack**2 + hurry**2 + off**2 + short**2 + whipped**2, axis=-1))
+    spare = flying.space(CLEARANCE).spare_reach(hand.reshape(-1, 3)).reshape(hand.shape[:2])
+    short = np.maximum(-spare, 0.0) / 0.1
+    squares = lack**2 + (hurry**2)[owner] + off**2 + (short**2)[owner] + whipped**2
+    return np.split(np.mean(squares, axis=-1), np.cumsum(counts)[:-1])
 
 
 def _near(ways: EveryWay, beats: Floats, flying: Flying, beside: Beside) -> Floats:
@@ -513,8 +526,18 @@ def _flight_of(path: Floats, flying: Flying) -> Flight:
 
 def motion_of(state: HeadState, flying: Flying) -> Motion:
     """Hand and tether of a head's state, per beat."""
+    return _motion_of(state.path, state.plane, flying)
+
+
+def _motions_of(states: Sequence[HeadState], flying: Flying) -> Motion:
+    """The same of several states, arrays of shape (n, 3)."""
+    paths = np.stack([each.path for each in states], axis=1)
+    return _motion_of(paths, np.stack([each.plane for each in states]), flying)
+
+
+def _motion_of(path: Floats, plane: Floats, flying: Flying) -> Motion:
     beat, prop = flying.beat, flying.prop
-    seen, bent = _flight_of(state.path, flying), state.path[2] / beat**2
+    seen, bent = _flight_of(path, flying), path[2] / beat**2
     rates = [
         (seen.head_rate - seen.hand_rate) / prop.length,
         (bent - seen.hand_acceleration) / prop.length,
@@ -526,7 +549,7 @@ def motion_of(state: HeadState, flying: Flying) -> Motion:
         tether=seen.tether,
         tether_rate=rates[0] * beat,
         tether_acceleration=rates[1] * beat**2,
-        plane=state.plane,
+        plane=plane,
     )
 
 
