@@ -7,7 +7,7 @@ blocks at almost the same tempo are flown alike.
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import cache, partial
 from typing import Any, NamedTuple
 
 import numpy as np
@@ -367,6 +367,7 @@ def _ground_of(show: Staged, dancer: Dancer) -> Ground:
         out[:, :2] -= own.place
         return turned(out, -own.facing)
 
+    @cache  # each is asked for by both hands, and again once a stretch is eased
     def part(low: float, high: float) -> bytes:
         return floor_keys(dancer.floor, np.array([low, high]))[0]
 

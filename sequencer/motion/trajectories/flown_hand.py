@@ -562,9 +562,9 @@ class _Courses(NamedTuple):
         """The coefficients and pulls from one knot to another, from the knots in a window about them."""
         low, high = window
         knots: Floats = np.arange(low, high + 1, dtype=np.float64) / SHOW_KNOTS
-        head, hand, pull, most = self._places(knots)
         places = slice(first - low, last - low + (DEGREE if last_one else 0))
         pulls = slice(first - low, last - low + (1 if last_one else 0))
+        head, hand, pull, most = self._places(knots, pulls)
         return HandSlice(
             through_knots(knots, head).coefficients[places],
             through_knots(knots, hand).coefficients[places],
@@ -572,8 +572,8 @@ class _Courses(NamedTuple):
             most[pulls],
         )
 
-    def _places(self, knots: Floats) -> tuple[Floats, Floats, Floats, Floats]:
-        """Head and hand at knots that follow each other, and bounds on the pull beside them."""
+    def _places(self, knots: Floats, pulls: slice) -> tuple[Floats, Floats, Floats, Floats]:
+        """Head and hand at knots that follow each other, and bounds on the pull beside some of them."""
         courses, length, drag, ground = self
         count, step = len(knots) - 1, 1.0 / SHOW_KNOTS
         head: Floats = np.empty((count + 1, 3))
@@ -590,8 +590,12 @@ class _Courses(NamedTuple):
         rate = _rate(knots, ground.beats_a_second)
         for run in _runs(flown):
             at, path = knots[run], ground.to_stage(knots[run], head[run])
-            held, pull[run], most[run] = _needed(at, path, rate, length, drag)
+            some = slice(max(run.start, pulls.start), min(run.stop, pulls.stop))
+            felt = slice(some.start - run.start, some.stop - run.start)
+            held, least, largest = _needed(at, path, rate, length, drag, felt)
             needed[run] = ground.to_body(at, held)
+            if some.start < some.stop:
+                pull[some], most[some] = least, largest
         off = needed - hand
         aim = hand + off + _eased(off, flown, step) - head
         hand = head + length * aim / np.linalg.norm(aim, axis=-1, keepdims=True)
@@ -652,22 +656,32 @@ def _runs(flown: Bools) -> list[slice]:
 
 
 def _needed(
-    knots: Floats, head: Floats, rate: EvenSpline, length: float, drag: float
+    knots: Floats, head: Floats, rate: EvenSpline, length: float, drag: float, felt: slice
 ) -> tuple[Floats, Floats, Floats]:
-    """The hand that a head's path needs at its knots, and bounds on the pull over mass on the spans beside each.
+    """The hand that a head's path needs at its knots, and bounds on the pull over mass on the spans beside some of them.
 
-    Shape (n, 3) [m, stage frame], and (n,) twice [m/s²].
+    Shape (n, 3) [m, stage frame], and (k,) twice [m/s²].
     """
     path = through_knots(knots, head, end_rates(head, float(knots[1] - knots[0])))
     pace, change = (_at_knots(partial(paces_along, rate, path, order=order)) for order in (0, 1))
     first, second = (_at_knots(partial(path.on_each_span, order=order)) for order in (1, 2))
     pulled = force(pace * first, pace**2 * second + pace * change * first, drag)
     held = head + length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True)
-    least, most = pull_bounds(path, rate, drag)
+    if felt.start >= felt.stop:
+        return held, np.zeros(0), np.zeros(0)
+    low, high = max(felt.start - 1, 0), min(felt.stop, path.spans)
+    near = EvenSpline(
+        start=path.start + low * path.step,
+        step=path.step,
+        coefficients=path.coefficients[low : high + DEGREE],
+    )
+    least, most = pull_bounds(near, rate, drag)
+    after = np.arange(felt.start, felt.stop)
+    beside = np.maximum(after - 1, 0) - low, np.minimum(after, path.spans - 1) - low
     return (
         held,
-        np.minimum(np.append(least[0], least), np.append(least, least[-1])),
-        np.maximum(np.append(most[0], most), np.append(most, most[-1])),
+        np.minimum(least[beside[0]], least[beside[1]]),
+        np.maximum(most[beside[0]], most[beside[1]]),
     )
 
 

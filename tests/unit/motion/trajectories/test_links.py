@@ -30,7 +30,7 @@ from sequencer.motion.trajectories.link_limits import (
     PaceLimits,
     hand_space_of,
     tether_figures,
-    tether_jerk,
+    tether_bounds,
 )
 from sequencer.motion.trajectories.link_search import FoundLink
 from sequencer.motion.trajectories.links import found_link
@@ -169,7 +169,7 @@ def test_the_bounds_of_a_link_are_its_largest_control_points(tilt):
         "hand_speed": most(1), "hand_acceleration": most(2), "hand_jerk": most(3),
         "hand_reach": most(0, 2), "turn_rate": turn[0], "turn_acceleration": push[0],
         "frame_rate": np.sqrt(bend[:, 0] ** 2 + bend[:, 1] ** 2) + roll,
-        "turn_jerk": tether_jerk(law.angles, span)[0],
+        "turn_jerk": tether_bounds(law.angles, span).jerk[0],
         "frame_acceleration": speeding + (np.sqrt(bend[:, 0] ** 2 + bend[:, 1] ** 2) + roll) ** 2,
     }  # fmt: skip
     assert len(law.parts) == 16
