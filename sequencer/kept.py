@@ -135,9 +135,9 @@ def kept_on_disk(
     result = work()
     with suppress(TypeError, ValueError):  # it cannot be written
         own = record(result)
-        kept_as = own if isinstance(own, bytes) else json.dumps(own)
-        if len(kept_as) <= LONGEST:
-            _STORE.put(key, kept_as)
+        own = own if isinstance(own, bytes) else json.dumps(own)
+        if len(own) <= LONGEST:
+            _STORE.put(key, own)
     return result
 
 
@@ -208,14 +208,9 @@ def _text(key: bytes) -> str | None:
     """The record of a key: from the shelf, if it is small, or from its own row."""
     opened = _SHELF.get()
     text = None if opened is None else opened.text("small", key.hex())
-    if text is None and (text := _json(_STORE, key)) is not None:
+    if text is None and (text := _STORE.text(key)) is not None:
         _lay_small(key, text)
     return text
-
-
-def _json(store: ResultStore, key: bytes) -> str | None:
-    found = store.get(key)
-    return found if isinstance(found, str) else None
 
 
 def _lay_small(key: bytes, text: str) -> None:
@@ -350,7 +345,9 @@ def shelf(of: str) -> Iterator[None]:
     def row(kind: str) -> bytes:
         return content_key("shelf", of, kind)
 
-    opened = Shelf(lambda kind: _json(store, row(kind)), lambda kind, text: store.put(row(kind), text))
+    opened = Shelf(
+        lambda kind: store.text(row(kind)), lambda kind, text: store.put(row(kind), text)
+    )
     token = _SHELF.set(opened)
     try:
         yield

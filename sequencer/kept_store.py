@@ -72,6 +72,11 @@ class ResultStore:
         whole = isinstance(record, str | bytes) and checksum == _checksum(key, record)
         return record if whole else None
 
+    def text(self, key: bytes) -> str | None:
+        """The same, if it is JSON."""
+        found = self.get(key)
+        return found if isinstance(found, str) else None
+
     def put(self, key: bytes, record: Kept) -> None:
         """Keep a record; written with others, at the latest when the process ends."""
         with self._lock:

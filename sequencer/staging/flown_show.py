@@ -36,8 +36,8 @@ from sequencer.motion.trajectories.flown_hand import (
     Ground,
     flown_hand,
     joined_slices,
-    known_slice,
 )
+from sequencer.motion.trajectories.hand_slices import known_slice
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.dancers import flown_limits

@@ -26,7 +26,7 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.kept import content_key, kept_on_disk, known_on_disk, recent
+from sequencer.kept import content_key, recent
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between, pieces, together
 from sequencer.motion.flown.tether import force, held, turning
 from sequencer.motion.laws.composed import ROUNDING_UP
@@ -34,6 +34,13 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.flown_bounds import largest_rates, paces_along, pull_bounds
+from sequencer.motion.trajectories.hand_slices import (
+    MOST_SLICES,
+    SAID_KNOTS,
+    HandSlice,
+    kept_slice,
+    said_by_piece,
+)
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
@@ -45,8 +52,6 @@ _TEMPO_AROUND = (
     48.0  # [beats] after which another smoothing of the tempo has died away below rounding
 )
 _ON_KNOT = 1e-6  # [knots]
-_SLICES = "flown slices"  # as they are kept
-_MOST_SLICES = 600  # held in memory, some 80 kilobytes each
 _MOST_BOUNDS = 3_000  # slices whose bounds are remembered, some 20 kilobytes each
 _PER_PIECE = 24  # knots of a piece with bounds of its own
 _INSIDE = 1e-6  # [knots] within a span: at a knot the tempo may change
@@ -109,17 +114,20 @@ class FlownHand:
     most_pull: Floats
     slices: tuple[bytes | None, ...] = ()
 
-    def part(self, low: float, high: float) -> bytes:
+    def part(self, start: float, end: float) -> bytes:
         """A hash of all that decides its states, but their planes, and their bounds between two beats."""
-        step, start, spans = self.head.step, self.head.start, self.head.spans
-        first = int(min(max(floor((low - start) / step), 0), spans)) - 2 * _PER_PIECE
-        last = int(min(max(ceil((high - start) / step), 0), spans)) + 2 * _PER_PIECE
+        step, begin, spans = self.head.step, self.head.start, self.head.spans
+        first = int(min(max(floor((start - begin) / step), 0), spans)) - 2 * _PER_PIECE
+        last = int(min(max(ceil((end - begin) / step), 0), spans)) + 2 * _PER_PIECE
         found = self._parts.get((first, last))
         if found is None:
-            offset = round(start / step) % _PER_PIECE  # of its first knot in a piece
-            own = slice(max(first + offset, 0) // _PER_PIECE, (last + DEGREE + offset) // _PER_PIECE + 1)
-            said = struct.pack("<3d2q", start, step, self.length, first, min(last, spans))
-            found = hashlib.blake2b(said + b"".join(self._pieces_said[own]), digest_size=20).digest()
+            offset = round(begin / step) % SAID_KNOTS  # of its first knot in a piece
+            low, high = max(first + offset, 0), last + DEGREE + offset
+            own = slice(low // SAID_KNOTS, high // SAID_KNOTS + 1)
+            said = struct.pack("<3d2q", begin, step, self.length, first, min(last, spans))
+            found = hashlib.blake2b(
+                said + b"".join(self._pieces_said[own]), digest_size=20
+            ).digest()
             self._parts[first, last] = found
         return found
 
@@ -133,15 +141,12 @@ class FlownHand:
         """Hashes of the coefficients of each slice, piece by piece; remembered by its key, since a change leaves most as they were."""
         first = round(self.head.start / self.head.step)
         cuts = [low - first for low, _ in _slices(first, first + self.head.spans)]
-        keys = self.slices or (None,) * len(cuts)
+        keys = self.slices if len(self.slices) == len(cuts) else (None,) * len(cuts)
         head, hand = self.head.coefficients, self.hand.coefficients
         return [
-            recent(
-                "pieces of a slice", None if key is None else (key, high is None),
-                partial(_said, first + low, head[low:high], hand[low:high]), most=_MOST_SLICES,
-            )
+            said_by_piece(key, first + low, head[low:high], hand[low:high])
             for key, low, high in zip(keys, cuts, [*cuts[1:], None], strict=True)
-        ]  # fmt: skip
+        ]
 
     @cached_property
     def _pieces_said(self) -> list[bytes]:
@@ -209,7 +214,7 @@ class FlownHand:
         found = [
             recent(
                 "rates as flown", each.key, partial(largest_rates, *each.splines),
-                most=_MOST_SLICES,
+                most=MOST_SLICES,
             )
             for each in self._own_slices
         ]  # fmt: skip
@@ -297,17 +302,6 @@ class FlownHand:
         cuts = [first + k for k in _piece_starts(first, spans).tolist()]
         edges = start + np.append(np.array(cuts) - first, spans) * step
         return edges, tuple(bounds for each in found for bounds in each)
-
-
-def _said(first: int, head: Floats, hand: Floats) -> list[bytes]:
-    """Hashes of coefficients from a knot on, piece by piece."""
-    cuts = [*_piece_starts(first, len(head)).tolist(), len(head)]
-    return [
-        hashlib.blake2b(
-            head[low:high].tobytes() + hand[low:high].tobytes(), digest_size=16
-        ).digest()
-        for low, high in pairwise(cuts)
-    ]
 
 
 def _piece_starts(first: int, spans: int) -> Ints:
@@ -436,21 +430,12 @@ def flown_hand(
     ]
     keys = [own.key(low, high, *window) for (low, high), window in zip(spans, windows, strict=True)]
     made = [
-        _of_slice(key, partial(own.slice, low, high, window, last_one=high == last))
+        kept_slice(key, partial(own.made, low, high, window, last_one=high == last))
         for key, (low, high), window in zip(keys, spans, windows, strict=True)
     ]
     return joined_slices(
         made, keys, first=first, length=length, drawn=drawn, courses=tuple(courses)
     )
-
-
-class HandSlice(NamedTuple):
-    """Coefficients of both splines on some knots, and bounds on the pull there; of the last slice those of its end too."""
-
-    head: Floats  # (n, 3) [m]
-    hand: Floats  # (n, 3) [m]
-    pull: Floats  # (k,) [1]
-    most_pull: Floats  # (k,) [1]
 
 
 def joined_slices(
@@ -495,47 +480,6 @@ def _slices(first: int, last: int) -> list[tuple[int, int]]:
     return list(pairwise([first, *cuts, last]))
 
 
-def _of_slice(key: bytes | None, work: Callable[[], HandSlice]) -> HandSlice:
-    """A slice, kept by its key."""
-    if key is None:
-        return work()
-    return recent(
-        _SLICES,
-        key,
-        lambda: kept_on_disk(key, work, record=_slice_record, restore=_slice_from),
-        most=_MOST_SLICES,
-    )
-
-
-def known_slice(key: bytes) -> HandSlice | None:
-    """A slice that is kept, in memory or on disk; None if it is not."""
-
-    def work() -> HandSlice:
-        found = known_on_disk(key, restore=_slice_from)
-        if not found:
-            raise LookupError("a slice that is not kept")
-        return found[0]
-
-    try:
-        return recent(_SLICES, key, work, most=_MOST_SLICES)
-    except LookupError:
-        return None
-
-
-def _slice_record(own: HandSlice) -> bytes:
-    sizes = np.array([each.size for each in own], "<i8")
-    return b"".join([sizes.tobytes(), *(np.ascontiguousarray(each, "<f8").tobytes() for each in own)])
-
-
-def _slice_from(record: bytes) -> HandSlice:
-    sizes = np.frombuffer(record, "<i8", count=len(HandSlice._fields))
-    numbers = np.frombuffer(record, "<f8", offset=sizes.nbytes)
-    if len(numbers) != sizes.sum() or sizes[0] != sizes[1]:
-        raise ValueError("no slice")
-    head, hand, pull, most = np.split(numbers, np.cumsum(sizes)[:-1])
-    return HandSlice(head.reshape(-1, 3), hand.reshape(-1, 3), pull, most)
-
-
 class _Courses(NamedTuple):
     """Courses to be made into a hand, slice by slice: what is made of one depends on `SLICE_MARGIN` knots on either side at most."""
 
@@ -558,7 +502,7 @@ class _Courses(NamedTuple):
             self.length, self.drag,
         )  # fmt: skip
 
-    def slice(self, first: int, last: int, window: tuple[int, int], *, last_one: bool) -> HandSlice:
+    def made(self, first: int, last: int, window: tuple[int, int], *, last_one: bool) -> HandSlice:
         """The coefficients and pulls from one knot to another, from the knots in a window about them."""
         low, high = window
         knots: Floats = np.arange(low, high + 1, dtype=np.float64) / SHOW_KNOTS

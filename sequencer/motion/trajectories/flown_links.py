@@ -26,13 +26,12 @@ from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
 from sequencer.motion.flown.seeking import HOPELESS, held_to_limits, sought
-from sequencer.motion.flown.tether import UP, Flight, drag_of, flight
-from sequencer.motion.laws.law import Law
-from sequencer.motion.laws.state import Motion
+from sequencer.motion.flown.tether import UP, drag_of
 from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.every_way import EveryWay, every_way
 from sequencer.motion.trajectories.hand_paths import Piecewise
+from sequencer.motion.trajectories.head_states import HeadState, motions_of
 from sequencer.motion.trajectories.link_law import LinkLaw, law_record, restored_law
-from sequencer.motion.trajectories.link_search import EveryWay, every_way
 
 LINK_KNOTS = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24
@@ -61,13 +60,6 @@ _FLEW: dict[bytes, "FlownLink"] = {}  # of this process
 _BESIDE_LOOKS = 96  # a beat, at which the other prop is looked at
 _FAR_OFF = 1e3  # unlikeliness of a bridge beside which the props meet anyway
 _DEEP = 0.02  # [m] in the other prop, at every instant, is as unlikely as a pull that is missing
-
-
-class HeadState(NamedTuple):
-    """A head at an instant, with the plane that its tether's law names."""
-
-    path: Floats  # (5, 3) the head and its first four derivatives [m per beat^order, body frame]
-    plane: Floats  # (3,) [1] of the law
 
 
 StateAt = Callable[
@@ -144,31 +136,6 @@ class _Bridge(NamedTuple):
     first: HeadState
     last: HeadState
     middle: Floats  # (places, 3) [1] tether on the way
-
-
-def state_in(motion: FlownMotion, plane: Floats, beat: float) -> HeadState:
-    """The head of a flown motion at one of its beats.
-
-    Parameters
-    ----------
-    motion : FlownMotion
-    plane : ndarray, shape (3,) [1]
-        Of its law.
-    beat : float
-
-    Notes
-    -----
-    Source: the spline's derivatives. Exact.
-    """
-    return HeadState(motion.head.path_at(beat), plane)
-
-
-def hanging(law: Law, length: float) -> HeadState:
-    """The head of a prop that hangs at rest."""
-    rest = law.at(np.zeros(1))
-    path: Floats = np.zeros((DEGREE, 3))
-    path[0] = rest.head(length)[0]
-    return HeadState(path, rest.plane[0])
 
 
 def flown_link(
@@ -425,7 +392,7 @@ def _bridges(
     if not spans:
         return
     starts, ends = (
-        _motions_of([states[span[k]] for span in spans], flying)
+        motions_of([states[span[k]] for span in spans], flying)
         for k, states in enumerate((firsts, lasts))
     )
     every = every_way(starts, ends, np.array([end - start for start, end in spans]), shares)
@@ -436,9 +403,7 @@ def _bridges(
             unlikely = unlikely + (_FAR_OFF if other.gap(start, end) < LEAST_BESIDE else 0.0)
         for k, each in enumerate(unlikely.tolist()):
             middle = ways.tether[k, _MIDDLES]
-            yield _Bridge(
-                each, start, end, partial(ways.law, k), firsts[start], lasts[end], middle
-            )
+            yield _Bridge(each, start, end, partial(ways.law, k), firsts[start], lasts[end], middle)
 
 
 def _record_of(link: FlownLink) -> list[Any]:
@@ -516,41 +481,6 @@ def _near(ways: EveryWay, beats: Floats, flying: Flying, beside: Beside) -> Floa
     head = hand + flying.prop.length * ways.tether.reshape(-1, 3)
     gaps = gaps_between(flying.prop, head, hand, others).reshape(count, -1)
     return np.asarray(np.mean((np.maximum(CLEARANCE - gaps, 0.0) / _DEEP) ** 2, axis=-1))
-
-
-def _flight_of(path: Floats, flying: Flying) -> Flight:
-    """Hand and pull of a head, shape (5, ..., 3) [m per beat^order], in seconds."""
-    seconds = [own / flying.beat**order for order, own in enumerate(path)]
-    return flight(tuple(seconds), length=flying.prop.length, drag=drag_of(flying.prop))
-
-
-def motion_of(state: HeadState, flying: Flying) -> Motion:
-    """Hand and tether of a head's state, per beat."""
-    return _motion_of(state.path, state.plane, flying)
-
-
-def _motions_of(states: Sequence[HeadState], flying: Flying) -> Motion:
-    """The same of several states, arrays of shape (n, 3)."""
-    paths = np.stack([each.path for each in states], axis=1)
-    return _motion_of(paths, np.stack([each.plane for each in states]), flying)
-
-
-def _motion_of(path: Floats, plane: Floats, flying: Flying) -> Motion:
-    beat, prop = flying.beat, flying.prop
-    seen, bent = _flight_of(path, flying), path[2] / beat**2
-    rates = [
-        (seen.head_rate - seen.hand_rate) / prop.length,
-        (bent - seen.hand_acceleration) / prop.length,
-    ]
-    return Motion(
-        hand=seen.hand,
-        hand_rate=seen.hand_rate * beat,
-        hand_acceleration=seen.hand_acceleration * beat**2,
-        tether=seen.tether,
-        tether_rate=rates[0] * beat,
-        tether_acceleration=rates[1] * beat**2,
-        plane=plane,
-    )
 
 
 def _flown(

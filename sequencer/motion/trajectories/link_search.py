@@ -13,8 +13,6 @@ Source: docs/motion.md, section 5.
 
 from collections.abc import Callable
 from dataclasses import dataclass, fields
-from functools import partial
-from itertools import pairwise
 from typing import NamedTuple
 
 import numpy as np
@@ -47,7 +45,7 @@ from sequencer.motion.trajectories.link_gaps import (
     rough,
     sample_fractions,
 )
-from sequencer.motion.trajectories.link_law import LinkLaw, hand_at, planes_of, up_from
+from sequencer.motion.trajectories.link_law import LinkLaw, planes_of, up_from
 from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
 from sequencer.motion.trajectories.sphere import (
     LOOPS,
@@ -162,65 +160,6 @@ class FoundLink(NamedTuple):
         return self.kept, min(spare, 0.0), not self.twisted, spare
 
 
-class EveryWay(NamedTuple):
-    """Transitions from one state to another by every way of the tether round the sphere, the hand on its plain path.
-
-    Seen at k instants of n ways, rates by beats; the hand's are the same in all. The gentlest turning first.
-    """
-
-    hand: Floats  # (3, k, 3) place, rate, acceleration [m, body frame]
-    tether: Floats  # (n, k, 3) [1]
-    tether_rate: Floats  # (n, k, 3)
-    tether_acceleration: Floats  # (n, k, 3)
-    law: Callable[[int], LinkLaw]  # of one of them
-
-
-def every_way(first: Motion, last: Motion, lengths: Floats, shares: Floats) -> list[EveryWay]:
-    """Every way between states, whatever the limits, for some transitions that are worked out together.
-
-    Parameters
-    ----------
-    first, last : Motion
-        Arrays of shape (transitions, 3) [body frame].
-    lengths : ndarray, shape (transitions,) [beats]
-    shares : ndarray, shape (k,) [1]
-        Of the beats, at which they are seen.
-
-    Raises
-    ------
-    ValueError
-        If no path was found for one of them (which would take two ends near every pole).
-    """
-    ways, owner = _ways_of_each(first, last, lengths, LinkLimits())
-    plain = plain_path(first, last, lengths)
-    hand = _jets_of_each(plain, lengths, shares)
-    turning = moved(ways.frames, *_jets_of_each(ways.angles, lengths[owner], shares))
-    ends = np.searchsorted(owner, np.arange(len(lengths) + 1)).tolist()
-    return [
-        EveryWay(
-            hand[:, k],
-            *(each[low:high] for each in turning),
-            partial(_law_of_one, _rows_of(plain, slice(k, k + 1)), ways.part(slice(low, high)), float(lengths[k]), first, last, k),
-        )
-        for k, (low, high) in enumerate(pairwise(ends))
-    ]  # fmt: skip
-
-
-def _law_of_one(
-    hand: Piecewise, ways: "_Ways", beats: float, first: Motion, last: Motion, k: int, way: int
-) -> LinkLaw:
-    return _law(hand, ways, way, beats, _one_of(first, k), _one_of(last, k))
-
-
-def _one_of(motions: Motion, k: int) -> Motion:
-    """One of several states, arrays of shape (3,)."""
-    return Motion(**{each.name: getattr(motions, each.name)[k] for each in fields(motions)})
-
-
-def _rows_of(paths: Piecewise, rows: slice) -> Piecewise:
-    return Piecewise(paths.knots, paths.pieces[rows])
-
-
 def searched(
     first: Motion,
     last: Motion,
@@ -267,12 +206,6 @@ class _Ways(NamedTuple):
     peak: Floats  # (n,) [1/beat²] of the turning acceleration, as sampled
     over: Bools  # (n,) whether it breaks the limits
 
-    def part(self, rows: slice) -> "_Ways":
-        """Some of them."""
-        return _Ways(
-            self.frames[rows], _rows_of(self.angles, rows), self.peak[rows], self.over[rows]
-        )
-
 
 def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt: int = 0) -> _Ways:
     """All tether paths, direct or with halts a number of sixteenths from each end."""
@@ -291,40 +224,6 @@ def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt
     order = np.lexsort((peak, over))
     chosen = Piecewise(angles.knots, angles.pieces[order])
     return _Ways(frames[order], chosen, peak[order], over[order])
-
-
-def _ways_of_each(
-    first: Motion, last: Motion, lengths: Floats, limits: LinkLimits
-) -> tuple[_Ways, Ints]:
-    """All direct tether paths of some transitions, one transition after the other, and whose each is; as `_ways` gives them."""
-    frames, angles_, usable = every_path(stacked(first, last), lengths)
-    good = usable.T
-    if not good.any(axis=1).all():
-        raise ValueError("no path between the two tethers was found")
-    plain = angles_.transpose(2, 0, 1, 3, 4)[good].reshape(-1, *angles_.shape[-2:])
-    owner = np.repeat(np.nonzero(good)[0], len(LOOPS))
-    span, angles = lengths[owner], whole(plain)
-    x: Floats = np.arange(SPHERE_SAMPLES, dtype=np.float64) / (SPHERE_SAMPLES - 1)
-    turns = _jets_of_each(angles, span, x)
-    peak = np.linalg.norm(moved(None, *turns)[2], axis=-1).max(axis=1)
-    over = ~limits.keep_turning(angles, span)
-    order = np.lexsort((peak, over, owner))
-    chosen = Piecewise(angles.knots, angles.pieces[order])
-    frames = frames.transpose(1, 0, 2, 3)[good].repeat(len(LOOPS), axis=0)
-    return _Ways(frames[order], chosen, peak[order], over[order]), owner
-
-
-def _jets_of_each(paths: Piecewise, lengths: Floats, x: Floats) -> Floats:
-    """`_jets` of paths of one piece, each in its own number of beats."""
-    (part,) = known_portions(paths.knots, x.tobytes())
-    own = paths.pieces[:, 0]
-    powers = [[length**order for length in lengths] for order in range(3)]
-    return np.stack(
-        [
-            rows @ own / np.array(scale)[:, None, None]
-            for rows, scale in zip(part.powers, powers, strict=True)
-        ]
-    )
 
 
 def _halting(plain: Floats, halt: int) -> Piecewise:
@@ -548,7 +447,24 @@ def _order(short: Floats, hard: Floats) -> Ints:
 def _law(
     hand: Piecewise, ways: _Ways, row: int, beats: float, first: Motion, last: Motion
 ) -> LinkLaw:
-    frame, angles = ways.frames[row], _row([ways.angles], row)
+    return law_along(hand, ways.frames[row], _row([ways.angles], row), beats, first, last)
+
+
+def law_along(
+    hand: Piecewise, frame: Floats, angles: Piecewise, beats: float, first: Motion, last: Motion
+) -> LinkLaw:
+    """The link along one hand path and one tether path, its plane tilting the shorter way round.
+
+    Parameters
+    ----------
+    hand, angles : Piecewise
+        One path each.
+    frame : ndarray, shape (3, 3) [1]
+        Of the tether path.
+    beats : float
+    first, last : Motion
+        One state each: arrays of shape (3,) [body frame].
+    """
     tilt = _tilts(frame, places(angles, np.array([0.0, 1.0]))[0], first, last)
     return LinkLaw(beats=beats, hand=hand, frame=frame, angles=angles, tilt=tilt)
 

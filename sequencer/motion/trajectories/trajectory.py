@@ -202,8 +202,8 @@ class Trajectory:
     @cached_property
     def _pieces(self) -> tuple[tuple[float, float, Bounds], ...]:
         """Pieces over all beats: before and after the spans, their first and last laws go on."""
-        know_parts(span.law for span in self.spans if isinstance(span.law, LinkLaw))
-        know_parts(blend.bridge for blend in self.blends if blend.bridge is not None)
+        laws = [*(span.law for span in self.spans), *(blend.bridge for blend in self.blends)]
+        know_parts(law for law in laws if isinstance(law, LinkLaw))
         pieces: list[tuple[float, float, Bounds]] = []
         at = self.spans[0].start
         for k, span in enumerate(self.spans):
