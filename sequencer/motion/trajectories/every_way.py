@@ -49,6 +49,10 @@ def every_way(first: Motion, last: Motion, lengths: Floats, shares: Floats) -> l
     ------
     ValueError
         If no path was found for one of them (which would take two ends near every pole).
+
+    Notes
+    -----
+    Source: `sphere.every_path` and `hand_paths.plain_path`. Exact at both ends.
     """
     ways, owner = _ways_of_each(first, last, lengths)
     plain = plain_path(first, last, lengths)

@@ -1,6 +1,7 @@
 """Slices of a flown hand, each kept by all that decides it: in memory, and on disk for the next process.
 
 A slice is kept as its numbers lie in memory: a show has hundreds, and as text they take twice as long to read.
+Source: this project's own choice.
 """
 
 import hashlib
