@@ -15,12 +15,10 @@ from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.patterns.library import patterns
 from sequencer.motion.trajectories.flown_links import (
     FlownLink,
-    HeadState,
     StateAt,
     flown_link,
-    hanging,
-    state_in,
 )
+from sequencer.motion.trajectories.head_states import HeadState, hanging, state_in
 from sequencer.motion.trajectories.rests import rest
 from sequencer.outputs.patterns.one_pattern import one_pattern
 

@@ -28,7 +28,7 @@ from types import MethodType
 from typing import Any, NamedTuple, ParamSpec, TypeVar, cast
 
 from sequencer.kept_shelf import Shelf
-from sequencer.kept_store import ResultStore
+from sequencer.kept_store import Kept, ResultStore
 from sequencer.progress import stop_if_unwanted
 
 T = TypeVar("T")
@@ -127,25 +127,26 @@ def kept_on_disk(
     key : bytes
         A content key of all that it depends on, its kind included.
     work, record, restore
-        As for `kept`.
+        As for `kept`; a record of bytes is kept as it is, which takes less time than JSON.
     """
     found = known_on_disk(key, restore=restore)
     if found:
         return found[0]
     result = work()
     with suppress(TypeError, ValueError):  # it cannot be written
-        text = json.dumps(record(result))
-        if len(text) <= LONGEST:
-            _STORE.put(key, text)
+        own = record(result)
+        own = own if isinstance(own, bytes) else json.dumps(own)
+        if len(own) <= LONGEST:
+            _STORE.put(key, own)
     return result
 
 
 def known_on_disk(key: bytes, *, restore: Callable[[Any], T]) -> tuple[T, ...]:
     """What `kept_on_disk` has kept under a key, as a tuple of one; empty if there is nothing."""
-    text = _STORE.get(key)
-    if text is not None:
+    found = _STORE.get(key)
+    if found is not None:
         with suppress(ValueError, TypeError, KeyError, IndexError, AttributeError):
-            return (restore(json.loads(text)),)
+            return (restore(found if isinstance(found, bytes) else json.loads(found)),)
     return ()
 
 
@@ -155,9 +156,9 @@ def keep(kind: str, content: Iterable[Any], result: T, *, record: Callable[[T], 
 
 
 @contextmanager
-def collected() -> Iterator[dict[bytes, str]]:
+def collected() -> Iterator[dict[bytes, Kept]]:
     """A context of a worker process: what it finds is collected for `take`, and not written by this process."""
-    records: dict[bytes, str] = {}
+    records: dict[bytes, Kept] = {}
     before = _STORE.begin_collecting(records)
     try:
         yield records
@@ -165,7 +166,7 @@ def collected() -> Iterator[dict[bytes, str]]:
         _STORE.begin_collecting(before)
 
 
-def take(records: Mapping[bytes, str]) -> None:
+def take(records: Mapping[bytes, Kept]) -> None:
     """Know results that another process of the same code collected, and keep them on disk."""
     _STORE.take(records)
 
@@ -207,7 +208,7 @@ def _text(key: bytes) -> str | None:
     """The record of a key: from the shelf, if it is small, or from its own row."""
     opened = _SHELF.get()
     text = None if opened is None else opened.text("small", key.hex())
-    if text is None and (text := _STORE.get(key)) is not None:
+    if text is None and (text := _STORE.text(key)) is not None:
         _lay_small(key, text)
     return text
 
@@ -344,7 +345,9 @@ def shelf(of: str) -> Iterator[None]:
     def row(kind: str) -> bytes:
         return content_key("shelf", of, kind)
 
-    opened = Shelf(lambda kind: store.get(row(kind)), lambda kind, text: store.put(row(kind), text))
+    opened = Shelf(
+        lambda kind: store.text(row(kind)), lambda kind, text: store.put(row(kind), text)
+    )
     token = _SHELF.set(opened)
     try:
         yield

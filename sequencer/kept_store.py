@@ -29,6 +29,9 @@ _PATIENCE = 0.5  # [s] to wait for another process
 _REFUSALS = 3  # after so many the database is left alone
 
 
+Kept = str | bytes  # a record: JSON, or numbers as they lie in memory
+
+
 def store_path() -> Path:
     """Location of the database: the user's cache directory."""
     return cache_folder() / f"results-{_SCHEMA}.sqlite3"
@@ -49,12 +52,12 @@ class ResultStore:
         self._here: tuple[int | str | None, ...] | None = None
         self._base: sqlite3.Connection | None = None
         self._refused = {"read": 0, "write": 0}  # in a row
-        self._waiting: dict[bytes, str] = {}
-        self._taken: dict[bytes, str] = {}  # from workers, until they are asked for
-        self._collected: dict[bytes, str] | None = None
+        self._waiting: dict[bytes, Kept] = {}
+        self._taken: dict[bytes, Kept] = {}  # from workers, until they are asked for
+        self._collected: dict[bytes, Kept] | None = None
         self._written = time.monotonic()
 
-    def get(self, key: bytes) -> str | None:
+    def get(self, key: bytes) -> Kept | None:
         """The record kept for a key; None if there is none, or it is damaged."""
         with self._lock:
             taken = self._taken.pop(key, None)
@@ -66,10 +69,15 @@ class ResultStore:
         if not rows:
             return None
         record, checksum = rows[0]
-        whole = isinstance(record, str) and checksum == _checksum(key, record)
+        whole = isinstance(record, str | bytes) and checksum == _checksum(key, record)
         return record if whole else None
 
-    def put(self, key: bytes, record: str) -> None:
+    def text(self, key: bytes) -> str | None:
+        """The same, if it is JSON."""
+        found = self.get(key)
+        return found if isinstance(found, str) else None
+
+    def put(self, key: bytes, record: Kept) -> None:
         """Keep a record; written with others, at the latest when the process ends."""
         with self._lock:
             if self._collected is not None:
@@ -80,13 +88,13 @@ class ResultStore:
             if len(self._waiting) >= BUNDLE or waited > OFTEN_ENOUGH:
                 self.flush()
 
-    def begin_collecting(self, records: dict[bytes, str] | None) -> dict[bytes, str] | None:
+    def begin_collecting(self, records: dict[bytes, Kept] | None) -> dict[bytes, Kept] | None:
         """From now on put results there instead; None to write them again. Returns where they went before."""
         with self._lock:
             before, self._collected = self._collected, records
             return before
 
-    def take(self, records: Mapping[bytes, str]) -> None:
+    def take(self, records: Mapping[bytes, Kept]) -> None:
         """Results of a worker: found from now on even where nothing can be written."""
         with self._lock:
             self._taken.update(records)
@@ -147,7 +155,7 @@ def _read(base: sqlite3.Connection, key: bytes) -> list[Any]:
     return base.execute("SELECT record, checksum FROM results WHERE key = ?", (key,)).fetchall()
 
 
-def _write(base: sqlite3.Connection, rows: list[tuple[bytes, str, bytes, int]]) -> list[Any]:
+def _write(base: sqlite3.Connection, rows: list[tuple[bytes, Kept, bytes, int]]) -> list[Any]:
     with base:
         base.executemany("INSERT OR REPLACE INTO results VALUES (?, ?, ?, ?)", rows)
         if _used(base) > MOST_ON_DISK:
@@ -211,5 +219,6 @@ def _prepared(base: sqlite3.Connection) -> sqlite3.Connection:
     return base
 
 
-def _checksum(key: bytes, record: str) -> bytes:
-    return hashlib.blake2b(key + record.encode("utf-8"), digest_size=16).digest()
+def _checksum(key: bytes, record: Kept) -> bytes:
+    plain = record if isinstance(record, bytes) else record.encode("utf-8")
+    return hashlib.blake2b(key + plain, digest_size=16).digest()

@@ -15,6 +15,8 @@ class _Nothing:
     def get(self, _key):
         return None
 
+    text = get
+
     def put(self, _key, _record):
         pass
 

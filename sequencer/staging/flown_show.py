@@ -7,7 +7,7 @@ blocks at almost the same tempo are flown alike.
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import cache, partial
 from typing import Any, NamedTuple
 
 import numpy as np
@@ -36,8 +36,8 @@ from sequencer.motion.trajectories.flown_hand import (
     Ground,
     flown_hand,
     joined_slices,
-    known_slice,
 )
+from sequencer.motion.trajectories.hand_slices import known_slice
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.dancers import flown_limits
@@ -367,6 +367,7 @@ def _ground_of(show: Staged, dancer: Dancer) -> Ground:
         out[:, :2] -= own.place
         return turned(out, -own.facing)
 
+    @cache  # each is asked for by both hands, and again once a stretch is eased
     def part(low: float, high: float) -> bytes:
         return floor_keys(dancer.floor, np.array([low, high]))[0]
 

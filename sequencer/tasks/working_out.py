@@ -73,7 +73,7 @@ def alike(cast: "Sequence[Performer]", parts: int) -> list[tuple[str, ...]]:
 
 def _records(
     read: "ReadShow", song: "Song", names: Sequence[str], *, flown: bool = False
-) -> dict[bytes, str]:
+) -> dict[bytes, str | bytes]:
     """Everything that was worked out for some performers and not known yet, by its key."""
     from sequencer.checks.dance import as_flown, feasible, joins
     from sequencer.staging.timeline import staged

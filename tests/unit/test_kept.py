@@ -10,6 +10,7 @@ import struct
 import subprocess
 import sys
 import threading
+from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -565,3 +566,27 @@ def test_where_nothing_can_be_written_a_shelf_changes_no_result(store, monkeypat
     assert lay(Work((1.0,))) == (1.0,)
     next_process()
     assert lay(Work((2.0,))) == (2.0,)
+
+
+def test_bytes_are_kept_as_they_are(store):
+    """What is no JSON is none for who asks for JSON, and comes back whole in the next process, or not at all if it is damaged."""
+    key, record = kept.content_key("numbers"), bytes(range(256))
+    asked = []
+
+    def work():
+        asked.append(1)
+        return record
+
+    def ask():
+        return kept.kept_on_disk(key, work, record=lambda own: own, restore=lambda own: own)
+
+    assert ask() == record
+    next_process()
+    assert ask() == record
+    assert len(asked) == 1
+    assert kept._STORE.text(key) is None
+    with closing(sqlite3.connect(kept_store.store_path())) as base, base:
+        base.execute("UPDATE results SET record = ?", (record[:-1],))
+    next_process()
+    assert ask() == record
+    assert len(asked) == 2

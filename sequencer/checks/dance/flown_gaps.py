@@ -21,13 +21,11 @@ from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.trajectories.flown_links import (
     FlownLink,
     GripLimits,
-    HeadState,
     StateAt,
     flown_link,
-    hanging,
-    state_in,
     surely_flies,
 )
+from sequencer.motion.trajectories.head_states import HeadState, hanging, state_in
 from sequencer.motion.trajectories.trajectory import Span
 from sequencer.progress import Progress, stop_if_unwanted
 

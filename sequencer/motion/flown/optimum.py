@@ -108,11 +108,8 @@ class Problem:
 
     def __init__(self, grid: CurveLayout, wanted: Wanted) -> None:
         self.grid, self.wanted = grid, wanted
-        free = np.ones(grid.count, dtype=np.bool_) if grid.free is None else grid.free
-        self._rows = np.where(free, 3 * (np.cumsum(free) - 1), -1)
-        self._first, self._offset = _envelope(grid.taken, self._rows, 3 * int(np.sum(free)))
-        flat = np.einsum("kp,kpj,kpl->kjl", grid.shares, *[grid.pieces(1)[:, 0]] * 2)
-        self._mass = grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :])
+        self._own = _frame_of(grid)
+        self._rows, self._first, self._offset = self._own.rows, self._own.first, self._own.offset
 
     def drawn(self) -> Floats:
         """Coefficients of the spline nearest to the head as drawn, shape (count, 3) [m]."""
@@ -120,8 +117,7 @@ class Problem:
             "kp,kpj,kpa->kja", self.grid.shares, self.grid.pieces(1)[:, 0], self.wanted.head
         )
         load = self.grid.gradient(pulled)
-        steady = self._mass + 1e-12 * np.diag(self._mass.sum(axis=1))
-        return np.asarray(np.linalg.solve(steady, load).reshape(-1, 3))
+        return np.asarray(np.linalg.solve(self._own.steady, load).reshape(-1, 3))
 
     def solved(self, start: Floats, stages: tuple[Penalties, ...] = STAGES) -> Optimum:
         """The optimum that is reached from some coefficients, stage by stage.
@@ -190,9 +186,8 @@ class Problem:
         """Newton's steps in the compiled kernel, see `kernel.solve`."""
         stop_if_unwanted()
         ints, floats, at = self._packed
-        floats[at["mass"]] = self._enveloped(
-            self._mass + METRIC_SHARE * weights.acceleration * self._stiff
-        )
+        metric = METRIC_SHARE * weights.acceleration
+        floats[at["mass"]] = self._own.mass + metric * self._stiff
         floats[at["numbers"]] = self._numbers(weights, enough, most)
         floats[at["unknown"]] = start.ravel()
         floats[at["told"]] = 0.0
@@ -272,14 +267,56 @@ class Problem:
             np.einsum("kp,kpj,kpl->kjl", self.grid.shares, own, own)
             * (self.wanted.length / STANDARD_GRAVITY) ** 2
         )
-        return self.grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :])
+        return self._own.enveloped(self.grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :]))
 
-    def _enveloped(self, mass: Floats) -> Floats:
-        """A matrix of the free coefficients within the envelope."""
-        at = np.flatnonzero(np.repeat(self._rows >= 0, 3))
-        mass = mass[np.ix_(at, at)]
-        rows = [mass[row, first : row + 1] for row, first in enumerate(self._first.tolist())]
-        return np.concatenate(rows) if rows else np.zeros(0)
+
+class _Frame(NamedTuple):
+    """What a problem's matrices have of its layout alone."""
+
+    rows: Ints  # (count,) first row of each coefficient in the matrix, or -1
+    first: Ints  # see `_envelope`
+    offset: Ints
+    inside: Ints  # places within the envelope, of the matrix of all coefficients
+    mass: Floats  # within the envelope
+    steady: Floats  # (3·count, 3·count) the mass of all coefficients, and a trace more
+
+    def enveloped(self, matrix: Floats) -> Floats:
+        """A matrix of all coefficients, of the free ones within the envelope."""
+        return matrix.ravel()[self.inside]
+
+
+def _frame_of(grid: CurveLayout) -> _Frame:
+    """The same for every layout whose curve begins and ends and is paced evenly, however long."""
+    if grid.turned is not None or grid.paced is not None:
+        return _new_frame(grid)
+    key = grid.taken.tobytes(), None if grid.free is None else grid.free.tobytes()
+    found = _FRAMES.get(key)
+    if found is None:
+        found = _new_frame(grid)
+        if len(_FRAMES) >= _MOST_FRAMES:
+            _FRAMES.clear()
+        _FRAMES[key] = found
+    return found
+
+
+def _new_frame(grid: CurveLayout) -> _Frame:
+    free = np.ones(grid.count, dtype=np.bool_) if grid.free is None else grid.free
+    rows = np.where(free, 3 * (np.cumsum(free) - 1), -1)
+    first, offset = _envelope(grid.taken, rows, 3 * int(np.sum(free)))
+    flat = np.einsum("kp,kpj,kpl->kjl", grid.shares, *[grid.pieces(1)[:, 0]] * 2)
+    mass = grid.matrix(flat[:, :, None, :, None] * _EYE[:, None, :])
+    at = np.flatnonzero(np.repeat(rows >= 0, 3))
+    places = [
+        own * len(mass) + at[low : row + 1]
+        for row, (own, low) in enumerate(zip(at.tolist(), first.tolist(), strict=True))
+    ]
+    inside = np.concatenate(places) if places else np.zeros(0, dtype=np.int64)
+    steady = mass + 1e-12 * np.diag(mass.sum(axis=1))
+    return _Frame(rows, first, offset, inside, mass.ravel()[inside], steady)
+
+
+_MOST_FRAMES = 32  # some 300 kilobytes each
+_FRAMES: dict[tuple[bytes, bytes | None], _Frame] = {}  # of this process
 
 
 class _Found(NamedTuple):

@@ -19,13 +19,10 @@ from sequencer.motion.trajectories.flown_hand import Course
 from sequencer.motion.trajectories.flown_links import (
     Beside,
     FlownLink,
-    HeadState,
     PlacesAt,
     flown_link,
-    hanging,
-    motion_of,
-    state_in,
 )
+from sequencer.motion.trajectories.head_states import HeadState, hanging, motion_of, state_in
 from sequencer.motion.trajectories.link_law import LinkLaw
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import found_link

@@ -19,13 +19,14 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cached_property, partial
 from itertools import pairwise
+from math import ceil, floor
 from typing import NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.kept import content_key, kept_on_disk, known_on_disk, recent
+from sequencer.kept import content_key, recent
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between, pieces, together
 from sequencer.motion.flown.tether import force, held, turning
 from sequencer.motion.laws.composed import ROUNDING_UP
@@ -33,6 +34,13 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.flown_bounds import largest_rates, paces_along, pull_bounds
+from sequencer.motion.trajectories.hand_slices import (
+    MOST_SLICES,
+    SAID_KNOTS,
+    HandSlice,
+    kept_slice,
+    said_by_piece,
+)
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
@@ -44,8 +52,6 @@ _TEMPO_AROUND = (
     48.0  # [beats] after which another smoothing of the tempo has died away below rounding
 )
 _ON_KNOT = 1e-6  # [knots]
-_SLICES = "flown slices"  # as they are kept
-_MOST_SLICES = 600  # held in memory, some 80 kilobytes each
 _MOST_BOUNDS = 3_000  # slices whose bounds are remembered, some 20 kilobytes each
 _PER_PIECE = 24  # knots of a piece with bounds of its own
 _INSIDE = 1e-6  # [knots] within a span: at a knot the tempo may change
@@ -108,23 +114,44 @@ class FlownHand:
     most_pull: Floats
     slices: tuple[bytes | None, ...] = ()
 
-    def part(self, low: float, high: float) -> bytes:
+    def part(self, start: float, end: float) -> bytes:
         """A hash of all that decides its states, but their planes, and their bounds between two beats."""
-        step, start = self.head.step, self.head.start
-        first = int(np.clip(np.floor((low - start) / step), 0, self.head.spans)) - 2 * _PER_PIECE
-        last = int(np.clip(np.ceil((high - start) / step), 0, self.head.spans)) + 2 * _PER_PIECE
-        if (first, last) not in self._parts:
-            total = hashlib.blake2b(struct.pack("<3d", start, step, self.length), digest_size=20)
-            total.update(struct.pack("<2q", first, min(last, self.head.spans)))
-            for path in (self.head, self.hand):
-                total.update(path.coefficients[max(first, 0) : last + DEGREE].tobytes())
-            self._parts[first, last] = total.digest()
-        return self._parts[first, last]
+        step, begin, spans = self.head.step, self.head.start, self.head.spans
+        first = int(min(max(floor((start - begin) / step), 0), spans)) - 2 * _PER_PIECE
+        last = int(min(max(ceil((end - begin) / step), 0), spans)) + 2 * _PER_PIECE
+        found = self._parts.get((first, last))
+        if found is None:
+            offset = round(begin / step) % SAID_KNOTS  # of its first knot in a piece
+            low, high = max(first + offset, 0), last + DEGREE + offset
+            own = slice(low // SAID_KNOTS, high // SAID_KNOTS + 1)
+            said = struct.pack("<3d2q", begin, step, self.length, first, min(last, spans))
+            found = hashlib.blake2b(
+                said + b"".join(self._pieces_said[own]), digest_size=20
+            ).digest()
+            self._parts[first, last] = found
+        return found
 
     @cached_property
     def _parts(self) -> dict[tuple[int, int], bytes]:
         """Parts by their knots: each is asked for by several searches."""
         return {}
+
+    @cached_property
+    def _slices_said(self) -> list[list[bytes]]:
+        """Hashes of the coefficients of each slice, piece by piece; remembered by its key, since a change leaves most as they were."""
+        first = round(self.head.start / self.head.step)
+        cuts = [low - first for low, _ in _slices(first, first + self.head.spans)]
+        keys = self.slices if len(self.slices) == len(cuts) else (None,) * len(cuts)
+        head, hand = self.head.coefficients, self.hand.coefficients
+        return [
+            said_by_piece(key, first + low, head[low:high], hand[low:high])
+            for key, low, high in zip(keys, cuts, [*cuts[1:], None], strict=True)
+        ]
+
+    @cached_property
+    def _pieces_said(self) -> list[bytes]:
+        """The same of all slices, one piece after the other."""
+        return [each for own in self._slices_said for each in own]
 
     @cached_property
     def content(self) -> bytes:
@@ -187,7 +214,7 @@ class FlownHand:
         found = [
             recent(
                 "rates as flown", each.key, partial(largest_rates, *each.splines),
-                most=_MOST_SLICES,
+                most=MOST_SLICES,
             )
             for each in self._own_slices
         ]  # fmt: skip
@@ -198,10 +225,12 @@ class FlownHand:
         """Its slices, each with the coefficients that count there."""
         first, step = round(self.head.start / self.head.step), self.head.step
         out = []
-        for low, high in _slices(first, first + self.head.spans):
+        slices = _slices(first, first + self.head.spans)
+        for said, (low, high) in zip(self._slices_said, slices, strict=True):
             own = slice(low - first, high - first + DEGREE)
             head, hand = self.head.coefficients[own], self.hand.coefficients[own]
-            out.append(_OwnSlice(low, step, head, hand, content_key(low, step, head, hand)))
+            key = content_key(low, step, b"".join(said), head[-DEGREE:], hand[-DEGREE:])
+            out.append(_OwnSlice(low, step, head, hand, key))
         return out
 
     def _spans(self, course: Course) -> slice:
@@ -401,21 +430,12 @@ def flown_hand(
     ]
     keys = [own.key(low, high, *window) for (low, high), window in zip(spans, windows, strict=True)]
     made = [
-        _of_slice(key, partial(own.slice, low, high, window, last_one=high == last))
+        kept_slice(key, partial(own.made, low, high, window, last_one=high == last))
         for key, (low, high), window in zip(keys, spans, windows, strict=True)
     ]
     return joined_slices(
         made, keys, first=first, length=length, drawn=drawn, courses=tuple(courses)
     )
-
-
-class HandSlice(NamedTuple):
-    """Coefficients of both splines on some knots, and bounds on the pull there; of the last slice those of its end too."""
-
-    head: Floats  # (n, 3) [m]
-    hand: Floats  # (n, 3) [m]
-    pull: Floats  # (k,) [1]
-    most_pull: Floats  # (k,) [1]
 
 
 def joined_slices(
@@ -460,44 +480,6 @@ def _slices(first: int, last: int) -> list[tuple[int, int]]:
     return list(pairwise([first, *cuts, last]))
 
 
-def _of_slice(key: bytes | None, work: Callable[[], HandSlice]) -> HandSlice:
-    """A slice, kept by its key."""
-    if key is None:
-        return work()
-    return recent(
-        _SLICES,
-        key,
-        lambda: kept_on_disk(key, work, record=_slice_record, restore=_slice_from),
-        most=_MOST_SLICES,
-    )
-
-
-def known_slice(key: bytes) -> HandSlice | None:
-    """A slice that is kept, in memory or on disk; None if it is not."""
-
-    def work() -> HandSlice:
-        found = known_on_disk(key, restore=_slice_from)
-        if not found:
-            raise LookupError("a slice that is not kept")
-        return found[0]
-
-    try:
-        return recent(_SLICES, key, work, most=_MOST_SLICES)
-    except LookupError:
-        return None
-
-
-def _slice_record(own: HandSlice) -> list[str]:
-    return [b64encode(np.ascontiguousarray(each, "<f8").tobytes()).decode() for each in own]
-
-
-def _slice_from(record: list[str]) -> HandSlice:
-    head, hand, pull, most = (np.frombuffer(b64decode(each), "<f8") for each in record)
-    if head.shape != hand.shape:
-        raise ValueError("head and hand differ in length")
-    return HandSlice(head.reshape(-1, 3), hand.reshape(-1, 3), pull, most)
-
-
 class _Courses(NamedTuple):
     """Courses to be made into a hand, slice by slice: what is made of one depends on `SLICE_MARGIN` knots on either side at most."""
 
@@ -520,13 +502,13 @@ class _Courses(NamedTuple):
             self.length, self.drag,
         )  # fmt: skip
 
-    def slice(self, first: int, last: int, window: tuple[int, int], *, last_one: bool) -> HandSlice:
+    def made(self, first: int, last: int, window: tuple[int, int], *, last_one: bool) -> HandSlice:
         """The coefficients and pulls from one knot to another, from the knots in a window about them."""
         low, high = window
         knots: Floats = np.arange(low, high + 1, dtype=np.float64) / SHOW_KNOTS
-        head, hand, pull, most = self._places(knots)
         places = slice(first - low, last - low + (DEGREE if last_one else 0))
         pulls = slice(first - low, last - low + (1 if last_one else 0))
+        head, hand, pull, most = self._places(knots, pulls)
         return HandSlice(
             through_knots(knots, head).coefficients[places],
             through_knots(knots, hand).coefficients[places],
@@ -534,8 +516,8 @@ class _Courses(NamedTuple):
             most[pulls],
         )
 
-    def _places(self, knots: Floats) -> tuple[Floats, Floats, Floats, Floats]:
-        """Head and hand at knots that follow each other, and bounds on the pull beside them."""
+    def _places(self, knots: Floats, pulls: slice) -> tuple[Floats, Floats, Floats, Floats]:
+        """Head and hand at knots that follow each other, and bounds on the pull beside some of them."""
         courses, length, drag, ground = self
         count, step = len(knots) - 1, 1.0 / SHOW_KNOTS
         head: Floats = np.empty((count + 1, 3))
@@ -552,8 +534,12 @@ class _Courses(NamedTuple):
         rate = _rate(knots, ground.beats_a_second)
         for run in _runs(flown):
             at, path = knots[run], ground.to_stage(knots[run], head[run])
-            held, pull[run], most[run] = _needed(at, path, rate, length, drag)
+            some = slice(max(run.start, pulls.start), min(run.stop, pulls.stop))
+            felt = slice(some.start - run.start, some.stop - run.start)
+            held, least, largest = _needed(at, path, rate, length, drag, felt)
             needed[run] = ground.to_body(at, held)
+            if some.start < some.stop:
+                pull[some], most[some] = least, largest
         off = needed - hand
         aim = hand + off + _eased(off, flown, step) - head
         hand = head + length * aim / np.linalg.norm(aim, axis=-1, keepdims=True)
@@ -614,22 +600,32 @@ def _runs(flown: Bools) -> list[slice]:
 
 
 def _needed(
-    knots: Floats, head: Floats, rate: EvenSpline, length: float, drag: float
+    knots: Floats, head: Floats, rate: EvenSpline, length: float, drag: float, felt: slice
 ) -> tuple[Floats, Floats, Floats]:
-    """The hand that a head's path needs at its knots, and bounds on the pull over mass on the spans beside each.
+    """The hand that a head's path needs at its knots, and bounds on the pull over mass on the spans beside some of them.
 
-    Shape (n, 3) [m, stage frame], and (n,) twice [m/s²].
+    Shape (n, 3) [m, stage frame], and (k,) twice [m/s²].
     """
     path = through_knots(knots, head, end_rates(head, float(knots[1] - knots[0])))
     pace, change = (_at_knots(partial(paces_along, rate, path, order=order)) for order in (0, 1))
     first, second = (_at_knots(partial(path.on_each_span, order=order)) for order in (1, 2))
     pulled = force(pace * first, pace**2 * second + pace * change * first, drag)
     held = head + length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True)
-    least, most = pull_bounds(path, rate, drag)
+    if felt.start >= felt.stop:
+        return held, np.zeros(0), np.zeros(0)
+    low, high = max(felt.start - 1, 0), min(felt.stop, path.spans)
+    near = EvenSpline(
+        start=path.start + low * path.step,
+        step=path.step,
+        coefficients=path.coefficients[low : high + DEGREE],
+    )
+    least, most = pull_bounds(near, rate, drag)
+    after = np.arange(felt.start, felt.stop)
+    beside = np.maximum(after - 1, 0) - low, np.minimum(after, path.spans - 1) - low
     return (
         held,
-        np.minimum(np.append(least[0], least), np.append(least, least[-1])),
-        np.maximum(np.append(most[0], most), np.append(most, most[-1])),
+        np.minimum(least[beside[0]], least[beside[1]]),
+        np.maximum(most[beside[0]], most[beside[1]]),
     )
 
 

@@ -26,13 +26,12 @@ from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
 from sequencer.motion.flown.seeking import HOPELESS, held_to_limits, sought
-from sequencer.motion.flown.tether import UP, Flight, drag_of, flight
-from sequencer.motion.laws.law import Law
-from sequencer.motion.laws.state import Motion
+from sequencer.motion.flown.tether import UP, drag_of
 from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.every_way import EveryWay, every_way
 from sequencer.motion.trajectories.hand_paths import Piecewise
+from sequencer.motion.trajectories.head_states import HeadState, motions_of
 from sequencer.motion.trajectories.link_law import LinkLaw, law_record, restored_law
-from sequencer.motion.trajectories.link_search import EveryWay, every_way
 
 LINK_KNOTS = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24
@@ -61,13 +60,6 @@ _FLEW: dict[bytes, "FlownLink"] = {}  # of this process
 _BESIDE_LOOKS = 96  # a beat, at which the other prop is looked at
 _FAR_OFF = 1e3  # unlikeliness of a bridge beside which the props meet anyway
 _DEEP = 0.02  # [m] in the other prop, at every instant, is as unlikely as a pull that is missing
-
-
-class HeadState(NamedTuple):
-    """A head at an instant, with the plane that its tether's law names."""
-
-    path: Floats  # (5, 3) the head and its first four derivatives [m per beat^order, body frame]
-    plane: Floats  # (3,) [1] of the law
 
 
 StateAt = Callable[
@@ -144,31 +136,6 @@ class _Bridge(NamedTuple):
     first: HeadState
     last: HeadState
     middle: Floats  # (places, 3) [1] tether on the way
-
-
-def state_in(motion: FlownMotion, plane: Floats, beat: float) -> HeadState:
-    """The head of a flown motion at one of its beats.
-
-    Parameters
-    ----------
-    motion : FlownMotion
-    plane : ndarray, shape (3,) [1]
-        Of its law.
-    beat : float
-
-    Notes
-    -----
-    Source: the spline's derivatives. Exact.
-    """
-    return HeadState(motion.head.path_at(beat), plane)
-
-
-def hanging(law: Law, length: float) -> HeadState:
-    """The head of a prop that hangs at rest."""
-    rest = law.at(np.zeros(1))
-    path: Floats = np.zeros((DEGREE, 3))
-    path[0] = rest.head(length)[0]
-    return HeadState(path, rest.plane[0])
 
 
 def flown_link(
@@ -421,19 +388,22 @@ def _bridges(
 ) -> Iterator[_Bridge]:
     """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
     shares: Floats = np.linspace(0.0, 1.0, _LOOKS, dtype=np.float64)
-    for start, first in firsts.items():
-        for end, last in lasts.items():
-            if not _fits(start, end, beats):
-                continue
-            length = end - start
-            ways = every_way(motion_of(first, flying), motion_of(last, flying), length, shares)
-            unlikely = _unlikely(ways, flying)
-            if other is not None:
-                unlikely = unlikely + _near(ways, start + shares * length, flying, other.beside)
-                unlikely = unlikely + (_FAR_OFF if other.gap(start, end) < LEAST_BESIDE else 0.0)
-            for k, each in enumerate(unlikely.tolist()):
-                middle = ways.tether[k, _MIDDLES]
-                yield _Bridge(each, start, end, partial(ways.law, k), first, last, middle)
+    spans = [(start, end) for start in firsts for end in lasts if _fits(start, end, beats)]
+    if not spans:
+        return
+    starts, ends = (
+        motions_of([states[span[k]] for span in spans], flying)
+        for k, states in enumerate((firsts, lasts))
+    )
+    every = every_way(starts, ends, np.array([end - start for start, end in spans]), shares)
+    for (start, end), ways, own in zip(spans, every, _unlikely(every, flying), strict=True):
+        unlikely = own
+        if other is not None:
+            unlikely = unlikely + _near(ways, start + shares * (end - start), flying, other.beside)
+            unlikely = unlikely + (_FAR_OFF if other.gap(start, end) < LEAST_BESIDE else 0.0)
+        for k, each in enumerate(unlikely.tolist()):
+            middle = ways.tether[k, _MIDDLES]
+            yield _Bridge(each, start, end, partial(ways.law, k), firsts[start], lasts[end], middle)
 
 
 def _record_of(link: FlownLink) -> list[Any]:
@@ -478,21 +448,29 @@ def _hurry(bridge: _Bridge, flying: Flying) -> float:
     return HURRIED * max(*ends, UNHURRIED)
 
 
-def _unlikely(ways: EveryWay, flying: Flying) -> Floats:
-    """How far each way of a drawn link is from one that flies, shape (ways,): pull that is missing, hand that is hurried or out of reach."""
+def _unlikely(every: Sequence[EveryWay], flying: Flying) -> list[Floats]:
+    """How far each way of some drawn links is from one that flies, shape (ways,): pull that is missing, hand that is hurried or out of reach."""
     rate, length = 1.0 / flying.beat, flying.prop.length
-    hand, hand_rate, hand_acceleration = ways.hand
-    felt = (hand_acceleration + length * ways.tether_acceleration) * rate**2 + UP
-    pull = -np.sum(ways.tether * felt, axis=-1) / STANDARD_GRAVITY
-    across = np.linalg.norm(felt + pull[..., None] * STANDARD_GRAVITY * ways.tether, axis=-1)
+    counts = [len(ways.tether) for ways in every]
+    owner = np.repeat(np.arange(len(every)), counts)
+    hand, hand_rate, hand_acceleration = np.stack([ways.hand for ways in every], axis=1)
+    tether, tether_rate, bent = (
+        np.concatenate(column)
+        for column in zip(*((ways.tether, ways.tether_rate, ways.tether_acceleration) for ways in every), strict=True)
+    )  # fmt: skip
+    felt = (hand_acceleration[owner] + length * bent) * rate**2 + UP
+    pull = -np.sum(tether * felt, axis=-1) / STANDARD_GRAVITY
+    across = np.linalg.norm(felt + pull[..., None] * STANDARD_GRAVITY * tether, axis=-1)
     lack = np.maximum(1.0 - pull, 0.0)
     hurry = np.linalg.norm(hand_acceleration, axis=-1) * rate**2 / flying.limits.hand_acceleration
     off = across / np.maximum(np.linalg.norm(felt, axis=-1), 1.0)
-    speed = np.linalg.norm(hand_rate + length * ways.tether_rate, axis=-1) * rate
+    speed = np.linalg.norm(hand_rate[owner] + length * tether_rate, axis=-1) * rate
     calm = HURRIED * np.maximum(np.maximum(speed[:, 0], speed[:, -1]), UNHURRIED)
     whipped = np.maximum(speed / calm[:, None] - 1.0, 0.0)
-    short = np.maximum(-flying.space(CLEARANCE).spare_reach(hand), 0.0) / 0.1
-    return np.asarray(np.mean(lack**2 + hurry**2 + off**2 + short**2 + whipped**2, axis=-1))
+    spare = flying.space(CLEARANCE).spare_reach(hand.reshape(-1, 3)).reshape(hand.shape[:2])
+    short = np.maximum(-spare, 0.0) / 0.1
+    squares = lack**2 + (hurry**2)[owner] + off**2 + (short**2)[owner] + whipped**2
+    return np.split(np.mean(squares, axis=-1), np.cumsum(counts)[:-1])
 
 
 def _near(ways: EveryWay, beats: Floats, flying: Flying, beside: Beside) -> Floats:
@@ -503,31 +481,6 @@ def _near(ways: EveryWay, beats: Floats, flying: Flying, beside: Beside) -> Floa
     head = hand + flying.prop.length * ways.tether.reshape(-1, 3)
     gaps = gaps_between(flying.prop, head, hand, others).reshape(count, -1)
     return np.asarray(np.mean((np.maximum(CLEARANCE - gaps, 0.0) / _DEEP) ** 2, axis=-1))
-
-
-def _flight_of(path: Floats, flying: Flying) -> Flight:
-    """Hand and pull of a head, shape (5, ..., 3) [m per beat^order], in seconds."""
-    seconds = [own / flying.beat**order for order, own in enumerate(path)]
-    return flight(tuple(seconds), length=flying.prop.length, drag=drag_of(flying.prop))
-
-
-def motion_of(state: HeadState, flying: Flying) -> Motion:
-    """Hand and tether of a head's state, per beat."""
-    beat, prop = flying.beat, flying.prop
-    seen, bent = _flight_of(state.path, flying), state.path[2] / beat**2
-    rates = [
-        (seen.head_rate - seen.hand_rate) / prop.length,
-        (bent - seen.hand_acceleration) / prop.length,
-    ]
-    return Motion(
-        hand=seen.hand,
-        hand_rate=seen.hand_rate * beat,
-        hand_acceleration=seen.hand_acceleration * beat**2,
-        tether=seen.tether,
-        tether_rate=rates[0] * beat,
-        tether_acceleration=rates[1] * beat**2,
-        plane=state.plane,
-    )
 
 
 def _flown(

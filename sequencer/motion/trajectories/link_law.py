@@ -4,7 +4,7 @@ Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -24,7 +24,7 @@ from sequencer.motion.trajectories.hand_paths import (
     jets,
     portions,
 )
-from sequencer.motion.trajectories.link_limits import tether_figures, tether_jerk
+from sequencer.motion.trajectories.link_limits import tether_bounds
 from sequencer.motion.trajectories.sphere import moved
 from sequencer.units import counted
 
@@ -85,47 +85,73 @@ class LinkLaw:
         return float(reach[0]) * ROUNDING_UP
 
     @cached_property
-    def parts(self) -> tuple[tuple[float, float, Bounds], ...]:
+    def parts(self) -> "LinkParts":
         """Proven bounds on each sixteenth of the link: (start, end, bounds) in the link's beats."""
-        span = np.array([self.beats])
-        hand = [self.hand.controls(order, span)[0] for order in range(4)]
-        turn, acceleration = (part[0] for part in tether_figures(self.angles, span))
+        return _parts_of([self])[0]
 
-        def size(order: int, axes: int | None = None) -> Floats:
-            norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
-            return norms * ROUNDING_UP
 
-        # The frame of tether and plane turns with ω = α'p + ψ'e + τ'd, the pole p across e; so |u'| ≤ |ω| and
-        # |u''| ≤ |ω'| + |ω|² for whatever is fixed to it, with |e'| = |α'|.
-        bend, curve = (np.abs(self.angles.controls(order, span))[0].max(axis=1) for order in (1, 2))
-        tilt = abs(self.tilt[1] - self.tilt[0])
-        roll = STEP_RATE * tilt / self.beats
-        frame = np.hypot(bend[:, 0], bend[:, 1]) + roll
-        twirl = np.hypot(curve[:, 0], curve[:, 1]) + bend[:, 0] * bend[:, 1]
-        twirl += STEP_ACCELERATION * tilt / self.beats**2 + roll * turn
-        columns = (
-            size(1), size(2), turn * ROUNDING_UP, acceleration * ROUNDING_UP, size(0, 2), size(3),
-            frame * ROUNDING_UP, (twirl + frame**2) * ROUNDING_UP, tether_jerk(self.angles, span)[0] * ROUNDING_UP,
-        )  # fmt: skip
-        step = self.beats / BOUND_PIECES
-        return tuple(
-            (
-                k * step,
-                (k + 1) * step,
-                Bounds(
-                    hand_speed=float(columns[0][k]),
-                    hand_acceleration=float(columns[1][k]),
-                    turn_rate=float(columns[2][k]),
-                    turn_acceleration=float(columns[3][k]),
-                    hand_reach=float(columns[4][k]),
-                    hand_jerk=float(columns[5][k]),
-                    frame_rate=float(columns[6][k]),
-                    frame_acceleration=float(columns[7][k]),
-                    turn_jerk=float(columns[8][k]),
-                ),
-            )
-            for k in range(BOUND_PIECES)
+LinkParts = tuple[tuple[float, float, Bounds], ...]
+
+
+def know_parts(laws: Iterable[LinkLaw]) -> None:
+    """Work out the parts of some links together, of which each then knows its own."""
+    alike: dict[tuple[int, ...], list[LinkLaw]] = {}
+    for law in dict.fromkeys(laws):
+        if "parts" not in vars(law):
+            alike.setdefault((*law.hand.knots, *law.angles.knots), []).append(law)
+    for some in alike.values():
+        for law, parts in zip(some, _parts_of(some), strict=True):
+            vars(law)["parts"] = parts
+
+
+def _parts_of(laws: Sequence[LinkLaw]) -> list[LinkParts]:
+    """The parts of links whose paths have the same knots."""
+    hands, angles = (
+        Piecewise(each[0].knots, np.concatenate([own.pieces for own in each]))
+        for each in ([law.hand for law in laws], [law.angles for law in laws])
+    )
+    beats = np.array([law.beats for law in laws])
+    hand = [hands.controls(order, beats) for order in range(4)]
+    tether = tether_bounds(angles, beats)
+    turn, acceleration = tether.turn, tether.acceleration
+
+    def size(order: int, axes: int | None = None) -> Floats:
+        norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=2)
+        return norms * ROUNDING_UP
+
+    # The frame of tether and plane turns with ω = α'p + ψ'e + τ'd, the pole p across e; so |u'| ≤ |ω| and
+    # |u''| ≤ |ω'| + |ω|² for whatever is fixed to it, with |e'| = |α'|.
+    (bend, curve), (rise, lift) = tether.azimuth, tether.elevation
+    tilt, long = np.array([abs(law.tilt[1] - law.tilt[0]) for law in laws])[:, None], beats[:, None]
+    roll = STEP_RATE * tilt / long
+    frame = np.hypot(bend, rise) + roll
+    twirl = np.hypot(curve, lift) + bend * rise
+    square = np.array([law.beats**2 for law in laws])[:, None]
+    twirl += STEP_ACCELERATION * tilt / square + roll * turn
+    columns = np.stack((
+        size(1), size(2), turn * ROUNDING_UP, acceleration * ROUNDING_UP, size(0, 2), size(3),
+        frame * ROUNDING_UP, (twirl + frame**2) * ROUNDING_UP, tether.jerk * ROUNDING_UP,
+    ), axis=-1)  # fmt: skip
+    return [
+        tuple(
+            (k * step, (k + 1) * step, Bounds(**dict(zip(_BOUNDS, own, strict=True))))
+            for k, own in enumerate(rows)
         )
+        for step, rows in zip((beats / BOUND_PIECES).tolist(), columns.tolist(), strict=True)
+    ]
+
+
+_BOUNDS = (
+    "hand_speed",
+    "hand_acceleration",
+    "turn_rate",
+    "turn_acceleration",
+    "hand_reach",
+    "hand_jerk",
+    "frame_rate",
+    "frame_acceleration",
+    "turn_jerk",
+)  # of a part, in the order of their rows
 
 
 def worst(*bounds: Bounds) -> Bounds:

@@ -6,6 +6,7 @@ Source: docs/motion.md, section 5.
 
 from dataclasses import dataclass
 from math import ceil, inf, pi
+from typing import NamedTuple
 
 import numpy as np
 
@@ -167,16 +168,21 @@ def tether_figures(angles: Piecewise, beats: Floats) -> tuple[Floats, Floats]:
     -----
     Source: |d'|² = ψ'² + cos²ψ·α'² and its derivative, with control points. Upper bounds.
     """
-    steep, flat = _heights(angles, beats)
-    (alpha1, psi1), (alpha2, psi2) = (_sizes(angles, order, beats) for order in (1, 2))
-    turn = np.hypot(flat * alpha1, psi1)
-    across = psi2 + np.minimum(0.5, steep * flat) * alpha1**2
-    east = flat * alpha2 + 2 * steep * psi1 * alpha1
-    return turn, np.sqrt(across**2 + east**2 + turn**4)
+    return _turning(_heights(angles, beats), *(_sizes(angles, order, beats) for order in (1, 2)))
 
 
-def tether_jerk(angles: Piecewise, beats: Floats) -> Floats:
-    """Proven bound of the third derivative of the direction on each sixteenth of n paths, shape (n, 16) [1/beat³].
+class TetherBounds(NamedTuple):
+    """Proven bounds on each sixteenth of n paths, each shape (n, 16)."""
+
+    turn: Floats  # [1/beat] of the direction's rate
+    acceleration: Floats  # [1/beat²]
+    jerk: Floats  # [1/beat³]
+    azimuth: tuple[Floats, Floats]  # of its first two derivatives [1/beat and 1/beat²]
+    elevation: tuple[Floats, Floats]
+
+
+def tether_bounds(angles: Piecewise, beats: Floats) -> TetherBounds:
+    """Bounds on the direction's first three derivatives, and on those of azimuth and elevation.
 
     Parameters
     ----------
@@ -186,17 +192,31 @@ def tether_jerk(angles: Piecewise, beats: Floats) -> Floats:
 
     Notes
     -----
-    Source: with c = cos ψ and s = sin ψ, d''' has the parts
+    Source: `tether_figures`; for the third derivative, with c = cos ψ and s = sin ψ, d''' has the parts
     cα''' − 3s(ψ'α'' + α'ψ'') − 3cψ'²α' − cα'³ to the east, ψ''' + 3scα'α'' − 3s²α'²ψ' − ψ'³ to the pole, and
-    −3(c²α'α'' − scα'²ψ' + ψ'ψ'') along d; each summand by control points. An upper bound.
+    −3(c²α'α'' − scα'²ψ' + ψ'ψ'') along d; each summand by control points. Upper bounds.
     """
-    s, c = _heights(angles, beats)
+    heights = _heights(angles, beats)
+    s, c = heights
     both = np.minimum(0.5, s * c)  # bound of |sin ψ cos ψ|
-    (a1, p1), (a2, p2), (a3, p3) = (_sizes(angles, order, beats) for order in (1, 2, 3))
+    sizes = [_sizes(angles, order, beats) for order in (1, 2, 3)]
+    (a1, p1), (a2, p2), (a3, p3) = sizes
     east = c * (a3 + 3 * p1**2 * a1 + a1**3) + 3 * s * (p1 * a2 + a1 * p2)
     pole = p3 + 3 * both * a1 * a2 + 3 * s**2 * a1**2 * p1 + p1**3
     along = 3 * (c**2 * a1 * a2 + both * a1**2 * p1 + p1 * p2)
-    return np.asarray(np.sqrt(east**2 + pole**2 + along**2))
+    jerk = np.asarray(np.sqrt(east**2 + pole**2 + along**2))
+    return TetherBounds(*_turning(heights, *sizes[:2]), jerk, (a1, a2), (p1, p2))
+
+
+def _turning(
+    heights: tuple[Floats, Floats], first: tuple[Floats, Floats], second: tuple[Floats, Floats]
+) -> tuple[Floats, Floats]:
+    """Bounds of turning rate and acceleration, see `tether_figures`."""
+    (steep, flat), (alpha1, psi1), (alpha2, psi2) = heights, first, second
+    turn = np.hypot(flat * alpha1, psi1)
+    across = psi2 + np.minimum(0.5, steep * flat) * alpha1**2
+    east = flat * alpha2 + 2 * steep * psi1 * alpha1
+    return turn, np.sqrt(across**2 + east**2 + turn**4)
 
 
 def _heights(angles: Piecewise, beats: Floats) -> tuple[Floats, Floats]:

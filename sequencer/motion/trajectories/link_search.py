@@ -45,7 +45,7 @@ from sequencer.motion.trajectories.link_gaps import (
     rough,
     sample_fractions,
 )
-from sequencer.motion.trajectories.link_law import LinkLaw, hand_at, planes_of, up_from
+from sequencer.motion.trajectories.link_law import LinkLaw, planes_of, up_from
 from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
 from sequencer.motion.trajectories.sphere import (
     LOOPS,
@@ -158,45 +158,6 @@ class FoundLink(NamedTuple):
         """By which links that are not clean are compared, the larger the better: who meets a body twists in vain."""
         spare = self.gap - self.needed
         return self.kept, min(spare, 0.0), not self.twisted, spare
-
-
-class EveryWay(NamedTuple):
-    """Transitions from one state to another by every way of the tether round the sphere, the hand on its plain path.
-
-    Seen at k instants of n ways, rates by beats; the hand's are the same in all. The gentlest turning first.
-    """
-
-    hand: Floats  # (3, k, 3) place, rate, acceleration [m, body frame]
-    tether: Floats  # (n, k, 3) [1]
-    tether_rate: Floats  # (n, k, 3)
-    tether_acceleration: Floats  # (n, k, 3)
-    law: Callable[[int], LinkLaw]  # of one of them
-
-
-def every_way(first: Motion, last: Motion, beats: float, shares: Floats) -> EveryWay:
-    """Every way from one state to another, whatever the limits.
-
-    Parameters
-    ----------
-    first, last : Motion
-        One state each: arrays of shape (3,) [body frame].
-    beats : float
-    shares : ndarray, shape (k,) [1]
-        Of the beats, at which they are seen.
-
-    Raises
-    ------
-    ValueError
-        If no path was found (which would take two ends near every pole).
-    """
-    ways = _ways(first, last, beats, LinkLimits())
-    plain = plain_path(_rows(first, 1), _rows(last, 1), np.array([beats]))
-
-    def law(way: int) -> LinkLaw:
-        return _law(plain, ways, way, beats, first, last)
-
-    hand = np.stack(hand_at(plain, beats, shares))
-    return EveryWay(hand, *moved(ways.frames, *_jets(ways.angles, beats, shares)), law)
 
 
 def searched(
@@ -486,7 +447,24 @@ def _order(short: Floats, hard: Floats) -> Ints:
 def _law(
     hand: Piecewise, ways: _Ways, row: int, beats: float, first: Motion, last: Motion
 ) -> LinkLaw:
-    frame, angles = ways.frames[row], _row([ways.angles], row)
+    return law_along(hand, ways.frames[row], _row([ways.angles], row), beats, first, last)
+
+
+def law_along(
+    hand: Piecewise, frame: Floats, angles: Piecewise, beats: float, first: Motion, last: Motion
+) -> LinkLaw:
+    """The link along one hand path and one tether path, its plane tilting the shorter way round.
+
+    Parameters
+    ----------
+    hand, angles : Piecewise
+        One path each.
+    frame : ndarray, shape (3, 3) [1]
+        Of the tether path.
+    beats : float
+    first, last : Motion
+        One state each: arrays of shape (3,) [body frame].
+    """
     tilt = _tilts(frame, places(angles, np.array([0.0, 1.0]))[0], first, last)
     return LinkLaw(beats=beats, hand=hand, frame=frame, angles=angles, tilt=tilt)
 

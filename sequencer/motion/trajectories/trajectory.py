@@ -24,7 +24,7 @@ from sequencer.motion.laws.bound_table import BoundTable, table_of
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.link_law import LinkLaw, law_record, restored_law
+from sequencer.motion.trajectories.link_law import LinkLaw, know_parts, law_record, restored_law
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import link
 from sequencer.timing.position import TOUCH
@@ -202,6 +202,8 @@ class Trajectory:
     @cached_property
     def _pieces(self) -> tuple[tuple[float, float, Bounds], ...]:
         """Pieces over all beats: before and after the spans, their first and last laws go on."""
+        laws = [*(span.law for span in self.spans), *(blend.bridge for blend in self.blends)]
+        know_parts(law for law in laws if isinstance(law, LinkLaw))
         pieces: list[tuple[float, float, Bounds]] = []
         at = self.spans[0].start
         for k, span in enumerate(self.spans):

@@ -47,6 +47,10 @@ class Store:
     def get(self, key):
         return self.taken.get(key)
 
+    def text(self, key):
+        found = self.get(key)
+        return found if isinstance(found, str) else None
+
     def put(self, key, record):
         (self.found.append(key) if self.asked is None else self.asked.__setitem__(key, record))
 

@@ -180,3 +180,13 @@ def test_equations_factored_before_are_solved_as_scipy_solves_them(points, step)
     path[3, 1] = np.nan
     with pytest.raises(ValueError, match="no number"):
         between(path, start=2.0, step=step, first=first, last=last)
+
+
+@pytest.mark.parametrize("order", [0, 1, 2, 3])
+@pytest.mark.parametrize("spans", [1, 2, 7, 40])
+def test_the_largest_is_that_of_the_control_points_of_each_span(order, spans):
+    """Source: the control points themselves, span by span."""
+    points = np.random.default_rng(spans).normal(size=(spans + 5, 3))
+    curve = EvenSpline(start=0.0, step=0.3, coefficients=points)
+    expected = np.linalg.norm(curve.controls(order), axis=-1).max(axis=1)
+    assert np.array_equal(curve.largest(order), expected)

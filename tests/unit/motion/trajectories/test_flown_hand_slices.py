@@ -8,6 +8,7 @@ from numpy.testing import assert_allclose
 
 from sequencer import kept
 from sequencer.motion.trajectories import flown_hand as module
+from sequencer.motion.trajectories import hand_slices
 from sequencer.motion.trajectories.flown_bounds import largest_on_spans, largest_rates
 from sequencer.motion.trajectories.flown_hand import SHOW_KNOTS, Course, clipped, flown_hand
 from tests.nothing_kept import nothing_kept
@@ -120,12 +121,12 @@ def test_a_slice_is_made_once():
 
 
 def test_a_slice_comes_back_from_its_record_to_the_last_digit():
-    own = module.HandSlice(
+    own = hand_slices.HandSlice(
         *(np.random.default_rng(3).normal(size=(7, 3)) for _ in range(2)),
         np.ones(4),
         np.arange(4.0),
     )
-    back = module._slice_from(module._slice_record(own))
+    back = hand_slices._slice_from(hand_slices._slice_record(own))
     assert all(np.array_equal(a, b) for a, b in zip(own, back, strict=True))
     bounds = made().pieces(0.0, 16.0)[3:6]
     held = tuple(each for _, _, each in bounds)
@@ -133,18 +134,53 @@ def test_a_slice_comes_back_from_its_record_to_the_last_digit():
     assert len(set(held)) == 3
 
 
+def test_what_is_no_slice_is_not_read_as_one():
+    own = hand_slices.HandSlice(np.zeros((7, 3)), np.ones((7, 3)), np.ones(4), np.arange(4.0))
+    record = hand_slices._slice_record(own)
+    unlike = own._replace(hand=np.ones((6, 3)), pull=np.ones(7))  # as many numbers in all
+    for damaged in (record[:-8], record[:20], b"", hand_slices._slice_record(unlike)):
+        with pytest.raises(ValueError):  # noqa: PT011 - numpy's own words, or ours
+            hand_slices._slice_from(damaged)
+
+
+def test_pieces_are_hashed_by_themselves_wherever_a_slice_begins():
+    """A change of one coefficient changes the hash of its piece alone; pieces end at whole multiples from beat 0."""
+    head, hand = np.random.default_rng(5).normal(size=(2, 100, 3))
+    said = hand_slices.said_by_piece(None, 10, head, hand)
+    assert len(said) == 5  # 14, 24, 24, 24 and 14
+    for at, piece in ((13, 0), (14, 1), (37, 1), (38, 2), (99, 4)):
+        for path in (head, hand):
+            path[at, 1] += 1e-12
+            again = hand_slices.said_by_piece(None, 10, head, hand)
+            assert [k for k in range(5) if again[k] != said[k]] == [piece]
+            said = again
+
+
+def test_a_part_holds_all_that_counts_between_two_beats():
+    """Every coefficient of a span there, and two pieces more on either side, whose bounds count."""
+    one = made()
+    for knot in (16 * SHOW_KNOTS, 24 * SHOW_KNOTS, 32 * SHOW_KNOTS - 1, 32 * SHOW_KNOTS + 4):
+        for name in ("head", "hand"):
+            path = getattr(one, name)
+            changed = path.coefficients.copy()
+            changed[knot - round(path.start * SHOW_KNOTS)] += 1e-12
+            other = replace(one, **{name: replace(path, coefficients=changed)}, slices=())
+            assert other.part(16.0, 32.0) != one.part(16.0, 32.0)
+            assert other.part(40.0, 48.0) == one.part(40.0, 48.0)
+
+
 def test_a_slice_that_is_kept_is_read_once(monkeypatch):
-    own = module.HandSlice(np.zeros((7, 3)), np.ones((7, 3)), np.ones(4), np.arange(4.0))
+    own = hand_slices.HandSlice(np.zeros((7, 3)), np.ones((7, 3)), np.ones(4), np.arange(4.0))
     on_disk = {b"one": own}
 
     def read(key, **_):
         return (on_disk.pop(key),) if key in on_disk else ()
 
-    monkeypatch.setattr(module, "known_on_disk", read)
-    assert module.known_slice(b"one") is own
+    monkeypatch.setattr(hand_slices, "known_on_disk", read)
+    assert hand_slices.known_slice(b"one") is own
     assert not on_disk
-    assert module.known_slice(b"one") is own
-    assert module.known_slice(b"another") is None
+    assert hand_slices.known_slice(b"one") is own
+    assert hand_slices.known_slice(b"another") is None
 
 
 def test_what_is_clipped_is_what_lies_between():
@@ -155,7 +191,8 @@ def test_what_is_clipped_is_what_lies_between():
 def test_a_part_is_known_by_the_splines_there():
     """Changed from beat 30 on; planes are not in it, starts are."""
     one = made()
-    other = replace(one, hand=replace(one.hand, coefficients=one.hand.coefficients.copy()))
+    changed = replace(one.hand, coefficients=one.hand.coefficients.copy())
+    other = replace(one, hand=changed, slices=())  # those that are kept are others
     other.hand.coefficients[30 * SHOW_KNOTS :] += 1e-15
     assert one.part(0.0, 16.0) == other.part(0.0, 16.0)
     assert one.part(16.0, 32.0) != other.part(16.0, 32.0)
@@ -203,7 +240,8 @@ def test_rates_are_worked_out_once_for_each_slice(monkeypatch):
     one.pushes(np.ones_like)
     count = len(seen)
     assert count == len(one.slices)
-    other = replace(one, hand=replace(one.hand, coefficients=one.hand.coefficients.copy()))
+    changed = replace(one.hand, coefficients=one.hand.coefficients.copy())
+    other = replace(one, hand=changed, slices=())  # those that are kept are others
     other.hand.coefficients[30 * SHOW_KNOTS : 31 * SHOW_KNOTS] += 1e-9
     other.pushes(np.ones_like)
     assert seen[count:] == [16.0]

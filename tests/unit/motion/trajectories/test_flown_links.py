@@ -26,14 +26,11 @@ from sequencer.motion.trajectories import flown_links
 from sequencer.motion.trajectories.flown_links import (
     Beside,
     GripLimits,
-    HeadState,
     _fits,
     flown_link,
-    hanging,
-    motion_of,
-    state_in,
     surely_flies,
 )
+from sequencer.motion.trajectories.head_states import HeadState, hanging, motion_of, state_in
 from sequencer.motion.trajectories.rests import rest
 from tests.nothing_kept import nothing_kept
 

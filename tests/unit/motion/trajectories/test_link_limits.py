@@ -27,8 +27,8 @@ from sequencer.motion.trajectories.link_limits import (
     LinkLimits,
     PaceLimits,
     hand_space_of,
+    tether_bounds,
     tether_figures,
-    tether_jerk,
 )
 from sequencer.motion.trajectories.sphere import polynomial, quintics
 
@@ -129,7 +129,7 @@ def test_figures_of_a_tether_are_the_formula_at_its_control_points(case, beats):
 def test_the_jerk_of_a_tether_is_the_formula_at_its_control_points(case, beats):
     """Dense third differences of the direction stay below; the parts above with every summand as large as it can be."""
     path = angles_of(*CASES[case])
-    jerk = tether_jerk(path, np.array([beats]))[0]
+    jerk = tether_bounds(path, np.array([beats])).jerk[0]
     assert jerk.shape == (BOUND_PIECES,)
     rows = [np.polynomial.Polynomial(row) for row in CASES[case]]
     for k in range(BOUND_PIECES):

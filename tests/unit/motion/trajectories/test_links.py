@@ -24,13 +24,13 @@ from sequencer.motion.trajectories.hand_paths import (
     whole,
 )
 from sequencer.motion.trajectories.link_gaps import Around, least_gaps, rods_of, sample_fractions
-from sequencer.motion.trajectories.link_law import LinkLaw, hand_at
+from sequencer.motion.trajectories.link_law import LinkLaw, hand_at, know_parts
 from sequencer.motion.trajectories.link_limits import (
     LinkLimits,
     PaceLimits,
     hand_space_of,
+    tether_bounds,
     tether_figures,
-    tether_jerk,
 )
 from sequencer.motion.trajectories.link_search import FoundLink
 from sequencer.motion.trajectories.links import found_link
@@ -169,7 +169,7 @@ def test_the_bounds_of_a_link_are_its_largest_control_points(tilt):
         "hand_speed": most(1), "hand_acceleration": most(2), "hand_jerk": most(3),
         "hand_reach": most(0, 2), "turn_rate": turn[0], "turn_acceleration": push[0],
         "frame_rate": np.sqrt(bend[:, 0] ** 2 + bend[:, 1] ** 2) + roll,
-        "turn_jerk": tether_jerk(law.angles, span)[0],
+        "turn_jerk": tether_bounds(law.angles, span).jerk[0],
         "frame_acceleration": speeding + (np.sqrt(bend[:, 0] ** 2 + bend[:, 1] ** 2) + roll) ** 2,
     }  # fmt: skip
     assert len(law.parts) == 16
@@ -898,3 +898,30 @@ def test_the_search_chooses_what_was_approved(case):
     state = found.law.at(np.array(0.4 * beats))
     for part, wanted in zip((state.hand, state.tether, state.plane), middle, strict=True):
         assert_allclose(part, wanted, atol=2e-6)
+
+
+def test_parts_that_are_worked_out_together_are_those_of_each_alone():
+    """Links of other beats, tilts and knots beside it change no digit of a link's bounds."""
+    draw = np.random.default_rng(7)
+
+    def drawn():
+        return [
+            LinkLaw(
+                beats=float(beats),
+                hand=Piecewise(knots, draw.normal(size=(1, len(knots) - 1, 6, 3))),
+                frame=np.eye(3),
+                angles=Piecewise((0, 16), draw.normal(size=(1, 1, 6, 2))),
+                tilt=(0.1, float(tilt)),
+            )
+            for beats, knots, tilt in zip(
+                (0.5, 1.0, 1.37, 2.0, 3.3), ((0, 16), (0, 4, 12, 16)) * 2 + ((0, 16),), (0.1, 2.0, -1.0, 0.7, 0.0), strict=True,
+            )
+        ]  # fmt: skip
+
+    laws = drawn()
+    alone = [law.parts for law in laws]
+    draw = np.random.default_rng(7)
+    again = drawn()
+    know_parts([*again, again[0]])
+    assert [vars(law)["parts"] for law in again] == alone
+    assert len({law.parts[3][2] for law in again}) == len(laws)
