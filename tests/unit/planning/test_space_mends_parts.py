@@ -25,7 +25,7 @@ DANCERS = tuple(SimpleNamespace(name=name) for name in ("Ash", "Birch", "Cedar")
 
 
 def show(**more):
-    return SimpleNamespace(dancers=DANCERS, span=(0.0, 48.0), **more)
+    return SimpleNamespace(dancers=DANCERS, span=(0.0, 48.0), seconds=float, **more)
 
 
 def before(*bad, floor=(), near=(), trajectories=()):
