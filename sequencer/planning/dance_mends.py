@@ -148,7 +148,9 @@ def sought(
     tried: list[str] = []
     broken: list[_Broken] = []
     kinds = iter((ladders or _ladders)(trials, cause))
-    while len(mends) < most and trials.spent - start < spent_at_most:
+    while (
+        len(mends) < most and trials.spent - start < spent_at_most and not trials.allowance.used_up
+    ):
         ladder = next(kinds, None)  # making one takes fits, so none is made that is not wanted
         if ladder is None:
             break
@@ -254,6 +256,8 @@ def _on(
     for rung in _hopeful(
         trials, cause, ladder, most, sparsely=lambda: fine and len(row) >= _IN_A_ROW
     ):
+        if trials.allowance.used_up:
+            break
         trial = trials.of(cause.faults, rung)
         if trial is None:
             continue
@@ -325,8 +329,8 @@ def _stays(trials: FaultTrials, cause: Cause, rung: DanceEdit) -> bool:
 
 
 def _clear(trials: FaultTrials, cause: Cause, rung: DanceEdit) -> bool:
-    """Whether a rung is clear as drawn."""
-    if _stays(trials, cause, rung):
+    """Whether a rung is clear as drawn; false too if no more is to be tried."""
+    if trials.allowance.used_up or _stays(trials, cause, rung):
         return False
     trial = trials.of(cause.faults, rung)
     return trial is not None and trial.clear
@@ -389,6 +393,8 @@ def _followed(trials: FaultTrials, cause: Cause, broken: Sequence[_Broken]) -> l
         left = _FOLLOWING
         for ladder in passage_ladders(trial.after, place.passage, both=False):
             for more in ladder.rungs[: min(left, _FOLLOWING_OF_A_KIND)]:
+                if trials.allowance.used_up:
+                    return []
                 left -= 1
                 second = trials.confirmed(cause.faults, rung, more)
                 if second is not None and second.clear:

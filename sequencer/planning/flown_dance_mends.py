@@ -35,6 +35,7 @@ from sequencer.planning.length_edits import left_out, length_ladders, narrower
 from sequencer.planning.link_edits import passage_ladders
 from sequencer.planning.pace_edits import cycle_ladders, cycle_left_out, with_shift
 from sequencer.planning.stage_edits import stage_ladders
+from sequencer.planning.trial_limits import Allowance
 from sequencer.planning.trials import FaultTrials, mendable_faults
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import Block, Path, Staged
@@ -113,14 +114,17 @@ class MendSearch:
         As drawn, staged from a file.
     flown : bool
         Whether every mend is tried on it as flown.
+    allowance : Allowance, optional
+        What may be staged for it; as much as is wanted if not given.
     """
 
-    def __init__(self, show: Staged, *, flown: bool) -> None:
-        self._flown = FlownTrials(show=show) if flown else None
+    def __init__(self, show: Staged, *, flown: bool, allowance: Allowance | None = None) -> None:
+        share = Allowance() if allowance is None else allowance
+        self._flown = FlownTrials(show=show, allowance=share) if flown else None
         self._drawn = (
-            FaultTrials(show=show)
+            FaultTrials(show=show, allowance=share)
             if self._flown is None
-            else TrialsAlsoFlown(show=show, flown=self._flown)
+            else TrialsAlsoFlown(show=show, flown=self._flown, allowance=share)
         )
 
     def of(self, cause: Cause, *, most: int = OFFERED, ranged: bool = True) -> FoundMends:

@@ -25,6 +25,7 @@ from sequencer.planning.space_mends import (
     too_close,
     unlike,
 )
+from sequencer.planning.trial_limits import conflicts_to_mend
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.show.model import Limits
 from sequencer.staging.flown_show import flown_show
@@ -61,13 +62,14 @@ def words_as_flown(
     """
     bad = too_close(flown_show(show).staged)
     before = baseline(show)
+    most = conflicts_to_mend(show, MENDED)
     words: _Words = {}
     for k, conflict in enumerate(bad):
         if progress is not None:
             progress("seeking mends as flown", k / len(bad))
         who = (show.dancers[conflict.first].name, show.dancers[conflict.second].name)
         key = (who, BeatClock(show.tempo).position(conflict.start))
-        if k >= MENDED:
+        if k >= most:
             words[key] = ("mend the closer conflicts first, then check again",)
             continue
         found = tuple(mends_as_flown(before, bad, conflict))

@@ -1,6 +1,6 @@
 """Findings of the checks, with the mends that were tried on the show and work."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from sequencer.checks.dance.feasible import TELLS_MORE
@@ -17,16 +17,21 @@ from sequencer.planning.flown_mends import Pair, words_as_flown
 from sequencer.planning.flown_trials import FlownTrials
 from sequencer.planning.length_edits import ways_by_itself
 from sequencer.planning.space_edits import SpaceEdit
-from sequencer.planning.space_mends import words_for
+from sequencer.planning.space_mends import MENDED, words_for
+from sequencer.planning.trial_limits import Allowance, allowance_for, conflicts_to_mend
 from sequencer.planning.trials import DanceEdit, FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
-from sequencer.units import BarLengths, at_aloud
+from sequencer.units import BarLengths, at_aloud, counted
 
 MOST_CAUSES = 12  # for which mends are sought; the others wait
 MOST_FLIGHTS_CAUSES = 6  # the same of what cannot be flown: its trials take longer
 NOT_TONIGHT = "No mends were sought: they would change the show for everybody, and not everybody is there tonight."
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
+TOO_LARGE = (
+    "In so large a show each change takes long to try: no mends were sought for {}, which are less urgent than the others. "
+    "Mend those first, then check again."
+)
 _CHECKED = 0.8  # of the progress
 
 
@@ -113,17 +118,38 @@ def with_mends(
                     OfferedMend(finding=each.finding, words=edit.words, steps=(edit,))
                     for edit in edits.get(pair, ())
                 ]
+    allowance = allowance_for(show)
     if show.read is not None and show.heard is not None:
         words |= dance_words(
-            show, outcome.findings, flown=flown, offered=offered, progress=progress
-        )
+            show, outcome.findings, flown=flown, offered=offered, allowance=allowance, progress=progress
+        )  # fmt: skip
+    conflicts = sum(isinstance(each.subject, Conflict) for each in outcome.mendable)
+    waiting = sum(LATER in each for each in words.values()) if allowance.used_up else 0
+    left_out = _left_out(show, conflicts, waiting)
     return replace(
         outcome,
+        not_checked=(*outcome.not_checked, *left_out),
         findings=tuple(
             replace(each, remedies=words[each]) if words.get(each) else each
             for each in outcome.findings
         ),
     )
+
+
+def _left_out(show: Staged, conflicts: int, faults: int) -> Iterator[str]:
+    """What is said of a show that is so large that mends were sought for fewer faults than else."""
+    most = conflicts_to_mend(show, MENDED)
+    close = conflicts - most if most < MENDED else 0
+    waiting = [
+        words
+        for number, words in (
+            (faults, counted(faults, "fault of the dance", "faults of the dance")),
+            (close, counted(close, "place where two come too close", "places where two come too close")),
+        )
+        if number > 0
+    ]  # fmt: skip
+    if waiting:
+        yield TOO_LARGE.format(" and ".join(waiting))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -132,6 +158,7 @@ class _Known:
 
     cause: Cause
     mend: DanceMend
+    trials: FaultTrials  # against the faults of the show with it
 
 
 def dance_words(
@@ -140,6 +167,7 @@ def dance_words(
     *,
     flown: bool = False,
     offered: list[OfferedMend] | None = None,
+    allowance: Allowance | None = None,
     progress: Progress | None = None,
 ) -> dict[Finding, tuple[str, ...]]:
     """Mends of the faults of the dance, of walks and of burns, in words, by finding.
@@ -153,12 +181,15 @@ def dance_words(
         Whether they are of the show as flown: then every mend is tried on it as flown.
     offered : list, optional
         Is given the mends themselves.
+    allowance : Allowance, optional
+        What may be staged for them; as much as is wanted if not given.
     progress : callable, optional
     """
+    share = Allowance() if allowance is None else allowance
     flights = causes_as_flown(show, findings) if flown else []
     tells = {id(cause): finding for finding, cause in flights}
     found = in_order([*causes(show, findings), *(cause for _, cause in flights)])
-    search = MendSearch(show, flown=flown)
+    search = MendSearch(show, flown=flown, allowance=share)
     known: list[_Known] = []
     words: dict[Finding, tuple[str, ...]] = {}
     asked = {True: 0, False: 0}
@@ -168,21 +199,24 @@ def dance_words(
         stop_if_unwanted()
         told: tuple[str, ...]
         of_flight = id(cause) in tells
-        if (before := follows_from(cause, known, flown=flown)) is not None:
+        if (before := follows_from(cause, known)) is not None:
             told = (f"mend {_named(before, show.tempo.bar_lengths)} first; that clears this too",)
         elif (beside := _next_to(cause, known)) is not None:
             told = (
                 f"mend {_named(beside, show.tempo.bar_lengths)} first, then check again: what leads there changes with it",
             )
-        elif asked[of_flight] == (MOST_FLIGHTS_CAUSES if of_flight else MOST_CAUSES):
+        elif share.used_up or asked[of_flight] == (
+            MOST_FLIGHTS_CAUSES if of_flight else MOST_CAUSES
+        ):
             told = (LATER,)
         else:
             asked[of_flight] += 1
             answer = search.of(cause)
             told = tuple(mend.words for mend in answer.mends) or (
-                *nothing_found(show, cause, answer), *_by_itself(tells.get(id(cause)))
+                (LATER,) if share.used_up  # not all that there is was tried
+                else (*nothing_found(show, cause, answer), *_by_itself(tells.get(id(cause))))
             )  # fmt: skip
-            known += [_Known(cause=cause, mend=mend) for mend in answer.mends[:1]]
+            known += [_known(cause, mend, flown=flown) for mend in answer.mends[:1]]
             if offered is not None:
                 offered += [
                     OfferedMend(finding=of, words=mend.words, steps=mend.steps)
@@ -252,12 +286,17 @@ def in_order(found: Sequence[Cause]) -> list[Cause]:
     )  # fmt: skip
 
 
-def follows_from(cause: Cause, known: Sequence[_Known], *, flown: bool = False) -> _Known | None:
+def _known(cause: Cause, mend: DanceMend, *, flown: bool) -> _Known:
+    """A cause with its mend, and the faults of the show with that: looked up for each cause after it, gathered once."""
+    after = mend.after
+    trials = FlownTrials(show=after) if flown else FaultTrials(show=after, fly=True)
+    return _Known(cause=cause, mend=mend, trials=trials)
+
+
+def follows_from(cause: Cause, known: Sequence[_Known]) -> _Known | None:
     """A cause whose mend, as the show is staged with it, clears this one too."""
     for before in known:
-        after = before.mend.after
-        trials = FlownTrials(show=after) if flown else FaultTrials(show=after, fly=True)
-        if before.cause.place.who == cause.place.who and not trials.has(cause.faults):
+        if before.cause.place.who == cause.place.who and not before.trials.has(cause.faults):
             return before
     return None
 

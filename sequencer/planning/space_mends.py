@@ -23,6 +23,7 @@ from sequencer.planning import danced_edits, floor_edits
 from sequencer.planning.restaging import restaged, restaged_dancers
 from sequencer.planning.shapes import has_shape
 from sequencer.planning.space_edits import SpaceEdit
+from sequencer.planning.trial_limits import conflicts_to_mend
 from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 
@@ -209,11 +210,12 @@ def has_form(show: Staged, conflict: Conflict) -> bool:
 def words_for(show: Staged) -> dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]:
     """Mends of each conflict in words, by the two performers and its start (bar.beat)."""
     before = baseline(show)
+    most = conflicts_to_mend(show, MENDED)
     words: dict[tuple[tuple[str, ...], str | None], tuple[str, ...]] = {}
     for k, conflict in enumerate(before.bad):
         who = (show.dancers[conflict.first].name, show.dancers[conflict.second].name)
         key = (who, BeatClock(show.tempo).position(conflict.start))
-        if k >= MENDED:
+        if k >= most:
             words[key] = ("mend the closer conflicts first, then check again",)
             continue
         mends = mends_for(before, conflict, trajectories=k < _ALL_KINDS)
@@ -234,8 +236,10 @@ _NOTHING = (
 def too_close(show: Staged) -> tuple[Conflict, ...]:
     """Conflicts of a show, closest first."""
     required = required_distances(show).performers
-    found = approaches(show.dancers, *show.span, required=required, minima=False)
-    return tuple(sorted(conflicts(show.dancers, found, required), key=lambda one: one.distance))
+    start, end = show.span
+    found = approaches(show.dancers, start, end, required=required, minima=False)
+    every = conflicts(show.dancers, found, required, start=start, end=end)
+    return tuple(sorted(every, key=lambda one: one.distance))
 
 
 def harm_of(before: Baseline, after: Staged, *, trajectories: bool) -> tuple[str, ...]:

@@ -20,6 +20,7 @@ from sequencer.motion.performers.hand_deviation import LARGE
 from sequencer.planning.fault_places import home_of
 from sequencer.planning.first_looks import still_there
 from sequencer.planning.restaging import as_drawn, needs_flights, restaged
+from sequencer.planning.trial_limits import Allowance
 from sequencer.progress import stop_if_unwanted
 from sequencer.show.editing import Change, Insertion
 from sequencer.staging.staged import Block, Staged
@@ -86,10 +87,13 @@ class FaultTrials:
         Staged from a file.
     fly : bool
         Whether every trial is made as the show is staged.
+    allowance : Allowance, optional
+        Of which each show that is staged takes one; whoever seeks mends stops when it is used up.
     """
 
     show: Staged
     fly: bool = False
+    allowance: Allowance = field(default_factory=Allowance)
     spent: int = 0  # trials made so far
     looked: int = 0  # changes that a look as flown has settled, which costs little
     _drawn: Staged | None = None
@@ -142,7 +146,9 @@ class FaultTrials:
         if key not in self._known:
             stop_if_unwanted()
             self.spent += 1
-            self._known[key] = self.tried(faults, steps)
+            trial = self._known[key] = self.tried(faults, steps)
+            if trial is not None and not trial.clear and trial.after is not self.show:
+                trial.after.results.clear()  # nobody asks again what a change finds that is not offered
         return self._known[key]
 
     def hopeless(self, fault: Finding, block: Block, step: DanceEdit) -> bool:
@@ -182,7 +188,7 @@ class FaultTrials:
     @property
     def _as_staged(self) -> "FaultTrials":
         if self._flown is None:
-            self._flown = FaultTrials(show=self.show, fly=True)
+            self._flown = FaultTrials(show=self.show, fly=True, allowance=self.allowance)
         return self._flown
 
     def tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
@@ -197,6 +203,7 @@ class FaultTrials:
         ----------
         steps : sequence of DanceEdit
         """
+        self.allowance.take()
         after = self._plain
         try:
             for step in steps:

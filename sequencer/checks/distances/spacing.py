@@ -1,7 +1,8 @@
 """Every pair of performers: how close they come, and when that is too close."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 
@@ -10,12 +11,21 @@ from sequencer.checks.fault_kinds import DISTANCE
 from sequencer.checks.outcome import BeatClock, Mendable, Outcome, deviation_words
 from sequencer.findings import Clearance, Figure, Finding
 from sequencer.geometry.certified import TOLERANCE
-from sequencer.motion.clearance.approach import Approaches, approaches
+from sequencer.kept import recent_each
+from sequencer.motion.clearance.approach import (
+    Approaches,
+    SearchedCast,
+    approaches,
+    approaches_each,
+)
 from sequencer.motion.clearance.nearest import Closest, closest_at
+from sequencer.motion.clearance.slices import SliceKeys, slice_edges, slice_keys
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
 _TOGETHER = 8.0  # [beats] approaches no farther apart than this share one finding
+_AT_ONCE = 64  # pairs that are searched together: small as they are, it is the steps that cost
+_MOST_KEPT = 20_000  # conflicts that are known: a change of a show leaves most of them as they are
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,42 +58,96 @@ def spacing(
     rows = tuple(_row(dancers, tempo, requirements, found, k) for k in range(len(found.first)))
     mendable = tuple(
         Mendable(finding=_finding(dancers, tempo, requirements, conflict), subject=conflict)
-        for conflict in conflicts(dancers, found, requirements.performers)
+        for conflict in conflicts(dancers, found, requirements.performers, start=start, end=end)
     )
     return Outcome(
         findings=tuple(each.finding for each in mendable), clearances=rows, mendable=mendable
     )
 
 
+class _Nearest(NamedTuple):
+    """Where two who are too close come closest."""
+
+    distance: float  # [m]
+    at: float  # [beats]
+    parts: tuple[str, str]
+    where: tuple[float, float]  # [m, stage frame]
+
+
 def conflicts(
-    dancers: Sequence[Dancer], found: Approaches, required: float
+    dancers: Sequence[Dancer], found: Approaches, required: float, *, start: float, end: float
 ) -> tuple[Conflict, ...]:
-    """Spans under the requirement, grouped by pair and time, each group with its proven minimum."""
-    out = []
+    """Spans under the requirement, grouped by pair and time, each group with its proven minimum.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+    found : Approaches
+        Of all of them, between two beats.
+    required : float
+        Distance that performers must keep [m].
+    start, end : float
+        The two beats.
+
+    Notes
+    -----
+    A minimum is known by what decides how the two move in the slices that its span touches: after a change of a show it is
+    sought for those only whom the change is about.
+    """
+    groups = list(_groups(found))
+    slices = slice_edges(start, end)
+    moving: dict[int, SliceKeys] = {}
+    keys = []
+    for i, j, spans in groups:
+        low, high = spans[0][0], spans[-1][1]
+        for k in {i, j} - moving.keys():
+            moving[k] = slice_keys(dancers[k], slices)
+        # a span that ends where a slice begins is of both
+        first = max(int(np.searchsorted(slices, low)) - 1, 0)
+        last = int(np.searchsorted(slices, high, side="right"))
+        own = moving[i][first:last], moving[j][first:last]
+        keys.append(None if None in own[0] + own[1] else (*own, low, high, required))
+
+    def work(missing: list[int]) -> list[_Nearest]:
+        casts = [
+            SearchedCast((dancers[i], dancers[j]), spans[0][0], spans[-1][1])
+            for i, j, spans in (groups[k] for k in missing)
+        ]
+        some = (casts[k : k + _AT_ONCE] for k in range(0, len(casts), _AT_ONCE))
+        return [each for own in some for each in _nearest(own, required)]
+
+    nearest = recent_each("conflicts", keys, work, most=_MOST_KEPT)
+    out = [
+        Conflict(
+            first=i, second=j, start=spans[0][0], end=spans[-1][1], spans=spans, **near._asdict()
+        )
+        for (i, j, spans), near in zip(groups, nearest, strict=True)
+    ]
+    return tuple(sorted(out, key=lambda conflict: (conflict.start, conflict.first)))
+
+
+def _groups(found: Approaches) -> Iterator[tuple[int, int, tuple[tuple[float, float], ...]]]:
+    """Each pair with its spans under the requirement, those together that are close in time [beats]."""
     spans = found.spans
     for pair in np.unique(spans.group):
-        i, j = int(found.first[pair]), int(found.second[pair])
         of = np.flatnonzero(spans.group == pair)
         begin, end = spans.start[of], spans.end[of]
         cuts = np.flatnonzero(begin[1:] - end[:-1] > _TOGETHER) + 1
         for some in np.split(np.arange(len(of)), cuts):
-            low, high = float(begin[some[0]]), float(end[some[-1]])
-            alone = approaches((dancers[i], dancers[j]), low, high, required=required)
-            near = closest_at(dancers[i], dancers[j], float(alone.at[0]))
-            out.append(
-                Conflict(
-                    first=i,
-                    second=j,
-                    start=low,
-                    end=high,
-                    spans=tuple((float(begin[k]), float(end[k])) for k in some),
-                    distance=float(alone.distance[0]),
-                    at=float(alone.at[0]),
-                    parts=_names(near, dancers[i], dancers[j]),
-                    where=_middle(near),
-                )
+            yield (
+                int(found.first[pair]),
+                int(found.second[pair]),
+                tuple((float(begin[k]), float(end[k])) for k in some),
             )
-    return tuple(sorted(out, key=lambda conflict: (conflict.start, conflict.first)))
+
+
+def _nearest(pairs: Sequence[SearchedCast], required: float) -> Iterator[_Nearest]:
+    """Where the two of each pair come closest between its beats."""
+    for pair, alone in zip(pairs, approaches_each(pairs, required=required), strict=True):
+        first, second = pair.dancers
+        at = float(alone.at[0])
+        near = closest_at(first, second, at)
+        yield _Nearest(float(alone.distance[0]), at, _names(near, first, second), _middle(near))
 
 
 def _row(

@@ -22,6 +22,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.safety.post_ground import posts_round
 from sequencer.safety.safety_plan import PLAN_PARTS, SafetyPlan, safety_plan
 from sequencer.safety.watching import Watch
+from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 
 LOOK = 0.5  # [s] between two looks
@@ -52,6 +53,7 @@ def lines_of_sight(show: Staged) -> Outcome:
 
 
 @where_lit
+@once_per_show_with(*PLAN_PARTS)
 def _unmended(show: Staged) -> Outcome:
     """The same, without seeking a better post."""
     return _outcome(show, mends=False)

@@ -31,6 +31,7 @@ from sequencer.safety.safety_plan import (
     watched_by_one,
 )
 from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watchers_of
+from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_down, rounded_up
 
@@ -54,6 +55,7 @@ def watch(show: Staged) -> Outcome:
 
 
 @where_lit
+@once_per_show_with(*PLAN_PARTS)
 def _without_posts(show: Staged) -> Outcome:
     """The same, without seeking places for posts."""
     return _outcome(show, posts=False)

@@ -19,8 +19,8 @@ from sequencer.motion.performers.body_parts import N_FRONT, N_POINTS
 from sequencer.motion.performers.dancer import Dancer, Pieces
 from sequencer.motion.performers.ensemble import Ensemble
 
-_MOST_PIECES = 256  # dancers whose bounds are kept: a few hundred kilobytes each
-_MORE_ROWS = 64  # of cells that are kept beside those of a whole cast
+_MORE = 32  # dancers whose bounds are kept beside those of a whole cast: a megabyte or two each of a long show
+_MOST_OF_PAIRS = 256  # the same of pairs, which are small
 _MOST_GRIDS = 2  # of one check: distances between performers, and to what stands still
 
 
@@ -77,23 +77,38 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
     if any(None in own for own in keys):
         return _cells(dancers, slices, keys)
     return recent(
-        "grid", (keys, start, end), lambda: _cells(dancers, slices, keys), most=_MOST_GRIDS
+        _kind("grid", dancers),
+        (keys, start, end),
+        lambda: _cells(dancers, slices, keys),
+        most=_MOST_GRIDS,
     )
+
+
+def _kind(what: str, dancers: Sequence[Dancer]) -> str:
+    """What bounds are kept as: those of pairs, of which there are thousands, put none of a whole cast away."""
+    return f"{what} of pairs" if len(dancers) <= 2 else what
+
+
+def _most(dancers: Sequence[Dancer]) -> int:
+    return _MOST_OF_PAIRS if len(dancers) <= 2 else len(dancers) + _MORE
 
 
 def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...]) -> Cells:
     start, end = float(slices[0]), float(slices[-1])
-    pieces = [_pieces(*each, start, end) for each in zip(dancers, keys, strict=True)]
+    kind, most = _kind("pieces", dancers), _most(dancers)
+    pieces = [
+        _pieces(dancer, own, start, end, kind=kind, most=most)
+        for dancer, own in zip(dancers, keys, strict=True)
+    ]
     quarters = [np.round(4 * own.edges) / 4 for own in pieces]
     changes = [dancer.changes for dancer in dancers]
     beats = np.arange(np.ceil(start), np.floor(end) + 1)
     edges = np.unique(np.concatenate([[start, end], beats, *quarters, *changes]))
     edges = edges[(edges >= start) & (edges <= end)]
     cuts = np.searchsorted(edges, slices)
-    n = len(dancers)
     points = N_POINTS if any(dancer.two_ended for dancer in dancers) else N_FRONT
     rows = [
-        _row(dancer, own, edges, points, key, most=n + _MORE_ROWS)
+        _row(dancer, own, edges, points, key, kind=_kind("rows of cells", dancers), most=most)
         for dancer, own, key in zip(dancers, pieces, keys, strict=True)
     ]
     return Cells(
@@ -189,7 +204,14 @@ class _Row(NamedTuple):
 
 
 def _row(
-    dancer: Dancer, own: Pieces, edges: Floats, points: int, keys: SliceKeys, *, most: int
+    dancer: Dancer,
+    own: Pieces,
+    edges: Floats,
+    points: int,
+    keys: SliceKeys,
+    *,
+    kind: str,
+    most: int,
 ) -> _Row:
     """A dancer's bounds on all cells."""
 
@@ -221,12 +243,12 @@ def _row(
         )
 
     key = None if None in keys else (keys, edges.tobytes(), points)
-    return recent("rows of cells", key, work, most=most)
+    return recent(kind, key, work, most=most)
 
 
-def _pieces(dancer: Dancer, keys: SliceKeys, start: float, end: float) -> Pieces:
+def _pieces(
+    dancer: Dancer, keys: SliceKeys, start: float, end: float, *, kind: str, most: int
+) -> Pieces:
     if None in keys:
         return dancer.pieces(start, end)
-    return recent(
-        "pieces", (keys, start, end), lambda: dancer.pieces(start, end), most=_MOST_PIECES
-    )
+    return recent(kind, (keys, start, end), lambda: dancer.pieces(start, end), most=most)

@@ -85,6 +85,14 @@ class Carriage:
         angles = np.array([each.posture.angles for each in self.held]).repeat(2, axis=0)
         return knots, angles
 
+    @cached_property
+    def _turns(self) -> tuple[Floats, Floats, Floats]:
+        """Transitions that move the body: begin and end (m,) [beats], in order, and what each angle turns by (m, 5) [rad]."""
+        knots, angles = self._tables
+        jump = np.abs(np.diff(angles, axis=0))
+        moving = np.flatnonzero((np.diff(knots) > 0) & np.any(jump > 0, axis=1))
+        return knots[moving], knots[moving + 1], jump[moving]
+
     def angles(self, beats: Floats) -> Floats:
         """Angles at show beats, shape (n, 5) [rad]; exact."""
         return self._angles(beats)[0]
@@ -247,16 +255,18 @@ class Carriage:
 
     def _fastest(self, start: Floats, end: Floats, order: int) -> Floats:
         """Bounds on the angles' derivatives on n spans, shape (n, 5)."""
-        out = np.zeros((len(start), 5))
         if self.upright:
-            return out
-        knots, angles = self._tables
-        width, jump = np.diff(knots), np.abs(np.diff(angles, axis=0))
+            return np.zeros((len(start), 5))
+        begins, ends, jump = self._turns
         most = STEP_RATE if order == 1 else STEP_ACCELERATION
-        for k in np.flatnonzero(width > 0):
-            inside = (start < knots[k + 1]) & (end > knots[k])
-            out[inside] = np.maximum(out[inside], most * jump[k] / width[k] ** order)
-        return out
+        rates = most * jump / ((ends - begins) ** order)[:, None]
+        # Each span is looked at for the transitions that run in it only, however long a show is.
+        first = np.searchsorted(ends, start, side="right")
+        last = np.searchsorted(begins, end, side="left")
+        pairs = np.stack([first, np.maximum(last, first)], axis=1).ravel()
+        padded = np.concatenate([rates, np.zeros((1, 5))])  # so that an index may be the end
+        largest = np.maximum.reduceat(padded, pairs, axis=0)[::2]
+        return np.where((first < last)[:, None], largest, 0.0)
 
 
 def nearest_give(body: Body, away: Floats, side: Side) -> Floats:

@@ -10,6 +10,7 @@ from sequencer.planning import dance_mends
 from sequencer.planning.dance_mends import causes, sought
 from sequencer.planning.fault_places import FaultPlace
 from sequencer.planning.ladders import Ladder, spanned_cost
+from sequencer.planning.trial_limits import Allowance
 from sequencer.planning.trials import DanceEdit, FaultTrials, faults_of
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
@@ -186,7 +187,7 @@ def stand_in(clear, staged_clear):
         )
 
     return SimpleNamespace(
-        show=None, spent=0, looked=0, of=trial(clear), confirmed=trial(staged_clear),
+        show=None, spent=0, looked=0, allowance=Allowance(), of=trial(clear), confirmed=trial(staged_clear),
         hopeless=lambda _fault, _block, step: step.value not in clear,
     )  # fmt: skip
 
@@ -368,7 +369,7 @@ def test_another_pattern_is_of_the_look_with_a_mend_of_a_join_too(monkeypatch):
     clear = SimpleNamespace(after=show, cleared=True, harm=(), clear=True)
     breaks = SimpleNamespace(after=show, cleared=True, harm=cause.faults, clear=False)
     trials = SimpleNamespace(
-        show=show, spent=0, looked=0, of=lambda _faults, *_steps: breaks,
+        show=show, spent=0, looked=0, allowance=Allowance(), of=lambda _faults, *_steps: breaks,
         confirmed=lambda _faults, *_steps: clear,
     )  # fmt: skip
     for of_the_look in (True, False):

@@ -13,6 +13,7 @@ from sequencer.findings import Finding
 from sequencer.planning import offers
 from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends
 from sequencer.planning.fault_places import Crossing, FaultPlace
+from sequencer.planning.trial_limits import Allowance
 from sequencer.timing.tempo import TempoMap
 
 
@@ -27,6 +28,7 @@ class Found:
 class Result:
     findings: tuple[Found, ...]
     mendable: tuple[Mendable, ...]
+    not_checked: tuple[str, ...] = ()
 
 
 CLOSE = Conflict(
@@ -35,7 +37,9 @@ CLOSE = Conflict(
 )  # fmt: skip
 
 
-SHOW = SimpleNamespace(read="a file", heard="a song", part=None, tonight="")
+SHOW = SimpleNamespace(
+    read="a file", heard="a song", part=None, tonight="", dancers=(), span=(0.0, 0.0), seconds=float
+)
 SHOWN = SimpleNamespace(tempo=TempoMap.steady(120.0))
 
 
@@ -57,7 +61,9 @@ def test_every_finding_keeps_its_own_words(monkeypatch):
     found = offers.with_mends(SHOW, still).findings
     assert [one.remedies for one in found] == [("before",), ("a",)]
     assert asked == [SHOW], "no conflict: nothing is tried"
-    unread = SimpleNamespace(read=None, heard=None, part=None, tonight="")
+    unread = SimpleNamespace(
+        read=None, heard=None, part=None, tonight="", dancers=(), span=(0.0, 0.0), seconds=float
+    )
     assert offers.with_mends(unread, still).findings == still.findings, "it cannot be changed"
 
 
@@ -108,7 +114,7 @@ def answers(monkeypatch):
             tried=("the cycle", "another shift"), trials=7,
         )  # fmt: skip
 
-    monkeypatch.setattr(offers, "MendSearch", lambda _show, *, flown: SimpleNamespace(of=sought))  # noqa: ARG005
+    monkeypatch.setattr(offers, "MendSearch", lambda _show, **_named: SimpleNamespace(of=sought))
     monkeypatch.setattr(
         offers, "FaultTrials",
         lambda show, fly=False: SimpleNamespace(
@@ -168,6 +174,87 @@ def test_mends_are_sought_for_the_first_causes_only(answers):
     found = [cause("self-hit", float(k)) for k in range(offers.MOST_CAUSES + 1)]
     words = list(offers.dance_words(SHOWN, found).values())
     assert words == [("x",)] * offers.MOST_CAUSES + [(offers.LATER,)]
+
+
+def test_what_is_left_of_an_allowance_is_spent_on_the_most_urgent(answers, monkeypatch):
+    """Each search here stages one show: the fourth cause waits, and one whose search was cut short says no more than that."""
+    told, _ = answers
+    told["self-hit"] = ("x",)
+    share = Allowance(left=3)
+
+    def search(_show, *, flown, allowance):
+        assert (flown, allowance) == (False, share)
+
+        def of(one):
+            allowance.take()
+            mends = (
+                () if one.faults[0].start == 2.0 else (DanceMend(words="x", steps=(), after="x"),)
+            )
+            return FoundMends(mends=mends, tried=("the cycle",), trials=1)
+
+        return SimpleNamespace(of=of)
+
+    monkeypatch.setattr(offers, "MendSearch", search)
+    found = [cause("self-hit", float(k)) for k in (4, 0, 3, 1, 2)]
+    words = offers.dance_words(SHOWN, found, allowance=share)
+    assert [words[each.faults[0]] for each in offers.in_order(found)] == [
+        ("x",), ("x",), (offers.LATER,), (offers.LATER,), (offers.LATER,),
+    ]  # fmt: skip
+
+
+def test_faults_of_a_show_with_a_mend_are_gathered_once_however_many_causes_follow(
+    answers, monkeypatch
+):
+    told, _ = answers
+    told["self-hit"] = ("x",)
+    gathered = []
+    monkeypatch.setattr(
+        offers, "FaultTrials",
+        lambda show, fly=False: gathered.append((show, fly)) or SimpleNamespace(has=lambda _faults: True),
+    )  # fmt: skip
+    found = [cause("self-hit", float(k)) for k in range(100)]
+    offers.dance_words(SHOWN, found)
+    assert gathered == [("self-hit", True)] * offers.MOST_CAUSES
+
+
+@pytest.mark.parametrize(
+    ("minutes", "faults", "close", "said"),
+    [
+        (5.0, 3, 8, None),  # 250: as many conflicts as else
+        (5.1, 0, 8, "for 3 places where two come too close, which"),
+        (60.0, 0, 2, "for 1 place where two come too close, which"),
+        (60.0, 2, 1, "for 2 faults of the dance, which"),
+        (60.0, 1, 8, "for 1 fault of the dance and 7 places where two come too close, which"),
+    ],
+)  # fmt: skip
+def test_what_so_large_a_show_leaves_untried_is_told_in_one_line(
+    monkeypatch, minutes, faults, close, said
+):
+    show = SimpleNamespace(
+        read="a file", heard="a song", part=None, tonight="", dancers=range(50), span=(0.0, minutes),
+        seconds=lambda beat: 60.0 * beat,
+    )  # fmt: skip
+    some = [Found(("Ash",), f"{k}.1") for k in range(faults)]
+    pairs = [Found(("Ash", "Birch"), f"{k}.1") for k in range(close)]
+    result = Result(
+        findings=(*some, *pairs),
+        mendable=tuple(Mendable(finding=each, subject=CLOSE) for each in pairs),
+        not_checked=("Sparks.",),
+    )
+
+    def words(_show, _found, *, allowance, **_named):
+        while not allowance.used_up:
+            allowance.take()
+        return dict.fromkeys(some, (offers.LATER,))
+
+    monkeypatch.setattr(offers, "words_for", lambda _show: {})
+    monkeypatch.setattr(
+        offers, "dance_words", words if faults and minutes > 6 else lambda *_a, **_k: {}
+    )
+    first, *more = offers.with_mends(show, result).not_checked
+    assert first == "Sparks."
+    assert len(more) == (said is not None)
+    assert all(said in each for each in more)
 
 
 def test_every_fault_that_is_mended_has_a_name():

@@ -25,7 +25,7 @@ DANCERS = tuple(SimpleNamespace(name=name) for name in ("Ash", "Birch", "Cedar")
 
 
 def show(**more):
-    return SimpleNamespace(dancers=DANCERS, span=(0.0, 48.0), **more)
+    return SimpleNamespace(dancers=DANCERS, span=(0.0, 48.0), seconds=float, **more)
 
 
 def before(*bad, floor=(), near=(), trajectories=()):
@@ -327,7 +327,7 @@ def test_the_closest_come_first(monkeypatch):
     asked = []
     monkeypatch.setattr(mends, "required_distances", lambda _show: SimpleNamespace(performers=0.3))
     monkeypatch.setattr(mends, "approaches", lambda *given, **named: asked.append((given, named)))
-    monkeypatch.setattr(mends, "conflicts", lambda *_given: found)
+    monkeypatch.setattr(mends, "conflicts", lambda *_given, **_named: found)
     assert [one.distance for one in mends.too_close(show(results={}))] == [0.1, 0.15, 0.2]
     assert asked == [((DANCERS, 0.0, 48.0), {"required": 0.3, "minima": False})]
 

@@ -1,5 +1,6 @@
 """How the body is carried, number by number: rotation matrices and polynomials written anew, lists by hand."""
 
+import sys
 from math import radians
 from types import SimpleNamespace
 
@@ -142,6 +143,48 @@ def test_bounds_of_a_span_are_those_of_the_passages_it_meets():
     expected = np.outer(arms[:, 0], turning) + np.outer(arms[:, 1], nodding)
     assert_allclose(OWN.capsule_speeds(START, END), expected, rtol=1e-12)
     assert OWN.capsule_speeds(START, END).shape == (len(BODY.capsules), len(START))
+
+
+def many(postures):
+    """A carriage that takes one posture after another, each held for a beat and reached in another."""
+    of = (TURN, LEAN, MIXED, OTHER, UPRIGHT, UPRIGHT)
+    return Carriage(
+        body=BODY,
+        held=tuple(HeldPosture(2.0 * k, 2.0 * k + 1, of[k % len(of)]) for k in range(postures)),
+    )
+
+
+@pytest.mark.parametrize("order", [1, 2])
+def test_bounds_of_many_spans_are_the_largest_of_all_transitions_that_meet_each(order):
+    """One transition after another, as the sum of what each says: spans of any length, in any order, and beside all of them."""
+    own, draw = many(40), np.random.default_rng(order)
+    start = np.concatenate([draw.uniform(-5, 85, 200), np.arange(0.0, 80.0)])
+    end = start + np.concatenate([draw.uniform(0, 9, 200), np.ones(80)])
+    most = (15 / 8, 10 / np.sqrt(3))[order - 1]
+    expected = np.zeros((len(start), 5))
+    for low, high in zip(own.held, own.held[1:], strict=False):
+        jump = np.abs(np.array(high.posture.angles) - np.array(low.posture.angles))
+        meets = (start < high.start) & (end > low.end)
+        expected[meets] = np.maximum(expected[meets], most * jump / (high.start - low.end) ** order)
+    assert_allclose(own._fastest(start, end, order), expected, rtol=1e-12)
+    assert np.any(expected == 0.0)
+
+
+def test_bounds_of_a_long_show_take_no_more_steps_than_those_of_a_short_one():
+    """Else they grow as the square of its length, for each performer and each change that is tried."""
+    taken = []
+    for postures in (12, 120):
+        own, spans, calls = many(postures), (np.arange(20.0), np.arange(20.0) + 1), []
+        sys.setprofile(lambda _frame, event, _of, calls=calls: calls.append(event))
+        try:
+            own.shoulder_bounds(*spans)
+        finally:
+            sys.setprofile(None)
+        taken.append(len([each for each in calls if each in ("call", "c_call")]))
+    assert taken[0] > 10
+    assert taken[1] <= taken[0] + 2 * (
+        120 - 12
+    )  # the postures themselves are gone through, to see whether all are upright
 
 
 def test_how_far_shoulders_come_by_the_widest_and_the_lowest_posture():
