@@ -224,15 +224,15 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
     """
     show = stages[0].show
     held = [own.held() for stage in stages for own in stage.record.props.values()]
+    tempos = dict.fromkeys(
+        (show.song.tempo, *(each for stage in stages for each in _counted(stage.tempo)))
+    )
     both = max(len(stage.record.props) for stage in stages) > 1
     pace = pace_of(show.show.limits)
     for name in names:
         lengths = dict.fromkeys(
             usual_cycle(name, {}, tempo=tempo, props=held, pace=pace, book=show.book)
-            for tempo in (
-                show.song.tempo,
-                *(each for stage in stages for each in _counted(stage.tempo)),
-            )
+            for tempo in tempos
         )
         usual = next(iter(lengths))
         if not _divides(usual):

@@ -65,7 +65,7 @@ class SlotLinks:
         self._joins: dict[tuple[int, int, int], Bools] = {}
         self._edges: dict[tuple[int, int], tuple[bool, int | None]] = {}
         self._given_up: set[tuple[str, int, str]] = set()  # patterns, and beats of a link
-        self._refused = [0] * len(self.cast.laws)  # passages that each could not dance
+        self._refused = [0] * len(self.cast.laws)  # what each could not dance
         self._record = TrialRecord(self.cast.moves)
         self._looked_at = (-1, -1)  # how many of what is bad, and has passed, the tables are of
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
@@ -291,8 +291,7 @@ class SlotLinks:
             }
             earlier, later, passing = ways
             tempos = self.cast.tempos[passing] if self.cast.tempos else None
-            # Whoever could not dance most of what was tried so far comes first, and what one cannot dance nobody else tries
-            for n in sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n]):
+            for n in self._in_turn():
                 left = [k for k in own if not said[k]]
                 if not left:
                     break
@@ -304,6 +303,10 @@ class SlotLinks:
                     said[k] = why
                 self._refused[n] += sum(map(bool, found))
         return said
+
+    def _in_turn(self) -> list[int]:
+        """Performers in the order in which they try: whoever could not dance most so far first, since what one cannot dance nobody else tries."""
+        return sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n])
 
     def ended_early(self, k: int, move: int) -> int:
         """Beats by which a move ends early in a slot where it leads on to nothing: at the first from which all fly it to rest."""
@@ -358,11 +361,13 @@ class SlotLinks:
         other = None
         if beside in self.neighbours:  # then only of those who are off in the other slot
             other = self.cast.ways[beside[0] if begins else beside[1]]
-        return not any(
-            stranded([dance], laws[way])[0]
-            for laws in self.cast.laws
-            if laws[way].dances and (other is None or not laws[other].dances)
-        )
+        for n in self._in_turn():
+            laws = self.cast.laws[n]
+            dances = laws[way].dances and (other is None or not laws[other].dances)
+            if dances and stranded([dance], laws[way])[0]:
+                self._refused[n] += 1
+                return False
+        return True
 
     def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that somebody cannot fly where they are danced, as (material, move)."""
@@ -371,9 +376,15 @@ class SlotLinks:
             wanted.setdefault(way, {}).setdefault(picks[slot.material], set()).add(slot.material)
         out: set[tuple[int, int]] = set()
         for way, moves in wanted.items():
-            for laws in (each for each in self.cast.laws if each[way].dances):
-                left = {k: own for k, own in moves.items() if not out & {(m, k) for m in own}}
-                said = grounded([self.cast.moves[k] for k in left], laws[way].stage)
+            for n in self._in_turn():
+                own = self.cast.laws[n][way]
+                left = {
+                    k: all_of for k, all_of in moves.items() if not out & {(m, k) for m in all_of}
+                }
+                if not (own.dances and left):
+                    continue
+                said = grounded([self.cast.moves[k] for k in left], own.stage)
+                self._refused[n] += sum(map(bool, said))
                 out |= {
                     (material, k)
                     for (k, materials), why in zip(left.items(), said, strict=True) if why
