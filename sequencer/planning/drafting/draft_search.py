@@ -4,7 +4,7 @@ What a check stops or warns of because of the routine is forbidden as a combinat
 comes out is clean by construction. Findings that the show has without the routine are left alone.
 """
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import NamedTuple
 
@@ -35,7 +35,6 @@ from sequencer.planning.drafting.finishing.support import Support, supported
 from sequencer.planning.drafting.finishing.walk_faults import walk_at_fault
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.gaps.on_stage import dances_in_words
-from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.optimising.choices import Chosen, Counting
 from sequencer.planning.drafting.routine_search import RoutineSearch
@@ -306,14 +305,6 @@ class _Drafting:
         hopeless = flown > self._most_flown or at_rests
         return not whole.faults or bool(hopeless and of_flight_only(whole.faults))
 
-    def _of_one(
-        self, show: Staged, slots: Sequence[Slot], stranded: Collection[int]
-    ) -> list[Finding]:
-        """What the first performer cannot fly who cannot fly all, because of the routine."""
-        return self._in_turn.faults(
-            show, lambda some: not at_slots_only(some, show, slots, stranded)
-        )
-
     def _search(self, setting: Setting) -> RoutineSearch:
         def better(chosen: Chosen) -> None:
             self._chosen = chosen
@@ -332,6 +323,12 @@ class _Drafting:
         Sizes come before the checks, which cost most: as a rule nothing is found, and they are made once.
         """
         at, wider, sized = setting.at_slots(chosen.picks), setting, dict[int, int]()
+        if (
+            len(self.ground.dancing) > 1
+        ):  # sizes that everybody has to try take longer than flying one
+            whole = self._looked_at(setting, chosen, at, None, flown)
+            if whole.of_one:
+                return whole
         if setting.wishes.returns == "alike":
             wider, sized = sized_returns(setting, chosen.picks)
         tries = 0
@@ -339,16 +336,12 @@ class _Drafting:
             del sized[k]
         while True:
             now = [sized.get(k, move) for k, move in enumerate(at)]
-            draft, show = self._made(wider, chosen, now)
-            stranded = wider.stranded(now)
-            some = flown < self._most_flown
-            faults = self._of_one(show, setting.slots, stranded) if some else []
-            of_one = bool(faults)
-            faults = faults or caused(show, before)
+            whole = self._looked_at(wider, chosen, now, before, flown)
+            faults, show = whole.faults, whole.show
             near = [sized.keys() & slots_beside([each], show, setting.slots) for each in faults]
             beside = set[int]().union(*near)
             others = [each for each, own in zip(faults, near, strict=True) if not own]
-            whole = _Whole(chosen, wider, now, draft, show, others, of_one, stranded)
+            whole = whole._replace(faults=others)
             if not beside:
                 return whole
             if others and not self._stands(whole, flown + of_flight_only(others)):
@@ -359,6 +352,24 @@ class _Drafting:
             tries += 1
             for k in beside if tries < _MOST_SIZINGS else tuple(sized):
                 del sized[k]
+
+    def _looked_at(
+        self, setting: Setting, chosen: Chosen, at: list[int], before: Findings | None, flown: int
+    ) -> "_Whole":
+        """A routine in the show, and what is found against it; without `before` only whether everybody can fly it."""
+        draft, show = self._made(setting, chosen, at)
+        stranded, slots = setting.stranded(at), setting.slots
+        faults: list[Finding] = []
+        if (
+            flown < self._most_flown
+        ):  # what nothing can be done about is left to the checks of the whole
+            faults = self._in_turn.faults(
+                show, lambda some: not at_slots_only(some, show, slots, stranded)
+            )
+        of_one = bool(faults)
+        if not of_one and before is not None:
+            faults = caused(show, before)
+        return _Whole(chosen, setting, at, draft, show, faults, of_one, stranded)
 
     def _with_support(self, whole: "_Whole", before: Findings) -> Draft | None:
         """The routine with solos that the others support, if there is one that passes the checks."""

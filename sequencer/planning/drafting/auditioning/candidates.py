@@ -379,9 +379,15 @@ def _said(danced: Mapping[str, tuple[dict[Side, Law], Posture]], stage: Audition
 
 
 def dancing_alone(
-    name: str, laws: Mapping[Side, Law], posture: Posture, stage: Audition, *, beats: float
+    name: str,
+    laws: Mapping[Side, Law],
+    posture: Posture,
+    stage: Audition,
+    *,
+    beats: float,
+    beside: float = 0.0,
 ) -> Dancer:
-    """A copy of the performer who dances one move, named as its only block is, for some beats."""
+    """A copy of the performer who dances one move, named as its only block is, for some beats, and for so many more before and behind."""
     props = stage.props
     return Dancer(
         name=name,
@@ -389,13 +395,22 @@ def dancing_alone(
         props={side: props[side] for side in laws},
         trajectories={
             side: Trajectory(
-                (Span(start=0.0, end=beats, law=law, origin=0.0, kind="block", label=name),),
+                (
+                    Span(
+                        start=-beside,
+                        end=beats + beside,
+                        law=law,
+                        origin=0.0,
+                        kind="block",
+                        label=name,
+                    ),
+                ),
                 hand_space_of(stage.body, side, props[side]),
             )
             for side, law in laws.items()
         },
         floor=WalkPath(place=(0.0, 0.0)),
-        lit=((0.0, beats),) if stage.lit else (),
+        lit=((-beside, beats + beside),) if stage.lit else (),
         carriage=lasting(stage.body, posture),
     )
 

@@ -1,5 +1,6 @@
 """Links between slots that follow each other: which are left for two moves, what each costs, and what was found against them."""
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise, product, zip_longest
@@ -8,9 +9,11 @@ from math import inf
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.planning.drafting.auditioning import in_place
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
 from sequencer.planning.drafting.auditioning.flights import grounded
 from sequencer.planning.drafting.auditioning.from_rest import EdgeDance, stranded
+from sequencer.planning.drafting.auditioning.in_place import PlacedDance, sways
 from sequencer.planning.drafting.auditioning.passages import (
     LINK_LENGTHS,
     MovePassage,
@@ -21,6 +24,7 @@ from sequencer.planning.drafting.costing.trial_record import TrialRecord
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.show.wishes import Wishes
+from sequencer.timing.tempo import TempoMap
 
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 _TOO_QUICK = (
@@ -50,6 +54,7 @@ class SlotLinks:
     bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
     passed: set[PassageKey] = field(default_factory=set)
     flights: int = MOST_FLIGHTS  # passages that may still be flown
+    tempo: TempoMap | None = None  # of the song, where moves are flown in their places
     # slots beside a rest: whether it is before, and whether it is behind
     beside_rest: tuple[tuple[int, bool, bool], ...] = ()
 
@@ -64,8 +69,14 @@ class SlotLinks:
         self.exits = self._exits()
         self._joins: dict[tuple[int, int, int], Bools] = {}
         self._edges: dict[tuple[int, int], tuple[bool, int | None]] = {}
+        self._in_place: dict[tuple[int, int], bool] = {}
+        self._swaying = [
+            k
+            for k, slot in enumerate(self.slots)
+            if self.tempo is not None and sways(self.tempo, slot.start, slot.end)
+        ]
         self._given_up: set[tuple[str, int, str]] = set()  # patterns, and beats of a link
-        self._refused = [0] * len(self.cast.laws)  # what each could not dance
+        self._refused = Counter[int]()  # what each could not dance
         self._record = TrialRecord(self.cast.moves)
         self._looked_at = (-1, -1)  # how many of what is bad, and has passed, the tables are of
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
@@ -368,6 +379,25 @@ class SlotLinks:
                 self._refused[n] += 1
                 return False
         return True
+
+    def strained(self, picks: Sequence[int]) -> set[tuple[int, int]]:
+        """The moves of a routine that strain somebody's hand where the beat sways, each danced alone in its place, as (material, move)."""
+        wanted = [(k, picks[self.slots[k].material]) for k in self._swaying]
+        return {(self.slots[k].material, move) for k, move in wanted if self._strains(k, move)}
+
+    def _strains(self, k: int, move: int) -> bool:
+        if (k, move) not in self._in_place and self.tempo is not None:
+            slot, way = self.slots[k], self.cast.ways[k]
+            end = slot.end - next(iter(self.link_costs(k)), 0)
+            dance = PlacedDance(move=self.cast.moves[move], start=slot.start, end=end)
+            self._in_place[k, move] = False
+            for n in self._in_turn():
+                laws = self.cast.laws[n][way]
+                if laws.dances and in_place.strained([dance], laws, self.tempo)[0]:
+                    self._refused[n] += 1
+                    self._in_place[k, move] = True
+                    break
+        return self._in_place.get((k, move), False)
 
     def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that somebody cannot fly where they are danced, as (material, move)."""

@@ -95,17 +95,6 @@ def caused(show: Staged, before: Findings) -> list[Finding]:
     return new
 
 
-def flight_findings(show: Staged) -> list[Finding]:
-    """What warns of what cannot be flown, in its place in a show.
-
-    Parameters
-    ----------
-    show : Staged
-        As drawn.
-    """
-    return [each for each in as_flown.CHECK.outcome(show).findings if each.severity != "note"]
-
-
 def of_flight_only(faults: Sequence[Finding]) -> bool:
     """Whether there are faults, and all of them warn of what cannot be flown."""
     return bool(faults) and all(each.code in as_flown.CHECK.codes for each in faults)

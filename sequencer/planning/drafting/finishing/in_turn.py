@@ -8,9 +8,9 @@ from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from sequencer.checks.dance.flown_in_place import first_touch, strained
 from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.findings import Finding
-from sequencer.planning.drafting.finishing.cuts import flight_findings
 from sequencer.staging.staged import Staged
 
 Told = Callable[[Sequence[Finding]], bool]
@@ -30,7 +30,7 @@ class FlownInTurn:
         self._at_fault = Counter[str]()
 
     def faults(self, show: Staged, counts: Told) -> list[Finding]:
-        """What cannot be flown of the first performer of whom anything cannot: links first, then patterns in their places.
+        """What cannot be flown of the first performer of whom anything cannot: links first, then what strains a hand in its place, then touches.
 
         Parameters
         ----------
@@ -46,7 +46,7 @@ class FlownInTurn:
         """
         names = [each.name for each in show.dancers]
         for name in sorted(names, key=lambda name: -self._at_fault[name]):
-            for told in (unflown_links, flight_findings):
+            for told in (unflown_links, strained, first_touch):
                 own = {_place(each) for each in told(_alone(self._base, name))}
                 found = [each for each in told(_alone(show, name)) if _place(each) not in own]
                 if found and counts(found):

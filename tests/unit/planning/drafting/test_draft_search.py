@@ -544,7 +544,7 @@ def _in_sizes(monkeypatch):
         drafting = drafting or object.__new__(_Drafting)
         drafting._unsized = getattr(drafting, "_unsized", set())
         drafting.ground = SimpleNamespace(dancing=[None])
-        drafting._of_one = lambda *_: []
+        drafting._in_turn = SimpleNamespace(faults=lambda *_: [])
         drafting._made = lambda _wider, _chosen, now: (made.append(now), (None, show))[1]
         made.clear()
         whole = drafting._whole(setting, chosen(0, 1, 1), {}, 0)

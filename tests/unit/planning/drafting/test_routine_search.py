@@ -222,6 +222,19 @@ def test_a_move_that_is_stranded_gives_way(trials, monkeypatch):
     assert trials
 
 
+def test_a_move_that_strains_a_hand_in_its_place_gives_way(trials, monkeypatch):
+    plain = search(drawn(3)).routine(None)
+    one = drawn(3)
+    one._swaying = [2]
+    monkeypatch.setattr(
+        Setting, "_strains", lambda _self, k, move: (k, move) == (2, plain.picks[2])
+    )
+    chosen = search(one).routine(None)
+    assert chosen.picks[2] != plain.picks[2]
+    assert one.strained_moves == {(2, plain.picks[2])}
+    assert trials
+
+
 def test_what_ends_in_rest_ends_early_where_that_flies(monkeypatch, trials):
     one = drawn(4)
     one.beside_rest = ((4, False, True),)

@@ -37,7 +37,8 @@ def _looked(monkeypatch):
         return tell
 
     monkeypatch.setattr(in_turn, "unflown_links", teller("link"))
-    monkeypatch.setattr(in_turn, "flight_findings", teller("strain"))
+    monkeypatch.setattr(in_turn, "strained", teller("strain"))
+    monkeypatch.setattr(in_turn, "first_touch", teller("touch"))
     return told, asked
 
 
@@ -54,7 +55,8 @@ def test_who_cannot_fly_something_ends_the_look_and_comes_first_the_next_time(lo
     told["first", "strain", "Birch"] = "57"
     turns = FlownInTurn(SHOWS["base"])
     assert places(turns.faults(SHOWS["first"], anything)) == [("strain", "5"), ("strain", "7")]
-    assert asked == [("link", "Ash"), ("strain", "Ash"), ("link", "Birch"), ("strain", "Birch")]
+    kinds = ("link", "strain", "touch")
+    assert asked == [*((kind, "Ash") for kind in kinds), ("link", "Birch"), ("strain", "Birch")]
     asked.clear()
     assert turns.faults(SHOWS["second"], anything) == []
     assert [who for kind, who in asked if kind == "link"] == ["Birch", "Ash", "Cedar"]
