@@ -1,9 +1,9 @@
 """Links between slots that follow each other: which are left for two moves, what each costs, and what was found against them."""
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise, product, zip_longest
+from itertools import islice, pairwise, product, zip_longest
 from math import inf
 
 import numpy as np
@@ -35,6 +35,7 @@ _MOST_EARLY = 3  # [beats] by which a move ends early to be led to rest
 _MOST_OF_A_PAIR = (
     6  # links of so many beats between two patterns, all failed: then no others are tried
 )
+_MOST_TRYING = 3  # performers who try a link, in turn: it is rarely another who cannot fly it
 _NONE = max(LINK_LENGTHS) + 1  # in a table of beats: no link is left
 _LOST = 2.0  # [1] what it costs about to dance something else, as no link is left
 SEEN = 12.0  # [beats] that a hard move needs to be seen
@@ -290,7 +291,7 @@ class SlotLinks:
         return any(found)
 
     def tried(self, keys: Sequence[PassageKey]) -> list[str]:
-        """What is held against each of some passages, by anybody who dances them."""
+        """What is held against each of some passages by those who try them: in a large group some, and the check of the whole tells of the others."""
         said = [""] * len(keys)
         moves = self.cast.moves
         fly, self.flights = self.flights > 0, self.flights - len(keys)
@@ -302,22 +303,29 @@ class SlotLinks:
             }
             earlier, later, passing = ways
             tempos = self.cast.tempos[passing] if self.cast.tempos else None
-            for n in self._in_turn():
+            both = (n for n in self._in_turn() if self._dances(n, earlier, later))
+            for n in islice(both, _MOST_TRYING):
                 left = [k for k in own if not said[k]]
                 if not left:
                     break
                 first, second = self.cast.laws[n][earlier], self.cast.laws[n][later]
-                if not (first.dances and second.dances):
-                    continue
                 found = tried([own[k] for k in left], first, second, tempos, fly=fly)
                 for k, why in zip(left, found, strict=True):
                     said[k] = why
                 self._refused[n] += sum(map(bool, found))
         return said
 
+    def _dances(self, n: int, *ways: int) -> bool:
+        return all(self.cast.laws[n][way].dances for way in ways)
+
     def _in_turn(self) -> list[int]:
         """Performers in the order in which they try: whoever could not dance most so far first, since what one cannot dance nobody else tries."""
         return sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n])
+
+    def could_not(self, who: Collection[str]) -> None:
+        """Takes up who could not dance what the others could."""
+        for n, laws in enumerate(self.cast.laws):
+            self._refused[n] += laws[0].stage.record.name in who
 
     def ended_early(self, k: int, move: int) -> int:
         """Beats by which a move ends early in a slot where it leads on to nothing: at the first from which all fly it to rest."""

@@ -183,6 +183,7 @@ def cut(
             if pair is None:
                 continue
             setting.bad[links[pair]] = finding.message
+            setting.could_not(finding.who)
             setting.passed.discard(links[pair])
         any_cut = True
     return any_cut
