@@ -18,7 +18,9 @@ from sequencer.staging.flown_show import flown_show
 from sequencer.staging.flown_strains import limits_missed_between
 from sequencer.timing.tempo import TempoMap
 
-_SWAYS = 1.25  # the fastest beat over the slowest: where they differ by less, hardly anything is strained that flies
+_SWAYS = (
+    4 / 3
+)  # the fastest beat over the slowest: where they differ by less, hardly anything is strained that flies
 _BESIDE = (
     8.0  # [beats] for which the move goes on: twice as many as are sought again beside a strain
 )

@@ -389,7 +389,10 @@ class SlotLinks:
         return True
 
     def strained(self, picks: Sequence[int]) -> set[tuple[int, int]]:
-        """The moves of a routine that strain somebody's hand where the beat sways, each danced alone in its place, as (material, move)."""
+        """The moves of a routine that strain a hand where the beat sways, each danced alone in its place, as (material, move).
+
+        Whoever could not dance most so far tries them, and the check of the whole tells of the others: each takes half a second.
+        """
         wanted = [(k, picks[self.slots[k].material]) for k in self._swaying]
         return {(self.slots[k].material, move) for k, move in wanted if self._strains(k, move)}
 
@@ -398,13 +401,10 @@ class SlotLinks:
             slot, way = self.slots[k], self.cast.ways[k]
             end = slot.end - next(iter(self.link_costs(k)), 0)
             dance = PlacedDance(move=self.cast.moves[move], start=slot.start, end=end)
-            self._in_place[k, move] = False
-            for n in self._in_turn():
-                laws = self.cast.laws[n][way]
-                if laws.dances and in_place.strained([dance], laws, self.tempo)[0]:
-                    self._refused[n] += 1
-                    self._in_place[k, move] = True
-                    break
+            first = next(n for n in self._in_turn() if self._dances(n, way))
+            said = in_place.strained([dance], self.cast.laws[first][way], self.tempo)
+            self._in_place[k, move] = bool(said[0])
+            self._refused[first] += bool(said[0])
         return self._in_place.get((k, move), False)
 
     def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:

@@ -183,8 +183,8 @@ def cut(
             if pair is None:
                 continue
             setting.bad[links[pair]] = finding.message
-            setting.could_not(finding.who)
             setting.passed.discard(links[pair])
+        setting.could_not(finding.who)
         any_cut = True
     return any_cut
 

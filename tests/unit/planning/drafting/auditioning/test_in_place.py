@@ -48,8 +48,8 @@ def dances(start, end):
     ]
 
 
-def test_a_beat_sways_where_its_fastest_is_a_quarter_quicker_than_its_slowest():
-    tempo = count([100.0] * 8 + [124.0] * 8 + [130.0] * 8)
+def test_a_beat_sways_where_its_fastest_is_a_third_quicker_than_its_slowest():
+    tempo = count([100.0] * 8 + [132.0] * 8 + [135.0] * 8)
     assert not sways(tempo, 0.0, 16.0)
     assert sways(tempo, 0.0, 24.0)
     assert not sways(tempo, 8.0, 24.0)
