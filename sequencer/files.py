@@ -33,13 +33,16 @@ _REASONS = {
 
 
 @contextmanager
-def replacing(path: Path) -> Iterator[Path]:
+def replacing(path: Path, *, settled: bool = True) -> Iterator[Path]:
     """Yield a temporary path next to `path`, moved into place only if the body succeeds.
 
     Parameters
     ----------
     path : Path
         The file to write; its folder is created if missing.
+    settled : bool
+        Whether it has to be on the disk before it takes the name. Without, a power cut may leave it empty: only for what is
+        known to be whole by a checksum of its own, and can be made again.
 
     Yields
     ------
@@ -59,10 +62,12 @@ def replacing(path: Path) -> Iterator[Path]:
         scratch.touch(mode=0o600, exist_ok=False)
         yield scratch
         mode = path.stat().st_mode if path.exists() else 0o666 & ~_umask()
-        _settle(scratch)  # before it gets rights that may forbid it
+        if settled:
+            _settle(scratch)  # before it gets rights that may forbid it
         scratch.chmod(mode & 0o777)
         scratch.replace(path)
-        _settle_folder(path.parent)
+        if settled:
+            _settle_folder(path.parent)
     except OSError as error:
         raise _refusal(path, error) from error
     finally:
@@ -183,9 +188,9 @@ def _refusal(path: Path, error: OSError) -> InputError:
     )
 
 
-def write_text(path: Path, text: str) -> None:
+def write_text(path: Path, text: str, *, settled: bool = True) -> None:
     """Write UTF-8 text with LF line endings, atomically; bytes of a path that are no text are written out."""
-    with replacing(path) as scratch:
+    with replacing(path, settled=settled) as scratch:
         scratch.write_text(text, encoding="utf-8", errors="backslashreplace", newline="\n")
 
 

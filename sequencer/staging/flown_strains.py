@@ -84,6 +84,33 @@ def strains(flown: FlownShow) -> tuple[Strain, ...]:
     return tuple(sorted(out, key=lambda each: (each.course.start, each.who, each.side)))
 
 
+def limits_missed_between(flown: FlownShow, start: float, end: float) -> tuple[str, ...]:
+    """Limits that a flown hand misses between two beats, as `missed_limits` names them; of the first hand that misses any.
+
+    Parameters
+    ----------
+    flown : FlownShow
+    start, end : float
+        [show beats]
+    """
+    show = flown.staged
+    for dancer in show.dancers:
+        for side, hand in dancer.trajectories.items():
+            if not isinstance(hand, FlownHand):
+                continue
+            inside = [
+                each._replace(start=max(each.start, start), end=min(each.end, end))
+                for each in hand.courses
+                if each.start < end and each.end > start
+            ]
+            for figures in _figures(dancer, side, hand, inside, show.tempo.beats_per_second):
+                arm = dancer.body.arm_length
+                missed = () if figures is None else missed_limits(figures, show.show.limits, arm)
+                if missed:
+                    return missed
+    return ()
+
+
 class _Row(NamedTuple):
     """A strain as it is kept."""
 

@@ -6,7 +6,8 @@ props of a performer against each other and against the body, proven on the spli
 """
 
 from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
-from itertools import pairwise
+from dataclasses import replace
+from itertools import islice, pairwise
 from math import ceil, floor
 from typing import NamedTuple
 
@@ -50,6 +51,9 @@ from sequencer.units import length_words
 
 _SOURCE = "docs/motion.md, section 7"
 _MOST_KEPT = 20_000  # slices
+_TOUCHING = (
+    -2 * GAP_ERROR
+)  # [m] of which a search tells values below half: those that count as touches
 BOTH = "both"  # of the gaps: that of both props
 
 
@@ -188,6 +192,31 @@ def touching(show: Staged) -> Iterator[Finding]:
         yield _told(show, touch, code, said)
 
 
+def first_touch(show: Staged) -> Iterator[Finding]:
+    """Where own props first meet, or go into their performer, of each hand and of both: whether, not how deep.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn. For whoever tries shows one after another: `touching` says more, and takes many times longer where they touch.
+    """
+    for dancer in flown_show(show).staged.dancers:
+        (found,) = _gaps_of(show, [dancer], whether=True)
+        for name, gaps in found.gaps.items():
+            sides: tuple[Side, ...] = SIDES if name == BOTH else (name,)  # type: ignore[assignment]  # a side's name
+            met = (
+                Touch(dancer.name, sides, start, end, least)
+                for (start, end), least in zip(pairwise(found.beats[name]), gaps, strict=True)
+                if least.label >= 0
+            )
+            for touch in islice(met, 1):
+                both = touch.hands == SIDES
+                code = "props-meet-as-flown" if both else "hits-body-as-flown"
+                yield _told(
+                    show, touch, code, "as flown the prop touches the other one, or the body"
+                )
+
+
 def touches(show: Staged) -> Iterator[Touch]:
     """What `touching` tells, in numbers.
 
@@ -254,8 +283,8 @@ class _Window(NamedTuple):
         return self.beats.get(name, ())
 
 
-def _gaps_of(show: Staged, dancers: Sequence[Dancer]) -> list[OwnGaps]:
-    """The least gap on every stretch of some performers, by hand and of both.
+def _gaps_of(show: Staged, dancers: Sequence[Dancer], *, whether: bool = False) -> list[OwnGaps]:
+    """The least gap on every stretch of some performers, by hand and of both; if asked for, only whether it is one that counts as a touch.
 
     Each slice of beats is kept by all that decides the motion in it; those that are not known are searched together.
     """
@@ -267,9 +296,9 @@ def _gaps_of(show: Staged, dancers: Sequence[Dancer]) -> list[OwnGaps]:
     each = [window for own in windows for window in own]
     found = iter(
         recent_each(
-            "gaps as flown",
+            "touches as flown" if whether else "gaps as flown",
             [window.key for window in each],
-            lambda missing: _gaps_in([each[k] for k in missing]),
+            lambda missing: _gaps_in([each[k] for k in missing], whether=whether),
             most=_MOST_KEPT,
             record=lambda own: {
                 name: [[each.value, each.beat, each.label] for each in gaps]
@@ -340,18 +369,22 @@ def _lit_between(dancer: Dancer, low: float, high: float) -> bool:
     return any(start < high and low < end for start, end in dancer.lit)
 
 
-def _gaps_in(windows: Sequence[_Window]) -> list[dict[str, list[Least]]]:
-    """The gaps in some windows, all searched together."""
+def _gaps_in(windows: Sequence[_Window], *, whether: bool = False) -> list[dict[str, list[Least]]]:
+    """The gaps in some windows, all searched together; if asked for, only whether each is one that counts as a touch."""
     alike: dict[Hashable, Quantity] = {}  # so that those of the same circumstances are one
     wanted: list[tuple[int, str, Asked]] = []
-    for k, (dancer, hands, _, near, _) in enumerate(windows):
+    for k, (dancer, hands, _, noted, _) in enumerate(windows):
+        near = _TOUCHING if whether else noted
         for side, hand in hands.items():
             if beats := windows[k].of(side):
                 shape = shape_of(dancer.props[side], frame_rates(hand, beats))
                 body = alike.setdefault(
                     (id(dancer), side, near, shape),
-                    body_quantity(
-                        shape=shape, body=dancer.body, carriage=dancer.carriage, enough=near
+                    replace(
+                        body_quantity(
+                            shape=shape, body=dancer.body, carriage=dancer.carriage, enough=near
+                        ),
+                        whether=whether,
                     ),
                 )
                 wanted.append((k, side, Asked(body, (hand,), list(pairwise(beats)))))
@@ -360,7 +393,8 @@ def _gaps_in(windows: Sequence[_Window]) -> list[dict[str, list[Least]]]:
             shapes = tuple(
                 shape_of(dancer.props[side], frame_rates(hands[side], beats)) for side in SIDES
             )
-            props = alike.setdefault(shapes, props_quantity(shapes=shapes))
+            apart = props_quantity(shapes=shapes, enough=_TOUCHING if whether else 0.0)
+            props = alike.setdefault(shapes, replace(apart, whether=whether))
             wanted.append((k, BOTH, Asked(props, both, list(pairwise(beats)))))
     out: list[dict[str, list[Least]]] = [{name: [] for name in each.beats} for each in windows]
     for some in (

@@ -12,6 +12,7 @@ from functools import cache
 from importlib import resources
 from importlib.resources.abc import Traversable
 from importlib.util import find_spec
+from itertools import count
 from math import inf
 from pathlib import Path
 from typing import Any
@@ -26,6 +27,8 @@ from sequencer.plugins import plugins
 from sequencer.system_folders import cache_folder
 
 MOST = 4000  # entries; beyond this the oldest half is deleted
+_PRUNED_EACH = 100  # entries stored by a process: the folder is looked through each time
+_STORED = count()
 ROOMS = ("geometry", "motion")  # packages whose formulas an entry depends on
 
 
@@ -81,8 +84,11 @@ def store(question: str, fit: Fit) -> None:
     record = _record(fit)
     entry = {"question": question, "checksum": _checksum(question, record), "fit": record}
     with suppress(InputError, OSError):
-        write_text(_path(question), json.dumps(entry))
-        _prune()
+        write_text(
+            _path(question), json.dumps(entry), settled=False
+        )  # what is torn has no checksum
+        if next(_STORED) % _PRUNED_EACH == 0:
+            _prune()
 
 
 def _record(fit: Fit) -> dict[str, Any]:

@@ -8,7 +8,6 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import NamedTuple
 
-from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditioning.candidates import DraftMove
@@ -29,6 +28,7 @@ from sequencer.planning.drafting.finishing.cuts import (
     to_leave,
 )
 from sequencer.planning.drafting.finishing.draft_entries import rows_of
+from sequencer.planning.drafting.finishing.in_turn import FlownInTurn
 from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
 from sequencer.planning.drafting.finishing.slot_dances import slot_dances
 from sequencer.planning.drafting.finishing.support import Support, supported
@@ -49,8 +49,8 @@ from sequencer.timing.song import Song
 
 THOROUGH = 8000  # effort of a proof, see `choices.best`
 _MOST_STARTS = 10  # with more and more left open
-_MOST_FLOWN = 8  # checks of the whole that find what cannot be flown, before that is left and told
-_MOST_CHECKS = 20  # of the whole, from one start
+_MOST_FLOWN = 8  # checks that find what cannot be flown, before that is left and told; twice as many of a group
+_MOST_CHECKS = 30  # of the whole, from one start
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
 _MOST_SIZINGS = 3  # of what returns, before it is as large each time
 _NOT_CLEAN = "no-clean-draft"
@@ -166,7 +166,7 @@ class _Whole(NamedTuple):
     draft: Draft
     show: Staged
     faults: list[Finding]
-    of_links: bool  # whether only links were looked at so far, as some cannot be flown
+    of_one: bool  # whether only one performer's flight was looked at, as something of it cannot be flown
     stranded: set[int]  # slots whose move is not flown out of the rest beside it, or into it
 
 
@@ -181,9 +181,10 @@ class _Drafting:
         self._known_before: Findings = {}  # and what it would have if it were lit
         self._group: GroupDraft = ALONE
         self._unflown: tuple[Finding, ...] = ()  # what is left that cannot be flown
+        self._in_turn = FlownInTurn(ground.base)
         # sizes of slots in which something was found
         self._unsized = set[tuple[int, DraftMove]]()
-        self._in_turn = True  # whether a group may dance in canon, or call and answer
+        self._staggers = True  # whether a group may dance in canon, or call and answer
 
     def draft(self) -> Draft:
         """The draft; see `drafted_show`."""
@@ -196,7 +197,7 @@ class _Drafting:
             except InputError as error:
                 if error.code != _NOT_CLEAN or not self._group.late:
                     raise
-                self._in_turn = False  # all together is easier
+                self._staggers = False  # all together is easier
                 continue
             if draft is not None:
                 return draft
@@ -205,7 +206,7 @@ class _Drafting:
     def _round(self) -> Draft | None:
         """The draft; None if something must stay open for it, and it has to be begun again."""
         slots = self.ground.slots()
-        self._group = group_draft(self.ground, slots, in_turn=self._in_turn)
+        self._group = group_draft(self.ground, slots, in_turn=self._staggers)
         venue = self._of_the_venue()
         before = {**self._known_before, **venue}
         setting = setting_for(
@@ -239,22 +240,23 @@ class _Drafting:
     def _sound(self, search: RoutineSearch, before: Findings) -> "_Whole | None":
         """A routine that stands as a whole, and is proven; None if something must stay open for it.
 
-        The first is proven before the whole is checked, since mostly nothing is found. Where something is, proofs wait until a
-        routine stands: each would be made anew. What the proof finds better is checked in its turn, and until it stands the one that does
-        is kept.
+        A soloist's first is proven before the whole is checked, since mostly nothing is found. Where something is, and with a
+        group, in which mostly something is, proofs wait until a routine stands: each would be made anew. What the proof finds
+        better is checked in its turn, and until it stands the one that does is kept.
         """
         setting = search.setting
         sound: _Whole | None = None
         faults: list[Finding] = []
-        flown, proven = 0, True
-        chosen = search.routine(standing_picks(self.ground, setting))
+        flown, proven = 0, len(self.ground.dancing) == 1
+        known = standing_picks(self.ground, setting)
+        chosen = search.routine(known) if proven else search.unproven(known)
         for checks in range(1, _MOST_CHECKS + 1):
             if chosen is None:
                 break
             self.say(f"checking the routine (round {checks})", _FOUND)
             whole = self._whole(setting, chosen, before, flown)
             faults = whole.faults
-            flown += whole.of_links or of_flight_only(faults)
+            flown += whole.of_one or of_flight_only(faults)
             if self._stands(whole, flown):
                 if proven:
                     return whole
@@ -284,26 +286,24 @@ class _Drafting:
 
     def _must_leave(self, whole: "_Whole") -> bool:
         """Whether something must stay open, since whatever is danced there is in the way; it is noted."""
-        left = [] if whole.of_links else to_leave(whole.setting, whole.show, whole.faults)
+        left = [] if whole.of_one else to_leave(whole.setting, whole.show, whole.faults)
         if left:
             self.ground = replace(self.ground, left=(*self.ground.left, *left))
         return bool(left)
 
-    @staticmethod
-    def _stands(whole: "_Whole", flown: int) -> bool:
+    @property
+    def _most_flown(self) -> int:
+        """Checks that find what cannot be flown, before that is left and told: of a group, each finds what one cannot fly."""
+        return _MOST_FLOWN * min(len(self.ground.dancing), 2)
+
+    def _stands(self, whole: "_Whole", flown: int) -> bool:
         """Whether nothing is found against a routine, or only what cannot be flown where that was sought often enough."""
-        if whole.of_links:
+        if whole.of_one:
             return False
         slots = whole.setting.slots
         at_rests = at_slots_only(whole.faults, whole.show, slots, whole.stranded)
-        hopeless = flown > _MOST_FLOWN or at_rests
+        hopeless = flown > self._most_flown or at_rests
         return not whole.faults or bool(hopeless and of_flight_only(whole.faults))
-
-    def _unflown_links(self, show: Staged) -> list[Finding]:
-        """Links that cannot be flown because of the routine."""
-        own = {(each.code, each.who, each.position) for each in unflown_links(self.ground.base)}
-        found = unflown_links(show)
-        return [each for each in found if (each.code, each.who, each.position) not in own]
 
     def _search(self, setting: Setting) -> RoutineSearch:
         def better(chosen: Chosen) -> None:
@@ -323,6 +323,12 @@ class _Drafting:
         Sizes come before the checks, which cost most: as a rule nothing is found, and they are made once.
         """
         at, wider, sized = setting.at_slots(chosen.picks), setting, dict[int, int]()
+        if (
+            len(self.ground.dancing) > 1
+        ):  # sizes that everybody has to try take longer than flying one
+            whole = self._looked_at(setting, chosen, at, None, flown)
+            if whole.of_one:
+                return whole
         if setting.wishes.returns == "alike":
             wider, sized = sized_returns(setting, chosen.picks)
         tries = 0
@@ -330,16 +336,12 @@ class _Drafting:
             del sized[k]
         while True:
             now = [sized.get(k, move) for k, move in enumerate(at)]
-            draft, show = self._made(wider, chosen, now)
-            stranded = wider.stranded(now)
-            faults = self._unflown_links(show) if flown < _MOST_FLOWN else []
-            of_links = bool(faults) and not at_slots_only(faults, show, setting.slots, stranded)
-            if not of_links:
-                faults = caused(show, before)
+            whole = self._looked_at(wider, chosen, now, before, flown)
+            faults, show = whole.faults, whole.show
             near = [sized.keys() & slots_beside([each], show, setting.slots) for each in faults]
             beside = set[int]().union(*near)
             others = [each for each, own in zip(faults, near, strict=True) if not own]
-            whole = _Whole(chosen, wider, now, draft, show, others, of_links, stranded)
+            whole = whole._replace(faults=others)
             if not beside:
                 return whole
             if others and not self._stands(whole, flown + of_flight_only(others)):
@@ -350,6 +352,24 @@ class _Drafting:
             tries += 1
             for k in beside if tries < _MOST_SIZINGS else tuple(sized):
                 del sized[k]
+
+    def _looked_at(
+        self, setting: Setting, chosen: Chosen, at: list[int], before: Findings | None, flown: int
+    ) -> "_Whole":
+        """A routine in the show, and what is found against it; without `before` only whether everybody can fly it."""
+        draft, show = self._made(setting, chosen, at)
+        stranded, slots = setting.stranded(at), setting.slots
+        faults: list[Finding] = []
+        if (
+            flown < self._most_flown
+        ):  # what nothing can be done about is left to the checks of the whole
+            faults = self._in_turn.faults(
+                show, lambda some: not at_slots_only(some, show, slots, stranded)
+            )
+        of_one = bool(faults)
+        if not of_one and before is not None:
+            faults = caused(show, before)
+        return _Whole(chosen, setting, at, draft, show, faults, of_one, stranded)
 
     def _with_support(self, whole: "_Whole", before: Findings) -> Draft | None:
         """The routine with solos that the others support, if there is one that passes the checks."""

@@ -295,6 +295,10 @@ class RoutineSearch:
             setting.forbidden |= grounded
             setting.stranded_moves |= stranded
             return True
+        strained = setting.strained(picks)
+        if not strained <= setting.strained_moves:
+            setting.strained_moves |= strained
+            return True
         failed = False
         for _ in range(len(LINK_LENGTHS) + 2):  # each turn takes the next link where one failed
             keys = [key for _, key in setting.passage_keys(picks) if key not in setting.passed]

@@ -224,15 +224,15 @@ def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[Draf
     """
     show = stages[0].show
     held = [own.held() for stage in stages for own in stage.record.props.values()]
+    tempos = dict.fromkeys(
+        (show.song.tempo, *(each for stage in stages for each in _counted(stage.tempo)))
+    )
     both = max(len(stage.record.props) for stage in stages) > 1
     pace = pace_of(show.show.limits)
     for name in names:
         lengths = dict.fromkeys(
             usual_cycle(name, {}, tempo=tempo, props=held, pace=pace, book=show.book)
-            for tempo in (
-                show.song.tempo,
-                *(each for stage in stages for each in _counted(stage.tempo)),
-            )
+            for tempo in tempos
         )
         usual = next(iter(lengths))
         if not _divides(usual):
@@ -379,9 +379,15 @@ def _said(danced: Mapping[str, tuple[dict[Side, Law], Posture]], stage: Audition
 
 
 def dancing_alone(
-    name: str, laws: Mapping[Side, Law], posture: Posture, stage: Audition, *, beats: float
+    name: str,
+    laws: Mapping[Side, Law],
+    posture: Posture,
+    stage: Audition,
+    *,
+    beats: float,
+    beside: float = 0.0,
 ) -> Dancer:
-    """A copy of the performer who dances one move, named as its only block is, for some beats."""
+    """A copy of the performer who dances one move, named as its only block is, for some beats, and for so many more before and behind."""
     props = stage.props
     return Dancer(
         name=name,
@@ -389,13 +395,22 @@ def dancing_alone(
         props={side: props[side] for side in laws},
         trajectories={
             side: Trajectory(
-                (Span(start=0.0, end=beats, law=law, origin=0.0, kind="block", label=name),),
+                (
+                    Span(
+                        start=-beside,
+                        end=beats + beside,
+                        law=law,
+                        origin=0.0,
+                        kind="block",
+                        label=name,
+                    ),
+                ),
                 hand_space_of(stage.body, side, props[side]),
             )
             for side, law in laws.items()
         },
         floor=WalkPath(place=(0.0, 0.0)),
-        lit=((0.0, beats),) if stage.lit else (),
+        lit=((-beside, beats + beside),) if stage.lit else (),
         carriage=lasting(stage.body, posture),
     )
 

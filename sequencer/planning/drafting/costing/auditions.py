@@ -143,6 +143,7 @@ def setting_for(
         beside_rest=tuple(_beside_rest(slots, ground.fixed(), group.off)),
         fixed=ground.fixed(),
         seed=seed,
+        tempo=ground.base.tempo,
         forbidden={
             (piece, n)
             for piece, c in enumerate(of)

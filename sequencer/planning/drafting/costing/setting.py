@@ -37,7 +37,7 @@ _AT_PARTS = 0.5  # of what a change of the hands costs within a part
 _SIZED = (
     0.1  # by which at least a move's rank of size rises or falls where it is drawn large or small
 )
-_STRANDED = 200.0  # [1] cost of a move that is not flown from rest, or to rest, where it has to be
+_STRANDED = 200.0  # [1] cost of a move that is not flown from rest, or to rest, where it has to be; or that strains a hand in its place
 _FAULTED = 2  # ways of dancing a pattern in one place that the check of the whole found at fault alike: the others mostly are too
 CALM = 0.4  # rank of loudness below which music counts as calm
 
@@ -57,6 +57,9 @@ class Setting(SlotLinks):
     stranded_moves: set[tuple[int, int]] = field(
         default_factory=set
     )  # (material, move), see `stranded`
+    strained_moves: set[tuple[int, int]] = field(
+        default_factory=set
+    )  # (material, move), see `strained`
     blamed: set[tuple[object, ...]] = field(default_factory=set)  # passages, for what, and whose
     besides: tuple[Counting, ...] = ()  # further rules
     faulted: dict[tuple[int, str, str], set[int]] = field(
@@ -175,6 +178,7 @@ class Setting(SlotLinks):
                 )
         for k in range(self.count):
             terms["ending"][k] += _STRANDED * ((material, k) in self.stranded_moves)
+            terms["ending"][k] += _STRANDED * ((material, k) in self.strained_moves)
         if self.seed:
             draw = np.random.default_rng([self.seed, material]).random(self.count)
             terms["chance"] += weigh.chance * draw

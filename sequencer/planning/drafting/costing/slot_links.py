@@ -1,16 +1,19 @@
 """Links between slots that follow each other: which are left for two moves, what each costs, and what was found against them."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections import Counter
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise, product, zip_longest
+from itertools import islice, pairwise, product, zip_longest
 from math import inf
 
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.planning.drafting.auditioning import in_place
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
 from sequencer.planning.drafting.auditioning.flights import grounded
 from sequencer.planning.drafting.auditioning.from_rest import EdgeDance, stranded
+from sequencer.planning.drafting.auditioning.in_place import PlacedDance, sways
 from sequencer.planning.drafting.auditioning.passages import (
     LINK_LENGTHS,
     MovePassage,
@@ -21,6 +24,7 @@ from sequencer.planning.drafting.costing.trial_record import TrialRecord
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.show.wishes import Wishes
+from sequencer.timing.tempo import TempoMap
 
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 _TOO_QUICK = (
@@ -31,6 +35,7 @@ _MOST_EARLY = 3  # [beats] by which a move ends early to be led to rest
 _MOST_OF_A_PAIR = (
     6  # links of so many beats between two patterns, all failed: then no others are tried
 )
+_MOST_TRYING = 3  # performers who try a link, in turn: it is rarely another who cannot fly it
 _NONE = max(LINK_LENGTHS) + 1  # in a table of beats: no link is left
 _LOST = 2.0  # [1] what it costs about to dance something else, as no link is left
 SEEN = 12.0  # [beats] that a hard move needs to be seen
@@ -50,6 +55,7 @@ class SlotLinks:
     bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
     passed: set[PassageKey] = field(default_factory=set)
     flights: int = MOST_FLIGHTS  # passages that may still be flown
+    tempo: TempoMap | None = None  # of the song, where moves are flown in their places
     # slots beside a rest: whether it is before, and whether it is behind
     beside_rest: tuple[tuple[int, bool, bool], ...] = ()
 
@@ -64,8 +70,14 @@ class SlotLinks:
         self.exits = self._exits()
         self._joins: dict[tuple[int, int, int], Bools] = {}
         self._edges: dict[tuple[int, int], tuple[bool, int | None]] = {}
+        self._in_place: dict[tuple[int, int], bool] = {}
+        self._swaying = [
+            k
+            for k, slot in enumerate(self.slots)
+            if self.tempo is not None and sways(self.tempo, slot.start, slot.end)
+        ]
         self._given_up: set[tuple[str, int, str]] = set()  # patterns, and beats of a link
-        self._refused = [0] * len(self.cast.laws)  # passages that each could not dance
+        self._refused = Counter[int]()  # what each could not dance
         self._record = TrialRecord(self.cast.moves)
         self._looked_at = (-1, -1)  # how many of what is bad, and has passed, the tables are of
         self._failed: dict[tuple[float, ...], set[tuple[int, int]]] = {}
@@ -279,7 +291,7 @@ class SlotLinks:
         return any(found)
 
     def tried(self, keys: Sequence[PassageKey]) -> list[str]:
-        """What is held against each of some passages, by anybody who dances them."""
+        """What is held against each of some passages by those who try them: in a large group some, and the check of the whole tells of the others."""
         said = [""] * len(keys)
         moves = self.cast.moves
         fly, self.flights = self.flights > 0, self.flights - len(keys)
@@ -291,19 +303,29 @@ class SlotLinks:
             }
             earlier, later, passing = ways
             tempos = self.cast.tempos[passing] if self.cast.tempos else None
-            # Whoever could not dance most of what was tried so far comes first, and what one cannot dance nobody else tries
-            for n in sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n]):
+            both = (n for n in self._in_turn() if self._dances(n, earlier, later))
+            for n in islice(both, _MOST_TRYING):
                 left = [k for k in own if not said[k]]
                 if not left:
                     break
                 first, second = self.cast.laws[n][earlier], self.cast.laws[n][later]
-                if not (first.dances and second.dances):
-                    continue
                 found = tried([own[k] for k in left], first, second, tempos, fly=fly)
                 for k, why in zip(left, found, strict=True):
                     said[k] = why
                 self._refused[n] += sum(map(bool, found))
         return said
+
+    def _dances(self, n: int, *ways: int) -> bool:
+        return all(self.cast.laws[n][way].dances for way in ways)
+
+    def _in_turn(self) -> list[int]:
+        """Performers in the order in which they try: whoever could not dance most so far first, since what one cannot dance nobody else tries."""
+        return sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n])
+
+    def could_not(self, who: Collection[str]) -> None:
+        """Takes up who could not dance what the others could."""
+        for n, laws in enumerate(self.cast.laws):
+            self._refused[n] += laws[0].stage.record.name in who
 
     def ended_early(self, k: int, move: int) -> int:
         """Beats by which a move ends early in a slot where it leads on to nothing: at the first from which all fly it to rest."""
@@ -358,11 +380,32 @@ class SlotLinks:
         other = None
         if beside in self.neighbours:  # then only of those who are off in the other slot
             other = self.cast.ways[beside[0] if begins else beside[1]]
-        return not any(
-            stranded([dance], laws[way])[0]
-            for laws in self.cast.laws
-            if laws[way].dances and (other is None or not laws[other].dances)
-        )
+        for n in self._in_turn():
+            laws = self.cast.laws[n]
+            dances = laws[way].dances and (other is None or not laws[other].dances)
+            if dances and stranded([dance], laws[way])[0]:
+                self._refused[n] += 1
+                return False
+        return True
+
+    def strained(self, picks: Sequence[int]) -> set[tuple[int, int]]:
+        """The moves of a routine that strain a hand where the beat sways, each danced alone in its place, as (material, move).
+
+        Whoever could not dance most so far tries them, and the check of the whole tells of the others: each takes half a second.
+        """
+        wanted = [(k, picks[self.slots[k].material]) for k in self._swaying]
+        return {(self.slots[k].material, move) for k, move in wanted if self._strains(k, move)}
+
+    def _strains(self, k: int, move: int) -> bool:
+        if (k, move) not in self._in_place and self.tempo is not None:
+            slot, way = self.slots[k], self.cast.ways[k]
+            end = slot.end - next(iter(self.link_costs(k)), 0)
+            dance = PlacedDance(move=self.cast.moves[move], start=slot.start, end=end)
+            first = next(n for n in self._in_turn() if self._dances(n, way))
+            said = in_place.strained([dance], self.cast.laws[first][way], self.tempo)
+            self._in_place[k, move] = bool(said[0])
+            self._refused[first] += bool(said[0])
+        return self._in_place.get((k, move), False)
 
     def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that somebody cannot fly where they are danced, as (material, move)."""
@@ -371,9 +414,15 @@ class SlotLinks:
             wanted.setdefault(way, {}).setdefault(picks[slot.material], set()).add(slot.material)
         out: set[tuple[int, int]] = set()
         for way, moves in wanted.items():
-            for laws in (each for each in self.cast.laws if each[way].dances):
-                left = {k: own for k, own in moves.items() if not out & {(m, k) for m in own}}
-                said = grounded([self.cast.moves[k] for k in left], laws[way].stage)
+            for n in self._in_turn():
+                own = self.cast.laws[n][way]
+                left = {
+                    k: all_of for k, all_of in moves.items() if not out & {(m, k) for m in all_of}
+                }
+                if not (own.dances and left):
+                    continue
+                said = grounded([self.cast.moves[k] for k in left], own.stage)
+                self._refused[n] += sum(map(bool, said))
                 out |= {
                     (material, k)
                     for (k, materials), why in zip(left.items(), said, strict=True) if why

@@ -184,6 +184,7 @@ def cut(
                 continue
             setting.bad[links[pair]] = finding.message
             setting.passed.discard(links[pair])
+        setting.could_not(finding.who)
         any_cut = True
     return any_cut
 

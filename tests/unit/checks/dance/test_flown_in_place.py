@@ -180,6 +180,31 @@ def test_props_that_meet_or_go_into_the_body_as_flown_are_told_once(
     assert all(each.figures[0].quantity == quantities[each.code] for each in told)
     assert all(each.figures[0].beyond > 0 for each in told)
     assert all(each.start == show.seconds(0.0) for each in told)  # one passage, from its first beat
+    # who only asks whether they do is told of the first stretch
+    first = [(each.code, each.who, each.start, each.end) for each in module.first_touch(show)]
+    assert first == [(code, ("Ash",), show.seconds(0.0), show.seconds(1.0)) for code in codes]
+
+
+@pytest.mark.parametrize("depth", [0.003, 0.007])
+def test_whether_props_touch_is_told_of_what_counts_as_a_touch(monkeypatch, depth):
+    """Two props hang beside each other: gaps are known to 5 mm, so less than that deep is no touch."""
+    show = stage(SPIN)
+    (dancer,) = show.dancers
+
+    def told(apart, tell):
+        hands = {
+            side: through((x, 0.5, 0.9), (x, 0.5, 1.4))
+            for side, x in (("left", -apart / 2), ("right", apart / 2))
+        }
+        flown = replace(show, dancers=(replace(dancer, trajectories=hands),))
+        monkeypatch.setattr(module, "flown_show", lambda _show: SimpleNamespace(staged=flown))
+        return [each for each in tell(replace(show)) if each.code == "props-meet-as-flown"]
+
+    (merged,) = told(0.0, module.touching)
+    both = -merged.figures[0].value  # [m] of their two radii
+    counts = depth > module.GAP_ERROR
+    assert len(told(both - depth, module.first_touch)) == counts
+    assert len(told(both - depth, module.touching)) == counts
 
 
 def test_hands_that_dance_one_after_the_other_are_both_looked_at(monkeypatch):

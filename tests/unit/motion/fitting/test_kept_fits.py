@@ -148,3 +148,15 @@ def test_what_is_built_in_has_no_code_to_read():
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(kept_fits, "find_spec", lambda _name: spec)
         assert list(kept_fits._code_of("bare")) == []
+
+
+def test_an_entry_waits_for_no_disk(room, monkeypatch):
+    """What a power cut tears has no checksum, and is searched again."""
+
+    def refused(_handle):
+        raise OSError
+
+    monkeypatch.setattr("os.fsync", refused)
+    fit = Fit(margins=Margins(0.2, 0.3, 0.1, 0.4))
+    kept_fits.store("which?", fit)
+    assert kept_fits.load("which?") == fit

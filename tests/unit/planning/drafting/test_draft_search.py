@@ -1,5 +1,6 @@
 import re
 from dataclasses import replace
+from math import inf
 from types import SimpleNamespace
 
 import pytest
@@ -451,7 +452,7 @@ def _sound(monkeypatch):
     monkeypatch.setattr(draft_search, "cut", lambda *_, **__: True)
     monkeypatch.setattr(draft_search, "at_slots_only", lambda *_: False)
 
-    def run(search, faulty):
+    def run(search, faulty, people=1):
         checked = []
 
         def whole(setting, one, *_, **__):
@@ -460,7 +461,8 @@ def _sound(monkeypatch):
             return _Whole(one, setting, list(one.picks), None, None, faults, False, set())
 
         drafting = object.__new__(_Drafting)
-        drafting.ground, drafting.say = SimpleNamespace(document=SimpleNamespace()), lambda *_: None
+        drafting.ground = SimpleNamespace(document=SimpleNamespace(), dancing=[None] * people)
+        drafting.say = lambda *_: None
         drafting._whole = whole
         drafting._must_leave = lambda _: False
         drafting._not_clean = lambda finding: LookupError(finding.message)
@@ -484,6 +486,18 @@ def test_proofs_wait_until_a_routine_stands_and_what_is_better_is_checked_too(so
     assert checked == [0, 1, 2, 3]
     asked = [name for name, _ in search.asked]
     assert asked == ["routine", "unproven", "unproven", "allows", "proven"]
+
+
+def test_with_a_group_the_first_is_checked_before_it_is_proven_since_mostly_something_is_found(
+    sound,
+):
+    near = [chosen(0, 10, -inf), chosen(1, 11, -inf)]
+    search = Search(None, near, [chosen(1, 11, 10.9)])
+    found, checked = sound(search, {0}, people=2)
+    assert (found.chosen.picks, found.chosen.bound) == ((1,), 10.9)
+    assert checked == [0, 1]
+    asked = [name for name, _ in search.asked]
+    assert asked == ["unproven", "unproven", "allows", "proven"]
 
 
 def test_where_what_is_better_fails_the_one_that_stands_is_kept_and_proven_of_what_is_left(sound):
@@ -529,7 +543,8 @@ def _in_sizes(monkeypatch):
         monkeypatch.setattr(draft_search, "caused", caused)
         drafting = drafting or object.__new__(_Drafting)
         drafting._unsized = getattr(drafting, "_unsized", set())
-        drafting._unflown_links = lambda _: []
+        drafting.ground = SimpleNamespace(dancing=[None])
+        drafting._in_turn = SimpleNamespace(faults=lambda *_: [])
         drafting._made = lambda _wider, _chosen, now: (made.append(now), (None, show))[1]
         made.clear()
         whole = drafting._whole(setting, chosen(0, 1, 1), {}, 0)

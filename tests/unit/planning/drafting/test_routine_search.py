@@ -52,6 +52,30 @@ def test_what_one_cannot_dance_nobody_else_tries_and_the_strictest_comes_first(m
     assert asked[2:] == [("Bo", [1, 2, 3]), ("Ann", [3])]
 
 
+def test_of_a_large_group_three_try_a_link_and_who_could_not_dance_one_is_among_them(monkeypatch):
+    one = setting(SLOTS)
+    people = [
+        SimpleNamespace(
+            name=name, dances=name != "Bo", stage=SimpleNamespace(record=SimpleNamespace(name=name))
+        )
+        for name in ("Ann", "Bo", "Cy", "Dee", "Eve")
+    ]
+    one.cast = replace(one.cast, laws=tuple((each,) for each in people))
+    asked = []
+
+    def tried(passages, first, *_, **__):
+        asked.append(first.name)
+        return [""]
+
+    monkeypatch.setattr(slot_links, "tried", tried)
+    assert one.tried([(0, 14.0, 2, 1, 0, 0, 0)]) == [""]
+    assert asked == ["Ann", "Cy", "Dee"]
+    one.could_not(("Eve",))
+    asked.clear()
+    assert one.tried([(0, 14.0, 2, 1, 0, 0, 0)]) == [""]
+    assert asked == ["Eve", "Ann", "Cy"]
+
+
 def test_a_move_that_one_cannot_fly_is_flown_by_nobody_else(monkeypatch):
     one = setting(SLOTS)
     laws = tuple((SimpleNamespace(stage=name, dances=True),) for name in ("Ann", "Bo"))
@@ -219,6 +243,19 @@ def test_a_move_that_is_stranded_gives_way(trials, monkeypatch):
     chosen = search(one).routine(None)
     assert chosen.picks[0] != plain.picks[0]
     assert one.stranded_picks(plain.picks) == {(0, plain.picks[0])}
+    assert trials
+
+
+def test_a_move_that_strains_a_hand_in_its_place_gives_way(trials, monkeypatch):
+    plain = search(drawn(3)).routine(None)
+    one = drawn(3)
+    one._swaying = [2]
+    monkeypatch.setattr(
+        Setting, "_strains", lambda _self, k, move: (k, move) == (2, plain.picks[2])
+    )
+    chosen = search(one).routine(None)
+    assert chosen.picks[2] != plain.picks[2]
+    assert one.strained_moves == {(2, plain.picks[2])}
     assert trials
 
 

@@ -14,6 +14,7 @@ from sequencer.planning.drafting.costing.auditions import _beside_rest
 from sequencer.planning.drafting.costing.slot_links import SlotLinks
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.show.wishes import Wishes
+from sequencer.timing.tempo import TempoMap
 
 SLOTS = tuple(
     Slot(start=16 * k, end=16 * k + 16, section="A", label="A", material=k) for k in range(3)
@@ -92,6 +93,28 @@ def test_what_is_not_flown_is_asked_of_those_who_dance_it(monkeypatch):
     ]
     own.cast = replace(own.cast, laws=tuple(map(tuple, stages)))
     assert own.grounded([0, 0, 0]) == {(1, 0)}
+
+
+def test_where_the_beat_sways_a_move_is_tried_in_its_place_by_who_could_not_dance_most(monkeypatch):
+    """Only the middle slot sways, and is danced until its usual link."""
+    asked = []
+
+    def strained(dances, laws, tempo):
+        (dance,) = dances
+        asked.append((laws.name, dance.start, dance.end, tempo is one.tempo))
+        return ["hand_acceleration" if len(asked) == 1 else ""]
+
+    monkeypatch.setattr(slot_links.in_place, "strained", strained)
+    tempos = np.array([100.0] * 20 + [70.0] + [100.0] * 28)
+    one = replace(links("AB", "AB", "A"), tempo=TempoMap(np.cumsum(60.0 / tempos)))
+    monkeypatch.setattr(SlotLinks, "link_costs", lambda *_: {2: 1.0, 3: 2.0})
+    one.cast = replace(one.cast, moves=(MOVE, MOVE))
+    assert one.strained([0, 0, 0]) == {(1, 0)}
+    assert one.strained([1, 0, 1]) == {(1, 0)}  # known
+    one._refused[1] = 9
+    assert one.strained([0, 1, 0]) == set()
+    assert asked == [("A", 16, 30, True), ("B", 16, 30, True)]
+    assert links("AB", "AB", "A").strained([0, 0, 0]) == set()  # no song is known
 
 
 def replace_stage(laws, stage):

@@ -31,8 +31,10 @@ def finding(start, end=None, code="strained-as-flown"):
         (30.5, 31.5, (1, 2)),
     ],
 )
-def test_a_finding_inside_a_block_lies_where_its_middle_is(start, end, passage):
+def test_a_finding_inside_a_block_lies_where_its_middle_is(start, end, passage, monkeypatch):
     one = setting(SLOTS)
+    told = []
+    monkeypatch.setattr(type(one), "could_not", lambda _self, who: told.append(who))
     links = dict(one.passage_keys(PICKS))
     assert cut(one, PICKS, SHOW, [finding(start, end)])
     if passage is None:
@@ -41,6 +43,7 @@ def test_a_finding_inside_a_block_lies_where_its_middle_is(start, end, passage):
     else:
         assert set(one.bad) == {links[passage]}
         assert not one.forbidden
+    assert told == [("Ann",)]
 
 
 @pytest.mark.parametrize(

@@ -254,3 +254,43 @@ def test_nobody_goes_on_after_another_beside_a_stretch_in_which_somebody_is_off(
     assert by_all(slots, {}) == set("ABCDE")
     assert by_all(slots, {2: frozenset({"Birch"})}) == {"A", "E"}
     assert by_all(slots, {0: frozenset({"Birch"})}) == {"C", "D", "E"}  # A comes again
+
+
+PAIR = """\
+formations: {line: {spots: {Ash: {at: [-3, 5]}, Birch: {at: [3, 5]}}}}
+staging: [{formation: line, from: 1.1}]
+entrances: [{who: WHO, goes_off: 9.1, beats: 12, side: stage SIDE}]
+"""
+
+
+@pytest.mark.parametrize(("who", "side"), [("Ash", "right"), ("Birch", "left")])
+def test_of_a_mirrored_pair_nobody_is_mirrored_while_one_of_them_is_off(who, side):
+    """B lies between A and C in loudness, so it is danced in mirrored pairs; from 9.1 on one of the two is off."""
+    energy = tuple([0.2] * 4 + [0.6] * 8 + [0.9] * 4)
+    track = even_song(
+        65, tempo=100.0, sections={0.0: "A", 9.6: "B", 28.8: "C"}, energy=energy
+    )  # fmt: skip
+    ground = ground_of(
+        show_text(more=PAIR.replace("WHO", who).replace("SIDE", side)), "s.yaml", track
+    )
+    slots = ground.slots()
+    found = group_draft(ground, slots)
+    mirrored = {slot.start: found.mirrored.get(k) for k, slot in enumerate(slots)}
+    assert mirrored == {0: None, 16: ("Birch",), 32: (), 48: None}
+    assert [slots[k].start for k in sorted(found.off)] == [32, 48]
+
+
+def test_of_four_those_who_are_there_are_paired_anew():
+    """Dee has no partner while Ash is off, and Birch, right of the middle of the three, dances as Cedar's partner."""
+    xs = {"Ash": -4.5, "Birch": -1.5, "Cedar": 1.5, "Dee": 4.5}
+    spots = [
+        {name: (x, 5.0, 0.0) for name, x in xs.items() if name not in off}
+        for off in ((), ("Ash",), ("Ash", "Birch", "Cedar"))
+    ]
+    poi = object()
+    cast = [SimpleNamespace(name=name, props={"left": poi, "right": poi}) for name in xs]
+    ground = SimpleNamespace(
+        dancing=cast, lead=cast[0], base=SimpleNamespace(show=SimpleNamespace(names=tuple(xs)))
+    )
+    found = group_draft_module._mirrored(ground, spots, [0, 1, 2])
+    assert found == {0: ("Cedar", "Dee"), 1: ("Dee",), 2: ()}
