@@ -73,7 +73,24 @@ class SetThere(Operation):
             return text if text.value("tonight") is None else text.edited(TakenOut(("tonight",)))
         own = _plain(self.name)
         away = [k for k, name in enumerate(_away(text)) if name == own]
-        return _left(text, [k for k, row in enumerate(_stand_ins(text)) if _of(row, own)], away)
+        stand_ins = [k for k, row in enumerate(_stand_ins(text)) if _of(row, own)]
+        return without_nobody(_left(text, stand_ins, away))
+
+
+def without_nobody(text: ShowText) -> ShowText:
+    """The text without a list of tonight's that is empty, and without the heading if nothing is left below it.
+
+    Parameters
+    ----------
+    text : ShowText
+    """
+    tonight = text.value("tonight")
+    if not isinstance(tonight, dict):
+        return text
+    empty = [key for key, value in tonight.items() if value is None or value == []]
+    if len(empty) == len(tonight):
+        return text.edited(TakenOut(("tonight",)))
+    return text.edited(*(TakenOut(("tonight", key)) for key in empty)) if empty else text
 
 
 def _plain(name: str) -> str:
