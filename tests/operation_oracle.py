@@ -21,7 +21,7 @@ from sequencer.show.operations.combined_operations import DoTogether, MakeChange
 
 WRITTEN = {  # entries and steps as a clipboard holds them, with what they say
     "{who: Ash, from: 9.1, pattern: extension, beats: 4}": {"who": "Ash", "from": "9.1", "pattern": "extension", "beats": 4},
-    "pattern: fountain  # slowly\nwith:\n  across: 10 cm\n  ahead: 0.2\ncycles: 2\nnote: \"a: b\"": {
+    'pattern: fountain  # slowly\nwith:\n  across: 10 cm\n  ahead: 0.2\ncycles: 2\nnote: "a: b"': {
         "pattern": "fountain", "with": {"across": "10 cm", "ahead": 0.2}, "cycles": 2, "note": "a: b"},
     "who: [Birch, Cedar]\n# between its lines\nuntil: 20.1\npattern: corkscrew": {
         "who": ["Birch", "Cedar"], "until": "20.1", "pattern": "corkscrew"},
@@ -157,7 +157,9 @@ def _copy(now, op):
 
 def _paste(now, op):
     """What is copied is given as it was written: the oracle knows what each of these texts says."""
-    rows = [copy.deepcopy(WRITTEN[each]) if each in WRITTEN else json.loads(each) for each in op.blocks]
+    rows = [
+        copy.deepcopy(WRITTEN[each]) if each in WRITTEN else json.loads(each) for each in op.blocks
+    ]
     now["clipboard"] = text_of(rows)
     at = tuple(("clipboard", k) for k in range(len(rows)))
     _copy(now, blocks.CopyBlocks(at=at, into=op.into, before=op.before, starts=op.starts))
@@ -653,7 +655,9 @@ def _named(rows, op):
     """What naming a phrase does to blocks that say when they start or end."""
     paths = sorted(op.at, key=lambda path: path[-1])
     for row in rows:
-        through = [path for path in row["way"] if path in paths]  # itself, or the phrase that it dances
+        through = [
+            path for path in row["way"] if path in paths
+        ]  # itself, or the phrase that it dances
         if through:
             n = paths.index(through[0])
             if n and op.follow_on:

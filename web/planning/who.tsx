@@ -3,6 +3,7 @@ import { useLayoutEffect, useState } from "preact/hooks";
 import { RunCues } from "./cues";
 import { operate } from "./doing";
 import { blocksBy, state, view } from "./store";
+import { LastSwitch } from "./switched";
 
 type Row = Record<string, any>;
 type Where = "here" | "away" | "other";
@@ -24,6 +25,7 @@ export function WhoIsThere() {
     <div class="who">
       <p class="quiet">For tonight only: the show stays as it is written, and everybody who is there keeps their counts and spots. Everything is looked at again without those who are away, and with the bodies of those who stand in.</p>
       {(away.length > 0 || standIns.length > 0) && <p class="row"><button type="button" onClick={() => void operate({ do: "set-there" }, "Everybody is there.")}>Everybody is there</button></p>}
+      <LastSwitch />
       <h3>Cast</h3>
       {cast.map((row) => person(row, "cast"))}
       {crew.length > 0 && <h3>Crew</h3>}

@@ -4,7 +4,7 @@ Three stagings of one show are held against each other: before the switch, after
 """
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -12,7 +12,8 @@ from sequencer.outputs.compared.comparing import sheet_rows
 from sequencer.outputs.compared.show_changes import Eight
 from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.entrance_words import only_entrances
-from sequencer.show.model import Show
+from sequencer.safety.people import JOB_WORDS, jobs_of
+from sequencer.show.model import Fire, Show
 from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.position import TOUCH
@@ -150,19 +151,17 @@ def _parts(before: Staged, after: Staged, written: Show) -> Iterator[PartTonight
 
 def _person(show: Staged, part: str, group: Literal["cast", "crew"]) -> str | None:
     """Who has a part tonight; None if nobody has."""
-    there = (
-        show.show.names if group == "cast" else tuple(post.name for post in show.show.crew)
-    )
+    there = show.show.names if group == "cast" else tuple(post.name for post in show.show.crew)
     return show.taken_by(part) if part in there else None
 
 
-def _part_words(
-    part: str, was: str | None, now: str | None, group: Literal["cast", "crew"]
-) -> str:
+def _part_words(part: str, was: str | None, now: str | None, group: Literal["cast", "crew"]) -> str:
     if now is None:
         return f"{part} is away" if was == part else f"{part}’s part: {was} is away too"
     if now == part:
-        return f"{part} is there again" if was is None else f"{part} is there again, instead of {was}"
+        return (
+            f"{part} is there again" if was is None else f"{part} is there again, instead of {was}"
+        )
     takes = f"{now} {'dances the part' if group == 'cast' else 'takes the post'} of {part}"
     return takes if was in (None, part) else f"{takes}, instead of {was}"
 
@@ -220,9 +219,9 @@ def _part_changes(before: Staged, after: Staged) -> Iterator[PartChange]:
             ("back", back, {}),
             ("otherwise", [each for each in other.values() if id(each) in changed], changed),
         )  # fmt: skip
-        for kind, blocks, words in found:
+        for kind, blocks, said in found:
             if blocks:
-                sections = _by_section(blocks, after, rows, words)
+                sections = _by_section(blocks, after, rows, said)
                 yield PartChange(part=part, kind=kind, moves=len(blocks), sections=sections)
 
 
@@ -237,9 +236,13 @@ def _moves(show: Staged) -> dict[tuple[object, ...], Block]:
 
 def _otherwise(was: Block, now: Block, before: Staged, after: Staged) -> str:
     """How somebody else dances a move, by their own body and props; empty if in nothing."""
-    dancers = [next(each for each in show.dancers if each.name == now.who) for show in (before, after)]
+    dancers = [
+        next(each for each in show.dancers if each.name == now.who) for show in (before, after)
+    ]
     old, new = (block_words(*each) for each in zip((was, now), dancers, strict=True))
-    return "; ".join(line for line in new if line not in old)
+    if old == new:
+        return ""
+    return "; ".join(line for line in new if line not in old) or "in the usual place"
 
 
 def _by_section(
@@ -290,10 +293,10 @@ def _together(before: Staged, after: Staged, everybody: Staged) -> Iterator[Toge
         names = everybody.show.names
         order = names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
         was, now = ([name for name in order if name in show.show.names] for show in (before, after))
-        if was == now:
+        if [before.taken_by(each) for each in was] == [after.taken_by(each) for each in now]:
             continue
         told: tuple[tuple[Literal["canon", "mirror"], str], ...] = (
-            ("canon", _canon_words(entry.canon, order, was, now, after)),
+            ("canon", _canon_words(entry.canon, order, (was, before), (now, after))),
             ("mirror", _mirror_words(set(order) if "all" in entry.mirror else set(entry.mirror), was, now, after)),
         )  # fmt: skip
         for kind, words in told:
@@ -306,9 +309,13 @@ def _together(before: Staged, after: Staged, everybody: Staged) -> Iterator[Toge
 
 
 def _canon_words(
-    late: float | None, order: Sequence[str], was: Sequence[str], now: Sequence[str], show: Staged
+    late: float | None,
+    order: Sequence[str],
+    earlier: tuple[Sequence[str], Staged],
+    later: tuple[Sequence[str], Staged],
 ) -> str:
     """Who leads a canon now; empty if the same as before."""
+    (was, before), (now, show) = earlier, later
     if not late or len(order) < 2:
         return ""
     if not now:
@@ -319,14 +326,15 @@ def _canon_words(
     if len(now) == 1:
         return f"{leader} dances it alone, {begins}: no canon is left"
     if was and was[0] == now[0]:
+        old = before.taken_by(was[0])
+        if old != leader:
+            return f"{leader} leads it now, {begins}, in the place of {old}"
         return "" if len(was) > 1 else f"{leader} leads it again, {begins}"
     lost = f", since {was[0]} is away" if was and was[0] not in now else ""
     return f"{leader} leads it now, {begins}{lost}"
 
 
-def _mirror_words(
-    swapped: set[str], was: Sequence[str], now: Sequence[str], show: Staged
-) -> str:
+def _mirror_words(swapped: set[str], was: Sequence[str], now: Sequence[str], show: Staged) -> str:
     """Who mirrors whom now; empty if nobody mirrors anybody, before or after."""
     sides = [
         ([name for name in there if name not in swapped], [name for name in there if name in swapped])
@@ -363,14 +371,15 @@ def _listed(names: Sequence[str], show: Staged | None = None) -> str:
 
 def _jobs(before: Staged, after: Staged, everybody: Staged) -> Iterator[JobTonight]:
     """Jobs of crew and safety that nobody has now, or had before."""
-    duties = Counter(post.duty for post in after.show.crew)
-    for part, job, duty in dict.fromkeys(_written_jobs(everybody.show)):
-        was, now = (_is_there(show, part) for show in (before, after))
-        if was and now:
+    people = {*everybody.show.names, *(post.name for post in everybody.show.crew)}
+    there: Callable[[Staged, str], bool] = _is_there
+    jobs = [(*each, there) for each in dict.fromkeys(_written_jobs(everybody.show))]
+    jobs += [(*each, _has_a_part) for each in dict.fromkeys(_jobs_of_the_card(everybody))]
+    for part, job, duty, is_there in jobs:
+        was, now = (is_there(show, part) for show in (before, after))
+        if (was and now) or part not in people:  # the stop call may name all, or a duty
             continue
-        left = tuple(
-            after.taken_by(post.name) for post in after.show.crew if post.duty == duty
-        ) if duties[duty] else ()  # fmt: skip
+        left = tuple(after.taken_by(each.name) for each in after.show.crew if each.duty == duty)
         state: Literal["open", "still open", "filled"] = (
             "filled" if now else "open" if was else "still open"
         )
@@ -381,24 +390,39 @@ def _is_there(show: Staged, part: str) -> bool:
     return part in show.show.names or any(post.name == part for post in show.show.crew)
 
 
+def _has_a_part(show: Staged, person: str) -> bool:
+    """Whether somebody is there in person: the card names people, whoever has their part tonight."""
+    parts = (*show.show.names, *(post.name for post in show.show.crew))
+    return any(show.taken_by(part) == person for part in parts)
+
+
+def _jobs_of_the_card(everybody: Staged) -> Iterator[tuple[str, str, str]]:
+    """Jobs that the emergency card gives to somebody by name."""
+    for job in jobs_of(everybody):
+        if job.written.startswith("emergency"):
+            yield job.who, f"{JOB_WORDS[job.kind]}, by the emergency card", ""
+
+
 def _written_jobs(show: Show) -> Iterator[tuple[str, str, str]]:
     """Jobs that the file gives by name: whose they are, the job in words, and the duty, if it is one."""
     for post in show.crew:
         yield post.name, f"{post.duty} at the post", post.duty
         for name in post.watches:
             yield post.name, f"watches {'everybody' if name == 'all' else name}", ""
-    fire = show.fire
-    if fire is not None:
-        if fire.handling.lit_by:
-            yield fire.handling.lit_by, "lights the props", ""
-        for span in fire.lit:
-            who = " and ".join(span.who)
-            if span.lit_by:
-                yield span.lit_by, f"lights {who}", ""
-            if span.put_out_by:
-                yield span.put_out_by, f"puts {who} out", ""
+    if show.fire is not None:
+        yield from _jobs_with_fire(show.fire)
     for name in show.stop_call.callers:
-        if name != "all":
-            yield name, "calls the stop", ""
+        yield name, "calls the stop", ""
     for name, does in show.stop_call.does.items():
         yield name, f"at the stop call: {', '.join(does)}", ""
+
+
+def _jobs_with_fire(fire: Fire) -> Iterator[tuple[str, str, str]]:
+    if fire.handling.lit_by:
+        yield fire.handling.lit_by, "lights the props", ""
+    for span in fire.lit:
+        who = " and ".join(span.who)
+        if span.lit_by:
+            yield span.lit_by, f"lights {who}", ""
+        if span.put_out_by:
+            yield span.put_out_by, f"puts {who} out", ""

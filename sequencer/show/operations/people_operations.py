@@ -5,8 +5,7 @@ from dataclasses import dataclass, field
 from typing import ClassVar, Literal
 
 from sequencer.show.operations.operation import Operation, RowValues, refusal
-from sequencer.show.operations.rows import keys_set, names_in, rows_put
-from sequencer.show.operations.tonight_operations import without_nobody
+from sequencer.show.operations.rows import keys_set, names_in, rows_put, without_nobody
 from sequencer.show.plain_edits import KeyNamed, TakenOut, TextEdit, ValueSet
 from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Any, ClassVar
 
 from sequencer.show.operations.operation import Operation, RowValues
-from sequencer.show.operations.rows import names_in
+from sequencer.show.operations.rows import names_in, without_nobody
 from sequencer.show.plain_edits import RowsIn, TakenOut, ValueSet
 from sequencer.show.show_text import ShowText
 
@@ -75,22 +75,6 @@ class SetThere(Operation):
         away = [k for k, name in enumerate(_away(text)) if name == own]
         stand_ins = [k for k, row in enumerate(_stand_ins(text)) if _of(row, own)]
         return without_nobody(_left(text, stand_ins, away))
-
-
-def without_nobody(text: ShowText) -> ShowText:
-    """The text without a list of tonight's that is empty, and without the heading if nothing is left below it.
-
-    Parameters
-    ----------
-    text : ShowText
-    """
-    tonight = text.value("tonight")
-    if not isinstance(tonight, dict):
-        return text
-    empty = [key for key, value in tonight.items() if value is None or value == []]
-    if len(empty) == len(tonight):
-        return text.edited(TakenOut(("tonight",)))
-    return text.edited(*(TakenOut(("tonight", key)) for key in empty)) if empty else text
 
 
 def _plain(name: str) -> str:

@@ -86,9 +86,7 @@ def test_nothing_empty_is_left_when_somebody_is_there_again():
         apply(one_away, RemovePerson(group="cast", name="Birch")),
         apply(SHOW, SetStandIn(part="Ivy", person={"name": "Quin"})),
     ):
-        for name in ("Birch", "Ivy"):
-            left = apply(left, SetThere(name=name))
-        assert "tonight" not in left
+        assert "tonight" not in apply(apply(left, SetThere(name="Birch")), SetThere(name="Ivy"))
     assert "tonight" not in apply(one_away, RemovePerson(group="cast", name="Birch"))
     for empty in ("tonight: {}\n", "tonight: {away: []}\n", "tonight:\n  stand_ins: []\n  away:\n"):
         assert apply(SHOW + empty, SetThere(name="Birch")).rstrip() == SHOW.rstrip()
