@@ -49,9 +49,13 @@ def test_what_falls_out_who_leads_which_jobs_are_open_and_what_the_checks_say(fl
         planner.tab("Who")
         assert page.locator(".switched").count() == 0  # nothing has been switched
         ash, ivy = (page.get_by_role("region", name=name, exact=True) for name in ("Ash", "Ivy"))
-        # By keyboard: the arrow goes from "is here" to "is away".
+        # By keyboard: the arrows go from one choice to the next, and only Space switches.
         ash.get_by_label("is here").focus()
         page.keyboard.press("ArrowRight")
+        page.keyboard.press("ArrowRight")
+        page.keyboard.press("ArrowLeft")
+        assert ash.get_by_label("is here").is_checked()
+        page.keyboard.press("Space")
         planner.waits_for("Ash is away. 2 moves fall out")
         page.wait_for_function(
             "() => document.querySelector('.top [role=status]').innerText.startsWith('Ash is away. 2 moves fall out, 2 canons or mirrors')"

@@ -58,7 +58,7 @@ function Person({ name, group, where, standIn, stature, children }: { name: stri
   return (
     <section class={`person ${where}`} aria-label={name}>
       <h4>{name}{where === "other" && standIn ? <small> tonight {standIn.name}</small> : ""}</h4>
-      <div class="choice" role="radiogroup" aria-label={`${name} tonight`}>
+      <div class="choice" role="radiogroup" aria-label={`${name} tonight`} onKeyDown={walk}>
         {choices.map(([to, words]) => (
           <label key={to}><input type="radio" name={`tonight ${group} ${name}`} checked={asked === to} onChange={() => void choose(to)} /> {words}</label>
         ))}
@@ -67,6 +67,15 @@ function Person({ name, group, where, standIn, stature, children }: { name: stri
       <ul class="words">{children}</ul>
     </section>
   );
+}
+
+/** The arrows go from one choice to the next without taking it, which Space does: a switch is more than a choice in a form. */
+function walk(event: KeyboardEvent): void {
+  const by = { ArrowLeft: -1, ArrowUp: -1, ArrowRight: 1, ArrowDown: 1 }[event.key];
+  if (!by) return;
+  event.preventDefault();
+  const all = [...(event.currentTarget as HTMLElement).querySelectorAll("input")];
+  all[(all.indexOf(event.target as HTMLInputElement) + by + all.length) % all.length].focus();
 }
 
 function StandIn({ part, group, known, stature }: { part: string; group: "cast" | "crew"; known?: Row; stature?: string }) {
