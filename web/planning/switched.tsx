@@ -73,7 +73,7 @@ function summary({ changes, together, jobs }: Switched): string {
     moves("out") && `${counted(moves("out"), "move")} ${moves("out") === 1 ? "falls" : "fall"} out`,
     moves("back") && `${counted(moves("back"), "move")} ${moves("back") === 1 ? "comes" : "come"} back`,
     moves("otherwise") && `${counted(moves("otherwise"), "move")} ${moves("otherwise") === 1 ? "is" : "are"} danced otherwise`,
-    together.length && `${counted(together.length, "canon or mirror").replace("canon or mirrors", "canons or mirrors")} ${together.length === 1 ? "has" : "have"} another lead or side`,
+    together.length && (together.length === 1 ? `1 ${together[0].kind} is led otherwise` : `${together.length} canons or mirrors are led otherwise`),
     open && `${counted(open, "job")} ${open === 1 ? "is" : "are"} open`,
     filled && `${counted(filled, "job")} ${filled === 1 ? "is" : "are"} filled again`,
   ].filter(Boolean);

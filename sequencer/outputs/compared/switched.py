@@ -180,7 +180,7 @@ def _stands(after: Staged, everybody: Staged) -> Iterator[StandsNow]:
             Spot(
                 part=part,
                 person=after.taken_by(part) if part in own.spots else None,
-                at=_place(own.spots.get(part, spot)),
+                at=_place(spot),
             )
             for part, spot in standing.spots.items()
         )

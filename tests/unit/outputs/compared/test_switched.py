@@ -75,6 +75,7 @@ def test_who_stands_where_and_which_spot_stays_empty():
         ("", "tonight: {away: [Cedar, Ash]}\n", "Birch dances it alone, at its first count: no canon is left", "Birch dances the mirror image of nobody: Cedar and Ash are away"),
         ("tonight: {away: [Cedar, Ash]}\n", "", "Birch leads it again, at its first count", "Birch mirrors Cedar and Ash"),
         ("", "tonight: {away: [Ash]}\n", None, "Birch mirrors Cedar"),
+        ("", "tonight: {away: [Birch, Cedar]}\n", "Ash dances it alone, 8 counts after its first count: no canon is left", "nobody mirrors Ash: Birch is away"),
     ],
 )  # fmt: skip
 def test_who_leads_a_canon_and_who_mirrors_whom(before, after, canon, mirror):
