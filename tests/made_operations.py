@@ -2,6 +2,8 @@
 
 # ruff: noqa: ARG005  # each maker is given the draw and the values
 
+import json
+
 from sequencer.show.operations import block_operations as blocks
 from sequencer.show.operations import floor_operations as floor
 from sequencer.show.operations import heading_operations as headings
@@ -12,7 +14,7 @@ from sequencer.show.operations import section_operations as sections
 from sequencer.show.operations import together_operations as together
 from sequencer.show.operations import tonight_operations as tonight
 from sequencer.show.operations.combined_operations import DoTogether, MakeChanges
-from tests.operation_oracle import CHANGES, at
+from tests.operation_oracle import CHANGES, WRITTEN, at
 
 SHOW = """\
 # Three, and a dog
@@ -288,6 +290,17 @@ def _paste_like(draw, values):
     return blocks.CopyBlocks(at=paths, into=into, before=draw.before(values, into), starts=starts)
 
 
+def _paste(draw, values):
+    """Blocks that were copied: as somebody wrote them, or an entry of this file on one line."""
+    own = [json.dumps(at(values, path)) for path in draw.rows(values)]
+    several = tuple(draw.of(draw.of(*WRITTEN), *own[:40]) for _ in range(draw.random.randint(1, 3)))
+    into = draw.list(values)
+    starts = tuple(draw.of(None, *_MOMENTS) for _ in several) if draw.random.random() < 0.5 else ()
+    return blocks.PasteBlocks(
+        into=into, blocks=several, before=draw.before(values, into), starts=starts
+    )
+
+
 def _put(draw, values):
     into = draw.list(values)
     return blocks.PutBlock(into=into, before=draw.before(values, into), block=draw.block(values))
@@ -383,7 +396,7 @@ def _own_pattern(draw, values):
 
 
 _MAKERS = (
-    _put, _put, _move_any, _move_any, _paste_like, _paste_like, _here, _here, _here,
+    _put, _put, _move_any, _move_any, _paste_like, _paste_like, _paste, _here, _here, _here,
     lambda d, v: blocks.ChangeBlock(at=d.row(v), values=d.of({"note": d.of("new", "a: b", None)}, {"beats": d.beats()}, {"with": {"across": 0.1}}, {"with": None}, {"pattern": "fountain"}, {"mirrored": d.of(True, None)}, {"repeat": d.of(2, 3, None)}, {"who": d.of("Ash", ["Ash", "Cedar"], None)})),
     lambda d, v: blocks.StretchBlock(at=d.row(v), beats=d.beats()) if d.random.random() < 0.8 else blocks.StretchBlock(at=d.row(v), until=d.of(*_MOMENTS)),
     lambda d, v: blocks.DeleteBlocks(at=tuple(d.row(v) for _ in range(d.random.randint(1, 3)))),

@@ -19,6 +19,17 @@ from sequencer.show.operations.combined_operations import DoTogether, MakeChange
 
 # What plain data say
 
+WRITTEN = {  # entries and steps as a clipboard holds them, with what they say
+    "{who: Ash, from: 9.1, pattern: extension, beats: 4}": {"who": "Ash", "from": "9.1", "pattern": "extension", "beats": 4},
+    'pattern: fountain  # slowly\nwith:\n  across: 10 cm\n  ahead: 0.2\ncycles: 2\nnote: "a: b"': {
+        "pattern": "fountain", "with": {"across": "10 cm", "ahead": 0.2}, "cycles": 2, "note": "a: b"},
+    "who: [Birch, Cedar]\n# between its lines\nuntil: 20.1\npattern: corkscrew": {
+        "who": ["Birch", "Cedar"], "until": "20.1", "pattern": "corkscrew"},
+    "{pattern: extension, beats: 6, drafted: 0123456789ab}": {"pattern": "extension", "beats": 6, "drafted": "0123456789ab"},
+    "{accent: 33.1, who: Cedar}": {"accent": "33.1", "who": "Cedar"},
+    "rest: 3": {"rest": 3},
+}  # fmt: skip
+
 
 def text_of(value):
     """A value with every scalar as the text that a file has for it."""
@@ -141,6 +152,18 @@ def _copy(now, op):
             elif "accent" not in row:
                 row.pop("from", None)
     put(filled(now, op.into, []), op.before, rows)
+    return now
+
+
+def _paste(now, op):
+    """What is copied is given as it was written: the oracle knows what each of these texts says."""
+    rows = [
+        copy.deepcopy(WRITTEN[each]) if each in WRITTEN else json.loads(each) for each in op.blocks
+    ]
+    now["clipboard"] = text_of(rows)
+    at = tuple(("clipboard", k) for k in range(len(rows)))
+    _copy(now, blocks.CopyBlocks(at=at, into=op.into, before=op.before, starts=op.starts))
+    del now["clipboard"]
     return now
 
 
@@ -344,6 +367,11 @@ def _remove_person(now, op):
     lit, entrances = now.get("fire", {}).get("lit", []), now.get("entrances", [])
     for rows in (now.get("timeline", []), lit, entrances, stand_ins):
         rows[:] = [row for row in rows if "gone" not in row]
+    tonight = {key: own for key, own in now.get("tonight", {}).items() if own}
+    if tonight:
+        now["tonight"] = tonight
+    else:
+        now.pop("tonight", None)  # nobody is away any more
     return now
 
 
@@ -416,8 +444,8 @@ def _tonight(now, name, change):
     away = [each for each in named(own.get("away", [])) if name not in (None, each)]
     others = [row for row in own.get("stand_ins", []) if name not in (None, row["for"])]
     away, others = change(away, others)
-    if name and (away, others) == (named(own.get("away", [])), list(own.get("stand_ins", []))):
-        return now  # as it was, also where a heading with nothing below it was left
+    if "tonight" not in now and not (away or others):
+        return now
     now.pop("tonight", None)
     if away or others:
         now["tonight"] = {key: v for key, v in (("away", away), ("stand_ins", others)) if v}
@@ -538,7 +566,7 @@ def _changes(now, op):
 
 CHANGES = {
     blocks.PutBlock: _put_block, blocks.ChangeBlock: _change_block, blocks.StretchBlock: _stretch,
-    blocks.MoveBlock: _move, blocks.DeleteBlocks: _delete, blocks.CopyBlocks: _copy, blocks.SplitBlock: _split_block,
+    blocks.MoveBlock: _move, blocks.DeleteBlocks: _delete, blocks.CopyBlocks: _copy, blocks.PasteBlocks: _paste, blocks.SplitBlock: _split_block,
     together.SetCanon: _canon, together.SetMirror: _mirror, together.SetUnison: _unison, together.AnswerWith: _answer,
     phrasing.RenamePhrase: _rename_phrase, phrasing.DeletePhrase: _delete_phrase,
     floor.MoveSpot: _move_spot, floor.SetFormation: _set_formation, floor.RenameFormation: _rename_formation,
@@ -627,11 +655,14 @@ def _named(rows, op):
     """What naming a phrase does to blocks that say when they start or end."""
     paths = sorted(op.at, key=lambda path: path[-1])
     for row in rows:
-        if row["way"][-1] in paths:
-            n = paths.index(row["way"][-1])
+        through = [
+            path for path in row["way"] if path in paths
+        ]  # itself, or the phrase that it dances
+        if through:
+            n = paths.index(through[0])
             if n and op.follow_on:
                 row["from"] = None
-            if "until" in row["what"]:
+            if row["way"][-1] in paths and "until" in row["what"]:
                 del row["what"]["until"]
                 row["what"]["beats"] = text_of(op.beats[n])
 

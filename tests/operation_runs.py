@@ -5,6 +5,8 @@ from dataclasses import dataclass, field
 from difflib import unified_diff
 from unittest import mock
 
+import pytest
+
 from sequencer.errors import InputError
 from sequencer.show import document
 from sequencer.show.document import parse_document
@@ -15,6 +17,8 @@ from sequencer.show.operations.operation import apply, json_of
 from sequencer.show.reading import show_from_document
 from tests.made_operations import Draw
 from tests.operation_oracle import expected, right_dance, text_of
+
+BACK = 0.02  # of the steps put letters back
 
 
 @dataclass
@@ -42,6 +46,10 @@ def run(text, random, *, steps, rounds, whole=1.0):
     for _ in range(rounds):
         history, texts = History(text, "s.yaml"), [text]
         for _ in range(steps):
+            if random.random() < BACK:
+                if put_back(history, random.choice(texts), random.choice(texts), told):
+                    texts.append(history.text)
+                continue
             values = text_of(parse_document(history.text, "s.yaml").values)
             op = draw.one(values)
             if one_step(history, values, op, told, whole=random.random() < whole):
@@ -58,6 +66,25 @@ def run(text, random, *, steps, rounds, whole=1.0):
         assert not history.redo()
         assert history.revision == revision + 2 * (len(texts) - 1)
     return told
+
+
+def put_back(history, earlier, other, told):
+    """The letters of an earlier text put back, and refused where another text stands; whether the text is another one."""
+    before = history.text
+    late = inverse(earlier, other, "an edit")  # made for `other`, which may not be what stands now
+    there = before[late.start : late.start + len(late.old)]
+    if there != late.old:
+        with pytest.raises(InputError, match="changed since"):
+            history.do(read_operation(json_of(late)))
+        assert history.text == before
+        told.refused += 1
+        told.codes["put-back-late"] += 1
+    back = read_operation(json_of(inverse(earlier, before, "an edit")))
+    assert history.do(back, on=history.revision) == earlier
+    assert earlier == before or history.can_undo[0] == "take back: an edit"
+    told.done += 1
+    told.kinds[back.KIND] += 1
+    return earlier != before
 
 
 def one_step(history, values, op, told, *, whole):
@@ -117,7 +144,7 @@ def assert_words_stay(before, after, values, now, op):
     comments = Counter(line.strip() for line in lines if line.lstrip().startswith("# "))
     kept = Counter(line.strip() for line in left if line.lstrip().startswith("# "))
     lost = {line for line in comments - kept if not line.startswith("# inner")}
-    if op.KIND not in ("delete-phrase", "delete-formation", "delete-heading"):  # with all in them
+    if not goes_with_all(op, now):
         assert not lost, f"{op}: {lost}"
     if before.count("\r\n") == before.count("\n"):
         assert after.count("\r\n") == after.count("\n")
@@ -130,6 +157,15 @@ def assert_words_stay(before, after, values, now, op):
         op.KIND == "write-out-phrase"
     )  # a phrase and its use, of several lines each, become others
     assert moved or gone <= 2 * differing + 2, f"{op}\n" + "\n".join(unified_diff(lines, left, n=0))
+
+
+def goes_with_all(op, now):
+    """Whether it takes out something with all in it, also its comments; so does the last pattern its heading."""
+    return any(
+        each.KIND in ("delete-phrase", "delete-formation", "delete-heading")
+        or (each.KIND == "delete-pattern" and "patterns" not in now)
+        for each in getattr(op, "operations", (op,))
+    )
 
 
 def leaves(value, key=""):

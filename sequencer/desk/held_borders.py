@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from pathlib import Path
 
 from sequencer.desk.show_operations import done_on
 from sequencer.show.operations.operation import shown_text
@@ -13,6 +14,28 @@ from sequencer.timing.tempo import TempoMap
 
 _ON_BEAT = 0.03  # [s] a border so near a beat is written as that beat: nobody hears the difference
 _LEAST = 0.1  # [s] that the first section lasts
+
+
+def held_count(
+    text: str, read: ReadShow, heard: Song, seconds: Sequence[float], before: float
+) -> tuple[str, list[list[str]] | None]:
+    """A text on whose count sections begin when they did, and how they are written; None if they stay as they are.
+
+    Parameters
+    ----------
+    text : str
+        The show file with the count that is thought of.
+    read : ReadShow
+        What it says.
+    heard : Song
+        As it was detected.
+    seconds : sequence of float
+        When each section of the file begins [s].
+    before : float
+        By how much all beats were later on the count before [s].
+    """
+    moments = held_borders(read, heard, seconds, read.show.track.corrections.shift - before)
+    return held_text(text, Path(read.document.file).name, moments) if moments else (text, None)
 
 
 def held_borders(

@@ -64,7 +64,7 @@ def page_app(server: ShowServer) -> Starlette:
         "show": _show, "history": _history, "findings": _findings, "checks": _checks, "view": _view, "cues": _cues,
         "song": _song, "dance": _dance, "patterns": _patterns, "schema": _schema,
         "operations": _operations, "draft": draft_values, "print": print_values, "printable": printable,
-        "begin": begin_values, "tour": tour_values, "share": _share,
+        "begin": begin_values, "tour": tour_values, "share": _share, "switched": _switched,
     }  # fmt: skip
     routes = [
         *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),
@@ -90,6 +90,11 @@ async def _show(server: ShowServer, _given: Mapping[str, Any]) -> Any:
 
 async def _share(server: ShowServer, _given: Mapping[str, Any]) -> Any:
     return server.share()
+
+
+async def _switched(server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    await server.staged()
+    return await server.switched()
 
 
 async def _unshare(server: ShowServer, _given: Mapping[str, Any]) -> Any:

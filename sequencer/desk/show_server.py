@@ -10,6 +10,7 @@ from typing import Any
 from sequencer.desk.errand import DoneErrand, Errand
 from sequencer.desk.errand_process import ErrandWork
 from sequencer.desk.kept_draft import KeptDraft
+from sequencer.desk.last_switch import SwitchMemory
 from sequencer.desk.line_merge import changed_lines
 from sequencer.desk.made_files import MadeFiles
 from sequencer.desk.opened_file import OpenedFile
@@ -44,6 +45,7 @@ class ShowServer:
         self._changing = asyncio.Lock()
         self._tried: str | None = None  # the newest text that a trial has put on its song
         self.link = WorkerLink(opened.path, self.events.tell)
+        self._switches = SwitchMemory()
         self.errands: dict[str, Errand] = {}  # the newest of each kind
         self._kept_draft = KeptDraft(opened.place_of(DRAFT))
         self._bring_back_draft()
@@ -113,6 +115,22 @@ class ShowServer:
             "at": len(edits.done),
             "steps": [{"words": step.words, "time": step.time} for step in steps],
         }
+
+    async def switched(self) -> dict[str, Any] | None:
+        """What the last switch of who is there changed; None if there was none since the show was opened."""
+        checks = self.link.checks
+        if checks.revision == self.opened.revision:
+            self._switches.checked(checks.report)
+        last = self._switches.last
+        if last is None:
+            return None
+        sides = {"before": last.before, "after": last.after}
+        reports = [
+            None if each is None else {"findings": each["findings"], "unseen": each["unseen"]}
+            for each in (last.report_before, last.report_after)
+        ]
+        values = await self.link.ask("switched", **sides, reports=reports)
+        return {"revision": last.revision, "now": self.opened.revision, **values}
 
     def share(self) -> dict[str, Any] | None:
         """How the show is shared with watchers; None if it is not."""
@@ -365,7 +383,10 @@ class ShowServer:
 
     def _hand_over(self) -> None:
         """Give the newest text to the checks."""
-        if self.opened.read.is_show:
+        read = self.opened.read
+        if read.is_show:
+            revision, text = self.opened.revision, self.opened.text
+            self._switches.take(revision, text, read.values.get("tonight"), self.link.checks.report)
             self.link.text(self.opened.revision, self.opened.text)
         else:
             self.link.unreadable(self.opened.revision)

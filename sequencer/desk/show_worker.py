@@ -44,6 +44,7 @@ _URGENCY = {
     "dance": 2,
     "sound": 2,
     "compare": 2,
+    "switched": 2,
     "patterns": 3,
 }  # of questions, the first answered first; 1 of all others
 SUPERSEDED = "superseded"
@@ -181,7 +182,7 @@ class ShowWorker:
         """What takes long ends where somebody does something to the show; the page asks again."""
         if what == "patterns":
             return stoppable(partial(self._listed_anew, number))
-        if what == "compare":
+        if what in {"compare", "switched"}:
             return stoppable(lambda: self._trials > 0)
         return nullcontext()
 
@@ -191,7 +192,7 @@ class ShowWorker:
             "trial": self._trial, "view": self._view, "cues": self._cues, "dance": self._dance,
             "song": self._song_view, "sound": self._sound, "patterns": self._patterns,
             "count": self._count, "taps": self._taps,
-            "compare": self._compare,
+            "compare": self._compare, "switched": self._switched,
         }  # fmt: skip
         while True:
             _, number, what, given = self._questions.get()
@@ -334,6 +335,14 @@ class ShowWorker:
         self._song = song_of(read, known=self._song, without_track=True, progress=progress)
         return self._song
 
+    def _read_and_heard(self, text: str) -> tuple["ReadShow", "Song"]:
+        """What a text says, and its song as it was heard; the show may be one that cannot be staged."""
+        from sequencer.show.operations.operation import read_again, shown_text
+
+        shown = shown_text(text, self._path)
+        read = read_again(shown, shown)
+        return read, self._heard(read, None)
+
     def _newest(self) -> tuple[_Wanted, "Staged"]:
         wanted = self._wanted
         if wanted is None:
@@ -367,7 +376,6 @@ class ShowWorker:
     def _song_view(self, _given: Mapping[str, Any]) -> bytes:
         """What was heard in the track, also of a show that cannot be staged."""
         from sequencer.desk.show_view import song_view
-        from sequencer.show.operations.operation import read_again, shown_text
 
         wanted = self._wanted
         if wanted is None:
@@ -376,14 +384,13 @@ class ShowWorker:
             _, show = self._newest()
             song = show.song
         except InputError:
-            shown = shown_text(wanted.text, self._path)
-            song = self._heard(read_again(shown, shown), None)
+            _, song = self._read_and_heard(wanted.text)
         return json_bytes({"revision": wanted.revision, **song_view(song)})
 
     def _count(self, given: Mapping[str, Any]) -> bytes:
         """The count that a text comes to, and what it moves; also if the show cannot be danced on it."""
         from sequencer.desk.count_view import count_view
-        from sequencer.show.operations.operation import read_again, shown_text
+        from sequencer.desk.held_borders import held_count
         from sequencer.staging.counted_song import as_counted
 
         wanted = self._wanted
@@ -393,34 +400,19 @@ class ShowWorker:
             now: Staged | None = self._staged(wanted.text)
         except InputError:
             now = None
-        text, held = self._held(given, now)
+        text, held = given["text"], None
+        if given["hold"]:
+            read, heard = self._read_and_heard(text)
+            before = 0.0 if now is None else now.show.track.corrections.shift
+            text, held = held_count(text, read, heard, given["hold"], before)
         try:
             after = self._staged(text)
             song, tempo, trouble = after.song, after.tempo, None
         except InputError as error:
             after, trouble = None, error_values(error, self._path)
-            shown = shown_text(text, self._path)
-            read = read_again(shown, shown)
-            song, tempo = as_counted(read, self._heard(read, None))
+            song, tempo = as_counted(*self._read_and_heard(text))
         values = count_view(song, tempo, now, after)
         return json_bytes({"revision": wanted.revision, "trouble": trouble, "held": held, **values})
-
-    def _held(
-        self, given: Mapping[str, Any], now: "Staged | None"
-    ) -> tuple[str, list[list[str]] | None]:
-        """A text on whose count sections begin when they did, and how they are written; None if they stay as they are."""
-        from sequencer.desk.held_borders import held_borders, held_text
-        from sequencer.show.operations.operation import read_again, shown_text
-
-        text = given["text"]
-        if not given["hold"]:
-            return text, None
-        shown = shown_text(text, self._path)
-        read = read_again(shown, shown)
-        before = 0.0 if now is None else now.show.track.corrections.shift
-        shift = read.show.track.corrections.shift - before
-        moments = held_borders(read, self._heard(read, None), given["hold"], shift)
-        return held_text(text, Path(self._path).name, moments) if moments else (text, None)
 
     def _taps(self, given: Mapping[str, Any]) -> bytes:
         """What taps say about the count."""
@@ -488,6 +480,14 @@ class ShowWorker:
         name = Path(self._path).name
         stage = partial(self._staged, aside=True)
         return json_bytes(comparison_view(given["old"], given["new"], stage, name))
+
+    def _switched(self, given: Mapping[str, Any]) -> dict[str, Any]:
+        """What a switch of who is there changed; staged aside, as for a comparison."""
+        from sequencer.desk.switch_view import switch_view
+
+        stage = partial(self._staged, aside=True)
+        name = Path(self._path).name
+        return switch_view(given["before"], given["after"], given["reports"], stage, name)
 
     # --- the pipe ---
 

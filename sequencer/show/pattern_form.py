@@ -52,7 +52,7 @@ def pattern_form() -> dict[str, Any]:
         that of the values of stations.
     """
     laws = law_kinds()
-    law = {"enum": [*laws], "description": "how hand and prop move"}
+    law = {"enum": [*laws], "label": "motion", "description": "how hand and prop move"}
     fixed, left_open = {"description": _FIXED, "law": True}, {"description": _OPEN, "law": True}
     hand = {"properties": {"law": law, "set": fixed}, "required": ["law"]}
     stations = {
@@ -69,7 +69,7 @@ def pattern_form() -> dict[str, Any]:
                 "right": {**hand, "description": "what the right hand does"},
                 "defaults": left_open,
             }),
-            "stations": _way(["stations"], {"stations": stations, "defaults": left_open}),
+            "stations": _way(["stations"], {"stations": stations, "set": fixed, "defaults": left_open}),
         },
         "laws": {name: _values(kind.parameters) for name, kind in laws.items()},
         "stations": _values(STATION_PARAMETERS),

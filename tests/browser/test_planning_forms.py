@@ -63,14 +63,15 @@ def test_a_pattern_of_ones_own_is_changed_added_and_not_deleted_while_danced(bro
         page.wait_for_function(
             "() => document.querySelector('.place').getBoundingClientRect().top >= document.querySelector('.side').getBoundingClientRect().top"
         )
-        # Another one, a law for each hand.
+        # Another one, a motion for each hand: no word of the page is one of programs.
+        assert "law" not in forms.inner_text()
         forms.get_by_role("button", name="Add a pattern").click()
         new = forms.get_by_role("group", name="A new pattern")
-        new.get_by_label("a law for each hand").check()
+        new.get_by_label("a motion for each hand").check()
         new.get_by_label("name *").fill("two ways")
         for side in ("left hand", "right hand"):
             hand = new.get_by_role("group", name=side)
-            hand.get_by_label("law *").select_option("orbit")
+            hand.get_by_label("motion *").select_option("orbit")
         new.get_by_label("name *").press("Tab")
         new.get_by_role("button", name="Add the pattern").click()
         forms.locator("summary", has_text="two ways").wait_for()

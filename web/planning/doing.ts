@@ -106,6 +106,30 @@ export async function shown(): Promise<void> {
   await new Promise((done) => setTimeout(done, 0)); // it is drawn
 }
 
+/** Whether the page shows the show as it is, with all that was asked for. */
+const upToDate = () => !queued && (fresh.value || Boolean(stageFault.value || away.value || ended.value));
+
+/** Does something that is about what the page shows, once it shows the show as it is. */
+export async function whenShown(work: () => unknown): Promise<void> {
+  while (!upToDate()) {
+    await underWay;
+    await shown();
+  }
+  await work();
+}
+
+/** A button about what is shown waits while that is about to be something else; if the button is gone by then, it does nothing. */
+export function waiting(event: Event): void {
+  const button = (event.target as Element).closest("button");
+  if (!button || button.closest("header") || upToDate()) return;
+  event.preventDefault();
+  event.stopPropagation();
+  void whenShown(() => {
+    if (button.isConnected) button.click();
+    else told.value = "Nothing was done: what the button was about has changed.";
+  });
+}
+
 export const undo = () => inTurn(async () => state.value?.undo && toServer(() => post<State>("undo", {}), `Undone: ${state.value.undo}.`));
 export const redo = () => inTurn(async () => state.value?.redo && toServer(() => post<State>("redo", {}), `Done again: ${state.value.redo}.`));
 export const save = () => inTurn(() => toServer(() => post<State>("save", {}), "Saved."));
@@ -207,21 +231,33 @@ export function entriesOf(blocks: Block[]): { path: Path; start: number }[] {
   return [...out.values()].sort((a, b) => a.start - b.start);
 }
 
-export async function copy(blocks: Block[]): Promise<boolean> {
-  const entries = entriesOf(blocks);
-  if (!entries.length) {
-    fault.value = { words: "Nothing is written here that could be copied.", anyway: null };
-    return false;
-  }
-  const found = await post<{ blocks: string[] }>("copied", { revision: state.value!.revision, at: entries.map((each) => each.path) });
-  copied.value = { blocks: found.blocks, starts: entries.map((each) => each.start - entries[0].start), words: blocks[0].title };
+export async function copy(blocks: Block[]): Promise<void> {
+  const entries = copyable(blocks);
+  if (!entries.length) return;
+  await copyFrom(state.value!.revision, entries, blocks[0].title);
   told.value = `Copied: ${blocks[0].title}.`;
-  return true;
 }
 
+/** Copies, and takes out what it has copied: one thing that is asked for, from the click on. */
 export async function cut(blocks: Block[]): Promise<void> {
+  const entries = copyable(blocks);
+  if (!entries.length) return;
+  const operation = takenOut(entries.map((each) => each.path)), revision = state.value!.revision;
+  await operate(async () => {
+    await copyFrom(revision, entries, blocks[0].title);
+    return { operation, revision };
+  }, `Cut: ${blocks[0].title}.`);
+}
+
+function copyable(blocks: Block[]): { path: Path; start: number }[] {
   const entries = entriesOf(blocks);
-  if (await copy(blocks)) await operate(takenOut(entries.map((each) => each.path)), `Cut: ${blocks[0].title}.`);
+  if (!entries.length) fault.value = { words: "Nothing is written here that could be copied.", anyway: null };
+  return entries;
+}
+
+async function copyFrom(revision: number, entries: { path: Path; start: number }[], words: string): Promise<void> {
+  const found = await post<{ blocks: string[] }>("copied", { revision, at: entries.map((each) => each.path) });
+  copied.value = { blocks: found.blocks, starts: entries.map((each) => each.start - entries[0].start), words };
 }
 
 /** Entries taken out, and what followed them without a moment of its own given the one at which it starts now. */

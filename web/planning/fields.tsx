@@ -34,11 +34,11 @@ export function plain(part: Json): Json {
 
 export const worded = (key: string) => key.replaceAll("_", " ");
 
-/** Fields that are said, or asked for: those of `first` always and before all others; `words` are labels in place of keys. */
+/** Fields that are said, or asked for: those of `first` always and before all others; `words` are labels in place of keys, as is a `label` in the schema. */
 export function Fields({ of, values, put, path, without = [], must = [], first = [], words = {} }: { of: Json; values: Json; put: Put; path: string; without?: string[]; must?: string[]; first?: string[]; words?: Record<string, string> }) {
   const known: [string, Json][] = Object.entries<Json>(of?.properties ?? {}).filter(([key]) => !without.includes(key));
   const all = [...first.flatMap((key) => known.filter((each) => each[0] === key)), ...known.filter(([key]) => !first.includes(key))];
-  const label = (key: string) => words[key] ?? worded(key);
+  const label = (key: string) => words[key] ?? of.properties[key].label ?? worded(key);
   const own = values && typeof values === "object" ? values : {};
   const [added, setAdded] = useState<string[]>([]);
   const here = ([key]: [string, Json]) => own[key] !== undefined || must.includes(key) || first.includes(key);
@@ -342,6 +342,7 @@ export function NewRecord({ of, must, path, word, add, without, words, head }: {
     else setWhy(fault.value?.words ?? "");
   };
   if (!open) return <p class="row"><button type="button" onClick={() => setOpen(true)}>Add {article(word)} {word}</button></p>;
+  const asked = typeof of === "function" ? of(values) : of;
   const put: Put = async (key, value) => {
     const { [key]: old, ...others } = latest.current, own = made(value, old);
     say(own === null ? others : { ...others, [key]: own });
@@ -350,9 +351,9 @@ export function NewRecord({ of, must, path, word, add, without, words, head }: {
   return (
     <div class="new-record" role="group" aria-label={`A new ${word}`}>
       {head}
-      <Fields of={typeof of === "function" ? of(values) : of} values={values} put={put} path={path} must={must} without={without} words={words} />
+      <Fields of={asked} values={values} put={put} path={path} must={must} without={without} words={words} />
       {why && <p class="why-not">{why}</p>}
-      {missing.length > 0 && <p class="quiet">Still to be said: {missing.map((key) => words?.[key] ?? worded(key)).join(", ")}.</p>}
+      {missing.length > 0 && <p class="quiet">Still to be said: {missing.map((key) => words?.[key] ?? asked.properties[key]?.label ?? worded(key)).join(", ")}.</p>}
       <p class="row">
         <button type="button" class="main" aria-disabled={missing.length > 0} onClick={() => void send()}>Add the {word}</button>
         <button type="button" onClick={leave}>Leave it</button>

@@ -1,4 +1,4 @@
-// The show's own patterns, and the files of patterns that it uses: forms made from the tables of laws that the server sends.
+// The show's own patterns, and the files of patterns that it uses: forms made from the tables of motions that the server sends.
 import { useState } from "preact/hooks";
 import type { Block, Path } from "./api";
 import { operate, operateOn } from "./doing";
@@ -6,7 +6,7 @@ import { Fields, NewRecord, schemaNow, worded, type Json } from "./fields";
 import { fault, names, opened, pick, state, tempo, view, walking } from "./store";
 
 type Way = "law" | "hands" | "stations";
-const WAYS: [Way, string][] = [["law", "one law for both hands"], ["hands", "a law for each hand"], ["stations", "station by station"]];
+const WAYS: [Way, string][] = [["law", "one motion for both hands"], ["hands", "a motion for each hand"], ["stations", "station by station"]];
 const WORDS = { set: "fixed", defaults: "open", left: "left hand", right: "right hand", cycle: "beats to a cycle", room: "room to move", needs: "to learn first", why: "what is hard", family: "kind", props: "for" };
 
 export function OwnPatterns({ values }: { values: Json }) {
@@ -89,17 +89,17 @@ function Delete({ name }: { name: string }) {
 const wayOf = (record: Json): Way => ("stations" in record ? "stations" : "left" in record || "right" in record ? "hands" : "law");
 const listed = (value: Json): string[] => (value === undefined || value === null ? [] : [value].flat().map(String));
 
-/** The schema of a pattern, with the values of the laws that it names; a value is fixed, or open, but not both. */
+/** The schema of a pattern, with the values of the motions that it names; a value is fixed, or open, but not both. */
 export function formOf(way: Way, record: Json): Json {
   const { ways, laws, stations } = schemaNow().pattern_form;
   const lawOf = (own: Json) => laws[own?.law]?.properties ?? {};
   const sides = way === "hands" ? ["left", "right"] : [];
   const values = (own: Json, besides: Json) => only(lawOf(own), Object.keys(besides ?? {}));
   const of: Json = { ...ways[way].properties };
-  const open = way === "stations" ? stations.properties
+  const open = way === "stations" ? only(stations.properties, Object.keys(record.set ?? {}))
     : way === "law" ? values(record, record.set)
     : Object.fromEntries(Object.entries(values(record.right, { ...record.left?.set, ...record.right?.set })).filter(([key]) => key in lawOf(record.left)));
-  if (of.set) of.set = { ...of.set, properties: values(record, record.defaults) };
+  if (of.set) of.set = { ...of.set, properties: way === "stations" ? only(stations.properties, Object.keys(record.defaults ?? {})) : values(record, record.defaults) };
   for (const side of sides) of[side] = { ...of[side], properties: { ...of[side].properties, set: { ...of[side].properties.set, properties: values(record[side], record.defaults) } } };
   of.defaults = { ...of.defaults, properties: open };
   return { properties: Object.fromEntries(Object.entries<Json>(of).filter(([, each]) => !each.law || Object.keys(each.properties ?? {}).length)) };

@@ -1,7 +1,7 @@
 // The form about a count: what is danced there, changed; or a move put where there is none.
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { get, type Block, type Operation, type Path, type Pattern } from "./api";
-import { copy, cut, operate, operateOn, paste, shown } from "./doing";
+import { copy, cut, operate, operateOn, paste, shown, waiting } from "./doing";
 import { made } from "./fields";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
 import { beatOf, moment, together } from "./rows";
@@ -21,7 +21,7 @@ export function PlaceForm() {
   useEffect(() => {
     if (!opened.value) return;
     seenWith(box.current);
-    first();
+    if (!walking.value) first(); // whoever walks over the sheet goes on there
   }, [opened.value, picks.value, at?.beat, at?.who.join()]);
   useEffect(() => {
     // A form that was replaced by another one takes the keyboard with it.
@@ -35,7 +35,7 @@ export function PlaceForm() {
   const row = rowsNow().find((each) => at.beat >= each.start - 1e-6 && at.beat < each.start + each.beats - 1e-6);
   return (
     <section
-      ref={box} class="place" aria-label="What is danced here"
+      ref={box} class="place" aria-label="What is danced here" onClickCapture={waiting}
       onKeyDown={(event) => {
         if (event.key === "Escape") close();
       }}

@@ -3,7 +3,7 @@ import { computed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
 import { CountMarks } from "./counting";
-import { copy, cut, entriesOf, operate, paste, takenOut } from "./doing";
+import { copy, cut, entriesOf, operate, paste, takenOut, whenShown } from "./doing";
 import { RowMarks } from "./marks";
 import { Near } from "./near";
 import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
@@ -272,12 +272,12 @@ export function chosenBlocks(): Block[] {
 function keyed(event: KeyboardEvent, rows: Row[]): void {
   if (!(event.target as HTMLElement).classList.contains("count")) return;
   const command = event.ctrlKey || event.metaKey;
-  const blocks = chosenBlocks();
+  const shownThen = (work: () => unknown) => () => whenShown(work); // a key that is pressed twice does not take the next entry
   const act: Record<string, () => unknown> = readOnly.value
     ? (command ? {} : { Enter: () => watched(picked.value!), " ": () => watched(picked.value!) })
     : command
-    ? { c: () => copy(blocks), x: () => cut(blocks), v: () => paste((beat) => moment(tempo.value!, beat), placeFor) }
-    : { Delete: () => remove(blocks), Backspace: () => remove(blocks), Enter: () => (opened.value = true), " ": () => (opened.value = true) };
+    ? { c: shownThen(() => copy(chosenBlocks())), x: shownThen(() => cut(chosenBlocks())), v: shownThen(() => paste((beat) => moment(tempo.value!, beat), placeFor)) }
+    : { Delete: shownThen(() => remove(chosenBlocks())), Backspace: shownThen(() => remove(chosenBlocks())), Enter: open, " ": open };
   const work = act[event.key];
   if (work && picked.value) {
     event.preventDefault();
@@ -285,6 +285,13 @@ function keyed(event: KeyboardEvent, rows: Row[]): void {
     return;
   }
   if (!command && !event.altKey && move(event.key, rows)) event.preventDefault();
+}
+
+/** The form about the chosen count takes the keyboard, also where it was open already while somebody walked over the sheet. */
+function open(): void {
+  walking.value = false;
+  pick(picked.value);
+  opened.value = true;
 }
 
 export async function remove(blocks: Block[]): Promise<void> {

@@ -3,6 +3,7 @@ import { useLayoutEffect, useState } from "preact/hooks";
 import { RunCues } from "./cues";
 import { operate } from "./doing";
 import { blocksBy, state, view } from "./store";
+import { LastSwitch } from "./switched";
 
 type Row = Record<string, any>;
 type Where = "here" | "away" | "other";
@@ -24,6 +25,7 @@ export function WhoIsThere() {
     <div class="who">
       <p class="quiet">For tonight only: the show stays as it is written, and everybody who is there keeps their counts and spots. Everything is looked at again without those who are away, and with the bodies of those who stand in.</p>
       {(away.length > 0 || standIns.length > 0) && <p class="row"><button type="button" onClick={() => void operate({ do: "set-there" }, "Everybody is there.")}>Everybody is there</button></p>}
+      <LastSwitch />
       <h3>Cast</h3>
       {cast.map((row) => person(row, "cast"))}
       {crew.length > 0 && <h3>Crew</h3>}
@@ -56,7 +58,7 @@ function Person({ name, group, where, standIn, stature, children }: { name: stri
   return (
     <section class={`person ${where}`} aria-label={name}>
       <h4>{name}{where === "other" && standIn ? <small> tonight {standIn.name}</small> : ""}</h4>
-      <div class="choice" role="radiogroup" aria-label={`${name} tonight`}>
+      <div class="choice" role="radiogroup" aria-label={`${name} tonight`} onKeyDown={walk}>
         {choices.map(([to, words]) => (
           <label key={to}><input type="radio" name={`tonight ${group} ${name}`} checked={asked === to} onChange={() => void choose(to)} /> {words}</label>
         ))}
@@ -65,6 +67,15 @@ function Person({ name, group, where, standIn, stature, children }: { name: stri
       <ul class="words">{children}</ul>
     </section>
   );
+}
+
+/** The arrows go from one choice to the next without taking it, which Space does: a switch is more than a choice in a form. */
+function walk(event: KeyboardEvent): void {
+  const by = { ArrowLeft: -1, ArrowUp: -1, ArrowRight: 1, ArrowDown: 1 }[event.key];
+  if (!by) return;
+  event.preventDefault();
+  const all = [...(event.currentTarget as HTMLElement).querySelectorAll("input")];
+  all[(all.indexOf(event.target as HTMLInputElement) + by + all.length) % all.length].focus();
 }
 
 function StandIn({ part, group, known, stature }: { part: string; group: "cast" | "crew"; known?: Row; stature?: string }) {

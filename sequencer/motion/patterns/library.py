@@ -42,6 +42,7 @@ _KEYS = {
 }  # fmt: skip
 
 
+_OF_A_HAND = ("law", "set", "stations")
 _RECORDS = {"set", "defaults", "left", "right"}
 _LONGEST_CYCLE = 256.0  # [beats]
 _LISTS = {"stations", "props", "room"}  # whose readers say what is wrong with them
@@ -400,6 +401,12 @@ def _check_record(record: Mapping[str, Any]) -> bool:
         raise ValueError("give either a law, or stations, or left and right with a law each")
     if two and not ("left" in record and "right" in record):
         raise ValueError("give both left and right")
+    if two and "set" in record:
+        raise ValueError("set is said for each hand: write it under left and under right")
+    for side in ("left", "right") if two else ():
+        for key in record[side]:
+            if key not in _OF_A_HAND:
+                raise ValueError(f"{side}: key {key!r} is not known{nearest(key, _OF_A_HAND)}")
     return two
 
 
@@ -435,16 +442,17 @@ def _hand(record: Mapping[str, Any]) -> HandLaw:
     for key in record:
         _check_shape(key, record[key])
     if "stations" in record:
-        return HandLaw(kind=station_kind(record["stations"]), fixed={})
-    kinds = law_kinds()
-    name = record.get("law")
-    if not isinstance(name, str) or name not in kinds:
-        raise ValueError(f"law {name!r} is not known{nearest(str(name), kinds)}")
-    kind = kinds[name]
+        kind, called = station_kind(record["stations"]), "a list of stations"
+    else:
+        kinds = law_kinds()
+        name = record.get("law")
+        if not isinstance(name, str) or name not in kinds:
+            raise ValueError(f"law {name!r} is not known{nearest(str(name), kinds)}")
+        kind, called = kinds[name], f"law {name!r}"
     table = {parameter.name: parameter for parameter in kind.parameters}
     fixed: dict[str, ParameterValue] = {}
     for key, value in record.get("set", {}).items():
         if key not in table:
-            raise ValueError(f"law {name!r} has no parameter {key!r}{nearest(key, table)}")
+            raise ValueError(f"{called} has no parameter {key!r}{nearest(key, table)}")
         fixed[key] = table[key].read(value)
     return HandLaw(kind=kind, fixed=fixed)

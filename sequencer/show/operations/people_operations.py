@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from typing import ClassVar, Literal
 
 from sequencer.show.operations.operation import Operation, RowValues, refusal
-from sequencer.show.operations.rows import keys_set, names_in, rows_put
+from sequencer.show.operations.rows import keys_set, names_in, rows_put, without_nobody
 from sequencer.show.plain_edits import KeyNamed, TakenOut, TextEdit, ValueSet
 from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
@@ -165,7 +165,7 @@ class RemovePerson(Operation):
                 # Nobody dances it any more, or there is no part to be taken.
                 own = place[:-1] if place[-1] in {"who", "for"} else place
                 edits[own] = TakenOut(own)
-        return text.edited(*_outermost(edits))
+        return without_nobody(text.edited(*_outermost(edits)))
 
 
 def _outermost(edits: Mapping[ValuePath, TextEdit]) -> list[TextEdit]:

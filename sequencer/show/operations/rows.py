@@ -78,6 +78,22 @@ def names_in(value: Any) -> list[str]:
     return [" ".join(str(each).split()) for each in (value if isinstance(value, list) else [value])]
 
 
+def without_nobody(text: ShowText) -> ShowText:
+    """The text without a list of tonight's that is empty, and without the heading if nothing is left below it.
+
+    Parameters
+    ----------
+    text : ShowText
+    """
+    tonight = text.value("tonight")
+    if not isinstance(tonight, dict):
+        return text
+    empty = [key for key, value in tonight.items() if value is None or value == []]
+    if len(empty) == len(tonight):
+        return text.edited(TakenOut(("tonight",)))
+    return text.edited(*(TakenOut(("tonight", key)) for key in empty)) if empty else text
+
+
 def cast_names(text: ShowText) -> list[str]:
     """The names of the cast."""
     cast = text.value("cast")

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Any, ClassVar
 
 from sequencer.show.operations.operation import Operation, RowValues
-from sequencer.show.operations.rows import names_in
+from sequencer.show.operations.rows import names_in, without_nobody
 from sequencer.show.plain_edits import RowsIn, TakenOut, ValueSet
 from sequencer.show.show_text import ShowText
 
@@ -73,7 +73,8 @@ class SetThere(Operation):
             return text if text.value("tonight") is None else text.edited(TakenOut(("tonight",)))
         own = _plain(self.name)
         away = [k for k, name in enumerate(_away(text)) if name == own]
-        return _left(text, [k for k, row in enumerate(_stand_ins(text)) if _of(row, own)], away)
+        stand_ins = [k for k, row in enumerate(_stand_ins(text)) if _of(row, own)]
+        return without_nobody(_left(text, stand_ins, away))
 
 
 def _plain(name: str) -> str:

@@ -34,7 +34,8 @@ def test_each_key_that_a_way_offers_is_taken_beside_what_makes_it_one(way):
     assert set(own["required"]) <= set(MADE_BY[way])
     assert "one" in patterns_from({"one": MADE_BY[way]}, patterns())
     for key in own["properties"].keys() - MADE_BY[way].keys():
-        assert "one" in patterns_from({"one": {**MADE_BY[way], key: SAID[key]}}, patterns())
+        said = {"hand_radius": "20 cm"} if (way, key) == ("stations", "set") else SAID[key]
+        assert "one" in patterns_from({"one": {**MADE_BY[way], key: said}}, patterns())
     for key in own["required"]:
         less = {name: value for name, value in MADE_BY[way].items() if name != key}
         with pytest.raises(ValueError, match=r"give (either|both)"):
@@ -54,8 +55,11 @@ def test_each_value_of_a_law_can_be_fixed_and_what_stands_in_the_field_is_what_h
             assert made.right.fixed == {name: one if known.kind == "choice" else known.default}
 
 
-def test_the_values_of_stations_stay_open_and_none_can_be_fixed():
-    assert "set" not in FORM["ways"]["stations"]["properties"]
+def test_the_values_of_stations_stay_open_or_are_fixed():
     for name in FORM["stations"]["properties"]:
-        own = {"stations": CUBE, "defaults": {name: "floor" if name == "plane" else "anticlockwise" if name == "turn" else "0.2"}}  # fmt: skip
-        assert name in {each.name for each in patterns_from({"one": own})["one"].parameters}
+        value = "floor" if name == "plane" else "anticlockwise" if name == "turn" else "0.2"
+        left_open = patterns_from({"one": {"stations": CUBE, "defaults": {name: value}}})["one"]
+        assert name in {each.name for each in left_open.parameters}
+        fixed = patterns_from({"one": {"stations": CUBE, "set": {name: value}}})["one"]
+        assert name not in {each.name for each in fixed.parameters}
+        assert list(fixed.right.fixed) == [name]

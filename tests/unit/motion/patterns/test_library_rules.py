@@ -17,6 +17,9 @@ from sequencer.motion.patterns.parameters import OffsetLimits
 from sequencer.motion.props.prop import PROP_KINDS
 
 BODY = Body(stature=1.7)
+CUBE = [
+    {"hand": 90 * k, "bend": bend, "phase": 180 * (k + 1)} for k, bend in enumerate((90, 0, 90, 180, 90))
+]  # fmt: skip
 BOTH = {"left": {"law": "carry"}, "right": {"law": "orbit", "set": {"ratio": 2}}}
 
 
@@ -91,11 +94,33 @@ def test_no_other_difficulty(difficulty):
         ({"law": "orbit", "room": {"up": "-1"}}, "room: up must be a lowest and"),
         ({"law": "orbit", "room": {"up": [0.0, 0.1], "aside": [0, 1]}}, "room must give across"),
         ({"law": "orbit", "set": {"ratio": 2}, "defaults": {"ratio": 3}}, "no open parameter"),
+        ({**BOTH, "set": {"ratio": 2}}, "set is said for each hand: write it under left and under"),
+        (
+            {**BOTH, "left": {"law": "orbit", "sett": {}}},
+            "left: key 'sett' is not known; did you mean set",
+        ),
+        ({**BOTH, "right": {"law": "orbit", "why": "x"}}, "right: key 'why' is not known"),
+        ({"stations": CUBE, "set": {"ratio": 2}}, "a list of stations has no parameter 'ratio'"),
+        ({"stations": CUBE, "set": {"hand_radius": "9 m"}}, "hand_radius must be"),
     ],
 )
 def test_records_that_are_refused(record, words):
     with pytest.raises(ValueError, match=words):
         own(**record)
+
+
+def test_stations_may_have_values_that_are_fixed_for_good():
+    """The same motion as where the show says the value: what is fixed holds."""
+    fixed, left_open = own(stations=CUBE, set={"hand_radius": "30 cm"}), own(stations=CUBE)
+    assert fixed.right.fixed == {"hand_radius": 0.3}
+    made = [
+        law_for("mine", given, side="right", body=BODY, book={"mine": pattern})
+        for pattern, given in ((fixed, {}), (left_open, {"hand_radius": 0.3}), (left_open, {}))
+    ]
+    assert made[0] == made[1]
+    assert made[0] != made[2]
+    with pytest.raises(ValueError, match="hand_radius"):
+        law_for("mine", {"hand_radius": 0.2}, side="right", body=BODY, book={"mine": fixed})
 
 
 def test_a_room_may_end_at_nought():

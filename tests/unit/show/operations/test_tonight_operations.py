@@ -77,3 +77,18 @@ tonight:
     assert "    - {for: Ivy, name: Oak}    # Oak: allergic\n" in fewer
     assert "    - Birch    # in bed\n" in fewer
     assert "Zed, name" not in fewer
+
+
+def test_nothing_empty_is_left_when_somebody_is_there_again():
+    one_away = apply(SHOW, SetAway(name="Birch"))
+    for left in (
+        one_away,
+        apply(one_away, RemovePerson(group="cast", name="Birch")),
+        apply(SHOW, SetStandIn(part="Ivy", person={"name": "Quin"})),
+    ):
+        assert "tonight" not in apply(apply(left, SetThere(name="Birch")), SetThere(name="Ivy"))
+    assert "tonight" not in apply(one_away, RemovePerson(group="cast", name="Birch"))
+    for empty in ("tonight: {}\n", "tonight: {away: []}\n", "tonight:\n  stand_ins: []\n  away:\n"):
+        assert apply(SHOW + empty, SetThere(name="Birch")).rstrip() == SHOW.rstrip()
+    half = apply(SHOW + "tonight: {stand_ins: [], away: [Birch]}\n", SetThere(name="Ivy"))
+    assert half.rstrip().endswith("tonight: {away: [Birch]}")
