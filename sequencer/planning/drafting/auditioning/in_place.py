@@ -27,7 +27,7 @@ _BESIDE = (
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class PlacedDance:
+class MoveInPlace:
     """A move that is danced from one beat of the song to another."""
 
     move: DraftMove
@@ -47,12 +47,12 @@ def sways(tempo: TempoMap, start: float, end: float) -> bool:
     return tempo.fastest(start, end) > _SWAYS * tempo.slowest(start, end)
 
 
-def strained(dances: Sequence[PlacedDance], laws: MoveLaws, tempo: TempoMap) -> list[str]:
+def strained(dances: Sequence[MoveInPlace], laws: MoveLaws, tempo: TempoMap) -> list[str]:
     """Which limits each of some dances misses, standing still at the tempo of the moment; empty texts where it misses none.
 
     Parameters
     ----------
-    dances : sequence of PlacedDance
+    dances : sequence of MoveInPlace
         Of moves that fly at a steady tempo.
     laws : MoveLaws
     tempo : TempoMap
@@ -83,14 +83,14 @@ def strained(dances: Sequence[PlacedDance], laws: MoveLaws, tempo: TempoMap) -> 
     )
 
 
-def _count(dance: PlacedDance, tempo: TempoMap) -> TempoMap:
+def _count(dance: MoveInPlace, tempo: TempoMap) -> TempoMap:
     """The beats of a dance, counted from the whole beat at or before its start; before and after them the nearest tempo continues."""
     first = floor(dance.start)
     times = tempo.seconds_from_beats(np.arange(first, ceil(dance.end) + 1))
     return TempoMap(times - times[0])
 
 
-def _strained(dance: PlacedDance, laws: MoveLaws, count: TempoMap) -> str:
+def _strained(dance: MoveInPlace, laws: MoveLaws, count: TempoMap) -> str:
     """What strains a hand: the move goes on for some beats before and behind, so that it is eased as it is between others."""
     danced, posture = laws.of(dance.move)
     start, beats = dance.start % 1, dance.end - dance.start

@@ -13,7 +13,7 @@ from sequencer.planning.drafting.auditioning import in_place
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
 from sequencer.planning.drafting.auditioning.flights import grounded
 from sequencer.planning.drafting.auditioning.from_rest import EdgeDance, stranded
-from sequencer.planning.drafting.auditioning.in_place import PlacedDance, sways
+from sequencer.planning.drafting.auditioning.in_place import MoveInPlace, sways
 from sequencer.planning.drafting.auditioning.passages import (
     LINK_LENGTHS,
     MovePassage,
@@ -400,7 +400,7 @@ class SlotLinks:
         if (k, move) not in self._in_place and self.tempo is not None:
             slot, way = self.slots[k], self.cast.ways[k]
             end = slot.end - next(iter(self.link_costs(k)), 0)
-            dance = PlacedDance(move=self.cast.moves[move], start=slot.start, end=end)
+            dance = MoveInPlace(move=self.cast.moves[move], start=slot.start, end=end)
             first = next(n for n in self._in_turn() if self._dances(n, way))
             said = in_place.strained([dance], self.cast.laws[first][way], self.tempo)
             self._in_place[k, move] = bool(said[0])

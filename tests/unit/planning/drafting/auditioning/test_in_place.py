@@ -5,7 +5,7 @@ import pytest
 
 from sequencer.planning.drafting.auditioning.candidates import DraftMove
 from sequencer.planning.drafting.auditioning.flights import grounded
-from sequencer.planning.drafting.auditioning.in_place import PlacedDance, strained, sways
+from sequencer.planning.drafting.auditioning.in_place import MoveInPlace, strained, sways
 from sequencer.planning.drafting.auditioning.passages import MoveLaws
 from sequencer.planning.drafting.costing.auditions import _stages
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
@@ -37,7 +37,7 @@ def _poi():
 
 def dances(start, end):
     return [
-        PlacedDance(
+        MoveInPlace(
             move=DraftMove(
                 pattern=name, timing="together", direction="same", cycle=cycle, usual=False
             ),

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from sequencer.findings import Finding
-from sequencer.planning.drafting.finishing.cuts import cut
+from sequencer.planning.drafting.finishing.cuts import cut, to_leave
 from sequencer.timing.tempo import TempoMap
 from tests.unit.planning.drafting.costing.test_setting import moves, setting, slot
 
@@ -127,3 +127,11 @@ def test_a_pattern_that_is_given_up_stays_where_a_routine_stands_with_it():
     for move in (0, 1):
         cut(one, (2, move, 2), SHOW, [finding(16.0, 30.0)], stands=(2, 3, 2))
     assert one.forbidden == {(1, 0), (1, 1)}
+
+
+def test_room_is_left_for_lighting_and_none_because_somebody_holds_a_lit_prop_still():
+    """Left open, a stretch in which somebody is lit would be held still too, and more of it each time."""
+    one = setting(SLOTS)
+    lighting = finding(17.0, 20.0, code="lit-while-spinning")
+    assert to_leave(one, SHOW, [lighting]) == [(17.0, 21.0)]
+    assert to_leave(one, SHOW, [finding(17.0, 20.0, code="hanging-lit")]) == []
