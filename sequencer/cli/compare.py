@@ -19,7 +19,7 @@ from sequencer.cli.progress_line import ProgressLine
 def compare(old: Path, new: Path, as_json: bool) -> None:
     """Print what changed from the show file OLD to the show file NEW, eight by eight.
 
-    Moves that are put, gone, moved, stretched or danced otherwise, by whom; spots and walks, by how much; then cast, props,
+    Moves that are put, gone, moved, stretched or danced differently, by whom; spots and walks, by how much; then cast, props,
     place, fire, crew and the count; last in which comments and spellings the files differ. Nothing that differs is left out.
     Findings are compared too where `sequencer check` has looked at both files as they stand. A show that cannot be danced as it
     is written is compared entry by entry.

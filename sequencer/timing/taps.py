@@ -27,6 +27,7 @@ _TIMES = ("time", "seconds", "second", "beat", "beats", "onset", "s")
 _PLACES = ("place", "downbeat", "number", "label", "position", "bar")
 _LARGEST = 4_000_000  # bytes of such a file
 _LATEST = 1e6  # [s] no track lasts for eleven days
+_MOST_DIGITS = 20  # of a number in a message
 _CLOSEST = 0.12  # [s] two taps closer than this are one bouncing finger
 _MIDI = {".mid", ".midi", ".smf"}
 _MOST_BEATS = 100_000  # of a song: over five hours at 300 beats a minute
@@ -154,7 +155,8 @@ def _refuse_two_ways(path: Path, rows: list[tuple[int, list[str]]]) -> None:
     for _, cells in rows:
         if len(cells) != 2 or not cells[1].isdecimal() or not re.fullmatch(r"(\d+:)?\d+", cells[0]):
             return
-    line, (first, second) = rows[0]
+    line, cells = rows[0]
+    first, second = (_brief(cell) for cell in cells)
     raise InputError(
         "taps-two-ways",
         Place(str(path), line, 1),
@@ -162,6 +164,11 @@ def _refuse_two_ways(path: Path, rows: list[tuple[int, list[str]]]) -> None:
         f"column {second}",
         f"write {first}.{second}, or separate the columns with a semicolon: {first};{second}",
     )
+
+
+def _brief(number: str) -> str:
+    """A number as it is written, or its beginning where nobody would write so many digits."""
+    return number if len(number) <= _MOST_DIGITS else f"{number[:_MOST_DIGITS]}…"
 
 
 def _seconds(text: str) -> float | None:
@@ -181,11 +188,14 @@ def _is_first(text: str) -> bool:
 
 def _from_midi(path: Path, content: bytes) -> Corrections:
     import mido
+    from mido.midifiles.meta import KeySignatureError
 
     try:
         file = mido.MidiFile(file=io.BytesIO(content))
         events = [(tick, m) for track in file.tracks for tick, m in _ticked(track)]
-    except (OSError, EOFError, ValueError, KeyError, IndexError, TypeError) as error:
+    except (
+        OSError, EOFError, ValueError, KeyError, IndexError, TypeError, KeySignatureError
+    ) as error:  # fmt: skip
         raise _unusable_midi(
             path,
             "this MIDI file cannot be read",

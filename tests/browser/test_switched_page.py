@@ -58,7 +58,7 @@ def test_what_falls_out_who_leads_which_jobs_are_open_and_what_the_checks_say(fl
         page.keyboard.press("Space")
         planner.waits_for("Ash is away. 2 moves fall out")
         page.wait_for_function(
-            "() => document.querySelector('.top [role=status]').innerText.startsWith('Ash is away. 2 moves fall out, 2 canons or mirrors are led otherwise')"
+            "() => document.querySelector('.top [role=status]').innerText.startsWith('Ash is away. 2 moves fall out, 2 canons or mirrors have another lead or side')"
         )
         page.locator(".came li").first.wait_for()
         lines = listed(page)

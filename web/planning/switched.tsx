@@ -15,8 +15,8 @@ interface Found { unknown: string[]; changes: FoundChange[]; same: number; unsee
 interface Switched { revision: number; now: number; parts: Part[]; stands: Stand[]; changes: Change[]; together: Together[]; jobs: Job[]; findings: Found | null }
 
 const counted = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
-const CHANGED = { out: ["falls out", "fall out"], back: ["comes back", "come back"], otherwise: ["is danced otherwise", "are danced otherwise"] };
-const CAME = { new: "New", gone: "Gone", changed: "Otherwise" };
+const CHANGED = { out: ["falls out", "fall out"], back: ["comes back", "come back"], otherwise: ["is danced differently", "are danced differently"] };
+const CAME = { new: "New", gone: "Gone", changed: "Changed" };
 
 /** What the last switch changed, asked for anew when the show or what the checks say of it is another one. */
 function useSwitched(): { now: Switched | null; why: string } {
@@ -72,8 +72,8 @@ function summary({ changes, together, jobs }: Switched): string {
   const said = [
     moves("out") && `${counted(moves("out"), "move")} ${moves("out") === 1 ? "falls" : "fall"} out`,
     moves("back") && `${counted(moves("back"), "move")} ${moves("back") === 1 ? "comes" : "come"} back`,
-    moves("otherwise") && `${counted(moves("otherwise"), "move")} ${moves("otherwise") === 1 ? "is" : "are"} danced otherwise`,
-    together.length && (together.length === 1 ? `1 ${together[0].kind} is led otherwise` : `${together.length} canons or mirrors are led otherwise`),
+    moves("otherwise") && `${counted(moves("otherwise"), "move")} ${moves("otherwise") === 1 ? "is" : "are"} danced differently`,
+    together.length && (together.length === 1 ? `1 ${together[0].kind} has another lead or side` : `${together.length} canons or mirrors have another lead or side`),
     open && `${counted(open, "job")} ${open === 1 ? "is" : "are"} open`,
     filled && `${counted(filled, "job")} ${filled === 1 ? "is" : "are"} filled again`,
   ].filter(Boolean);
@@ -180,6 +180,6 @@ function Looked({ found, looked, current }: { found: Found | null; looked: Check
 function cameAndWent({ changes, same, unknown }: Found): string {
   if (unknown.length) return unknown.join("; ");
   const many = (kind: FoundChange["kind"]) => changes.filter((each) => each.kind === kind).length;
-  const said = (["new", "gone", "changed"] as const).filter(many).map((kind) => `${many(kind)} ${kind === "changed" ? "told otherwise" : kind}`);
+  const said = (["new", "gone", "changed"] as const).filter(many).map((kind) => `${many(kind)} ${kind}`);
   return `Findings: ${said.length ? said.join(", ") : "none new, none gone"}, ${same} as before`;
 }

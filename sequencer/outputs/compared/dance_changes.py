@@ -1,4 +1,4 @@
-"""What is danced now and was danced before, performer by performer: put, gone, moved, stretched, danced otherwise."""
+"""What is danced now and was danced before, performer by performer: put, gone, moved, stretched, danced differently."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace

@@ -74,7 +74,7 @@ class SectionOfPart:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PartChange:
-    """What falls out of a part, comes back, or is danced otherwise by whoever takes it."""
+    """What falls out of a part, comes back, or is danced differently by whoever takes it."""
 
     part: str
     kind: Literal["out", "back", "otherwise"]

@@ -54,6 +54,12 @@ def test_a_comma_that_may_part_columns_is_refused_and_both_readings_are_named(tm
     assert (caught.value.code, caught.value.place.line) == ("taps-two-ways", 1)
 
 
+def test_a_number_of_thousands_of_digits_is_named_by_its_beginning(tmp_path):
+    with pytest.raises(InputError, match="the time 0.9{20}… or as") as caught:
+        given_count(written(tmp_path, f"0,{'9' * 5000}\n" * 4))
+    assert len(str(caught.value)) < 400
+
+
 def test_whole_seconds_with_a_second_column_are_read_where_one_row_shows_it(tmp_path):
     count = given_count(written(tmp_path, "1,1\n2.5,2\n4,1\n5.5,2\n"))
 

@@ -238,6 +238,7 @@ def headed(tmp_path, division, signature=b"", delta=b"\x60", notes=40):
         (96, b"\x00\xff\x58\x04\x04\xff\x18\x08", "more than a million"),
         (96, b"\x00\xff\x58\x04\x04\x07\x18\x08", "signature of 4 over 128"),
         (96, b"\x00\xff\x51\x03\x00\x00\x00", "tempo of no time"),
+        (96, b"\x00\xff\x59\x02\xfd\x07", "cannot be read"),  # a key of three flats in no mode
     ],
 )
 def test_heads_and_signatures_that_count_nothing_are_refused(tmp_path, division, signature, says):
