@@ -55,7 +55,7 @@ def test_a_comma_that_may_part_columns_is_refused_and_both_readings_are_named(tm
 
 
 def test_a_number_of_thousands_of_digits_is_named_by_its_beginning(tmp_path):
-    with pytest.raises(InputError, match="the time 0.9{20}… or as") as caught:
+    with pytest.raises(InputError, match=r"the time 0.9{20}… or as") as caught:
         given_count(written(tmp_path, f"0,{'9' * 5000}\n" * 4))
     assert len(str(caught.value)) < 400
 
