@@ -13,7 +13,7 @@ from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.findings import Finding
 from sequencer.staging.staged import Staged
 
-Told = Callable[[Sequence[Finding]], bool]
+CanMend = Callable[[Sequence[Finding]], bool]
 
 
 class FlownInTurn:
@@ -29,7 +29,7 @@ class FlownInTurn:
         self._base = base
         self._at_fault = Counter[str]()
 
-    def faults(self, show: Staged, counts: Told) -> list[Finding]:
+    def faults(self, show: Staged, counts: CanMend) -> list[Finding]:
         """What cannot be flown of the first performer of whom anything cannot: links first, then what strains a hand in its place, then touches.
 
         Parameters
