@@ -8,14 +8,14 @@ import gc
 
 
 def make_ready() -> None:
-    """Load what flights need, and collect garbage; takes a moment, the first time a third of a second."""
-    from sequencer.motion.flown.band_equations import band_functions
+    """Load what flights need, and collect garbage; takes a moment, the first time half a second."""
+    import scipy.linalg  # noqa: F401  # loaded late elsewhere: an edit may be the first to need it
+
     from sequencer.motion.flown.compiled import solver
     from sequencer.motion.flown.small_code import small_code
 
     solver()
     small_code()
-    band_functions()
     gc.unfreeze()
     gc.collect()
     gc.freeze()

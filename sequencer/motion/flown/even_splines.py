@@ -16,7 +16,6 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.motion.flown.band_equations import band_functions
 from sequencer.motion.flown.small_code import SmallCode, address, small_code_for
 
 DEGREE = 5
@@ -360,13 +359,15 @@ def between(
     -----
     Source: interpolation with derivatives at the ends, de Boor chapter XIII; solved as a band. Exact to rounding.
     """
+    from scipy.linalg.lapack import dgbtrs
+
     load: Floats = np.zeros((len(points) + DEGREE - 1, 3), order="F")
     load[0], load[1], load[-1], load[-2] = first[0], first[1], last[0], last[1]
     load[2:-2] = points
     if not np.isfinite(load).all():
         raise ValueError("a spline through what is no number")
     band, pivots = _factored(len(points), step)
-    solved, failed = band_functions().dgbtrs(band, _HALF, _HALF, load, pivots, overwrite_b=True)
+    solved, failed = dgbtrs(band, _HALF, _HALF, load, pivots, overwrite_b=True)
     if failed:
         raise ValueError(f"the spline's equations cannot be solved ({failed})")
     return EvenSpline(start=start, step=step, coefficients=np.ascontiguousarray(solved))
@@ -378,6 +379,8 @@ _HALF = DEGREE - 1  # diagonals on either side
 @lru_cache(maxsize=32)
 def _factored(points: int, step: float) -> tuple[Floats, Ints]:
     """The equations of `between`, factored: the same for every curve over as many knots."""
+    from scipy.linalg.lapack import dgbtrf
+
     count = points + DEGREE - 1
     rows = [pieces(np.zeros(1), order)[0, :DEGREE] / step**order for order in range(3)]
     band: Floats = np.zeros((3 * _HALF + 1, count))  # with room for what comes of the pivots
@@ -386,7 +389,7 @@ def _factored(points: int, step: float) -> tuple[Floats, Ints]:
     knot_of = np.array([0, 0, *range(points), points - 1, points - 1])
     columns = knot_of[:, None] + np.arange(DEGREE)
     band[2 * _HALF + np.arange(count)[:, None] - columns, columns] = np.stack(rows)[order_of]
-    found, pivots, failed = band_functions().dgbtrf(band, _HALF, _HALF)
+    found, pivots, failed = dgbtrf(band, _HALF, _HALF)
     if failed:
         raise ValueError(f"the spline's equations cannot be solved ({failed})")
     return found, pivots
