@@ -16,6 +16,7 @@ interface Switched { revision: number; now: number; parts: Part[]; stands: Stand
 
 const counted = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
 const CHANGED = { out: ["falls out", "fall out"], back: ["comes back", "come back"], otherwise: ["is danced differently", "are danced differently"] };
+const SHORT = 6; // lines that stand open: whoever is there is switched below them
 const CAME = { new: "New", gone: "Gone", changed: "Changed" };
 
 /** What the last switch changed, asked for anew when the show or what the checks say of it is another one. */
@@ -99,7 +100,7 @@ function Danced({ changes }: { changes: Change[] }) {
     <>
       <h4>What is danced</h4>
       {changes.map((each) => (
-        <details key={`${each.part} ${each.kind}`} class="inner" open={changes.length < 3}>
+        <details key={`${each.part} ${each.kind}`} class="inner" open={changes.reduce((sum, one) => sum + one.moves, 0) <= SHORT}>
           <summary>{each.part}’s part: {counted(each.moves, "move")} {CHANGED[each.kind][each.moves === 1 ? 0 : 1]}</summary>
           {each.sections.map((section, k) => (
             <div key={k}>
@@ -117,10 +118,10 @@ function Led({ together }: { together: Together[] }) {
   if (!together.length) return null;
   const there = view.value?.cast.map((each) => each.name) ?? [];
   return (
-    <>
-      <h4>Canons and mirrors</h4>
+    <details class="inner" open={together.length <= SHORT}>
+      <summary>Canons and mirrors</summary>
       <ul>{together.map((each, k) => <li key={k}><When position={each.position} second={each.second} who={there} /> the {each.kind} of {each.title}: {each.words}</li>)}</ul>
-    </>
+    </details>
   );
 }
 
