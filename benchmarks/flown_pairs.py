@@ -18,7 +18,11 @@ from sequencer.motion.trajectories.flown_links import (
     StateAt,
     flown_link,
 )
-from sequencer.motion.trajectories.head_states import HeadState, hanging, state_in
+
+try:
+    from sequencer.motion.trajectories.head_states import HeadState, hanging, state_in
+except ImportError:  # of an older version, which is compared with this one
+    from sequencer.motion.trajectories.flown_links import HeadState, hanging, state_in
 from sequencer.motion.trajectories.rests import rest
 from sequencer.outputs.patterns.one_pattern import one_pattern
 

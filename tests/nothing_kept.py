@@ -6,6 +6,7 @@ import pytest
 
 from sequencer import kept
 from sequencer.motion.fitting import kept_fits, search
+from sequencer.motion.flown import optimum
 from sequencer.motion.trajectories import flown_links
 
 
@@ -30,6 +31,7 @@ def nothing_kept():
         patch.setattr(kept, "_RECENT", {})
         patch.setattr(kept, "_DIGESTS", {})
         patch.setattr(search, "_KEPT", {})
+        patch.setattr(optimum, "_FRAMES", {})
         patch.setattr(flown_links, "_FLEW", {})
         patch.setattr(kept_fits, "load", lambda _question: None)
         yield

@@ -29,7 +29,7 @@ MOST_FLIGHTS_CAUSES = 6  # the same of what cannot be flown: its trials take lon
 NOT_TONIGHT = "No mends were sought: they would change the show for everybody, and not everybody is there tonight."
 LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
 TOO_LARGE = (
-    "In so large a show each change takes long to try: no mends were sought for {}, which are less urgent than the others. "
+    "In so large a show each change takes long to try: not all mends were tried for {}, which are less urgent than the others. "
     "Mend those first, then check again."
 )
 _CHECKED = 0.8  # of the progress

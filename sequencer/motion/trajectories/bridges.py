@@ -49,8 +49,8 @@ def _exact(beat: float) -> bool:
 def _by_objects(content: Sequence[Any]) -> Hashable | None:
     """A key that contents share only if their numbers and limits are the same, and all else the same objects.
 
-    None if another package's law is among them: of what it does nothing is known. Whoever keeps the key holds the
-    content, so that the objects' ids stay their own.
+    None if another package's law is among them by itself: of what it does nothing is known. Whoever keeps the key holds
+    the content, so that the objects' ids stay their own.
     """
     if any(type(each).__module__.partition(".")[0] not in _OURS for each in content):
         return None

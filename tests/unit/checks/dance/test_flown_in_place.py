@@ -13,6 +13,7 @@ from sequencer.findings import Figure, Finding
 from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand
 from sequencer.staging.flown_strains import Strain
+from tests.nothing_kept import nothing_kept
 from tests.unit.checks.dance.solo import stage
 
 SPIN = "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8, timing: together}\n"
@@ -232,3 +233,21 @@ def test_hands_that_overlap_are_looked_at_together_where_they_do(monkeypatch):
     assert [(each.hands, each.start, each.end) for each in module.touching(show)] == [
         (("left", "right"), show.seconds(5.5), show.seconds(8.0))
     ]
+
+
+def test_how_deep_props_go_is_measured_after_it_was_asked_whether_they_do(monkeypatch):
+    """What is answered by "deep enough" is no measured depth."""
+    show = stage(SPIN)
+    (dancer,) = show.dancers
+    hands = {
+        "left": through((-0.5, 0.0, 1.2), (0.0, 0.0, 1.2)),
+        "right": through((0.3, 0.3, 1.2), (0.1, 0.0, 1.2)),
+    }
+    flown = replace(show, dancers=(replace(dancer, trajectories=hands),))
+    monkeypatch.setattr(module, "flown_show", lambda _show: SimpleNamespace(staged=flown))
+    with nothing_kept():
+        new = module.own_gaps(replace(show), flown.dancers[0])
+    with nothing_kept():
+        assert list(module.first_touch(replace(show)))
+        after = module.own_gaps(replace(show), flown.dancers[0])
+    assert repr(after) == repr(new)  # where there is no gap its place is no number

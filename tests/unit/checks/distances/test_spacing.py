@@ -85,3 +85,21 @@ def test_another_requirement_and_another_end_are_other_questions(dance):
         assert "0.60 m is required" in finding.message
         _, (short,) = told(cast, 40.0)
         assert short.end == 40.0
+
+
+def test_a_conflict_that_begins_within_a_slice_is_known_by_that_slice_too(dance):
+    """Bo comes within reach after the slice has begun; a step nearer of Ada's lies between that and the slice's end."""
+    come = Move(start=18.0, end=22.0, place=(BESIDE, 8), facing=0)
+    away = Move(start=92.0, end=94.0, place=(BESIDE + 4, 8), facing=0)
+    bo = dance.dancer("Bo", (BESIDE + 4, 8), sides=(), moves=(come, away))
+    plain, changed = (
+        dance.dancer("Ada", (0, 8), moves=moves, sides=()) for moves in ((), step(23.0, (0.15, 8)))
+    )
+    with nothing_kept():
+        new = told([changed, bo], 128.0)
+    with nothing_kept():
+        before, after = told([plain, bo], 128.0), told([changed, bo], 128.0)
+    assert after == new
+    (_, (old,)), (_, (now,)) = before, after
+    assert 18.0 < old.start < 22.0
+    assert now.distance < old.distance - 0.1

@@ -207,3 +207,18 @@ def test_how_far_a_place_is_off_is_looked_up_after_another_dance_there(dance, mo
     with nothing_kept():
         fresh = met([dance.dancer(tether=0.6, **walk)], post, "envelope")
     assert (again.distance, again.at) == (fresh.distance, fresh.at)
+
+
+def test_places_are_known_by_the_cells_that_they_are_of(dance):
+    """Somebody who stands still, over fewer beats: the last slice begins alike and has fewer cells."""
+    ada = dance.dancer(place=(0, 3))
+    post = Post(name="north", at=(1.5, 3.0)).prisms
+
+    def apart(end):
+        return fixtures._Kernel([ada], cells([ada], 0, end), post, "place").apart()
+
+    with nothing_kept():
+        fresh = apart(24)
+    with nothing_kept():
+        apart(32)
+        assert_allclose(apart(24), fresh, rtol=0, atol=0)

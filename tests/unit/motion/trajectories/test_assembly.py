@@ -7,6 +7,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer import kept
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.kept import content_key
@@ -252,3 +253,19 @@ def test_a_link_of_another_packages_law_is_never_known_by_its_objects():
 
     assert bridges._by_objects((LAWS["left"], 2.0)) is not None
     assert bridges._by_objects((Strange(), 2.0)) is None
+
+
+def test_what_is_known_by_an_object_holds_it():
+    """Else its id could become that of another, which would be taken for it."""
+    with nothing_kept():
+        body, prop = Body(stature=1.63), Prop(length=0.47, mass=0.2, wick_radius=0.05)
+        room = hand_space_of(body, "right", prop)
+        assert hand_space_of(body, "right", prop) is room
+        assembled([blocks("extension", start=8.0)["right"]], rest("right", BODY, POI), space=room)
+        (held,) = (each for each, _ in kept._RECENT["hand spaces"].values())
+        assert held[0] is body
+        assert held[1] is prop
+        laws = [content[0] for content, _ in kept._RECENT["bridges of objects"].values()]
+        assert laws
+        for key, (content, _) in kept._RECENT["bridges of objects"].items():
+            assert key == bridges._by_objects(content)

@@ -22,12 +22,12 @@ SLOTS = tuple(
 MOVE = DraftMove(pattern="extension", timing="split", direction="same", cycle=2.0, usual=True)
 
 
-def links(*who):
-    """Of slots that are danced by Ash, Bo, or both, as "A", "B", "AB" say."""
+def links(*who, cast="AB"):
+    """Of slots that are danced by Ash, Bo, or both, as "A", "B", "AB" say; or by others of a cast."""
     ways = tuple(dict.fromkeys(who))
     laws = tuple(
         tuple(SimpleNamespace(name=name, way=way, dances=name in way) for way in ways)
-        for name in "AB"
+        for name in cast
     )
     return SlotLinks(
         slots=SLOTS[: len(who)],
@@ -66,6 +66,28 @@ def test_a_passage_is_tried_and_a_join_asked_of_those_who_dance_both(monkeypatch
     assert asked == [("A", "A", True)]
     assert own.joins(0, 1).tolist() == [[True]]
     assert own.joins(1, 2).tolist() == [[False]]  # Bo does not join
+
+
+def test_of_a_large_group_three_try_a_passage(monkeypatch):
+    """In turn, as long as nobody has anything against it; whoever refused one is asked first the next time."""
+    asked = []
+
+    def tried(passages, first, _second, _tempos, *, fly):
+        asked.append(first.name)
+        return ["too fast" if first.name == "B" else "" for _ in passages]
+
+    monkeypatch.setattr(slot_links, "tried", tried)
+    own = links("ABCDE", "ABCDE", cast="ABCDE")
+    passage = (0, 14.0, 2, 0, *own.ways(0, 1))
+    assert own.tried([passage]) == ["too fast"]
+    assert asked == ["A", "B"]
+    asked.clear()
+    assert own.tried([passage]) == ["too fast"]
+    assert asked == ["B"]
+    asked.clear()
+    others = links("ACDE", "ACDE", cast="ACDE")
+    assert others.tried([(0, 14.0, 2, 0, *others.ways(0, 1))]) == [""]
+    assert asked == ["A", "C", "D"]
 
 
 def test_out_of_rest_begin_only_those_who_were_off(monkeypatch):
