@@ -7,6 +7,7 @@ from typing import Any
 from sequencer.checks.check import Check
 from sequencer.checks.dance import as_flown, feasible
 from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT
+from sequencer.checks.fire.hanging_lit import HANGING
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import checks
 from sequencer.checks.suite import outcome_as_flown
@@ -21,9 +22,6 @@ _NEAR_SLOT = 4.0  # [beats] from a slot: a link into or out of rest belongs to i
 _AS_DRAWN = ("joins", "feasible", "walks", "accents")  # checks of the dance that need no flight
 _IN_MOTION = (*_AS_DRAWN, "as-flown", "distances", "let-go")  # checks that come first
 _OF_TIMES = ("handling", "burning-time")  # checks of when somebody dances, whatever it is
-_HELD_STILL = (
-    "hanging-lit"  # of them, what says that somebody should dance: nothing is left open for it
-)
 _ALWAYS = 16.0  # [beats] before and after all that is danced
 _LEFT = 4.0  # [beats] left open at least where dancing is in the way of lighting or putting out
 
@@ -213,11 +211,14 @@ def _told_at(setting: Setting, show: Staged, start: float, end: float | None) ->
 def to_leave(
     setting: Setting, show: Staged, faults: Sequence[Finding]
 ) -> list[tuple[float, float]]:
-    """From when to when nobody may dance, whatever it is [beats]: while somebody is lit or put out."""
+    """From when to when nobody may dance, whatever it is [beats]: while somebody is lit or put out.
+
+    Nothing is left open because a lit prop is held still: that says that somebody should dance.
+    """
     codes = {code for check in checks() if check.name in _OF_TIMES for code in check.codes}
     spans = []
     for finding in faults:
-        if finding.code not in codes or finding.code == _HELD_STILL or finding.start is None:
+        if finding.code not in codes or finding.code == HANGING or finding.start is None:
             continue
         start = float(show.tempo.beats_from_seconds(finding.start))
         end = start if finding.end is None else float(show.tempo.beats_from_seconds(finding.end))
