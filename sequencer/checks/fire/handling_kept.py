@@ -10,7 +10,7 @@ from sequencer.checks.check import Check
 from sequencer.checks.fire.busy import Busy, beat_after, beat_before, busy_spans, during
 from sequencer.checks.fire.handlers import handler_findings
 from sequencer.checks.fire.handling_places import place_findings
-from sequencer.checks.fire.hanging_lit import hanging_findings
+from sequencer.checks.fire.hanging_lit import HANGING, hanging_findings
 from sequencer.checks.fire.records import PROGRESS, night_finding
 from sequencer.checks.fire.relights import relight_findings
 from sequencer.checks.outcome import Outcome
@@ -211,7 +211,7 @@ CHECK = Check(
     name="handling",
     run=handling,
     codes={
-        "hanging-lit": ("stop", "warn"),
+        HANGING: ("stop", "warn"),
         "lighter-in-reach": ("stop",),
         "lighter-unfit": ("stop",),
         "lighting-place": ("stop", "warn"),

@@ -41,6 +41,7 @@ from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_at_rest
 from sequencer.timing.position import moment_words
 
+HANGING = "hanging-lit"
 IN_FLAME = 100e3  # [W/m²] within a flame; from memory
 _NEAREST = 0.1  # [m] closer than this the point source does not apply
 _EXACT = 1e-6  # [s]
@@ -256,7 +257,7 @@ def _finding(show: Staged, group: Sequence["_Held"]) -> Finding:
     glow = "Point source: US NRC, NUREG-1805 sheet 05.1 [C17; read]"
     model = "100 kW/m² in a flame: from memory" if first.worst.touches else glow
     return Finding(
-        code="hanging-lit",
+        code=HANGING,
         severity="stop" if first.hurts else "warn",
         who=names,
         start=still.start,

@@ -12,7 +12,6 @@ from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting.auditioning.candidates import DraftMove
 from sequencer.planning.drafting.costing.auditions import setting_for
-from sequencer.planning.drafting.costing.refusal import narrowest
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.earlier_draft import another_than, standing, standing_picks
@@ -29,10 +28,10 @@ from sequencer.planning.drafting.finishing.cuts import (
 )
 from sequencer.planning.drafting.finishing.draft_entries import rows_of
 from sequencer.planning.drafting.finishing.in_turn import FlownInTurn
+from sequencer.planning.drafting.finishing.not_clean import NOT_CLEAN, not_clean
 from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
 from sequencer.planning.drafting.finishing.slot_dances import slot_dances
 from sequencer.planning.drafting.finishing.support import Support, supported
-from sequencer.planning.drafting.finishing.walk_faults import walk_at_fault
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.gaps.on_stage import dances_in_words
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
@@ -53,7 +52,6 @@ _MOST_FLOWN = 8  # checks that find what cannot be flown, before that is left an
 _MOST_CHECKS = 30  # of the whole, from one start
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
 _MOST_SIZINGS = 3  # of what returns, before it is as large each time
-_NOT_CLEAN = "no-clean-draft"
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search
 
 
@@ -195,7 +193,7 @@ class _Drafting:
             try:
                 draft = self._round()
             except InputError as error:
-                if error.code != _NOT_CLEAN or not self._group.late:
+                if error.code != NOT_CLEAN or not self._group.late:
                     raise
                 self._staggers = False  # all together is easier
                 continue
@@ -286,10 +284,14 @@ class _Drafting:
 
     def _must_leave(self, whole: "_Whole") -> bool:
         """Whether something must stay open, since whatever is danced there is in the way; it is noted."""
-        left = [] if whole.of_one else to_leave(whole.setting, whole.show, whole.faults)
-        if left:
-            self.ground = replace(self.ground, left=(*self.ground.left, *left))
-        return bool(left)
+        if whole.of_one:
+            return False
+        names, off = self.ground.names, self._group.off
+        left = to_leave(whole.setting, whole.show, whole.faults, names, off)
+        more = [each for each in left if each not in self.ground.left]
+        if more:
+            self.ground = replace(self.ground, left=(*self.ground.left, *more))
+        return bool(more)
 
     @property
     def _most_flown(self) -> int:
@@ -482,7 +484,7 @@ class _Drafting:
             unmet=(*setting.unmet(chosen.picks), *ground.stops_left_out()),
             left_open=ground.left_open(),
             on_and_off=dances_in_words(
-                setting.slots, ground.names, ground.away, ground.base.position
+                setting.slots, self._group.off, ground.names, ground.away, ground.base.position
             ),
             follows=follows(setting.loudness, [setting.cast.heard[k].size for k in at]),
             most=most_by_material(setting),
@@ -492,20 +494,4 @@ class _Drafting:
         return draft, show
 
     def _not_clean(self, finding: Finding | None) -> InputError:
-        what = "no routine was found that passes the checks"
-        if finding and (walk := walk_at_fault(self.ground.base, self._before, finding)):
-            coming, known = walk
-            return self.ground.fault(
-                _NOT_CLEAN, ("entrances",),
-                f"{what}; as {coming.who} {coming.words} there is this without any dance too: {known.message}",
-                "move the entrance, or give another side",
-            )  # fmt: skip
-        if finding is not None:
-            at = f" at {finding.position}" if finding.position else ""
-            what += f": {finding.message}{at}"
-        narrow = narrowest(self._setting, self.ground.base.position) if self._setting else ""
-        what += f"; {narrow}" if narrow else ""
-        return self.ground.fault(
-            _NOT_CLEAN, ("timeline",), what,
-            "add patterns under `repertoire`, `known`, raise `level`, or take a wish out",
-        )  # fmt: skip
+        return not_clean(self.ground, self._before, self._setting, finding)

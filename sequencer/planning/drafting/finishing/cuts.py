@@ -1,17 +1,19 @@
 """What the checks find on a drafted routine, and what is forbidden because of it."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
 from sequencer.checks.check import Check
 from sequencer.checks.dance import as_flown, feasible
 from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT
+from sequencer.checks.fire.hanging_lit import HANGING
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import checks
 from sequencer.checks.suite import outcome_as_flown
 from sequencer.findings import Finding
 from sequencer.planning.drafting.costing.setting import Setting
+from sequencer.planning.drafting.gaps.on_stage import LeftOpen
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Staged
@@ -21,9 +23,6 @@ _NEAR_SLOT = 4.0  # [beats] from a slot: a link into or out of rest belongs to i
 _AS_DRAWN = ("joins", "feasible", "walks", "accents")  # checks of the dance that need no flight
 _IN_MOTION = (*_AS_DRAWN, "as-flown", "distances", "let-go")  # checks that come first
 _OF_TIMES = ("handling", "burning-time")  # checks of when somebody dances, whatever it is
-_HELD_STILL = (
-    "hanging-lit"  # of them, what says that somebody should dance: nothing is left open for it
-)
 _ALWAYS = 16.0  # [beats] before and after all that is danced
 _LEFT = 4.0  # [beats] left open at least where dancing is in the way of lighting or putting out
 
@@ -210,23 +209,61 @@ def _told_at(setting: Setting, show: Staged, start: float, end: float | None) ->
     return middle if inside else first
 
 
+def is_of_times(finding: Finding) -> bool:
+    """Whether a finding is about when somebody dances, whatever it is: about the fire."""
+    return any(finding.code in check.codes for check in checks() if check.name in _OF_TIMES)
+
+
 def to_leave(
-    setting: Setting, show: Staged, faults: Sequence[Finding]
-) -> list[tuple[float, float]]:
-    """From when to when nobody may dance, whatever it is [beats]: while somebody is lit or put out."""
-    codes = {code for check in checks() if check.name in _OF_TIMES for code in check.codes}
+    setting: Setting,
+    show: Staged,
+    faults: Sequence[Finding],
+    names: Sequence[str],
+    off: Mapping[int, Collection[str]],
+) -> list[LeftOpen]:
+    """From when to when those of whom something is found may not dance, whatever it is: while they are lit or put out.
+
+    Nothing is left open because a lit prop is held still: that says that somebody should dance.
+
+    Parameters
+    ----------
+    setting : Setting
+    show : Staged
+        With the routine.
+    faults : sequence of Finding
+    names : sequence of str
+        Who dances; all of them are left out where a finding names none of them.
+    off : mapping of int to collection of str
+        Who does not dance in a slot anyway.
+    """
     spans = []
     for finding in faults:
-        if finding.code not in codes or finding.code == _HELD_STILL or finding.start is None:
+        if not is_of_times(finding) or finding.code == HANGING or finding.start is None:
             continue
         start = float(show.tempo.beats_from_seconds(finding.start))
         end = start if finding.end is None else float(show.tempo.beats_from_seconds(finding.end))
-        k = slot_at(setting.slots, start)
-        if k is not None:
-            slot = setting.slots[k]
+        some = tuple(name for name in names if name in finding.who) or tuple(names)
+        slot = _danced_then(setting.slots, start, end, some, off)
+        if slot is not None:
             low = max(start, float(slot.start))
-            spans.append((low, min(max(end, low + _LEFT), max(slot.end, low + _LEFT))))
+            high = min(max(end, low + _LEFT), max(slot.end, low + _LEFT))
+            spans.append(LeftOpen(low, high, some))
     return spans
+
+
+def _danced_then(
+    slots: Sequence[Slot],
+    start: float,
+    end: float,
+    some: Sequence[str],
+    off: Mapping[int, Collection[str]],
+) -> Slot | None:
+    """The first slot between two beats that any of some dance, or else the one at the first beat."""
+    for k, slot in enumerate(slots):
+        if slot.start < end and slot.end > start and set(some) - set(off.get(k, ())):
+            return slot
+    at = slot_at(slots, start)
+    return None if at is None else slots[at]
 
 
 def slots_beside(

@@ -9,8 +9,18 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.errors import InputError
-from sequencer.planning.drafting.gaps.music import HeardMusic, heard_music
-from sequencer.planning.drafting.gaps.on_stage import EVER, cuts_for_somebody, nobody_on, those_off
+from sequencer.planning.drafting.gaps.music import HeardMusic, heard_music, shares_below
+from sequencer.planning.drafting.gaps.on_stage import (
+    EVER,
+    Away,
+    LeftOpen,
+    at_rest,
+    cuts_beside,
+    cuts_for_somebody,
+    left_in_words,
+    nobody_on,
+    those_off,
+)
 from sequencer.planning.drafting.gaps.slots import (
     SHORTEST_STRETCH,
     STOP_BEATS,
@@ -29,6 +39,7 @@ from sequencer.staging.moments import Moments, beat_of
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.staging.wish_faults import wish_faults
+from sequencer.timing.phrases import phrase_length
 from sequencer.timing.position import clock_text, parse_moment
 from sequencer.timing.song import Song
 from sequencer.units import counted
@@ -74,7 +85,7 @@ class DraftGround:
     heard: Song
     section: str | None = None
     span: tuple[float, float] | None = None
-    left: tuple[tuple[float, float], ...] = ()  # [beats] what must stay open, as the checks found
+    left: tuple[LeftOpen, ...] = ()  # what must stay open, as the checks found
 
     @property
     def is_part(self) -> bool:
@@ -150,10 +161,11 @@ class DraftGround:
                 "whoever comes on or goes off needs a spot, and no formation says where anybody stands",
                 "write `formations` and `staging` first, then draft",
             )  # fmt: skip
-        slots = self._cut_at(nobody_on(self.names, self.away))
-        cuts = cuts_for_somebody(slots, self.names, self.away)
-        if cuts:
-            slots = self._cut_at([*nobody_on(self.names, self.away), *cuts])
+        off = nobody_on(self.names, self.resting)
+        off += cuts_for_somebody(self._cut_at(off), self.names, self.resting)
+        phrase = phrase_length(self.base.song.metre)
+        off += cuts_beside(self._cut_at(off), self.left, self.names, phrase=phrase)
+        slots = self._cut_at(off)
         if slots:
             return slots
         if nobody_on(self.names, self.away):
@@ -201,7 +213,6 @@ class DraftGround:
                 *off,
                 *self.stop_spans(),
                 *self.unsteady(),
-                *self.left,
                 *self._beside_span(),
             ],
             alike=self.whole.show.wishes.returns != "free",
@@ -215,8 +226,17 @@ class DraftGround:
         return tuple(self.base.show.names)
 
     def off(self, slots: Sequence[Slot]) -> dict[int, frozenset[str]]:
-        """Of each slot in which somebody is off the stage for a moment or longer, who that is: they do not dance in it."""
+        """Of each slot in which somebody is off the stage for a moment or longer, who that is."""
         return those_off(slots, self.names, self.away)
+
+    def not_dancing(self, slots: Sequence[Slot]) -> dict[int, frozenset[str]]:
+        """Of each slot in which somebody is off the stage, lit or put out for a moment or longer, who that is: they do not dance in it."""
+        return those_off(slots, self.names, self.resting)
+
+    @property
+    def resting(self) -> Away:
+        """From when to when each of those who do not dance throughout is off the stage, lit or put out [beats]."""
+        return at_rest(self.names, self.away, self.left)
 
     @cached_property
     def away(self) -> Mapping[str, tuple[tuple[float, float], ...]]:
@@ -308,9 +328,8 @@ class DraftGround:
     def left_open(self) -> tuple[str, ...]:
         """What is not drafted because of the song, in words."""
         seconds = self.base.seconds
-        while_lit = tuple(
-            f"{clock_text(seconds(a))} to {clock_text(seconds(b))}: somebody is lit or put out then, so nobody dances"
-            for a, b in sorted(self.left)
+        while_lit = left_in_words(
+            self.left, self.names, lambda beat: clock_text(self.base.seconds(beat))
         )
         last = self.base.song.duration
         away = tuple(
@@ -381,28 +400,6 @@ class DraftGround:
             for block in self.base.blocks_of(self.lead.name)
             for part in block.hands.values()
         )
-
-
-def shares_below(values: Sequence[float], among: Sequence[float]) -> Floats:
-    """The place of each value among others, from 0 for less than all to 1 for more than all; equals share theirs.
-
-    Parameters
-    ----------
-    values, among : sequence of float [same unit]
-
-    Returns
-    -------
-    places : ndarray, shape (n,) [1]
-
-    Notes
-    -----
-    Source: mean ranks, their definition. Exact.
-    """
-    own, others = np.round(values, 6)[:, None], np.round(among, 6)
-    before = np.sum(others < own, axis=1) + 0.5 * np.sum(others == own, axis=1) - 0.5
-    if len(others) < 2:
-        return np.full(len(own), 0.5)
-    return np.asarray(np.clip(before / (len(others) - 1), 0.0, 1.0))
 
 
 def ground_of(

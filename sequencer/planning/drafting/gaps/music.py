@@ -1,9 +1,11 @@
 """What the song gives to each eight: how full it is, how busy, how bright; and where it strikes or holds its breath."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
+from sequencer.arrays import Floats
 from sequencer.timing.highlights import breaks, highlights, power_level, struck
 from sequencer.timing.loudness import SAME_LOUDNESS, percentile_ranks
 from sequencer.timing.phrases import phrases
@@ -92,6 +94,28 @@ def heard_music(song: Song, count: TempoMap) -> HeardMusic:
         breaks=breaks(song, count, first, last),
         drops=tuple(each.start for each in highlights(song, count) if each.kind == "drop"),
     )
+
+
+def shares_below(values: Sequence[float], among: Sequence[float]) -> Floats:
+    """The place of each value among others, from 0 for less than all to 1 for more than all; equals share theirs.
+
+    Parameters
+    ----------
+    values, among : sequence of float [same unit]
+
+    Returns
+    -------
+    places : ndarray, shape (n,) [1]
+
+    Notes
+    -----
+    Source: mean ranks, their definition. Exact.
+    """
+    own, others = np.round(values, 6)[:, None], np.round(among, 6)
+    before = np.sum(others < own, axis=1) + 0.5 * np.sum(others == own, axis=1) - 0.5
+    if len(others) < 2:
+        return np.full(len(own), 0.5)
+    return np.asarray(np.clip(before / (len(others) - 1), 0.0, 1.0))
 
 
 def _level(song: Song, start: float, end: float) -> float:

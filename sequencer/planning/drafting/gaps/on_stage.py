@@ -1,13 +1,39 @@
-"""Who is on the stage when: a stretch is danced by those who are there for the whole of it."""
+"""Who is on the stage when, and free: a stretch is danced by those who are there for the whole of it."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
+from typing import NamedTuple
 
-from sequencer.planning.drafting.gaps.slots import Slot
+from sequencer.planning.drafting.gaps.slots import SHORTEST_STRETCH, Slot
 from sequencer.timing.position import TOUCH
 
 Span = tuple[float, float]  # [beats]
 Away = Mapping[str, Sequence[Span]]  # of those who are not on stage throughout, when they are off
 EVER = 1e6  # [beats] before and behind every song
+
+
+class LeftOpen(NamedTuple):
+    """A span in which some do not dance, since they are lit or put out."""
+
+    start: float  # [beats]
+    end: float  # [beats]
+    who: tuple[str, ...]
+
+
+def at_rest(names: Sequence[str], away: Away, left: Sequence[LeftOpen]) -> Away:
+    """Of those who do not dance throughout, when they are off the stage, lit or put out.
+
+    Parameters
+    ----------
+    names : sequence of str
+        Who dances.
+    away : mapping of str to sequence of (start, end) [beats]
+    left : sequence of LeftOpen
+    """
+    found = {
+        name: (*away.get(name, ()), *((each.start, each.end) for each in left if name in each.who))
+        for name in names
+    }
+    return {name: spans for name, spans in found.items() if spans}
 
 
 def nobody_on(names: Sequence[str], away: Away) -> list[Span]:
@@ -73,14 +99,84 @@ def cuts_for_somebody(slots: Sequence[Slot], names: Sequence[str], away: Away) -
     return sorted((edge, edge) for edge in edges if any(s.start < edge < s.end for s in inside))
 
 
+def cuts_beside(
+    slots: Sequence[Slot], left: Sequence[LeftOpen], names: Collection[str], *, phrase: int
+) -> list[Span]:
+    """Beats at which slots are cut between phrases, so that whoever is lit or put out in one misses no more of it than has to be.
+
+    Parameters
+    ----------
+    slots : sequence of Slot
+    left : sequence of LeftOpen
+    names : collection of str
+        Who dances: where all are left out, slots end anyway.
+    phrase : int
+        How long a phrase of the song is [beats]; slots are cut at whole ones from where they start.
+
+    Returns
+    -------
+    cuts : list of (beat, beat)
+        Spans without length, as `slots_of` takes them; what is before and behind one is long enough to be danced.
+    """
+    cuts = set[float]()
+    for slot in slots:
+        for start, end, who in left:
+            if not set(names) - set(who) or start >= slot.end - TOUCH:
+                continue
+            before = slot.start + phrase * ((start - slot.start + TOUCH) // phrase)
+            behind = slot.start - phrase * ((slot.start - end + TOUCH) // phrase)
+            cuts |= {
+                at
+                for at in (before, behind)
+                if min(at - slot.start, slot.end - at) >= SHORTEST_STRETCH
+            }
+    return sorted((at, at) for at in cuts)
+
+
+def left_in_words(
+    left: Sequence[LeftOpen], names: Sequence[str], clock: Callable[[float], str]
+) -> tuple[str, ...]:
+    """Who does not dance when, since they are lit or put out, in words.
+
+    Parameters
+    ----------
+    left : sequence of LeftOpen
+    names : sequence of str
+        Who dances.
+    clock : callable
+        Minutes and seconds of a beat coordinate.
+    """
+    spans: dict[Span, set[str]] = {}
+    for start, end, who in left:
+        spans.setdefault((start, end), set()).update(who)
+    said = []
+    for (start, end), named in sorted(spans.items()):
+        some = [name for name in names if name in named]
+        if len(some) == len(names):
+            what = "somebody is lit or put out then, so nobody dances"
+        else:
+            what = (
+                f"{' and '.join(some)} {'does' if len(some) == 1 else 'do'} not dance while being "
+                "lit or put out"
+            )
+        said.append(f"{clock(start)} to {clock(end)}: {what}")
+    return tuple(said)
+
+
 def dances_in_words(
-    slots: Sequence[Slot], names: Sequence[str], away: Away, position: Callable[[float], str]
+    slots: Sequence[Slot],
+    off: Mapping[int, Collection[str]],
+    names: Sequence[str],
+    away: Away,
+    position: Callable[[float], str],
 ) -> tuple[str, ...]:
     """When each of those who come on or go off dances, in words.
 
     Parameters
     ----------
     slots : sequence of Slot
+    off : mapping of int to collection of str
+        Who does not dance in a slot.
     names : sequence of str
         Who dances.
     away : mapping of str to sequence of (start, end) [beats]
@@ -89,7 +185,6 @@ def dances_in_words(
     """
     if not slots:
         return ()
-    off = those_off(slots, names, away)
     first, last = min(slot.start for slot in slots), max(slot.end for slot in slots)
     return tuple(
         _said_of_stay(name, stay, own, position)

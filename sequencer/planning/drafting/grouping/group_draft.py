@@ -85,7 +85,7 @@ def group_draft(ground: DraftGround, slots: Sequence[Slot], *, in_turn: bool = T
     """
     if len(ground.dancing) < 2:
         return replace(ALONE, walked=_walked(ground, slots))
-    off = ground.off(slots)
+    off = ground.not_dancing(slots)
     if ground.drafts_formations:
         steps = _steps(ground)
         spots = [
@@ -164,7 +164,7 @@ def _room(ground: DraftGround, slots: Sequence[Slot]) -> float:
 
 def _walked(ground: DraftGround, slots: Sequence[Slot]) -> frozenset[int]:
     """Slots in which somebody walks who dances in them, as the file stages it."""
-    stood, off = ground.base.standings, ground.off(slots)
+    stood, off = ground.base.standings, ground.not_dancing(slots)
     walks = [
         (
             one.walk,

@@ -1,5 +1,6 @@
 """What is forbidden because of a finding: the passage that it lies in, or the move that it is told of."""
 
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
@@ -133,5 +134,29 @@ def test_room_is_left_for_lighting_and_none_because_somebody_holds_a_lit_prop_st
     """Left open, a stretch in which somebody is lit would be held still too, and more of it each time."""
     one = setting(SLOTS)
     lighting = finding(17.0, 20.0, code="lit-while-spinning")
-    assert to_leave(one, SHOW, [lighting]) == [(17.0, 21.0)]
-    assert to_leave(one, SHOW, [finding(17.0, 20.0, code="hanging-lit")]) == []
+    assert to_leave(one, SHOW, [lighting], ("Ann",), {}) == [(17.0, 21.0, ("Ann",))]
+    assert to_leave(one, SHOW, [finding(17.0, 20.0, code="hanging-lit")], ("Ann",), {}) == []
+
+
+def test_room_is_left_only_for_whom_the_finding_names():
+    """The others are lit already: they would hold their flames still."""
+    one = setting(SLOTS)
+    lighting = finding(17.0, 23.0, code="lighter-in-reach")
+    (left,) = to_leave(one, SHOW, [lighting], ("Bo", "Ann"), {})
+    assert left == (17.0, 23.0, ("Ann",))
+    of_crew = replace(lighting, who=("Sorrel",))
+    (left,) = to_leave(one, SHOW, [of_crew], ("Bo", "Ann"), {})
+    assert left.who == ("Bo", "Ann")
+
+
+def test_room_is_left_where_whoever_is_lit_dances():
+    """Ann, lit from the first stretch on, comes in with the second: it is there that she begins later."""
+    one = setting(SLOTS)
+    lighting = finding(10.0, 19.0, code="lit-while-spinning")
+    (left,) = to_leave(one, SHOW, [lighting], ("Bo", "Ann"), {0: frozenset({"Ann"})})
+    assert left == (16.0, 20.0, ("Ann",))
+    (left,) = to_leave(one, SHOW, [lighting], ("Bo", "Ann"), {0: frozenset({"Bo"})})
+    assert left == (10.0, 16.0, ("Ann",))
+    nowhere = {0: frozenset({"Ann"}), 1: frozenset({"Ann"})}
+    (left,) = to_leave(one, SHOW, [lighting], ("Bo", "Ann"), nowhere)
+    assert left == (10.0, 16.0, ("Ann",))

@@ -1,34 +1,13 @@
-"""How full a stretch is among all stretches of the song."""
+"""What a draft fills, and what of the show stays."""
 
-import numpy as np
+from dataclasses import replace
+
 import pytest
-from scipy.stats import rankdata
 
 from sequencer.errors import InputError
-from sequencer.planning.drafting.gaps.draft_ground import ground_of, shares_below
+from sequencer.planning.drafting.gaps.draft_ground import ground_of
+from sequencer.planning.drafting.gaps.on_stage import LeftOpen
 from tests.songs import even_song
-
-
-def test_places_are_mean_ranks():
-    """Outside reference: scipy.stats.rankdata, average ranks."""
-    rng = np.random.default_rng(5)
-    values = rng.integers(0, 9, 40) / 10
-    assert shares_below(values, values) == pytest.approx((rankdata(values) - 1) / 39)
-
-
-def test_one_stretch_alone_has_the_place_that_it_has_in_the_whole_song():
-    song = [0.1, 0.5, 0.66, 0.2, 0.9]
-    assert shares_below([0.66], song)[0] == shares_below(song, song)[2] == 0.75
-
-
-def test_an_even_song_is_in_the_middle_throughout():
-    assert shares_below([0.4] * 5, [0.4] * 5).tolist() == [0.5] * 5
-    assert shares_below([0.4], [0.4]).tolist() == [0.5]
-
-
-def test_a_stretch_between_two_of_the_song_lies_between_their_places():
-    assert shares_below([0.3, -1.0, 2.0], [0.2, 0.4, 0.6]) == pytest.approx([0.25, 0.0, 1.0])
-
 
 SHOW = """\
 title: T
@@ -113,3 +92,26 @@ def test_a_draft_of_formations_wants_spots_for_those_who_come_on():
     text = WINGS.replace("staging: [{formation: pair, from: 1.1}]\n", "")
     with pytest.raises(InputError, match="no formation says where anybody stands"):
         ground_of(text, "s.yaml", even_song(96, sections="A")).slots()
+
+
+def test_the_others_dance_on_while_somebody_is_lit_and_that_one_misses_a_phrase_of_it():
+    own = ground_of(WINGS, "s.yaml", even_song(96, sections="A"))
+    whole = own.slots()
+    (at,) = (slot for slot in whole if slot.start == 32)
+    lit = replace(own, left=(LeftOpen(33.0, 37.0, ("Bo",)),))
+    slots = lit.slots()
+    assert at.end == 48
+    assert [(s.start, s.end) for s in slots if 32 <= s.start < 48] == [(32, 40), (40, 48)]
+    assert (slots[0].start, slots[-1].end) == (whole[0].start, whole[-1].end)
+    assert sum(s.beats for s in slots) == sum(s.beats for s in whole)
+    resting = {slots[k].start for k, who in lit.not_dancing(slots).items() if "Bo" in who}
+    gone = {slots[k].start for k, who in lit.off(slots).items() if "Bo" in who}
+    assert resting - gone == {32}
+    assert lit.left_open() == ("0:16.5 to 0:18.5: Bo does not dance while being lit or put out",)
+
+
+def test_nobody_dances_while_all_are_lit():
+    own = ground_of(WINGS, "s.yaml", even_song(96, sections="A"))
+    left = (LeftOpen(33.0, 41.0, ("Bo",)), LeftOpen(33.0, 41.0, ("Ash",)))
+    slots = replace(own, left=left).slots()
+    assert [(s.start, s.end) for s in slots if 16 <= s.start < 48] == [(16, 32), (41, 48)]

@@ -1,3 +1,4 @@
+from itertools import pairwise
 from types import SimpleNamespace
 
 import pytest
@@ -246,6 +247,39 @@ def test_who_comes_on_begins_with_a_stretch_and_who_goes_off_has_ended_one():
     assert set(found.off.values()) == {frozenset({"Birch"}), frozenset({"Ash"})}
     assert found.room == pytest.approx(2.85)  # not of where they wait
     assert ground.names == ("Ash", "Birch")
+
+
+LIT = """\
+formations: {line: {spots: {Ash: {at: [-3, 5]}, Birch: {at: [3, 5]}}}}
+staging: [{formation: line, from: 1.1}]
+entrances: [{who: Birch, comes_on: 1.1, beats: 8, side: stage left}]
+fire:
+  fuel: kerosene
+  burn: {time: 120 s, measured: true}
+  flame: 0.6 m
+  lit: [{who: Ash, from: 1.1, until: 9.1}, {who: Birch, from: 5.4, until: 9.1}]
+  handling: {light: 6 s, put_out: 8 s, waiting: on the ground}
+"""
+
+
+def test_who_is_lit_already_dances_on_while_somebody_who_came_on_is_lit():
+    """Birch is lit until beat 19 of a stretch from 16 to 32; were nobody to dance then, Ash would hold burning props still."""
+    text = show_text(width=12, known="extension, two-beat-weave, wheel-spin", more=LIT)
+    track = even_song(33, tempo=100.0, sections={0.0: "A"})
+    made = drafted_show(text, "s.yaml", track)
+    assert made.checked
+    assert made.unflown == ()
+    show = staged(show_from_document(parse_document(made.text, "s.yaml")), track)
+    ash, birch = show.blocks_of("Ash"), show.blocks_of("Birch")
+    assert ash[0].start == 4  # whoever lights Ash steps back
+    assert (ash[-1].end, birch[-1].end) == (32, 32)
+    assert all(one.end == other.start for one, other in pairwise(ash))
+    assert birch[0].start == 24
+    assert made.left_open == (
+        "0:00.0 to 0:02.4: Ash does not dance while being lit or put out",
+        "0:09.6 to 0:12.0: Birch does not dance while being lit or put out",
+    )
+    assert made.on_and_off == ("Birch dances from 7.1 (there at 3.1)",)
 
 
 def test_nobody_goes_on_after_another_beside_a_stretch_in_which_somebody_is_off():
