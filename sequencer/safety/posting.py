@@ -20,6 +20,7 @@ from typing import Any
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.kept import remembering
@@ -132,6 +133,33 @@ def propose_posts(
     if worst >= NO_WAY:
         return None
     return Posting(places=posts, way=worst)
+
+
+def too_few(number: int, lit: Sequence[Followed], within: float) -> bool:
+    """Whether so many posts can never be near enough to everybody lit, wherever they stand; proven, and quick.
+
+    Parameters
+    ----------
+    number : int
+        Number of posts.
+    lit : sequence of Followed
+        Each burn with its performer's walking path.
+    within : float
+        Longest walk allowed [m].
+
+    Notes
+    -----
+    Of one place more than there are posts, two have the same nearest post; if any two are farther apart than twice the
+    walk, one of the two is too far from it, since no walk is shorter than the straight line. False does not say that
+    so many are enough. Source: pigeonhole principle; places are chosen in their order, each clear of those before.
+    """
+    apart = 2 * (within + 2 * TOLERANCE)  # a walk is found to within the tolerance
+    left = np.concatenate([sampled_places(burn)[0] for burn in lit])
+    for _ in range(number):
+        if not len(left):
+            return False
+        left = left[np.hypot(*(left - left[0]).T) > apart]
+    return bool(len(left))
 
 
 @dataclass(frozen=True, kw_only=True)
