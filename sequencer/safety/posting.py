@@ -162,6 +162,32 @@ def too_few(number: int, lit: Sequence[Followed], within: float) -> bool:
     return bool(len(left))
 
 
+def too_deep(lit: Sequence[Followed], closed: Sequence[Sequence[Point]], within: float) -> bool:
+    """Whether somebody lit is farther than a walk from all ground outside an outline that no post may be in.
+
+    Then no number of posts is near enough: no walk is shorter than the straight line out. Proven, and quick.
+
+    Parameters
+    ----------
+    lit : sequence of Followed
+        Each burn with its performer's walking path.
+    closed : sequence of outlines
+        Corners of each in order [m, stage frame].
+    within : float
+        Longest walk allowed [m].
+    """
+    import shapely
+
+    places = shapely.points(np.concatenate([sampled_places(burn)[0] for burn in lit]))
+    for outline in closed:
+        shape = shapely.Polygon(outline)
+        inside = places[shapely.contains(shape, places)]
+        # a walk is found to within the tolerance
+        if np.any(shapely.distance(inside, shape.exterior) > within + 2 * TOLERANCE):
+            return True
+    return False
+
+
 @dataclass(frozen=True, kw_only=True)
 class FreeGround:
     """Finds which positions are free at every moment."""

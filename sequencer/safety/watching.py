@@ -153,7 +153,7 @@ def watch_plan(
     of_burns = []  # each burn's bounds by the start of the phase
     for burn in burns:
         own = tuple((a, b) for a, b in phases if burn.start <= a and b <= burn.end)
-        bounds = np.full((len(own), len(spotters)), NO_WAY)
+        bounds: Floats = np.full((len(own), len(spotters)), NO_WAY)
         if ways is not None and own:
             watchers = watchers_of(burn.who, crew)
             bound = recent(

@@ -120,6 +120,25 @@ def test_where_no_number_can_keep_the_walk_none_is_sought(monkeypatch):
     assert sought
 
 
+def test_where_somebody_is_too_deep_in_the_act_none_is_sought(monkeypatch):
+    """Five in a cross of 40 m: the middle is more than 14 m from all ground outside the act."""
+    sought = []
+    monkeypatch.setattr(post_ground, "propose_posts", lambda *a, **_: sought.append(a[0]))
+    show = site(
+        ("cast:\n", ("cast:\n  - {name: Ash, stature: 1.7 m, prop: {tether: 55 cm}}\n"
+         "  - {name: Cleo, stature: 1.7 m, prop: {tether: 55 cm}}\n  - {name: Dara, stature: 1.7 m, prop: {tether: 55 cm}}\n")),
+        ("Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}",
+         "Wren: {at: [-20, 4]}, Moss: {at: [20, 4]}, Ash: {at: [0, -16]}, Cleo: {at: [0, 24]}, Dara: {at: [0, 4]}"),
+        ("width: 10 m", "width: 60 m"),
+    )  # fmt: skip
+    plan = safety_plan(show)
+
+    assert proposed_posts(show, plan, number=9, within=7.5) is None
+    assert sought == []
+    proposed_posts(show, plan, number=9, within=20.0)
+    assert sought == [9]
+
+
 def test_where_nobody_is_lit_none_is_proposed():
     dark = site(("  lit:\n    - {who: all, from: 1.1, until: 81.1}\n", ""))
 

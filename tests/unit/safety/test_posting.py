@@ -9,7 +9,7 @@ from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.safety import posting
-from sequencer.safety.posting import POST_CLEARANCE, PostArea, propose_posts, too_few
+from sequencer.safety.posting import POST_CLEARANCE, PostArea, propose_posts, too_deep, too_few
 
 ROOM = PostArea(left=-10.0, right=10.0, down=-4.0, up=14.0)
 REACH = {"Wren": 1.5, "Moss": 1.5}
@@ -150,3 +150,16 @@ def test_a_walk_counts_where_it_leads_too():
 
     assert too_few(1, [Followed(who="Wren", floor=floor, start=0.0, end=32.0)], 9.0)
     assert not too_few(1, [Followed(who="Wren", floor=floor, start=0.0, end=4.0)], 9.0)
+
+
+def test_amid_ground_that_is_closed_nobody_is_near_enough_however_many_there_are():
+    """Wren stands 6 m from the nearest side of a square of 20 m by 12 m, Moss beside it."""
+    square = ((-10.0, 0.0), (10.0, 0.0), (10.0, 12.0), (-10.0, 12.0))
+    burns = [stand("Moss", 11.0, 6.0), stand("Wren", 0.0, 6.0)]
+
+    assert too_deep(burns, [square], 5.98)
+    assert not too_deep(burns, [square], 5.995)  # what is found may be 5 mm short
+    assert not too_deep(burns[:1], [square], 0.5)
+    assert not too_deep(burns, [], 0.5)
+    corner = ((50.0, 0.0), (60.0, 0.0), (60.0, 9.0))
+    assert too_deep(burns, [corner, square], 5.0)

@@ -268,7 +268,10 @@ class StagePlan(SiteDrawing):
         spots = _around(x, y, self.disc, 2 * half)
         reach = max(hypot(to_x - x, to_y - y) for to_x, to_y in spots) + away
         around_it = self.circles.near((x - reach, y - reach, x + reach, y + reach))
-        near = [(px, py) for px, py, _ in around_it if hypot(px - x, py - y) <= reach]
+        apart = [(hypot(px - x, py - y), px, py) for px, py, _ in around_it]
+        near = [
+            (px, py) for far, px, py in sorted(apart) if far <= reach
+        ]  # the first ones hide most
         around = [spot for spot in spots if self._is_clear((x, y), spot, away, near)]
         crossed = self._are_crossed((x, y), around)
         must = self.scene.focus == name
