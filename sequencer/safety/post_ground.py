@@ -23,6 +23,8 @@ from sequencer.safety.posting import (
     Posting,
     propose_posts,
     sampled_places,
+    too_deep,
+    too_few,
 )
 from sequencer.safety.safety_plan import PLAN_PARTS, SafetyPlan, safety_plan
 from sequencer.safety.site_lines import lane_half
@@ -120,6 +122,11 @@ def proposed_posts(
         have = sum(duty.duty == "spotter" for duty in plan.crew)
         number = max(needed[0] if needed else 1, have, 1)
     free, near = _anywhere(show), _near_the_act(show)
+    if within is not None and (
+        too_few(number + MORE, plan.followed, within)
+        or too_deep(plan.followed, near.closed, within)
+    ):
+        return None  # a search for each number would end no other way
     for count in range(number, number + (1 if within is None else MORE + 1)):
         posting = propose_posts(
             count,

@@ -20,6 +20,7 @@ from typing import Any
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.kept import remembering
@@ -132,6 +133,59 @@ def propose_posts(
     if worst >= NO_WAY:
         return None
     return Posting(places=posts, way=worst)
+
+
+def too_few(number: int, lit: Sequence[Followed], within: float) -> bool:
+    """Whether so many posts can never be near enough to everybody lit, wherever they stand; proven, and quick.
+
+    Parameters
+    ----------
+    number : int
+        Number of posts.
+    lit : sequence of Followed
+        Each burn with its performer's walking path.
+    within : float
+        Longest walk allowed [m].
+
+    Notes
+    -----
+    Of one place more than there are posts, two have the same nearest post; if any two are farther apart than twice the
+    walk, one of the two is too far from it, since no walk is shorter than the straight line. False does not say that
+    so many are enough. Source: pigeonhole principle; places are chosen in their order, each clear of those before.
+    """
+    apart = 2 * (within + 2 * TOLERANCE)  # a walk is found to within the tolerance
+    left = np.concatenate([sampled_places(burn)[0] for burn in lit])
+    for _ in range(number):
+        if not len(left):
+            return False
+        left = left[np.hypot(*(left - left[0]).T) > apart]
+    return bool(len(left))
+
+
+def too_deep(lit: Sequence[Followed], closed: Sequence[Sequence[Point]], within: float) -> bool:
+    """Whether somebody lit is farther than a walk from all ground outside an outline that no post may be in.
+
+    Then no number of posts is near enough: no walk is shorter than the straight line out. Proven, and quick.
+
+    Parameters
+    ----------
+    lit : sequence of Followed
+        Each burn with its performer's walking path.
+    closed : sequence of outlines
+        Corners of each in order [m, stage frame].
+    within : float
+        Longest walk allowed [m].
+    """
+    import shapely
+
+    places = shapely.points(np.concatenate([sampled_places(burn)[0] for burn in lit]))
+    for outline in closed:
+        shape = shapely.Polygon(outline)
+        inside = places[shapely.contains(shape, places)]
+        # a walk is found to within the tolerance
+        if np.any(shapely.distance(inside, shape.exterior) > within + 2 * TOLERANCE):
+            return True
+    return False
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -13,7 +13,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
-from math import ceil
 
 import numpy as np
 
@@ -26,10 +25,11 @@ from sequencer.geometry.matching import cheapest_matching
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.kept import recent
 from sequencer.motion.clearance.to_posts import Followed
+from sequencer.motion.performers.walks import WalkPath
 
 CHANGE = 1.2  # [m]
 _PART = 4.0  # [beats] of a walk, about; a design choice
-_MOST_WAYS = 5_000  # that are kept
+_MOST_WAYS = 1_000  # burns whose ways are kept
 _MOST = 20_000  # steps of a phase: a walk of 200 m to 5 mm
 _WITHIN = 0.1  # [1] weight of a walk within the limit; a design choice
 _NEVER = 1e9  # [m] cost of an impossible watch
@@ -149,21 +149,27 @@ def watch_plan(
     before: dict[str, str] = {}
     found: list[Watch] = []
     unwatched: list[tuple[str, float, float]] = []
-    for start, end in _phases(burns):
-        lit = [burn for burn in burns if burn.start <= start and end <= burn.end]
-        longest = np.full((len(lit), len(spotters)), NO_WAY)
-        if ways is not None:
-            for row, burn in enumerate(lit):
-                allowed = [duty in watchers_of(burn.who, crew) for duty in spotters]
-                bound = recent(
-                    "longest ways",
-                    (burn.floor.content, start, end, posts, floor.obstacles),
-                    partial(_longest, burn, start, end, ways),
-                    most=_MOST_WAYS,
-                    record=list,
-                    restore=_bounds_from,
-                )
-                longest[row] = np.where(allowed, bound, NO_WAY)
+    phases = _phases(burns)
+    of_burns = []  # each burn's bounds by the start of the phase
+    for burn in burns:
+        own = tuple((a, b) for a, b in phases if burn.start <= a and b <= burn.end)
+        bounds: Floats = np.full((len(own), len(spotters)), NO_WAY)
+        if ways is not None and own:
+            watchers = watchers_of(burn.who, crew)
+            bound = recent(
+                "longest ways",
+                (burn.floor.content, own, posts, floor.obstacles),
+                partial(_longest, burn.floor, own, ways),
+                most=_MOST_WAYS,
+                record=lambda found: found.tolist(),
+                restore=_bounds_from,
+            )
+            bounds = np.where([duty in watchers for duty in spotters], bound, NO_WAY)
+        of_burns.append({start: row for (start, _), row in zip(own, bounds, strict=True)})
+    for start, end in phases:
+        now = [k for k, of_burn in enumerate(of_burns) if start in of_burn]
+        lit = [burns[k] for k in now]
+        longest = np.array([of_burns[k][start] for k in now]).reshape(len(lit), len(spotters))
         taken = _assigned(
             longest, each, limit, [_index(before.get(burn.who), spotters) for burn in lit]
         )
@@ -189,7 +195,7 @@ def watch_plan(
     return WatchPlan(watches=watches, hand_overs=_hand_overs(watches), unwatched=_gaps(unwatched))
 
 
-def _bounds_from(record: Sequence[float]) -> Floats:
+def _bounds_from(record: Sequence[Sequence[float]]) -> Floats:
     return np.array(record, dtype=np.float64)
 
 
@@ -211,13 +217,26 @@ def _phases(burns: Sequence[Followed]) -> list[tuple[float, float]]:
     ]
 
 
-def _longest(burn: Followed, start: float, end: float, ways: Ways) -> Floats:
-    """Proven upper bound of the walk from each post over a phase, to 5 mm, shape (posts,) [m]."""
-    speed = max((piece[2].speed for piece in burn.floor.pieces(start, end)), default=0.0)
-    steps = min(max(ceil(speed * (end - start) / (2 * TOLERANCE)), 1), _MOST)
-    sampled = ways(burn.floor.at(np.linspace(start, end, steps + 1)).place)
-    slack = speed * (end - start) / steps / 2
-    return np.asarray(np.minimum(np.max(sampled, axis=0) + slack, NO_WAY))
+def _longest(floor: WalkPath, phases: Sequence[tuple[float, float]], ways: Ways) -> Floats:
+    """Proven upper bound of the walk from each post over each phase, to 5 mm, shape (phases, posts) [m].
+
+    Of all phases at once: who stands still is looked at twice in each, so a burn of many phases costs little more than one.
+    """
+    begin, end = np.array(phases, dtype=np.float64).T
+    speed = np.zeros(len(begin))
+    for move, bounds in zip(floor.moves, floor.table.bounds, strict=True):
+        under_way = (move.end > begin) & (move.start < end)
+        speed[under_way] = np.maximum(speed[under_way], bounds.speed)
+    steps = np.clip(np.ceil(speed * (end - begin) / (2 * TOLERANCE)), 1, _MOST).astype(np.int64)
+    beats = [
+        (a, b) if count == 1 else np.linspace(a, b, count + 1)
+        for (a, b), count in zip(phases, steps.tolist(), strict=True)
+    ]
+    sampled = ways(floor.at(np.concatenate(beats)).place)
+    first = np.concatenate([[0], np.cumsum(steps + 1)[:-1]])
+    slack = speed * (end - begin) / steps / 2
+    most = np.maximum.reduceat(sampled, first, axis=0)
+    return np.asarray(np.minimum(most + slack[:, None], NO_WAY))
 
 
 def _assigned(
@@ -227,19 +246,14 @@ def _assigned(
     rows, columns = longest.shape
     if not rows or not columns:
         return {}
-    cost = np.array([[_cost(way, limit) for way in row] for row in longest])
+    cost = _WITHIN * np.minimum(longest, limit) + np.maximum(longest - limit, 0.0)
+    cost[longest >= NO_WAY] = _NEVER
     for row, column in enumerate(before):
         if column is not None:
             cost[row] += CHANGE
             cost[row, column] -= CHANGE
     pairs = cheapest_matching(np.repeat(cost, each, axis=1))
     return {row: at // each for row, at in pairs if longest[row, at // each] < NO_WAY}
-
-
-def _cost(way: float, limit: float) -> float:
-    if way >= NO_WAY:
-        return _NEVER
-    return _WITHIN * min(way, limit) + max(way - limit, 0.0)
 
 
 def _index(name: str | None, spotters: Sequence[Duty]) -> int | None:
@@ -264,11 +278,14 @@ def _joined(found: Sequence[Watch], burns: Sequence[Followed]) -> tuple[Watch, .
 
 
 def _hand_overs(watches: Sequence[Watch]) -> tuple[HandOver, ...]:
+    begun: dict[tuple[str, float], list[Watch]] = {}
+    for watch in watches:
+        begun.setdefault((watch.who, watch.start), []).append(watch)
     found = [
         HandOver(who=early.who, beat=late.start, giver=early.spotter, taker=late.spotter)
         for early in watches
-        for late in watches
-        if early.who == late.who and early.end == late.start and early.spotter != late.spotter
+        for late in begun.get((early.who, early.end), ())
+        if early.spotter != late.spotter
     ]
     return tuple(sorted(found, key=lambda each: (each.beat, each.who)))
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import lru_cache
 from operator import itemgetter
-from typing import Any, Literal, TypeVar
+from typing import Any, Literal, Protocol, TypeVar
 
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import UPRIGHT, Posture
@@ -155,7 +155,14 @@ class ShowPart:
         return block.end >= self.start - TOUCH and block.start <= self.end + TOUCH
 
 
-Own = TypeVar("Own", Block, Lit, Accent)
+class _OfOne(Protocol):
+    """What belongs to one performer: a block, a burn, an accent."""
+
+    @property
+    def who(self) -> str: ...
+
+
+Own = TypeVar("Own", bound=_OfOne)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -210,8 +217,7 @@ class Staged:
 
     def number_of(self, who: str) -> int:
         """A performer's number, from 1 in the order of the whole cast: it stays when somebody is away."""
-        names = self.show.names if self.read is None else self.read.written.names
-        return names.index(who) + 1
+        return _numbers(self)[who]
 
     def post_number(self, name: str) -> int:
         """A post's number, from 1 in the order of the whole crew: it stays when somebody is away; 0 for nobody of the crew."""
@@ -270,11 +276,11 @@ class Staged:
 
     def stops_of(self, who: str) -> tuple[Block, ...]:
         """One performer's rests and holds in order."""
-        return tuple(stop for stop in self.stops if stop.who == who)
+        return _stops_by_name(self).get(who, ())
 
     def accents_of(self, who: str) -> tuple[Accent, ...]:
         """One performer's accents in order."""
-        return tuple(accent for accent in self.accents if accent.who == who)
+        return _accents_by_name(self).get(who, ())
 
     def lit_of(self, who: str) -> tuple[Lit, ...]:
         """One performer's burns in order."""
@@ -284,6 +290,22 @@ class Staged:
 @once_per_show
 def _blocks_by_name(show: Staged) -> dict[str, tuple[Block, ...]]:
     return by_name(show.blocks)
+
+
+@once_per_show
+def _stops_by_name(show: Staged) -> dict[str, tuple[Block, ...]]:
+    return by_name(show.stops)
+
+
+@once_per_show
+def _accents_by_name(show: Staged) -> dict[str, tuple[Accent, ...]]:
+    return by_name(show.accents)
+
+
+@once_per_show
+def _numbers(show: Staged) -> dict[str, int]:
+    names = show.show.names if show.read is None else show.read.written.names
+    return {name: number for number, name in enumerate(names, start=1)}
 
 
 @once_per_show
@@ -308,7 +330,7 @@ def _written_block(block: Block) -> str:
 
 
 def by_name(each: Iterable[Own]) -> dict[str, tuple[Own, ...]]:
-    """Blocks or burns of each performer who has any, in the order given."""
+    """Blocks, burns or accents of each performer who has any, in the order given."""
     found: dict[str, list[Own]] = {}
     for one in each:
         found.setdefault(one.who, []).append(one)

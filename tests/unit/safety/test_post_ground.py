@@ -1,10 +1,13 @@
 """Posts that are proposed: never amid the fire, in an exit, on the lane, by the fuel or in the crowd."""
 
+from dataclasses import replace
 from math import dist
 
 import pytest
 from shapely import LineString, Point, unary_union
 
+from sequencer.motion.performers.walks import WalkPath
+from sequencer.safety import post_ground
 from sequencer.safety.post_ground import OUTSIDE_ACT, post_faults, proposed_posts
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.safety.watching import Duty
@@ -95,6 +98,45 @@ def test_as_many_are_proposed_as_keep_the_walk(within, count):
 
     assert (None if posting is None else len(posting.places)) == count
     assert posting is None or within is None or posting.way <= within
+
+
+def test_where_no_number_can_keep_the_walk_none_is_sought(monkeypatch):
+    """Eight lit performers 20 m apart, and at most four posts, none of them within 7 m of two."""
+    sought = []
+    search = post_ground.propose_posts
+    monkeypatch.setattr(
+        post_ground, "propose_posts", lambda *a, **k: sought.append(a[0]) or search(*a, **k)
+    )
+    show = site()
+    plan = safety_plan(show)
+    far = [
+        replace(plan.followed[0], floor=WalkPath((20.0 * k, 4.0)))
+        for k in range(8)
+    ]  # fmt: skip
+
+    assert proposed_posts(show, replace(plan, followed=tuple(far)), number=1, within=7.0) is None
+    assert sought == []
+    proposed_posts(show, replace(plan, followed=tuple(far[:4])), number=1, within=7.0)
+    assert sought
+
+
+def test_where_somebody_is_too_deep_in_the_act_none_is_sought(monkeypatch):
+    """Five in a cross of 40 m: the middle is more than 14 m from all ground outside the act."""
+    sought = []
+    monkeypatch.setattr(post_ground, "propose_posts", lambda *a, **_: sought.append(a[0]))
+    show = site(
+        ("cast:\n", ("cast:\n  - {name: Ash, stature: 1.7 m, prop: {tether: 55 cm}}\n"
+         "  - {name: Cleo, stature: 1.7 m, prop: {tether: 55 cm}}\n  - {name: Dara, stature: 1.7 m, prop: {tether: 55 cm}}\n")),
+        ("Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}",
+         "Wren: {at: [-20, 4]}, Moss: {at: [20, 4]}, Ash: {at: [0, -16]}, Cleo: {at: [0, 24]}, Dara: {at: [0, 4]}"),
+        ("width: 10 m", "width: 60 m"),
+    )  # fmt: skip
+    plan = safety_plan(show)
+
+    assert proposed_posts(show, plan, number=9, within=7.5) is None
+    assert sought == []
+    proposed_posts(show, plan, number=9, within=20.0)
+    assert sought == [9]
 
 
 def test_where_nobody_is_lit_none_is_proposed():

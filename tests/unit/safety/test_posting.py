@@ -9,7 +9,7 @@ from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.safety import posting
-from sequencer.safety.posting import POST_CLEARANCE, PostArea, propose_posts
+from sequencer.safety.posting import POST_CLEARANCE, PostArea, propose_posts, too_deep, too_few
 
 ROOM = PostArea(left=-10.0, right=10.0, down=-4.0, up=14.0)
 REACH = {"Wren": 1.5, "Moss": 1.5}
@@ -125,3 +125,41 @@ def test_walks_are_compared_in_parts_as_at_once(monkeypatch):
     monkeypatch.setattr(posting, "_CHUNK", 4)
     assert np.array_equal(posting._ways(places, targets, ground, ground), whole)
     assert whole.shape == (2, 7)
+
+
+def test_too_few_posts_are_those_that_no_search_could_place():
+    """Four stand 10 m apart in a row: two posts reach 5 m to both sides at best, so within 4.9 m four are needed."""
+    row = [stand(f"P{k}", 10.0 * k, 0.0) for k in range(4)]
+
+    assert [too_few(number, row, 4.9) for number in (1, 2, 3, 4, 5)] == [True] * 3 + [False] * 2
+    assert [too_few(number, row, 5.0) for number in (1, 2)] == [True, False]
+    assert too_few(1, row, 9.9)
+    assert not too_few(1, row, 15.0)
+
+
+def test_a_walk_that_is_enough_to_the_tolerance_is_not_too_few():
+    """What is found may be 5 mm short of the true walk: so near the limit the search decides."""
+    pair = [stand("Wren", 0.0, 0.0), stand("Moss", 10.0, 0.0)]
+
+    assert not too_few(1, pair, 5.0 - 0.005)
+    assert too_few(1, pair, 5.0 - 0.0101)
+
+
+def test_a_walk_counts_where_it_leads_too():
+    floor = WalkPath((0.0, 0.0), moves=(Move(start=4.0, end=20.0, facing=0.0, place=(20.0, 0.0)),))
+
+    assert too_few(1, [Followed(who="Wren", floor=floor, start=0.0, end=32.0)], 9.0)
+    assert not too_few(1, [Followed(who="Wren", floor=floor, start=0.0, end=4.0)], 9.0)
+
+
+def test_amid_ground_that_is_closed_nobody_is_near_enough_however_many_there_are():
+    """Wren stands 6 m from the nearest side of a square of 20 m by 12 m, Moss beside it."""
+    square = ((-10.0, 0.0), (10.0, 0.0), (10.0, 12.0), (-10.0, 12.0))
+    burns = [stand("Moss", 11.0, 6.0), stand("Wren", 0.0, 6.0)]
+
+    assert too_deep(burns, [square], 5.98)
+    assert not too_deep(burns, [square], 5.995)  # what is found may be 5 mm short
+    assert not too_deep(burns[:1], [square], 0.5)
+    assert not too_deep(burns, [], 0.5)
+    corner = ((50.0, 0.0), (60.0, 0.0), (60.0, 9.0))
+    assert too_deep(burns, [corner, square], 5.0)

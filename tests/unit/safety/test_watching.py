@@ -1,6 +1,7 @@
 """Who watches whom: within capacity, the near one, few hand-overs, and every gap said."""
 
 import math
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -11,7 +12,15 @@ from sequencer.facts.sources import Source
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
-from sequencer.safety.watching import Duty, HandOver, longest_walk, watch_plan
+from sequencer.safety.watching import (
+    Duty,
+    HandOver,
+    Watch,
+    _hand_overs,
+    _longest,
+    longest_walk,
+    watch_plan,
+)
 
 
 def stand(who, x, y, start=0.0, end=32.0):
@@ -168,3 +177,47 @@ def test_only_spotters_watch_and_nobody_themselves():
     assert plan.of("Hazel") == ()
     with pytest.raises(ValueError, match="at least 1"):
         watch_plan([], [], each=0)
+
+
+def test_all_phases_of_a_burn_are_bounded_at_once_and_as_each_alone(monkeypatch):
+    """Twelve performers lit one after the other: 24 phases or more, and the ways of each burn are asked for once."""
+    asked = []
+    ways_to = WalkableFloor.ways_to
+
+    def counting(floor, posts):
+        ways = ways_to(floor, posts)
+        return lambda places: asked.append(len(places)) or ways(places)
+
+    monkeypatch.setattr(WalkableFloor, "ways_to", counting)
+    wall = WalkableFloor((((-5.4, 1.0), (-5.0, 1.0), (-5.0, 6.0), (-5.4, 6.0)),))
+    burns = [
+        cross(f"P{k}", (0.37 * k - 4, 2.0), (3.3 - 0.21 * k, 9.0 - 0.3 * k), start=0.25 * k, end=31.0 + k, go=8.5)
+        for k in range(12)
+    ]  # fmt: skip
+    plan = watch_plan(burns, [LEFT, RIGHT], each=12, limit=60.0, ground=wall)
+    assert len(asked) == len(burns)
+
+    ways = ways_to(wall, (LEFT.place, RIGHT.place))
+    edges = sorted({edge for burn in burns for edge in (burn.start, burn.end, 8.5, 24.0)})
+    for burn in burns:
+        own = [(a, b) for a, b in pairwise(edges) if burn.start <= a and b <= burn.end]
+        together = _longest(burn.floor, own, ways)
+        alone = np.concatenate([_longest(burn.floor, [each], ways) for each in own])
+        assert np.array_equal(together, alone)
+        for (a, b), row in zip(own, together, strict=True):
+            true = ways(burn.floor.at(np.linspace(a, b, 20_001)).place).max(axis=0)
+            assert np.all(row >= true - 1e-9)
+            assert np.all(row <= true + 0.005 + 1e-9)
+    assert plan.worst > 0
+
+
+def test_a_hand_over_is_between_watches_of_one_performer_that_touch():
+    def watch(who, by, start, end):
+        return Watch(who=who, spotter=by, start=start, end=end, way=1.0)
+
+    some = [
+        watch("Wren", "Flint", 0.0, 8.0), watch("Moss", "Brook", 0.0, 8.0), watch("Wren", "Brook", 8.0, 16.0),
+        watch("Moss", "Brook", 8.0, 12.0), watch("Wren", "Flint", 17.0, 20.0),
+    ]  # fmt: skip
+
+    assert _hand_overs(some) == (HandOver(who="Wren", beat=8.0, giver="Flint", taker="Brook"),)

@@ -4,8 +4,9 @@ Boxes are left, low, right, high; lengths in points. The search goes over a latt
 drawing, nearest point first, so it fails only if no point of the lattice is free.
 """
 
-from collections.abc import Callable, Iterable, Sequence
-from math import ceil, hypot
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from math import ceil, floor, hypot
+from typing import overload
 
 import numpy as np
 
@@ -15,6 +16,53 @@ Box = tuple[float, float, float, float]
 
 _STEP = 3.0  # spacing of the lattice
 _NEAR = 1e-9
+_CELL = 32.0  # side of the squares by which boxes are found
+
+
+class Boxes(Sequence[Box]):
+    """Boxes found by where they lie: with many on a drawing, a box is compared with those near it only.
+
+    Parameters
+    ----------
+    boxes : iterable of Box
+    """
+
+    def __init__(self, boxes: Iterable[Box] = ()) -> None:
+        self._all: list[Box] = []
+        self._cells: dict[tuple[int, int], list[Box]] = {}
+        for box in boxes:
+            self.append(box)
+
+    def append(self, box: Box) -> None:
+        """Add a box."""
+        self._all.append(box)
+        for cell in _cells(box):
+            self._cells.setdefault(cell, []).append(box)
+
+    def near(self, box: Box) -> Iterator[Box]:
+        """Every box that shares a point with another, and some that are near it; one may come several times."""
+        return (other for cell in _cells(box) for other in self._cells.get(cell, ()))
+
+    @overload
+    def __getitem__(self, index: int) -> Box: ...
+    @overload
+    def __getitem__(self, index: slice) -> Sequence[Box]: ...
+    def __getitem__(self, index: int | slice) -> Box | Sequence[Box]:
+        return self._all[index]
+
+    def __iter__(self) -> Iterator[Box]:
+        return iter(self._all)
+
+    def __len__(self) -> int:
+        return len(self._all)
+
+
+def _cells(box: Box) -> Iterator[tuple[int, int]]:
+    """The squares that a box lies in."""
+    rows = range(floor(box[1] / _CELL), floor(box[3] / _CELL) + 1)
+    for column in range(floor(box[0] / _CELL), floor(box[2] / _CELL) + 1):
+        for row in rows:
+            yield column, row
 
 
 def overlap(a: Box, b: Box) -> bool:
@@ -32,7 +80,10 @@ def is_free(box: Box, area: Box, taken: Iterable[Box]) -> bool:
         and box[2] <= area[2] + _NEAR
         and box[3] <= area[3] + _NEAR
     )
-    return inside and not any(overlap(box, other) for other in taken)
+    if not inside:
+        return False
+    others = taken.near(box) if isinstance(taken, Boxes) else taken
+    return not any(overlap(box, other) for other in others)
 
 
 def free_place(

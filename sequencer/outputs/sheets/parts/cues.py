@@ -6,13 +6,14 @@ from itertools import pairwise
 from operator import attrgetter
 from typing import Literal
 
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.outputs.sheets.page.wording import clock
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.entrances import spans_in_wings
 from sequencer.staging.own_walks import OwnWalk, own_walks, wings_changed
-from sequencer.staging.results import result_of
-from sequencer.staging.staged import Block, Coming, Staged, Standing
+from sequencer.staging.results import once_per_show, result_of
+from sequencer.staging.staged import Block, Coming, Staged, Standing, by_name
 
 CueKind = Literal["wait", "stop", "move", "link", "walk", "accent", "light", "out", "end"]
 Waiting = Literal["first", "last", "only"]
@@ -140,7 +141,12 @@ def _cues(staged: Staged, who: str) -> tuple[Cue, ...]:
 
 def burns_of(staged: Staged, who: str) -> tuple[PlannedBurn, ...]:
     """One performer's burns, as they are handled, in order."""
-    return tuple(burn for burn in safety_plan(staged).burns if burn.who == who)
+    return _burns_by_name(staged).get(who, ())
+
+
+@once_per_show
+def _burns_by_name(staged: Staged) -> dict[str, tuple[PlannedBurn, ...]]:
+    return by_name(safety_plan(staged).burns)
 
 
 def _beat(staged: Staged, seconds: float) -> float:
@@ -178,14 +184,17 @@ def standing_at(staged: Staged, beat: float) -> tuple[Standing, bool] | None:
 
 def place_at(staged: Staged, who: str, beat: float) -> tuple[float, float, float]:
     """X [m], Y [m] and facing [degrees] of a performer, from the path over the floor."""
-    for dancer in staged.dancers:
-        if dancer.name == who:
-            from math import degrees
+    floor = _floors(staged).get(who)
+    if floor is None:
+        raise ValueError(f"there is no {who!r} in the cast")
+    stand = floor.at(beat)
+    x, y = stand.place
+    return float(x), float(y), math.degrees(float(stand.facing))
 
-            stand = dancer.floor.at(beat)
-            x, y = stand.place
-            return float(x), float(y), degrees(float(stand.facing))
-    raise ValueError(f"there is no {who!r} in the cast")
+
+@once_per_show
+def _floors(staged: Staged) -> dict[str, WalkPath]:
+    return {dancer.name: dancer.floor for dancer in staged.dancers}
 
 
 def is_lit(staged: Staged, who: str, beat: float) -> bool:

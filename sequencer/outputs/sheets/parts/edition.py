@@ -80,7 +80,7 @@ class Edition:
         """Whether no permit that holds for this place and night is recorded."""
         return permit_that_holds(self.staged.show) is None
 
-    @property
+    @cached_property
     def stops(self) -> tuple[Finding, ...]:
         """Findings that stop the show."""
         return tuple(f for f in self.report.findings if f.severity == "stop")
@@ -129,7 +129,7 @@ class Edition:
             text = text.replace(name, apart(name))
         return text
 
-    @property
+    @cached_property
     def _turned(self) -> tuple[str, ...]:
         show = self.staged.show
         names = {*show.names, *(post.name for post in show.crew), *show.formations}
@@ -138,11 +138,17 @@ class Edition:
 
     def file_part(self, who: str) -> str:
         """A performer's part of a file name; the number distinguishes names that look alike in plain letters."""
+        return self._file_parts[who]
+
+    @cached_property
+    def _file_parts(self) -> dict[str, str]:
         parts: dict[str, str] = {}
+        taken: set[str] = set()
         for number, name in enumerate(self.staged.show.names, start=1):
             part = slug(name)
-            parts[name] = part if part not in parts.values() else f"{part}-no{number}"
-        return parts[who]
+            parts[name] = part if part not in taken else f"{part}-no{number}"
+            taken.add(parts[name])
+        return parts
 
     def findings_for(self, who: str | None = None) -> tuple[Finding, ...]:
         """Findings about a performer or the whole show; all findings if nobody is given. One cause is one finding."""
@@ -158,14 +164,19 @@ class Edition:
 
     def missing_letters(self) -> tuple[str, ...]:
         """Letters in the show's texts that the embedded type lacks."""
-        return uncovered(self._words())
+        return uncovered(self._own_words)
 
     @property
     def own_letters(self) -> str:
         """Letters in the show's texts that are not plain ASCII."""
         return "".join(
-            sorted({each for words in self._words() for each in words if ord(each) > 127})
+            sorted({each for words in self._own_words for each in words if ord(each) > 127})
         )
+
+    @cached_property
+    def _own_words(self) -> frozenset[str]:
+        """Texts with letters that are not plain ASCII: gathered once, for every sheet asks which of them the type lacks."""
+        return frozenset(words for words in self._words() if not words.isascii())
 
     def _words(self) -> Iterable[str]:
         show = self.staged.show

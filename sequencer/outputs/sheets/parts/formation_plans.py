@@ -1,7 +1,7 @@
 """The formations of a show as plans with a key: who stands where. Lengths in points."""
 
 from collections.abc import Collection, Sequence
-from itertools import combinations, pairwise
+from itertools import pairwise
 from math import hypot, inf
 
 import numpy as np
@@ -21,8 +21,9 @@ from sequencer.outputs.sheets.page.wording import (
 from sequencer.outputs.sheets.parts.cues import is_lit
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.plan import StagePlan
-from sequencer.outputs.sheets.parts.scene import Scene, Way
+from sequencer.outputs.sheets.parts.scene import Scene, Way, closest_spots
 from sequencer.outputs.words.entrance_words import comings_words, only_entrances
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import Staged, Standing
 
 PLAN_SHARE = 0.8  # greatest height of a plan over the width of its column
@@ -30,6 +31,7 @@ OWN_SHARE = 0.66  # the same on a performer's sheet
 GUTTER = 12.0
 TALLEST = 268.0
 LEAST_APART = 12.6  # between two performers' discs on paper
+_KEYED = 120  # performers in the key of numbers, at most
 WAY_POINTS = 33  # points per walk, for drawing: a chord misses a quarter circle by 0.03 %
 
 
@@ -58,15 +60,25 @@ def scene_of(
     return Scene(
         staged=staged,
         spots=dict(standing.spots),
-        ways=ways_to(staged, standing) if index else {},
-        lit=lit_in(staged, standing),
+        ways=ways_into(staged, index),
+        lit=result_of(staged, ("lit in", index), lambda: lit_in(staged, standing)),
         focus=focus,
         crew=crew,
         distances=focus is None,  # otherwise given under the plan
         dimensions=dimensions,
         turned=edition.turned and not dimensions,
         close=close,
+        shown=index,
     )
+
+
+def ways_into(staged: Staged, index: int) -> dict[str, Way]:
+    """The paths walked to a formation by its number, found once for all sheets; none to the first."""
+
+    def work() -> dict[str, Way]:
+        return ways_to(staged, staged.standings[index]) if index else {}
+
+    return result_of(staged, ("ways into", index), work)
 
 
 def ways_to(staged: Staged, standing: Standing) -> dict[str, Way]:
@@ -154,20 +166,19 @@ def number_key(edition: Edition) -> list[Flowable]:
     if len(names) < 2:
         return []
     spans = []
-    for name in names:
+    for name in names[:_KEYED]:
         spans += [
             TextSpan(f"{edition.number_of(name)}{NB}", "Bold", SMALL),
             TextSpan(f"{brief(name, most=24)}   ", "Regular", SMALL),
         ]
-    return [Prose(spans[:240], after=2)]
+    return [Prose(spans, after=2)]
 
 
 def is_crowded(scene: Scene, *, tall: float, wide: float) -> bool:
     """Whether two performers would overlap on a plan of that size."""
     plan = StagePlan(scene, tall=tall, wide=wide)
     plan.wrap(wide, 1e9)
-    gaps = [hypot(a[0] - b[0], a[1] - b[1]) for a, b in combinations(scene.spots.values(), 2)]
-    return min(gaps, default=inf) * plan.scale < LEAST_APART
+    return closest_spots(scene) * plan.scale < LEAST_APART
 
 
 def _across(edition: Edition, order: Sequence[int], room: float, most: int, *, crew: bool) -> int:

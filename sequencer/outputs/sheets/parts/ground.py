@@ -3,7 +3,7 @@
 Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import pairwise
 from math import hypot, inf
 from typing import Any
@@ -11,7 +11,7 @@ from typing import Any
 from reportlab.lib.colors import Color
 from reportlab.platypus import Flowable
 
-from sequencer.outputs.sheets.page.free_room import free_place, is_free
+from sequencer.outputs.sheets.page.free_room import Boxes, free_place, is_free
 from sequencer.outputs.sheets.page.letters import Face, clipped, width
 from sequencer.outputs.sheets.page.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, TINY
 from sequencer.outputs.sheets.page.prose import TextSpan, broken, one_line, set_line
@@ -28,7 +28,7 @@ Circle = tuple[float, float, float]  # middle and radius of a mark
 MIST_DARK = Color(0.83, 0.845, 0.87)
 
 
-def is_nearest(box: ShownArea, own: Circle, marks: Sequence[Circle], *, by: float) -> bool:
+def is_nearest(box: ShownArea, own: Circle, marks: Iterable[Circle], *, by: float) -> bool:
     """Whether a box is so much nearer to its own mark than to any other."""
     apart = _from_box(box, own) + by
     return all(
@@ -45,6 +45,30 @@ def _from_box(box: ShownArea, mark: Circle) -> float:
     return hypot(x, y) - mark[2]
 
 
+class Circles:
+    """Marks of one size found by where they are, so that of many only those near a box are compared with it.
+
+    Parameters
+    ----------
+    middles : iterable of (x, y)
+    radius : float
+    """
+
+    def __init__(self, middles: Iterable[tuple[float, float]] = (), radius: float = 0.0) -> None:
+        self._middles = Boxes((x, y, x, y) for x, y in middles)
+        self._radius = radius
+
+    def near(self, box: ShownArea) -> Iterator[Circle]:
+        """Every mark whose middle is in a box, and some that are near it."""
+        return ((x, y, self._radius) for x, y, _, _ in self._middles.near(box))
+
+    def leave(self, box: ShownArea, own: Circle, *, by: float) -> bool:
+        """Whether a box is so much nearer to its own mark than to any of these; see `is_nearest`."""
+        out = max(_from_box(box, own) + by, 0.0) + self._radius + _SAME
+        around = (box[0] - out, box[1] - out, box[2] + out, box[3] + out)
+        return is_nearest(box, own, self.near(around), by=by)
+
+
 class GroundDrawing(Flowable):  # type: ignore[misc]
     """Everything under the people on a plan; `taken` are the boxes that labels avoid."""
 
@@ -53,8 +77,8 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
     ) -> None:
         super().__init__()
         self.scene, self._tall, self._wide, self._given = scene, tall, wide, scale
-        self.taken: list[ShownArea] = []
-        self.circles: list[Circle] = []  # of the performers
+        self.taken = Boxes()
+        self.circles = Circles()  # of the performers
         self.unnamed: list[Circle] = []  # of the crew, as long as no name stands beside it
         self.marks: list[Circle] = []  # of crew, exits and tools
         self.left_out = False  # whether somebody's or something's name found no room

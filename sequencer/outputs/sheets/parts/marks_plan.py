@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from sequencer.outputs.sheets.page.free_room import Boxes
 from sequencer.outputs.sheets.page.letters import width
 from sequencer.outputs.sheets.page.paper import INK, PAPER, RULE, TINY
 from sequencer.outputs.sheets.page.prose import TextSpan, one_line
@@ -38,9 +39,9 @@ class MarksPlan(SiteDrawing):
         self.draw_ground(canvas)
         self.draw_stage(canvas, venue)
         points = {mark.number: self.at(*mark.place) for mark in self.spikes}
-        self.taken = [(x - _CROSS, y - _CROSS, x + _CROSS, y + _CROSS) for x, y in points.values()]
         corners = [self.at(*point.place) for point in self.fixed]
-        self.taken += [(x - _DISC, y - _DISC, x + _DISC, y + _DISC) for x, y in corners]
+        halves = [*((at, _CROSS) for at in points.values()), *((at, _DISC) for at in corners)]
+        self.taken = Boxes((x - h, y - h, x + h, y + h) for (x, y), h in halves)
         canvas.setStrokeColor(RULE)
         canvas.setLineWidth(0.6)
         canvas.setDash(2, 2)

@@ -9,6 +9,7 @@ from typing import Any
 
 from reportlab.platypus import Flowable
 
+from sequencer.outputs.sheets.page.free_room import Boxes
 from sequencer.outputs.sheets.page.paper import INK, PAPER, SMALL, SOFT, TINY
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import brief, clock
@@ -55,7 +56,7 @@ class OwnPlaces(SiteDrawing):
         self.draw_stage(canvas, venue)
         points = [self.at(*spot[:2]) for spot, _ in self.places]
         discs = discs_apart(points)
-        self.taken = [(x - _DISC, y - _DISC, x + _DISC, y + _DISC) for x, y in discs]
+        self.taken = Boxes((x - _DISC, y - _DISC, x + _DISC, y + _DISC) for x, y in discs)
         self.draw_audience(canvas, venue)
         self.draw_scenery(canvas, venue)
         for (x, y), (spot, _) in zip(points, self.places, strict=True):

@@ -6,19 +6,19 @@ Stage frame [m]: X to the audience's right is the page's right, Y upstage is up.
 from collections.abc import Callable, Sequence
 from functools import cached_property
 from itertools import combinations
-from math import cos, hypot, radians, sin
+from math import cos, hypot, inf, radians, sin
 from typing import Any
 
-from sequencer.outputs.sheets.page.free_room import free_place, is_free
+from sequencer.outputs.sheets.page.free_room import Boxes, free_place, is_free
 from sequencer.outputs.sheets.page.letters import clipped, width
 from sequencer.outputs.sheets.page.paper import FLAME, INK, PAPER, RULE, SOFT, TINY, WATCH
 from sequencer.outputs.sheets.page.pictograms import draw_sign, flame_mark
 from sequencer.outputs.sheets.page.prose import TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import metres
-from sequencer.outputs.sheets.parts.ground import Circle, is_nearest
-from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
+from sequencer.outputs.sheets.parts.ground import Circle, Circles, is_nearest
+from sequencer.outputs.sheets.parts.scene import ShownArea, closest_spots, once_shown, way_length
 from sequencer.outputs.sheets.parts.site_drawing import SiteDrawing
-from sequencer.outputs.way_marks import start_mark, way_arrow
+from sequencer.outputs.way_marks import Point, start_mark, way_arrow
 from sequencer.safety.ways_out import ways_out
 from sequencer.show.site import VenueRecord
 
@@ -26,6 +26,7 @@ _WIND = 22.0  # length of the wind's arrow
 _PLAINLY, _ON_THREAD = 1.0, 0.2  # by how much a name is nearer to its own disc than to another's
 _NAME = 92.0  # room for a performer's name
 Draw = Callable[[Any, float, float], None]  # canvas, and the position of its middle [pt]
+_Walk = tuple[Point, tuple[Point, Point]]  # its start; its arrow's middle and direction, on paper
 _Mark = tuple[ShownArea, str, Draw, float]  # box, words, drawing, and half the width
 
 
@@ -44,14 +45,15 @@ class StagePlan(SiteDrawing):
         if scene.crew:
             self.draw_lane_and_zone(canvas, venue)
         self.draw_stage(canvas, venue)
-        self.places = self._placed()
+        self.places, hidden = once_shown(scene, ("discs", self._laid), self._placed)
+        self.left_out |= hidden
         half = self.disc + 1
         discs = [(x - half, y - half, x + half, y + half) for x, y in self.places.values()]
         self.marks, self.unnamed = [], []
         marks = self._safety_marks(venue, discs) if scene.crew else []
-        self.taken = [*discs, *(box for box, _, _, _ in marks)]
+        self.taken = Boxes((*discs, *(box for box, _, _, _ in marks)))
         self._landing(canvas)
-        self.circles = [(x, y, self.disc) for x, y in self.places.values()]
+        self.circles = Circles(self.places.values(), self.disc)
         self.draw_audience(canvas, venue)
         self.draw_scenery(canvas, venue)
         if scene.crew:
@@ -104,11 +106,16 @@ class StagePlan(SiteDrawing):
         if venue.wind_from is not None:
             self._wind(canvas, venue.wind_from)
 
-    def _placed(self) -> dict[str, tuple[float, float]]:
-        """Where each performer's disc is drawn: at its place, or beside it if it would hide another's number."""
+    @property
+    def _laid(self) -> tuple[object, ...]:
+        """All that it depends on where a point of the stage is on paper."""
+        return self.area(), self._window, self.scale, self.scene.turned
+
+    def _placed(self) -> tuple[dict[str, tuple[float, float]], bool]:
+        """Where each performer's disc is drawn, at its place, or beside it if it would hide another's number; whether one is left out."""
         left, low, wide, tall = self.area()
         size = 2 * self.disc
-        taken: list[ShownArea] = []
+        taken, hidden = Boxes(), False
         places = {}
         for name in self.scene.staged.show.names:
             if name not in self.scene.spots:
@@ -119,26 +126,34 @@ class StagePlan(SiteDrawing):
             if (
                 found is None
             ):  # more people than the drawing has room for: mentioned, never overdrawn
-                self.left_out = True
+                hidden = True
                 continue
             places[name] = x, y = found
             taken.append((x - size / 2, y - size / 2, x + size / 2, y + size / 2))
-        return places
+        return places, hidden
+
+    def _walks(self) -> dict[str, _Walk]:
+        """How each walk is drawn: where it begins, where its arrow is."""
+        walks, discs = {}, list(self.places.values())
+        for name, way in self.scene.ways.items():
+            if way_length(way) >= 0.05:
+                points = [self.at(*point) for point in way]
+                start = start_mark(points, discs, self.disc + 4.0)
+                walks[name] = (start, way_arrow(points, discs, self.disc + 6.0))
+        return walks
 
     def _paths(self, canvas: Any) -> None:
-        for name, way in self.scene.ways.items():
-            if way_length(way) < 0.05:
-                continue
+        walks = once_shown(self.scene, ("walks", self._laid), self._walks)
+        for name, (start, ((x, y), ahead)) in walks.items():
             strong = self.scene.focus in {None, name}
             canvas.setStrokeColor(INK if strong else RULE)
             canvas.setFillColor(PAPER)
             canvas.setLineWidth(1.1 if strong else 0.7)
             canvas.setDash(3, 2)
+            way = self.scene.ways[name]
             canvas.drawPath(self.path(canvas, way, close=False), stroke=1, fill=0)
             canvas.setDash()
-            points, discs = [self.at(*point) for point in way], list(self.places.values())
-            canvas.circle(*start_mark(points, discs, self.disc + 4.0), 3.0, stroke=1, fill=1)
-            (x, y), ahead = way_arrow(points, discs, self.disc + 6.0)
+            canvas.circle(*start, 3.0, stroke=1, fill=1)
             canvas.setFillColor(INK if strong else RULE)
             head = canvas.beginPath()
             head.moveTo(x + 4.0 * ahead[0], y + 4.0 * ahead[1])
@@ -153,11 +168,12 @@ class StagePlan(SiteDrawing):
     def _reaches(self, canvas: Any) -> None:
         canvas.saveState()
         self.clip(canvas)
+        burning = set(self.scene.lit)
         for dancer in self.scene.staged.dancers:
             if dancer.name not in self.scene.spots:
                 continue
             x, y, _ = self.scene.spots[dancer.name]
-            lit = dancer.name in self.scene.lit
+            lit = dancer.name in burning
             canvas.setStrokeColor(FLAME if lit else SOFT)
             canvas.setLineWidth(1.2 if lit else 0.7)
             canvas.setDash(*(() if lit else (2.5, 2.0)))
@@ -168,9 +184,9 @@ class StagePlan(SiteDrawing):
     def _performers(self, canvas: Any) -> None:
         for name in self.places:
             self._arrow(canvas, name)
-        radius = self.disc
+        radius, burning = self.disc, set(self.scene.lit)
         for name, (x, y) in self.places.items():
-            if name in self.scene.lit:
+            if name in burning:
                 flame_mark(canvas, x + radius * 0.95, y + radius * 0.5, 10, FLAME)
                 self.taken.append(
                     (x + radius * 0.5, y, x + radius * 0.95 + 6, y + radius * 0.5 + 10)
@@ -240,7 +256,7 @@ class StagePlan(SiteDrawing):
             (x - radius - 6 - half, y - 4),
         ]
         before = self.left_out
-        found = self._write_name(canvas, name, near, rivals=self.circles, nearer=_PLAINLY)
+        found = self._write_name(canvas, name, near, rivals=(), nearer=_PLAINLY)
         self.left_out = before  # it is tried once more
         return found is not None
 
@@ -251,7 +267,11 @@ class StagePlan(SiteDrawing):
         away = self.disc + 1.5
         spots = _around(x, y, self.disc, 2 * half)
         reach = max(hypot(to_x - x, to_y - y) for to_x, to_y in spots) + away
-        near = [at for at in self.places.values() if hypot(at[0] - x, at[1] - y) <= reach]
+        around_it = self.circles.near((x - reach, y - reach, x + reach, y + reach))
+        apart = [(hypot(px - x, py - y), px, py) for px, py, _ in around_it]
+        near = [
+            (px, py) for far, px, py in sorted(apart) if far <= reach
+        ]  # the first ones hide most
         around = [spot for spot in spots if self._is_clear((x, y), spot, away, near)]
         crossed = self._are_crossed((x, y), around)
         must = self.scene.focus == name
@@ -266,7 +286,7 @@ class StagePlan(SiteDrawing):
             canvas,
             name,
             around or [(x, y)],
-            rivals=(*self.circles, *self.unnamed),
+            rivals=self.unnamed,
             nearer=_ON_THREAD,
             must=must,
         )
@@ -292,7 +312,9 @@ class StagePlan(SiteDrawing):
             centre=True,
             room=_NAME,
             must=must,
-            accept=lambda box: is_nearest(box, own, rivals, by=nearer),
+            accept=lambda box: (
+                self.circles.leave(box, own, by=nearer) and is_nearest(box, own, rivals, by=nearer)
+            ),
         )
 
     @staticmethod
@@ -327,9 +349,9 @@ class StagePlan(SiteDrawing):
         import shapely
 
         x, y = disc
-        others = [
-            box for box in self.taken if not (box[0] <= x <= box[2] and box[1] <= y <= box[3])
-        ]
+        xs, ys = [x, *(at for at, _ in labels)], [y, *(at for _, at in labels)]
+        near = dict.fromkeys(self.taken.near((min(xs), min(ys), max(xs), max(ys))))
+        others = [box for box in near if not (box[0] <= x <= box[2] and box[1] <= y <= box[3])]
         if not others or not labels:
             return [False] * len(labels)
         lines = shapely.linestrings([[disc, label] for label in labels])
@@ -357,13 +379,13 @@ class StagePlan(SiteDrawing):
     @property
     def disc(self) -> float:
         """Radius of a performer's disc [pt]."""
-        return max(6.2, min(8.5, self._closest_spots * self.scale / 2 - 0.4))
+        return max(6.2, min(8.5, self._apart * self.scale / 2 - 0.4))
 
     @cached_property
-    def _closest_spots(self) -> float:
-        """How far the two nearest spots are apart [m]; found once, since every place that is tried for a name asks for it."""
-        pairs = combinations(self.scene.spots.values(), 2)
-        return min((hypot(a[0] - b[0], a[1] - b[1]) for a, b in pairs), default=99.0)
+    def _apart(self) -> float:
+        """How far the two nearest spots are apart [m]; kept, since every place that is tried for a name asks for it."""
+        found = closest_spots(self.scene)
+        return found if found < inf else 99.0
 
     def _safety_marks(self, venue: VenueRecord, discs: Sequence[ShownArea]) -> list[_Mark]:
         """Position, words and drawing of everything that the crew looks for; nothing overlaps."""
@@ -415,7 +437,7 @@ class StagePlan(SiteDrawing):
         if not words:
             return False
         long = width(clipped(words, "Regular", TINY, 110.0), "Regular") * TINY
-        reach = away + 2 + long / 2
+        reach, own = away + 2 + long / 2, (x, y, away)
         found = self.label(
             canvas,
             words,
@@ -431,8 +453,9 @@ class StagePlan(SiteDrawing):
             ],
             centre=True,
             room=110.0,
-            accept=lambda box: is_nearest(
-                box, (x, y, away), (*self.circles, *self.marks), by=_PLAINLY
+            accept=lambda box: (
+                self.circles.leave(box, own, by=_PLAINLY)
+                and is_nearest(box, own, self.marks, by=_PLAINLY)
             ),
         )
         return found is not None

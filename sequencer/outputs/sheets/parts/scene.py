@@ -3,14 +3,17 @@
 Stage frame [m]: X to the audience's right, Y upstage.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
-from math import dist
+from math import dist, hypot, inf
+from typing import TypeVar
 
 from sequencer.safety.ways_out import ways_out
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import Staged
 
+T = TypeVar("T")
 Spot = tuple[float, float, float]  # X [m], Y [m], facing [degrees]
 ShownArea = tuple[float, float, float, float]  # left, low, right, high
 Way = tuple[tuple[float, float], ...]  # points of a walk [m, stage frame]
@@ -37,6 +40,9 @@ class Scene:
     )
     close: bool = False  # only the stage and who is on it, as large as can be; the audience is named at the frame
     bare: bool = False  # no words and no scale: those of a plan beside it hold for it too
+    shown: int | None = (
+        None  # which formation of the show, if spots and ways are its: what follows from them is found once
+    )
 
 
 def way_length(way: Way) -> float:
@@ -50,8 +56,46 @@ def stage_outline(staged: Staged) -> list[tuple[float, float]]:
     return list(stage.outline) if stage is not None else [(-1, 0), (1, 0), (1, 1), (-1, 1)]
 
 
+def once_shown(scene: Scene, what: Hashable, work: Callable[[], T]) -> T:
+    """What follows from a formation's spots and ways, found once for all sheets that show it.
+
+    Parameters
+    ----------
+    scene : Scene
+    what : hashable
+        What is found, and all that it depends on besides spots and ways.
+    work : callable
+        Finds it; nobody may change what it returns.
+    """
+    if scene.shown is None:
+        return work()
+    return result_of(scene.staged, (what, scene.shown), work)
+
+
+def closest_spots(scene: Scene) -> float:
+    """How far the two nearest spots are apart [m]; inf if there are not two."""
+    return once_shown(scene, "closest spots", lambda: _least_gap(list(scene.spots.values())))
+
+
+def _least_gap(spots: Sequence[Spot]) -> float:
+    """The smallest distance of any two: from left to right, each with those that are not yet farther off in X alone."""
+    ordered = sorted(spots)
+    least = inf
+    for k, (x, y, _) in enumerate(ordered):
+        for other_x, other_y, _ in ordered[k + 1 :]:
+            if other_x - x >= least:
+                break
+            least = min(least, hypot(other_x - x, other_y - y))
+    return least
+
+
 def window(scene: Scene) -> ShownArea:
     """The area that the drawing shows: the stage, everybody on it, and what is near."""
+    what = ("window", scene.crew, scene.dimensions, scene.close, scene.landing)
+    return once_shown(scene, what, lambda: _window(scene))
+
+
+def _window(scene: Scene) -> ShownArea:
     venue = scene.staged.show.venue
     outline = stage_outline(scene.staged)
     xs, ys = [p[0] for p in outline], [p[1] for p in outline]
