@@ -12,6 +12,7 @@ from sequencer.facts.sources import Source
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
+from sequencer.safety import watching
 from sequencer.safety.watching import (
     Duty,
     HandOver,
@@ -180,7 +181,7 @@ def test_only_spotters_watch_and_nobody_themselves():
 
 
 def test_all_phases_of_a_burn_are_bounded_at_once_and_as_each_alone(monkeypatch):
-    """Twelve performers lit one after the other: 24 phases or more, and the ways of each burn are asked for once."""
+    """Thirteen performers lit one after the other, one of them farthest off in the middle of a walk: 26 phases or more, and the ways of each burn are asked for once."""
     asked = []
     ways_to = WalkableFloor.ways_to
 
@@ -194,7 +195,9 @@ def test_all_phases_of_a_burn_are_bounded_at_once_and_as_each_alone(monkeypatch)
         cross(f"P{k}", (0.37 * k - 4, 2.0), (3.3 - 0.21 * k, 9.0 - 0.3 * k), start=0.25 * k, end=31.0 + k, go=8.5)
         for k in range(12)
     ]  # fmt: skip
-    plan = watch_plan(burns, [LEFT, RIGHT], each=12, limit=60.0, ground=wall)
+    bend = (Move(start=8.5, end=24.0, facing=0.0, place=(-3.0, -2.0), through=((6.0, -9.0),)),)
+    burns.append(Followed(who="Bend", floor=WalkPath((-4.0, 0.3), moves=bend), start=0.1, end=29.0))
+    plan = watch_plan(burns, [LEFT, RIGHT], each=13, limit=60.0, ground=wall)
     assert len(asked) == len(burns)
 
     ways = ways_to(wall, (LEFT.place, RIGHT.place))
@@ -221,3 +224,17 @@ def test_a_hand_over_is_between_watches_of_one_performer_that_touch():
     ]  # fmt: skip
 
     assert _hand_overs(some) == (HandOver(who="Wren", beat=8.0, giver="Flint", taker="Brook"),)
+
+
+def test_between_samples_a_walk_may_lead_farther_and_that_is_counted(monkeypatch):
+    """Looked at every metre, a walk bends away from the post in the middle of each phase: never less than the true way is told."""
+    monkeypatch.setattr(watching, "TOLERANCE", 0.5)
+    bend = Move(start=8.5, end=24.0, facing=0.0, place=(-3.0, -2.0), through=((6.0, -9.0),))
+    floor = WalkPath((-4.0, 0.3), moves=(bend,))
+    ways = WalkableFloor().ways_to((LEFT.place, RIGHT.place))
+    phases = [(9.0 + 0.1 * k, 23.0 + 0.07 * k) for k in range(12)]
+
+    for (start, end), row in zip(phases, _longest(floor, phases, ways), strict=True):
+        true = ways(floor.at(np.linspace(start, end, 20_001)).place).max(axis=0)
+        assert np.all(row >= true)
+        assert np.all(row <= true + 0.5 + 1e-9)

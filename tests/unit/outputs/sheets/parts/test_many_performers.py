@@ -159,6 +159,14 @@ def test_a_name_is_nearest_to_its_own_disc_as_among_all_discs(middles, at, size,
     assert Circles(middles, radius).leave(box, own, by=by) is is_nearest(box, own, every, by=by)
 
 
+def test_another_disc_counts_from_its_rim():
+    """Its rim is 20.5 pt from the name, that of the own disc 20 pt: too much alike by 1 pt, though its middle is farther off."""
+    box, own = (32.5, 10.0, 42.5, 20.0), (71.0, 15.0, 8.5)
+
+    assert not Circles([(71.0, 15.0), (71.5, 15.0)], 8.5).leave(box, own, by=1.0)
+    assert Circles([(71.0, 15.0), (72.5, 15.0)], 8.5).leave(box, own, by=1.0)
+
+
 def test_of_many_discs_only_those_near_a_name_are_looked_at():
     discs = Circles([(25.0 * k, 25.0 * j) for k in range(40) for j in range(40)], 8.0)
     near = list(discs.near((480.0, 470.0, 520.0, 490.0)))
