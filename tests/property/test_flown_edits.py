@@ -13,7 +13,7 @@ import pytest
 from sequencer import kept
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
-from sequencer.motion.trajectories import flown_hand
+from sequencer.motion.trajectories import hand_slices
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.planning.open_show import OpenShow
 from sequencer.planning.restaging import changed_values
@@ -65,8 +65,9 @@ def built_anew():
     """A context in which only searches are known."""
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(kept, "_RECENT", {})
-        for room in (flown_hand, module):
+        for room in (hand_slices, module):
             patch.setattr(room, "kept_on_disk", lambda _key, work, **_: work())
+        patch.setattr(hand_slices, "known_on_disk", lambda _key, **_: ())
         yield
 
 
