@@ -1,10 +1,12 @@
 """What many tests share: a hypothesis profile, and small casts made from the real laws."""
 
 import atexit
+import contextlib
 import gc
 import importlib.util
 import os
 import shutil
+import sys
 import tempfile
 from itertools import zip_longest
 
@@ -13,8 +15,11 @@ os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 # Tests start hundreds of processes: each would compile the whole package again where nothing compiled may be written.
 os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
 # What librosa compiles is kept by each worker for itself: two that write it into one place at once can leave code that crashes.
+# It begins with what .ci/run has compiled, if that is there.
 if "PYTEST_XDIST_WORKER" in os.environ:
     os.environ["NUMBA_CACHE_DIR"] = tempfile.mkdtemp(prefix="compiled-")
+    with contextlib.suppress(OSError):
+        shutil.copytree(f"{sys.prefix}/compiled", os.environ["NUMBA_CACHE_DIR"], dirs_exist_ok=True)
     atexit.register(shutil.rmtree, os.environ["NUMBA_CACHE_DIR"], ignore_errors=True)
 
 from pathlib import Path
