@@ -124,6 +124,12 @@ class ResultStore:
                 with suppress(sqlite3.Error):
                     base.close()
 
+    def __del__(self) -> None:
+        with suppress(
+            AttributeError, TypeError
+        ):  # of one that was never whole, or as the interpreter ends
+            self.close()
+
     def _run(self, what: str, work: Callable[[sqlite3.Connection], list[Any]]) -> list[Any]:
         base = self._connection()
         if base is None or self._refused[what] >= _REFUSALS:

@@ -10,6 +10,7 @@ import signal
 import sqlite3
 import subprocess
 import sys
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -284,7 +285,7 @@ def test_what_was_found_is_on_disk_when_the_process_has_ended(tmp_path, monkeypa
     assert done.stdout == ""
     assert done.stderr.splitlines() == [GO_ON]
     (path,) = tmp_path.rglob("results-*.sqlite3")
-    with sqlite3.connect(path) as base:
+    with closing(sqlite3.connect(path)) as base, base:
         assert base.execute("SELECT count(*) FROM results").fetchall() == [(3,)]
     base.close()
 

@@ -188,7 +188,7 @@ def test_damage_at_any_byte_changes_no_result(store):
 def test_a_record_changed_with_care_is_not_believed(store):
     ask(Work((1.0,)))
     next_process()
-    with sqlite3.connect(store) as base:
+    with closing(sqlite3.connect(store)) as base, base:
         assert base.execute("UPDATE results SET record = '[2.0]'").rowcount == 1
     base.close()
     assert ask(Work((1.0,))) == (1.0,)
@@ -299,7 +299,7 @@ def test_two_processes_and_a_killed_one_share_a_file(store):
     assert [each.wait(120) for each in running] == [9, 0, 0, 0]
     for k in (0, 60, 199):
         assert kept.kept("t", (k,), Work((k / 7,)), record=list, restore=tuple) == (k / 7,)
-    with sqlite3.connect(store) as base:
+    with closing(sqlite3.connect(store)) as base, base:
         assert base.execute("PRAGMA integrity_check").fetchone() == ("ok",)
     base.close()
 
@@ -543,7 +543,7 @@ def test_a_small_result_lies_on_the_shelf_besides_and_a_large_one_does_not(store
         ask(Work((1.0,)))
         ask(Work(large), ("large",))
     next_process()
-    with sqlite3.connect(store) as base:
+    with closing(sqlite3.connect(store)) as base, base:
         base.execute("DELETE FROM results WHERE record LIKE '[%'")  # rows of their own
     base.close()
     with kept.shelf("show"):

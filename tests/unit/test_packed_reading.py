@@ -193,8 +193,11 @@ def test_a_file_says_of_itself_what_the_list_says(tmp_path, place):
 def test_there_is_no_room_for_more(tmp_path):
     path = struct.pack("<HHBL", 0x7075, 17, 1, zlib.crc32(b"rules.yaml")) + b"../evil.yaml"
     for extra in (path, struct.pack("<HH", 0x9999, 4) + b"evil", struct.pack("<HHQ", 1, 8, 10)):
+        # From CPython 3.13 on zipfile itself takes the path for the name, which is not what stands beside the file then.
         refused(
-            tmp_path, archive(with_entry(entries(), b"rules.yaml", extra=extra)), "more is said"
+            tmp_path,
+            archive(with_entry(entries(), b"rules.yaml", extra=extra)),
+            "more is said|not told in one way" if extra is path else "more is said",
         )
         own = archive(with_entry(entries(), b"rules.yaml", own_extra=extra))
         refused(tmp_path, own, "not what the archive's own list says")

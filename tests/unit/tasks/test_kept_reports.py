@@ -10,6 +10,7 @@ import json
 import os
 import sqlite3
 import sys
+from contextlib import closing
 from pathlib import Path
 from types import SimpleNamespace
 
@@ -240,7 +241,7 @@ def test_a_damaged_record_is_computed_again(folder, store):
     ask(check, folder / "show.yaml")
     next_process()
     kept._STORE.close()
-    with sqlite3.connect(store / "results-1.sqlite3") as base:
+    with closing(sqlite3.connect(store / "results-1.sqlite3")) as base, base:
         base.execute(
             'UPDATE results SET record = replace(record, \'"show": "1"\', \'"show": "9"\')'
         )

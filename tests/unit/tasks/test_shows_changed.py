@@ -6,6 +6,7 @@ Reference: the same file, with nothing kept.
 import hashlib
 import shutil
 import sqlite3
+from contextlib import closing
 
 import pytest
 
@@ -107,7 +108,7 @@ def test_a_check_that_does_not_depend_on_the_change_is_not_made(show, monkeypatc
 
 
 def damaged(store):
-    with sqlite3.connect(store) as base:
+    with closing(sqlite3.connect(store)) as base, base:
         base.execute("UPDATE results SET record = replace(record, '1', '2')")
     base.close()
 
