@@ -19,7 +19,7 @@ BASE = parse_document(SHOW, "show.yaml").values
 )  # fmt: skip
 @given(grammar.shows(BASE))
 def test_a_show_of_the_schema_is_taken_or_refused(values):
-    TARGETS["show"].judged(_written(values))
+    assert TARGETS["show"].judged(_written(values)) in {"taken", "refused"}
 
 
 def test_not_all_are_refused_nor_all_taken():
