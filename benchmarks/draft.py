@@ -44,7 +44,7 @@ from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Block, Staged
 from sequencer.staging.timeline import staged
-from sequencer.tasks.shows import hear_song
+from sequencer.tasks.songs import hear_song
 from sequencer.timing.loudness import SAME_LOUDNESS
 from sequencer.timing.song import Song
 

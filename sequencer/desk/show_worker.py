@@ -330,7 +330,7 @@ class ShowWorker:
             return known
 
     def _heard(self, read: "ReadShow", progress: Progress | None) -> "Song":
-        from sequencer.tasks.shows import song_of
+        from sequencer.tasks.songs import song_of
 
         self._song = song_of(read, known=self._song, without_track=True, progress=progress)
         return self._song
@@ -451,7 +451,7 @@ class ShowWorker:
 
     def _sound(self, given: Mapping[str, Any]) -> tuple[str, bytes | str]:
         """The track's path, once it was heard; or as MP3."""
-        from sequencer.tasks.shows import track_of
+        from sequencer.tasks.songs import track_of
 
         _, show = self._newest()
         if show.read is None:

@@ -12,21 +12,11 @@ if TYPE_CHECKING:
     from sequencer.tasks.packing import pack_show, unpack_show
     from sequencer.tasks.part_of_show import PartOfShow
     from sequencer.tasks.practising import log_practice, plan_practice
+    from sequencer.tasks.print_outs import print_sheets, trace_show, write_rehearsal
     from sequencer.tasks.recounting import recount_show
-    from sequencer.tasks.shows import (
-        check_show,
-        click_song,
-        draw_song,
-        hear_song,
-        print_sheets,
-        report_text,
-        schema_text,
-        song_text,
-        stage_show,
-        trace_show,
-        write_rehearsal,
-        write_schema,
-    )
+    from sequencer.tasks.schema_files import schema_text, write_schema
+    from sequencer.tasks.shows import check_show, report_text, stage_show
+    from sequencer.tasks.songs import click_song, draw_song, hear_song, song_text
     from sequencer.tasks.starting import start_show
     from sequencer.tasks.vocabulary import trace_pattern
 
@@ -62,23 +52,32 @@ __all__ = [
     "write_schema",
 ]
 _HOMES = {
-    "Dancing": "dancing",
     "chart_folder": "folders",
+    "click_song": "songs",
     "compare_shows": "comparisons",
     "comparison_words": "comparisons",
+    "Dancing": "dancing",
     "draft_show": "drafts",
     "draft_words": "drafts",
+    "draw_song": "songs",
     "folder_text": "folders",
     "hear_folder": "folders",
+    "hear_song": "songs",
     "log_practice": "practising",
     "mend_show": "mend",
     "pack_show": "packing",
     "PartOfShow": "part_of_show",
     "plan_practice": "practising",
+    "print_sheets": "print_outs",
     "recount_show": "recounting",
+    "schema_text": "schema_files",
+    "song_text": "songs",
     "start_show": "starting",
     "trace_pattern": "vocabulary",
+    "trace_show": "print_outs",
     "unpack_show": "packing",
+    "write_rehearsal": "print_outs",
+    "write_schema": "schema_files",
 }  # all others are in `shows`
 
 

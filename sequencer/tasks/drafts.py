@@ -8,7 +8,7 @@ from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath
 from sequencer.progress import Progress, within
 from sequencer.show.file_text import DiskText, disk_text, write_disk_text
-from sequencer.tasks import shows
+from sequencer.tasks import songs
 
 if TYPE_CHECKING:
     from sequencer.planning.drafting.draft_search import Draft
@@ -108,7 +108,7 @@ def draft_text(
     from sequencer.show.reading import show_from_document
 
     read = show_from_document(parse_document(text.removeprefix("\ufeff"), str(path)))
-    song = shows.song_of(read, progress=within(progress, 0.0, _HEARD))
+    song = songs.song_of(read, progress=within(progress, 0.0, _HEARD))
     asked = DraftRequest(section=section, span=span, another=another, seed=seed)
     return drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
 

@@ -15,7 +15,7 @@ from sequencer.progress import Progress, within
 from sequencer.show.document import parse_document
 from sequencer.show.file_text import DiskText, disk_text, write_disk_text
 from sequencer.show.reading import show_from_document
-from sequencer.tasks import shows
+from sequencer.tasks import shows, songs
 
 
 class MendingStopped(KeyboardInterrupt):
@@ -66,7 +66,7 @@ def _mended_show(path: Path, *, one: bool, flown: bool, progress: Progress | Non
             "take `tonight` out of the file while you mend",
         )  # fmt: skip
     track = path.parent / read.show.track.file
-    song = shows.hear_song(track)
+    song = songs.hear_song(track)
     latest: Callable[[], Mended] = partial(Mended, text=text, done=(), left=())
     danced: tuple[str, ...] = ()
 

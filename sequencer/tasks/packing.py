@@ -130,7 +130,7 @@ def _show_name(show: Path) -> str:
 def _song_hash(read: "ReadShow", song: Path) -> str:
     """Which recording the song is: as the show names it, or else as it lies there."""
     from sequencer.digests import sha256_of_file
-    from sequencer.tasks.shows import refuse_another_cut
+    from sequencer.tasks.songs import refuse_another_cut
 
     known = read.show.track.sha256
     if known is not None and not is_given_file(song):

@@ -23,7 +23,7 @@ from sequencer.show.renumbering import Renumbering, beat_ratio, renumbered, with
 from sequencer.show.show_text import ShowText
 from sequencer.staging.counted_song import as_counted
 from sequencer.staging.written_count import COUNT_KEYS, unknown_to_numbers, without_sections
-from sequencer.tasks import shows
+from sequencer.tasks import songs
 from sequencer.tasks.kept_one import with_one_kept
 
 if TYPE_CHECKING:
@@ -79,7 +79,7 @@ def _recounted_show(path: Path, given: Sequence[str], progress: Progress | None)
             "not-everybody", ("tonight",), "the count is changed for everybody, and not everybody is there tonight",
             "take `tonight` out of the file meanwhile",
         )  # fmt: skip
-    song = shows.song_of(read, progress=within(progress, 0.0, 0.5))
+    song = songs.song_of(read, progress=within(progress, 0.0, 0.5))
     if old.text != text.text and not unknown_to_numbers(other, song):
         raise _refuse_unknown(text, given)
     new = with_one_kept(new, read, other, song)

@@ -10,7 +10,7 @@ from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.given_files import is_there
 from sequencer.progress import Progress, within
-from sequencer.tasks import shows
+from sequencer.tasks import schema_files, songs
 
 if TYPE_CHECKING:
     from sequencer.show.starter import StarterDancer
@@ -71,7 +71,7 @@ def start_show(
             "this file already exists, and the new show’s schema for editors would go there",
             "choose another name for the show, move this file away, or add --force",
         )
-    song = shows.hear_song(track, progress=within(progress, 0.0, _HEARD if draft else 1.0))
+    song = songs.hear_song(track, progress=within(progress, 0.0, _HEARD if draft else 1.0))
     text = _begun(song, show, track, title=title, blocks=True)
     why = ""
     if draft:
@@ -85,7 +85,7 @@ def start_show(
         except KeyboardInterrupt as stop:
             best = getattr(stop, "draft", None)
             _write(show, text if best is None else best.text)
-            shows.write_schema(show)
+            schema_files.write_schema(show)
             holds = (
                 "an easy pattern in each section"
                 if best is None
@@ -93,7 +93,7 @@ def start_show(
             )
             raise KeyboardInterrupt(f"interrupted; {show} is written, with {holds}") from None
     _write(show, text)
-    shows.write_schema(show)
+    schema_files.write_schema(show)
     return why
 
 
@@ -147,7 +147,7 @@ def begun_show(
     from sequencer.show.reading import show_from_document
 
     show, track = Path(show), Path(track)
-    song = shows.hear_song(track, progress=progress)
+    song = songs.hear_song(track, progress=progress)
     text = _begun(song, show, track, title=title, blocks=False, cast=cast, floor=floor)
     show_from_document(parse_document(text, str(show)))
     return text

@@ -8,14 +8,14 @@ from click.testing import CliRunner
 
 from sequencer.cli import main
 from sequencer.motion.trajectories import flown_courses
-from sequencer.tasks import shows
+from sequencer.tasks import print_outs
 from tests.unit.staging.test_flown_show import staged_show
 
 
 def test_hand_and_head_are_a_tether_apart(tmp_path, monkeypatch):
     """Source: a tether neither stretches nor, where it is flown, goes slack; links are as drawn to spare their search."""
     monkeypatch.setattr(flown_courses, "flown_link", lambda *_: None)
-    monkeypatch.setattr(shows, "stage_show", lambda _path, **_: staged_show())
+    monkeypatch.setattr(print_outs, "stage_show", lambda _path, **_: staged_show())
     plain, both = (
         CliRunner().invoke(main, ["trace", str(tmp_path / "show.yaml"), "--rate", "2", *more])
         for more in (("--drawn",), ())

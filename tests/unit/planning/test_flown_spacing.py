@@ -87,7 +87,7 @@ def test_a_file_is_mended_as_flown_unless_the_drawing_is_asked_for(flown, tmp_pa
     path = tmp_path / "s.yaml"
     path.write_text(CLEAR, encoding="utf-8")
     (tmp_path / "song.ogg").write_bytes(b"")
-    monkeypatch.setattr("sequencer.tasks.shows.hear_song", lambda *_args, **_named: SONG)
+    monkeypatch.setattr("sequencer.tasks.songs.hear_song", lambda *_args, **_named: SONG)
     mended = mend_show(path, flown=flown)
     assert (mended.text == CLEAR) is flown
     assert any("close" in each for each in mended.done) is not flown

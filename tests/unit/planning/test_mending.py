@@ -102,7 +102,7 @@ def test_a_file_is_written_whole_or_not_at_all(tmp_path, monkeypatch):
     text = SHOW.replace("FORMATION", SPOTS.replace("APART", "0.9"))
     path.write_text(text, encoding="utf-8")
     (tmp_path / "song.ogg").write_bytes(b"")
-    monkeypatch.setattr("sequencer.tasks.shows.hear_song", lambda *_args, **_named: SONG)
+    monkeypatch.setattr("sequencer.tasks.songs.hear_song", lambda *_args, **_named: SONG)
 
     def fail(self, _target):
         raise OSError(28, "No space left on device")

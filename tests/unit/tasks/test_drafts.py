@@ -15,7 +15,7 @@ def show(tmp_path, monkeypatch):
     path.write_text("as it was", encoding="utf-8")
     monkeypatch.setattr("sequencer.show.document.parse_document", lambda *_: None)
     monkeypatch.setattr("sequencer.show.reading.show_from_document", lambda _: None)
-    monkeypatch.setattr(drafts.shows, "song_of", lambda *_, **__: None)
+    monkeypatch.setattr(drafts.songs, "song_of", lambda *_, **__: None)
     return path
 
 

@@ -20,7 +20,7 @@ def file(tmp_path, monkeypatch):
     show = type("S", (), {"track": type("T", (), {"file": "a.ogg"})})
     read = type("Read", (), {"show": show, "written": show})
     monkeypatch.setattr(mend.shows, "stage_show", lambda *_, **__: None)
-    monkeypatch.setattr(mend.shows, "hear_song", lambda _track: "song")
+    monkeypatch.setattr(mend.songs, "hear_song", lambda _track: "song")
     monkeypatch.setattr(mend, "show_from_document", lambda _document: read)
 
     def joined(_text, _file, _song, *, flown, progress, made, most=9):

@@ -65,7 +65,7 @@ def spans(show):
 @pytest.fixture
 def file(tmp_path, monkeypatch):
     """The show on disk, with its song as heard."""
-    monkeypatch.setattr(recounting.shows, "song_of", lambda *_, **__: SONG)
+    monkeypatch.setattr(recounting.songs, "song_of", lambda *_, **__: SONG)
     path = tmp_path / "two.yaml"
     path.write_text(SHOW, encoding="utf-8")
     return path
@@ -116,7 +116,7 @@ def test_back_and_forth_is_the_same_to_the_byte(file):
 def test_a_block_of_so_many_cycles_keeps_their_length(file, monkeypatch):
     """At 50 beats a minute a fountain left alone takes two beats a cycle, as at 100."""
     slow = even_song(240, tempo=100, start=0.5, duration=150.0)
-    monkeypatch.setattr(recounting.shows, "song_of", lambda *_, **__: slow)
+    monkeypatch.setattr(recounting.songs, "song_of", lambda *_, **__: slow)
     head = SHOW.partition("  - {from: 3.1")[0]
     text = f"{head}  - {{from: 3.1, pattern: fountain, cycles: 4}}\n"
     file.write_text(text, encoding="utf-8")
@@ -171,7 +171,7 @@ def test_ones_of_the_performers_own_stay_ones(file, one, moment, given, after):
 def test_a_one_that_is_no_beat_of_the_new_count_goes_to_the_next_that_is(file, monkeypatch):
     """Bars of three: each second one lies between two beats of the half count."""
     song = even_song(255, tempo=160, start=0.5, metre=3, duration=97.0)
-    monkeypatch.setattr(recounting.shows, "song_of", lambda *_, **__: song)
+    monkeypatch.setattr(recounting.songs, "song_of", lambda *_, **__: song)
     text = with_one("0:00.875")
     file.write_text(text, encoding="utf-8")
 
@@ -210,7 +210,7 @@ def test_of_ones_that_are_beats_of_the_new_count_one_is_taken_from_which_all_bar
 ):
     """From 2.75 s on, a new bar would begin between two old ones at the bar of five; from 1.25 s on, none does."""
     odd = even_song(lengths=[4] * 20 + [5] + [4] * 43, tempo=160, start=0.5, duration=97.0)
-    monkeypatch.setattr(recounting.shows, "song_of", lambda *_, **__: odd)
+    monkeypatch.setattr(recounting.songs, "song_of", lambda *_, **__: odd)
     text = with_one("0:02.75").partition("  - {from: B")[0]
     file.write_text(text, encoding="utf-8")
 
@@ -260,7 +260,7 @@ def test_a_block_that_would_move_is_refused(file, monkeypatch):
     """A bar of five in the middle: half of it loses half a beat, so a length in beats no longer fits."""
     lengths = [4] * 20 + [5] + [4] * 43
     odd = even_song(lengths=lengths, tempo=160, start=0.5, duration=97.0)
-    monkeypatch.setattr(recounting.shows, "song_of", lambda *_, **__: odd)
+    monkeypatch.setattr(recounting.songs, "song_of", lambda *_, **__: odd)
 
     with pytest.raises(InputError, match=r"would lie 0\.\d s|falls between"):
         recount_show(file, ["tempo=half"])
