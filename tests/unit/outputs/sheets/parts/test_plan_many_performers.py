@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from reportlab.pdfgen.canvas import Canvas
 
-from sequencer.outputs.sheets.parts import cues, formation_plans, plan, scene
+from sequencer.outputs.sheets.parts import cues, formation_plans, people_drawing, scene
 from sequencer.outputs.sheets.parts import edition as editions
 from sequencer.outputs.sheets.parts.cues import burns_of
 from sequencer.outputs.sheets.parts.edition import Edition
@@ -58,7 +58,7 @@ def code_of(shown):
 
 def test_discs_walks_and_window_are_found_once_for_all_whose_plan_it_is(edition, counted):
     done, count = counted
-    count(plan, "start_mark", "way_arrow")
+    count(people_drawing, "start_mark", "way_arrow")
     count(formation_plans, "ways_to", "lit_in")
     count(scene, "_window", "_least_gap")
     placed = StagePlan._placed
