@@ -34,9 +34,11 @@ from sequencer.motion.trajectories.flown_hand import (
     Course,
     FlownHand,
     Ground,
+    Torn,
     flown_hand,
     joined_slices,
 )
+from sequencer.motion.trajectories.flown_torn import is_unbroken, unbroken, with_torn
 from sequencer.motion.trajectories.hand_slices import known_slice
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
@@ -260,7 +262,8 @@ def _record(own: _OnPaths) -> dict[str, Any]:
             if None in keys:
                 raise ValueError("a slice that is not kept")
             courses = [[each.start, each.end, each.flown] for each in hand.courses]
-            hands[side] = [round(hand.head.start * SHOW_KNOTS), courses, keys]
+            torn = [list(each) for each in hand.torn]
+            hands[side] = [round(hand.head.start * SHOW_KNOTS), courses, keys, torn]
     return {
         "hands": hands,
         "deviation": {side: [list(each) for each in own] for side, own in own.deviation.items()},
@@ -279,7 +282,7 @@ def _restored(dancer: Dancer, record: dict[str, Any]) -> _OnPaths:
     for side in SIDES:
         if side not in record["hands"]:
             continue
-        first, courses, names = record["hands"][side]
+        first, courses, names, torn = record["hands"][side]
         keys = [bytes.fromhex(name) for name in names]
         made = [known_slice(key) for key in keys]
         drawn = trajectories[side]
@@ -292,6 +295,7 @@ def _restored(dancer: Dancer, record: dict[str, Any]) -> _OnPaths:
             length=dancer.props[side].length,
             drawn=drawn,
             courses=tuple(Course(low, high, _not_kept, own) for low, high, own in courses),
+            torn=tuple(Torn(*each) for each in torn),
         )
     deviation = {
         side: tuple(HandDeviation(*each) for each in record["deviation"][side])
@@ -326,16 +330,34 @@ def _flown(show: Staged, dancer: Dancer, progress: Progress | None) -> _OnPaths:
     for side, made in makers.items():
         hand = trajectories[side]
         if isinstance(hand, FlownHand):
-            trajectories[side] = eased_hand(
+            ease = partial(
+                eased_hand,
                 dancer,
                 side,
-                hand,
                 limits=flown_limits(show.show.limits),
                 ground=ground,
                 other=trajectories.get("left" if side == "right" else "right"),
                 made=made,
             )
+            trajectories[side] = eased = _unbroken(hand, ease, made, ground)
+            if eased.torn:
+                deviation[side] = _left(dancer.deviation.get(side, ()), eased.courses)
     return _OnPaths(trajectories, deviation)
+
+
+def _unbroken(
+    hand: FlownHand,
+    ease: Callable[[FlownHand], FlownHand],
+    made: Callable[[Sequence[Course]], FlownHand],
+    ground: Ground,
+) -> FlownHand:
+    """A hand that is eased where it is strained; where that would make it jump, the drawing stands in, and the rest is eased."""
+    eased = ease(hand)
+    if is_unbroken(eased):
+        return eased
+    whole = unbroken(hand, made, ground.beats_a_second)
+    eased = ease(whole)
+    return with_torn(eased, whole.torn) if is_unbroken(eased) else whole
 
 
 def _while_walking(courses: list[Course], dancer: Dancer) -> list[Course]:
@@ -376,7 +398,9 @@ def _ground_of(show: Staged, dancer: Dancer) -> Ground:
     )
 
 
-def _left(margins: tuple[HandDeviation, ...], courses: list[Course]) -> tuple[HandDeviation, ...]:
+def _left(
+    margins: tuple[HandDeviation, ...], courses: Sequence[Course]
+) -> tuple[HandDeviation, ...]:
     """Margins that still hold: those parts of them where what is drawn stands in."""
     return tuple(
         HandDeviation(max(own.start, each.start), min(own.end, each.end), own.size)

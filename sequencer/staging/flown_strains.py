@@ -18,7 +18,7 @@ from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import reach_quantity
 from sequencer.motion.performers.least_values import Asked, least_values
-from sequencer.motion.trajectories.flown_hand import Course, FlownHand
+from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Torn
 from sequencer.motion.trajectories.flown_links import TAKEN_OVER
 from sequencer.show.model import Limits
 from sequencer.staging.flown_eases import AROUND_STRAIN, STRAINED
@@ -194,7 +194,21 @@ def _strained(show: Staged, dancer: Dancer) -> list[_Row]:
                 away = of([away_from(hand.courses[k], *each) for each in some])
                 clear = [each for each, other in zip(some, away, strict=True) if not misses(other)]
                 out.append(_Row(side, k, *figures, _least_of(clear)))
+        out += [_torn_row(side, hand, each, dancer, limits) for each in hand.torn]
     return out
+
+
+def _torn_row(side: Side, hand: FlownHand, torn: Torn, dancer: Dancer, limits: Limits) -> _Row:
+    """A course on which the hand would jump: whatever its bounds say, the tether does not hold it."""
+    weight = dancer.props[side].mass * STANDARD_GRAVITY
+    figures = CourseFigures(
+        torn.least_pull, torn.hand_acceleration, torn.hand_speed, torn.head_speed,
+        torn.most_pull * weight, 0.0,
+    )  # fmt: skip
+    if not missed_limits(figures, limits, dancer.body.arm_length):
+        figures = figures._replace(least_pull=0.0)
+    place = next(k for k, each in enumerate(hand.courses) if each.start == torn.start)
+    return _Row(side, place, *figures, ())
 
 
 _Beside = tuple[Stretch | None, Stretch | None]  # drawn before it, and after it

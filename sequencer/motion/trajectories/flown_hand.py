@@ -84,6 +84,17 @@ class Course(NamedTuple):
     content: bytes | None = None  # of all that decides `at`; None if that is not known
 
 
+class Torn(NamedTuple):
+    """What a hand would have to do on a course that was flown, until it was found that it would jump there (`flown_torn`)."""
+
+    start: float  # of the course [show beats]
+    least_pull: float  # in the head's weights
+    most_pull: float
+    hand_speed: float  # [m/s]
+    hand_acceleration: float  # [m/s²]
+    head_speed: float  # [m/s]
+
+
 @dataclass(frozen=True, kw_only=True, eq=False)
 class FlownHand:
     """Head and hand over a whole show; before and after it they stay.
@@ -103,6 +114,8 @@ class FlownHand:
         drawn stands in.
     slices : tuple of bytes or None
         Keys by which the slices are kept that it is made of; None of one that is not kept.
+    torn : tuple of Torn
+        Courses on which what is drawn stands in since the hand would jump.
     """
 
     head: EvenSpline
@@ -113,6 +126,7 @@ class FlownHand:
     pull: Floats
     most_pull: Floats
     slices: tuple[bytes | None, ...] = ()
+    torn: tuple[Torn, ...] = ()
 
     def part(self, start: float, end: float) -> bytes:
         """A hash of all that decides its states, but their planes, and their bounds between two beats."""
@@ -446,6 +460,7 @@ def joined_slices(
     length: float,
     drawn: Trajectory,
     courses: tuple[Course, ...],
+    torn: tuple[Torn, ...] = (),
 ) -> FlownHand:
     """The hand of slices that follow each other.
 
@@ -456,7 +471,7 @@ def joined_slices(
         By which each is kept.
     first : int
         Number of its first knot, from beat 0.
-    length, drawn, courses
+    length, drawn, courses, torn
         See `FlownHand`.
     """
     head, hand = (
@@ -470,7 +485,7 @@ def joined_slices(
     return FlownHand(
         head=head, hand=hand, length=length, drawn=drawn, courses=courses,
         pull=np.concatenate([each.pull for each in made]),
-        most_pull=np.concatenate([each.most_pull for each in made]), slices=tuple(keys),
+        most_pull=np.concatenate([each.most_pull for each in made]), slices=tuple(keys), torn=torn,
     )  # fmt: skip
 
 
