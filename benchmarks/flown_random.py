@@ -45,7 +45,8 @@ from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.trajectories.flown_hand import FlownHand, smoothed_tempo
+from sequencer.motion.trajectories.flown_hand import FlownHand
+from sequencer.motion.trajectories.flown_making import smoothed_tempo
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.flown_eases import STRAINED

@@ -23,13 +23,8 @@ from sequencer.motion.trajectories.flown_eased import (
     StrainedStretch,
     eased,
 )
-from sequencer.motion.trajectories.flown_hand import (
-    SHOW_KNOTS,
-    Course,
-    FlownHand,
-    Ground,
-    clipped,
-)
+from sequencer.motion.trajectories.flown_hand import SHOW_KNOTS, Course, FlownHand
+from sequencer.motion.trajectories.flown_making import Ground, clipped
 
 STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 AROUND_STRAIN = 4.0  # [beats]

@@ -29,15 +29,8 @@ from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW, FlyingHand
 from sequencer.motion.trajectories.flown_apart import kept_apart
 from sequencer.motion.trajectories.flown_courses import Journey, courses_of, journey
-from sequencer.motion.trajectories.flown_hand import (
-    SHOW_KNOTS,
-    Course,
-    FlownHand,
-    Ground,
-    Torn,
-    flown_hand,
-    joined_slices,
-)
+from sequencer.motion.trajectories.flown_hand import SHOW_KNOTS, Course, FlownHand, Torn
+from sequencer.motion.trajectories.flown_making import Ground, flown_hand, joined_slices
 from sequencer.motion.trajectories.flown_torn import is_unbroken, unbroken, with_torn
 from sequencer.motion.trajectories.hand_slices import known_slice
 from sequencer.motion.trajectories.trajectory import Trajectory

@@ -17,7 +17,8 @@ from sequencer.kept import content_key, recent
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_courses import Journey, Passage, bridged, courses_of
-from sequencer.motion.trajectories.flown_hand import Course, clipped
+from sequencer.motion.trajectories.flown_hand import Course
+from sequencer.motion.trajectories.flown_making import clipped
 
 _LOOKS = 48  # a beat
 _MOST_REMEMBERED = 5_000  # links of this process

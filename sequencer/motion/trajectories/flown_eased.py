@@ -27,8 +27,8 @@ from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
 from sequencer.motion.flown.seeking import held_to_limits, sought
 from sequencer.motion.flown.tether import Flight, drag_of, flight
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.flown_hand import (
-    Course,
+from sequencer.motion.trajectories.flown_hand import Course
+from sequencer.motion.trajectories.flown_making import (
     Ground,
     end_rates,
     smoothed_tempo,

@@ -14,7 +14,8 @@ from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories import flown_eased as module
 from sequencer.motion.trajectories.flown_eased import StrainedStretch, by_time, eased
-from sequencer.motion.trajectories.flown_hand import Course, Ground
+from sequencer.motion.trajectories.flown_hand import Course
+from sequencer.motion.trajectories.flown_making import Ground
 from tests.unit.motion.trajectories.forward import GRAVITY
 from tests.unit.motion.trajectories.test_flown_hand import LENGTH, WALKING, circling
 

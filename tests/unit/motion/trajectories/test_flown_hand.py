@@ -12,7 +12,8 @@ from scipy.integrate import cumulative_trapezoid
 from sequencer.geometry.bodies import Body
 from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.trajectories import flown_hand as flown_hand_module
-from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, flown_hand
+from sequencer.motion.trajectories.flown_hand import Course, FlownHand
+from sequencer.motion.trajectories.flown_making import Ground, flown_hand
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from tests.unit.motion.trajectories.forward import GRAVITY, off_its_path

@@ -10,7 +10,8 @@ from sequencer import kept
 from sequencer.motion.trajectories import flown_hand as module
 from sequencer.motion.trajectories import hand_slices
 from sequencer.motion.trajectories.flown_bounds import largest_on_spans, largest_rates
-from sequencer.motion.trajectories.flown_hand import SHOW_KNOTS, Course, clipped, flown_hand
+from sequencer.motion.trajectories.flown_hand import SHOW_KNOTS, Course
+from sequencer.motion.trajectories.flown_making import clipped, flown_hand
 from tests.nothing_kept import nothing_kept
 from tests.unit.motion.trajectories.test_flown_hand import (
     DRAG,
