@@ -5,14 +5,15 @@ show. What is left is staged, and checked as drawn: what does harm there is not 
 only what the change touches is flown anew.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from sequencer.checks.check import Check
 from sequencer.checks.dance.flown_blocks import ShowHand, flies, hands_of
-from sequencer.checks.dance.flown_faults import strains_told, touches_told, unflown
+from sequencer.checks.dance.flown_faults import FlownFault, strains_told, touches_told, unflown
 from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT, flight_faults
 from sequencer.checks.dance.flown_gaps import fails_between
+from sequencer.checks.dance.flown_in_place import strained
 from sequencer.checks.fault_kinds import (
     FLOWN_CODES,
     HITS,
@@ -60,6 +61,7 @@ class FlownTrials(FaultTrials):
 
     fly: bool = True
     _looks: dict[tuple[str, tuple[Finding, ...]], bool] = field(default_factory=dict)
+    _strained: str = ""  # who was strained last
 
     def found(self, show: Staged, codes: Sequence[str] = ()) -> Iterator[list[Finding]]:
         """The faults of a show as flown, check by check: first of what gives some codes, then what settles most trials."""
@@ -68,15 +70,40 @@ class FlownTrials(FaultTrials):
             next(iter(codes), ""), ()
         )
         for told in (*given, unflown):
-            yield [each.finding for each in told(show)]
+            yield from self._told(told, show)
         rest = settling_first(codes)
         for check in [each for each in rest if each.name not in OF_THE_MOTION]:
             yield _as_drawn(check, show)
         for told in [each for each in paths if each not in given]:
-            yield [each.finding for each in told(show)]
+            yield from self._told(told, show)
         yield flight_faults(show)
         for check in [each for each in rest if each.name in OF_THE_MOTION]:
             yield list(_of_the_motion(check, show))
+
+    def _told(
+        self, told: Callable[[Staged], Sequence[FlownFault]], show: Staged
+    ) -> Iterator[list[Finding]]:
+        """Faults of one kind of a show as flown; strains performer by performer, so that the rest need not be flown.
+
+        Whoever was strained when the last change ended there goes first, then who dances anew.
+        """
+        if told is not strains_told:
+            yield [each.finding for each in told(show)]
+            return
+        before = {each.name: each.trajectories for each in self.show.dancers}
+        for dancer in sorted(
+            show.dancers,
+            key=lambda one: (
+                one.name != self._strained,
+                one.trajectories is before.get(one.name),
+            ),
+        ):
+            alone = replace(show, dancers=(dancer,))
+            share_results(show, alone)
+            found = list(strained(alone))
+            share_results(alone, show)
+            self._strained = dancer.name if found else self._strained
+            yield found
 
     def codes(self) -> list[str]:
         """Every code of a fault that a change is held against, of flown paths too."""

@@ -4,7 +4,7 @@ Joins, tethers and reach are checked performer by performer, and so is whether a
 them with the fault, or with a new one, need not be staged for all who dance it.
 """
 
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from sequencer.checks.check import Check
@@ -103,24 +103,22 @@ def hanging_alone(plan: SafetyPlan, alone: Staged) -> list[Finding]:
     return hanging_findings(alone, replace(plan, burns=own))
 
 
-def share_results(alone: Staged, whole: Staged) -> None:
-    """Give a whole show what was found of its one performer, if they dance the same in it.
+def share_results(known: Staged, show: Staged) -> None:
+    """Give a show what was found of each performer who dances the same in another one.
 
     Parameters
     ----------
-    alone : Staged
-        With one dancer.
-    whole : Staged
-        With the same changes.
+    known, show : Staged
+        Two stagings of one file, such as one with all dancers and one with one of them.
     """
-    (own,) = alone.dancers
-    same: Collection[str] = [
+    dances = {each.name: each for each in known.dancers}
+    same = {
         each.name
-        for each in whole.dancers
-        if each.name == own.name
+        for each in show.dancers
+        if (own := dances.get(each.name)) is not None
         and each.trajectories is own.trajectories
         and each.deviation == own.deviation
-    ]
-    for key, result in list(alone.results.items()):
+    }
+    for key, result in list(known.results.items()):
         if isinstance(key, OfPerformer) and key.who in same:
-            whole.results.setdefault(key, result)
+            show.results.setdefault(key, result)

@@ -8,8 +8,11 @@ from dataclasses import replace
 
 import pytest
 
+from sequencer.checks.dance.flown_faults import strains_told
+from sequencer.checks.dance.flown_in_place import strained
 from sequencer.checks.fault_kinds import OF_PASSAGES
 from sequencer.checks.fire.hanging_lit import HANGING
+from sequencer.planning import flown_trials as flown_module
 from sequencer.planning import trials as module
 from sequencer.planning.flown_trials import FlownTrials
 from sequencer.planning.trials import DanceEdit, FaultTrials
@@ -176,3 +179,30 @@ def test_who_kept_a_fault_is_looked_at_first(show):
     assert kept in {each.who[0] for each in both}
     trials._keeps[both] = both[-1].who[0]
     assert trials.alone(both, change).dancers[0].name == both[-1].who[0]
+
+
+def test_strains_are_told_performer_by_performer_and_are_all_that_there_are(show):
+    trials, every = FlownTrials(show=show), [each.finding for each in strains_told(show)]
+    assert every
+    told = list(trials._told(strains_told, show))
+    assert len(told) == len(show.dancers)
+    assert all(len({each.who for each in own}) <= 1 for own in told)
+    assert sorted(map(repr, (each for own in told for each in own))) == sorted(map(repr, every))
+
+
+def test_whoever_is_strained_first_is_the_only_one_who_is_flown(show, monkeypatch):
+    """What is left of the show is not flown for a trial that ends there; it is, once nobody is strained."""
+    flown = []
+    monkeypatch.setattr(
+        flown_module, "strained", lambda own: flown.append(own.dancers[0].name) or strained(own)
+    )
+    trials = FlownTrials(show=show)
+    for found in trials._told(strains_told, show):
+        if found:
+            break
+    first = flown[-1]
+    assert len(flown) < len(show.dancers)
+    flown.clear()
+    next(trials._told(strains_told, show))
+    assert flown == [first], "who was strained last"
+    assert len(list(trials._told(strains_told, show))) == len(show.dancers)
