@@ -7,12 +7,14 @@ trial. A first look moves the flown performers as they are; what is offered has 
 from collections.abc import Iterator
 from dataclasses import replace
 
+import numpy as np
+
 from sequencer.checks.dance.flown_in_place import Touch, touches
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.outcome import BeatClock
 from sequencer.errors import InputError
-from sequencer.motion.clearance.nearest import closest_at
+from sequencer.motion.clearance.nearest import closest, closest_at
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.planning.restaging import restaged, restaged_dancers
 from sequencer.planning.space_edits import SpaceEdit
@@ -21,13 +23,14 @@ from sequencer.planning.space_mends import (
     Baseline,
     baseline,
     edits_by_kind,
-    floor_harm,
+    floor_harms,
     too_close,
     unlike,
 )
 from sequencer.planning.trial_limits import conflicts_to_mend
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.show.model import Limits
+from sequencer.staging.carrying import carry_results
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.flown_strains import Strain, strains
 from sequencer.staging.results import once_per_show
@@ -72,7 +75,7 @@ def words_as_flown(
         if k >= most:
             words[key] = ("mend the closer conflicts first, then check again",)
             continue
-        found = tuple(mends_as_flown(before, bad, conflict))
+        found = tuple(edit for edit, _ in mends_as_flown(before, bad, conflict))
         words[key] = tuple(edit.words for edit in found) or (_NOTHING,)
         if edits is not None:
             edits[key] = found
@@ -81,8 +84,8 @@ def words_as_flown(
 
 def mends_as_flown(
     before: Baseline, bad: tuple[Conflict, ...], conflict: Conflict
-) -> Iterator[SpaceEdit]:
-    """The smallest change of each kind that mends a conflict of a show as flown.
+) -> Iterator[tuple[SpaceEdit, Staged]]:
+    """The smallest change of each kind that mends a conflict of a show as flown, with the show after it.
 
     Parameters
     ----------
@@ -109,16 +112,16 @@ def mends_as_flown(
             except (InputError, ValueError):
                 continue  # the change does not fit the rest of the show
             flown += 1
-            if floor_harm(before, after):
+            if any(floor_harms(before, after)):
                 continue  # nor may the show as drawn, which `check` alone tells of, become worse
-            moved = flown_show(after).staged
-            if floor_harm(_baseline_as_flown(show), moved):
-                continue
+            moved = _as_flown(after)
             now = too_close(moved)
             if any(_beside(conflict, one) for one in now) or any(unlike(bad, now)):
                 continue
+            if any(floor_harms(_baseline_as_flown(show), moved)):
+                continue
             if not harms_as_flown(show, after):
-                yield edit
+                yield edit, after
                 break
 
 
@@ -141,7 +144,14 @@ def harms_as_flown(before: Staged, after: Staged) -> bool:
 @once_per_show
 def _baseline_as_flown(show: Staged) -> Baseline:
     """The faults of a show as flown, among them what comes near scenery and audience, and what is let go."""
-    return baseline(flown_show(show).staged)
+    return baseline(_as_flown(show))
+
+
+def _as_flown(show: Staged) -> Staged:
+    """The show on its flown paths, with the results of its drawing that hold for both: of the crew, and of many a rule."""
+    flown = flown_show(show).staged
+    carry_results(show, flown)
+    return flown
 
 
 @once_per_show
@@ -195,5 +205,7 @@ def _seen_close(show: Staged, conflict: Conflict, edit: SpaceEdit, required: flo
         return False
     own = flown_show(show).staged.dancers
     first, second = (replace(own[k], floor=each.floor) for k, each in zip(pair, moved, strict=True))
-    looks = [conflict.at, *((low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS])]
-    return any(closest_at(first, second, beat).distance[0] < required for beat in looks)
+    if closest_at(first, second, conflict.at).distance[0] < required:  # most changes end here
+        return True
+    looks = [(low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS]]
+    return bool(np.any(closest(first, second, looks).distance < required))

@@ -9,7 +9,6 @@ from itertools import islice
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.planning.flown_mends import mends_as_flown
 from sequencer.planning.flown_trials import FlownTrials
-from sequencer.planning.restaging import restaged
 from sequencer.planning.space_edits import SpaceEdit
 from sequencer.planning.space_mends import baseline, smallest_mends, too_close
 from sequencer.progress import stop_if_unwanted
@@ -47,9 +46,9 @@ def spaced_as_flown(show: Staged, conflict: Conflict) -> Iterator[tuple[SpaceEdi
     """
     before = baseline(show)
     none = True
-    for edit in mends_as_flown(before, close_as_flown(show), conflict):
+    for edit, after in mends_as_flown(before, close_as_flown(show), conflict):
         none = False
-        yield edit, restaged(show, edit.changes, edit.insertions)
+        yield edit, after
     if not none:
         return
     trials = FlownTrials(show=show)

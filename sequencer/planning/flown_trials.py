@@ -5,15 +5,17 @@ show. What is left is staged, and checked as drawn: what does harm there is not 
 only what the change touches is flown anew.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from sequencer.checks.check import Check
 from sequencer.checks.dance.flown_blocks import ShowHand, flies, hands_of
-from sequencer.checks.dance.flown_faults import strains_told, touches_told, unflown
+from sequencer.checks.dance.flown_faults import FlownFault, strains_told, touches_told, unflown
 from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT, flight_faults
 from sequencer.checks.dance.flown_gaps import fails_between
+from sequencer.checks.dance.flown_in_place import strained
 from sequencer.checks.fault_kinds import (
+    FLOWN_CODES,
     HITS,
     MEETS,
     OF_PASSAGES,
@@ -22,12 +24,22 @@ from sequencer.checks.fault_kinds import (
     UNFLOWN,
     UNFLOWN_LINK,
 )
+from sequencer.checks.fire.hanging_lit import HANGING
 from sequencer.checks.outcome import Outcome
 from sequencer.errors import InputError
 from sequencer.findings import Finding
+from sequencer.planning.one_performer import hanging_alone, share_results
 from sequencer.planning.restaging import restaged_dancers
-from sequencer.planning.trials import DanceEdit, FaultTrials, Trial, faults_in, settling_first
+from sequencer.planning.trials import (
+    DanceEdit,
+    FaultTrials,
+    Trial,
+    beside,
+    faults_in,
+    settling_first,
+)
 from sequencer.progress import stop_if_unwanted
+from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Staged
@@ -49,6 +61,7 @@ class FlownTrials(FaultTrials):
 
     fly: bool = True
     _looks: dict[tuple[str, tuple[Finding, ...]], bool] = field(default_factory=dict)
+    _strained: str = ""  # who was strained last
 
     def found(self, show: Staged, codes: Sequence[str] = ()) -> Iterator[list[Finding]]:
         """The faults of a show as flown, check by check: first of what gives some codes, then what settles most trials."""
@@ -57,15 +70,67 @@ class FlownTrials(FaultTrials):
             next(iter(codes), ""), ()
         )
         for told in (*given, unflown):
-            yield [each.finding for each in told(show)]
+            yield from self._told(told, show)
         rest = settling_first(codes)
         for check in [each for each in rest if each.name not in OF_THE_MOTION]:
             yield _as_drawn(check, show)
         for told in [each for each in paths if each not in given]:
-            yield [each.finding for each in told(show)]
+            yield from self._told(told, show)
         yield flight_faults(show)
         for check in [each for each in rest if each.name in OF_THE_MOTION]:
             yield list(_of_the_motion(check, show))
+
+    def _told(
+        self, told: Callable[[Staged], Sequence[FlownFault]], show: Staged
+    ) -> Iterator[list[Finding]]:
+        """Faults of one kind of a show as flown; strains performer by performer, so that the rest need not be flown.
+
+        Whoever was strained when the last change ended there goes first, then who dances anew.
+        """
+        if told is not strains_told:
+            yield [each.finding for each in told(show)]
+            return
+        before = {each.name: each.trajectories for each in self.show.dancers}
+        for dancer in sorted(
+            show.dancers,
+            key=lambda one: (
+                one.name != self._strained,
+                one.trajectories is before.get(one.name),
+            ),
+        ):
+            alone = replace(show, dancers=(dancer,))
+            share_results(show, alone)
+            found = list(strained(alone))
+            share_results(alone, show)
+            self._strained = dancer.name if found else self._strained
+            yield found
+
+    def codes(self) -> list[str]:
+        """Every code of a fault that a change is held against, of flown paths too."""
+        return [*FLOWN_CODES, *FaultTrials.codes(self)]
+
+    def found_of(self, show: Staged, code: str) -> list[Finding]:
+        """The faults of one code that a show has as flown; only what gives it is run.
+
+        Parameters
+        ----------
+        show : Staged
+            As drawn.
+        code : str
+            One of `codes`.
+        """
+        if code in FLOWN_CODES:
+            paths = {STRAINS: strains_told, MEETS: touches_told, HITS: touches_told}
+            found = [each.finding for each in paths.get(code, unflown)(show)]
+        elif code in OF_THE_FLIGHT:
+            found = flight_faults(show)
+        else:
+            giving = [check for check in settling_first(()) if code in check.codes]
+            drawn = [check for check in giving if check.name not in OF_THE_MOTION]
+            found = [each for check in drawn for each in _as_drawn(check, show)]
+            moved = (check for check in giving if check.name in OF_THE_MOTION)
+            found += [each for check in moved for each in _of_the_motion(check, show)]
+        return [each for each in found if each.code == code]
 
     def hopeless(self, fault: Finding, block: Block, step: DanceEdit) -> bool:  # noqa: ARG002 - the fault says where
         """Whether a change surely leaves a fault in its block, as `FaultTrials.hopeless`."""
@@ -91,13 +156,30 @@ class FlownTrials(FaultTrials):
             self.spent -= 1
             self.looked += 1
             return Trial(after=self.show, cleared=False)
+        alone = self.alone(faults, steps)
+        hanging = () if alone is None else self._hanging(alone)
+        if hanging:
+            self.allowance.take()
+            return Trial(after=self.show, cleared=False, harm=hanging)
         after = self.restaged(steps)
         if after is None:
             return None
+        if alone is not None:
+            share_results(alone, after)
         harm = self._harm_as_drawn(after)
         if harm:  # whether the fault is gone need not be flown
             return Trial(after=after, cleared=False, harm=harm)
         return self.judged(faults, after)
+
+    def _hanging(self, alone: Staged) -> tuple[Finding, ...]:
+        """Lit props that hang still in the hands of one performer of a changed show, where none of theirs did before.
+
+        The whole show tells them too, of this performer and of all who hold alike props then: they are new in it as well.
+        """
+        found = hanging_alone(safety_plan(self.show), alone) if alone.lit else ()
+        (own,) = alone.dancers
+        before = [old for old in self.found_of(self.show, HANGING) if own.name in old.who]
+        return tuple(each for each in found if not any(beside(old, each) for old in before))
 
     def _harm_as_drawn(self, after: Staged) -> tuple[Finding, ...]:
         """The first faults of a changed show's drawing that are new or worse, if no other change of a passage may mend them."""

@@ -15,7 +15,7 @@ from sequencer.staging.carrying import carry_results
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged, Standing
 from sequencer.staging.standings import floor_path, standings
-from sequencer.staging.timeline import dancers_anywhere, staged
+from sequencer.staging.timeline import dancers_anywhere, staged, staged_alone
 from sequencer.timing.song import Song
 
 _OF_THE_FLOOR = {"formations", "staging"}  # headings that only affect paths over the floor
@@ -51,7 +51,8 @@ def restaged(
         raise ValueError("this show does not remember its file, so no change can be tried on it")
     read = _changed(show.read, changes, insertions)
     if not _of_the_floor(changes, insertions):
-        return staged(read, show.heard, before=show, fly=fly)
+        said = _dance_key(read.document.values, read.document.file)
+        return staged(read, show.heard, before=show, fly=fly, key=said)
     places = _places(show, read)
     dancers = tuple(
         replace(dancer, floor=floor_path(read, dancer.name, places)) for dancer in show.dancers
@@ -59,6 +60,40 @@ def restaged(
     after = replace(show, show=read.show, read=read, standings=places, dancers=dancers)
     carry_results(show, after)
     return after
+
+
+def restaged_alone(
+    show: Staged,
+    steps: Sequence[tuple[Sequence[Change], Sequence[Insertion]]],
+    name: str,
+    *,
+    fly: bool = True,
+) -> Staged:
+    """The show as it would be with changes of its file, with one dancer, who stands anywhere; see `staged_alone`.
+
+    Parameters
+    ----------
+    show : Staged
+        A show that was staged from a file.
+    steps : sequence of (changes, insertions)
+        One after the other.
+    name : str
+        The performer.
+    fly : bool
+        As in `staged`.
+
+    Raises
+    ------
+    InputError, ValueError
+        As `restaged`; what is wrong for others only may go unnoticed.
+    """
+    if show.read is None or show.heard is None:
+        raise ValueError("this show does not remember its file, so no change can be tried on it")
+    read = show.read
+    for changes, insertions in steps:
+        read = _changed(read, changes, insertions)
+    said = _dance_key(read.document.values, read.document.file)
+    return staged_alone(read, show.heard, name, before=show, fly=fly, key=said)
 
 
 def as_drawn(show: Staged) -> Staged:

@@ -9,6 +9,7 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible, travel
 from sequencer.checks.distances import keeping_clear
 from sequencer.checks.distances.rule_distances import required_distances
@@ -52,10 +53,15 @@ class Baseline:
     show: Staged
     span: tuple[float, float]
     required: float
-    bad: tuple[Conflict, ...]  # closest first
     floor: Faults
     near: Mapping[tuple[str, str], float]  # [m] to still things that are too near
     trajectories: Faults | None = None  # of what is danced; worked out where it is asked for
+    close: tuple[Conflict, ...] | None = None  # the same of who comes too close, closest first
+
+    @property
+    def bad(self) -> tuple[Conflict, ...]:
+        """Who comes too close, closest first."""
+        return too_close(self.show) if self.close is None else self.close
 
 
 def baseline(show: Staged) -> Baseline:
@@ -67,7 +73,6 @@ def baseline(show: Staged) -> Baseline:
         show=show,
         span=span,
         required=required,
-        bad=too_close(show),
         floor=floor,
         near=near,
     )
@@ -267,26 +272,34 @@ def _harms(before: Baseline, after: Staged, *, trajectories: bool) -> Iterator[s
             _trajectory_faults(before.show) if known is None else known
         )
     yield from _in_words(new)
-    for (who, thing), distance in near.items():
-        if distance < before.near.get((who, thing), distance) - _CLOSER:
-            yield f"{who} comes closer to {thing}"
+    yield from _closer(before, near)
 
 
-def floor_harm(before: Baseline, after: Staged) -> tuple[str, ...]:
+def floor_harms(before: Baseline, after: Staged) -> Iterator[str]:
     """New faults of walks, and of where people stand, in words; distances of performers are not looked at.
 
     Parameters
     ----------
     before : Baseline
     after : Staged
-        The changed show.
+        The changed show; each check runs when its faults are asked for.
     """
-    floor, near = _floor_faults(after)
-    new = [*_in_words(_walk_faults(after) - before.floor), *_in_words(floor - before.floor)]
+    yield from _in_words(_walk_faults(after) - before.floor)  # quick, and often the one
+    still = keeping_clear.boundaries_of(after)
+    total = _faults(still)
+    yield from _in_words(total - before.floor)
+    yield from _closer(before, _near(still))
+    for check in _floor_checks():  # a code may be of several
+        own = _faults(check.faults(after))
+        total += own
+        if own:
+            yield from _in_words(total - before.floor)
+
+
+def _closer(before: Baseline, near: Mapping[tuple[str, str], float]) -> Iterator[str]:
     for (who, thing), distance in near.items():
         if distance < before.near.get((who, thing), distance) - _CLOSER:
-            new.append(f"{who} comes closer to {thing}")
-    return tuple(dict.fromkeys(new))
+            yield f"{who} comes closer to {thing}"
 
 
 def unlike(before: Sequence[Conflict], now: Sequence[Conflict]) -> Iterator[Conflict]:
@@ -376,16 +389,25 @@ def _known(
 @once_per_show
 def _floor_faults(show: Staged) -> tuple[Faults, dict[tuple[str, str], float]]:
     """What stops or warns and depends on where people stand; and distances to things that are too near."""
-    outcome = keeping_clear.boundaries_of(show)
+    outcome = still = keeping_clear.boundaries_of(show)
+    for check in _floor_checks():
+        outcome += check.faults(show)
+    return _faults(outcome), _near(still)
+
+
+def _floor_checks() -> list[Check]:
+    """Checks of where people stand, without those of distances: `too_close` compares performers with each other."""
+    every = checks_of("places")
+    return [check for check in every if check is not keeping_clear.CHECK and check.can_fail]
+
+
+def _near(outcome: Outcome) -> dict[tuple[str, str], float]:
+    """Distances to things that are too near [m]."""
     near: dict[tuple[str, str], float] = {}
     for row in outcome.clearances:
         if row.distance < row.required:
             near[row.between] = min(row.distance, near.get(row.between, row.distance))
-    for check in checks_of("places"):
-        # `too_close` compares performers with each other
-        if check is not keeping_clear.CHECK and check.can_fail:
-            outcome += check.faults(show)
-    return _faults(outcome), near
+    return near
 
 
 def _walk_faults(show: Staged) -> Faults:

@@ -12,13 +12,20 @@ from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible
 from sequencer.checks.dance.feasible import feasible_as_drawn
 from sequencer.checks.distances import keeping_clear
-from sequencer.checks.fault_kinds import MENDED_CODES, NEAR_FLAME, WORST_ONLY
+from sequencer.checks.fault_kinds import MENDED_CODES, NEAR_FLAME, OF_JOINS, WORST_ONLY
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Figure, Finding
 from sequencer.motion.performers.hand_deviation import LARGE
 from sequencer.planning.fault_places import home_of
 from sequencer.planning.first_looks import still_there
+from sequencer.planning.known_faults import KnownFaults
+from sequencer.planning.one_performer import (
+    changed_alone,
+    faults_alone,
+    one_kind_alone,
+    share_results,
+)
 from sequencer.planning.restaging import as_drawn, needs_flights, restaged
 from sequencer.planning.trial_limits import Allowance
 from sequencer.progress import stop_if_unwanted
@@ -98,19 +105,19 @@ class FaultTrials:
     looked: int = 0  # changes that a look as flown has settled, which costs little
     _drawn: Staged | None = None
     _flown: "FaultTrials | None" = None
-    _before: dict[_Key, list[Finding]] | None = None
+    _before: Mapping[_Key, Sequence[Finding]] | None = None
     _homes: dict[int, frozenset[float]] = field(default_factory=dict)
     _known: dict[tuple[str, tuple[Finding, ...]], Trial | None] = field(default_factory=dict)
     _hopeless: dict[tuple[str, str, int], bool] = field(default_factory=dict)
+    _begun: bool = False
+    # of some faults, who kept theirs after the last change that did not help
+    _keeps: dict[tuple[Finding, ...], str] = field(default_factory=dict)
 
     @property
     def before(self) -> Mapping[_Key, Sequence[Finding]]:
         """The faults of the show, by code and who."""
         if self._before is None:
-            self._before = {}
-            for found in self.found(self._plain):
-                for each in found:
-                    self._before.setdefault((each.code, each.who), []).append(each)
+            self._before = KnownFaults(self.codes(), partial(self.found_of, self._plain))
         return self._before
 
     @property
@@ -124,10 +131,26 @@ class FaultTrials:
         """The faults of a show, check by check: first of the check that gives some codes, then of those that settle most."""
         return (list(faults_in(check, show)) for check in settling_first(codes))
 
+    def codes(self) -> list[str]:
+        """Every code of a fault that a change is held against."""
+        return [code for check in settling_first(()) for code in check.codes]
+
+    def found_of(self, show: Staged, code: str) -> list[Finding]:
+        """The faults of one code that a show has; only what gives it is run.
+
+        Parameters
+        ----------
+        show : Staged
+        code : str
+            One of `codes`.
+        """
+        giving = (check for check in settling_first(()) if code in check.codes)
+        return [each for check in giving for each in faults_in(check, show) if each.code == code]
+
     def has(self, faults: Sequence[Finding]) -> bool:
         """Whether any of some faults of another staging of this show is here, in its place."""
         return any(
-            _beside(fault, each)
+            beside(fault, each)
             for fault in faults
             for each in self.before.get((fault.code, fault.who), ())
         )
@@ -193,8 +216,36 @@ class FaultTrials:
 
     def tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
         """The trial of a change, made anew; None if it does not fit the rest of the show."""
+        alone = self.alone(faults, steps)
+        if alone is not None and self._settled_by(alone, faults):
+            self.allowance.take()
+            return Trial(after=self.show, cleared=False)
         after = self.restaged(steps)
-        return None if after is None else self.judged(faults, after)
+        if after is None:
+            return None
+        if alone is not None:
+            share_results(alone, after)
+        return self.judged(faults, after)
+
+    def alone(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Staged | None:
+        """The changed show as drawn, with the one performer who kept the faults last, or has the first; None if that says nothing."""
+        name = self._keeps.get(tuple(faults), faults[0].who[0] if faults[0].who else "")
+        said = [(step.changes, step.insertions) for step in steps]
+        return changed_alone(self._plain, said, name, fly=False)
+
+    def _settled_by(self, alone: Staged, faults: Sequence[Finding]) -> bool:
+        """Whether one performer keeps one of the faults, or has a new one that no other change of a passage mends."""
+        code = faults[0].code
+        check = settling_first((code,))[0]
+        first = one_kind_alone(check, code, alone)
+        if first is not None and self._kept(faults, first, alone) is not None:
+            return True
+        found = faults_alone(check, alone) if code in check.codes else None
+        if found is None:
+            return False
+        if self._kept(faults, found, alone) is not None:
+            return True
+        return code not in OF_JOINS and bool(self._new_or_worse(found, alone))
 
     def restaged(self, steps: Sequence[DanceEdit]) -> Staged | None:
         """The show with a change, made in one or several steps; None if it does not fit the rest of the show.
@@ -204,6 +255,7 @@ class FaultTrials:
         steps : sequence of DanceEdit
         """
         self.allowance.take()
+        self._begin()
         after = self._plain
         try:
             for step in steps:
@@ -211,6 +263,14 @@ class FaultTrials:
         except (InputError, ValueError):
             return None
         return after
+
+    def _begin(self) -> None:
+        """Run what no change of the dance concerns, once: every changed show takes it over."""
+        if not self._begun:
+            self._begun = True
+            for check in settling_first(()):
+                if "trajectories" not in check.depends_on:
+                    check.faults(self._plain)
 
     def judged(self, faults: Sequence[Finding], after: Staged) -> Trial:
         """Whether some faults are gone from a changed show, and whether anything is worse.
@@ -221,25 +281,33 @@ class FaultTrials:
             To be cleared, all of one kind.
         after : Staged
         """
-        code = faults[0].code
-        for found in self.found(after, (code,)):
-            if any(
-                each.code == code and self._stays(fault, each, after)
-                for each in found
-                for fault in faults
-            ):
+        for found in self.found(after, (faults[0].code,)):
+            kept = self._kept(faults, found, after)
+            if kept is not None:
+                if kept.who:
+                    self._keeps[tuple(faults)] = kept.who[0]
                 return Trial(after=after, cleared=False)
             harm = self._new_or_worse(found, after)
             if harm:
                 return Trial(after=after, cleared=True, harm=harm)
         return Trial(after=after, cleared=True)
 
+    def _kept(
+        self, faults: Sequence[Finding], found: Sequence[Finding], after: Staged
+    ) -> Finding | None:
+        """The first of some faults of a kind that a changed show still has."""
+        of_the_kind = (each for each in found if each.code == faults[0].code)
+        kept = (
+            fault for each in of_the_kind for fault in faults if self._stays(fault, each, after)
+        )
+        return next(kept, None)
+
     def _stays(self, fault: Finding, each: Finding, after: Staged) -> bool:
         """Whether a fault of a changed show is the one to be cleared, still there: at its time or, of the worst, in its block."""
         if (each.code, each.who) != (fault.code, fault.who):
             return False
         there = each.code in WORST_ONLY and bool(home_of(after, each) & self._home(fault))
-        if not there and not _beside(fault, each):
+        if not there and not beside(fault, each):
             return False
         return not any(  # it may be a neighbour that was there before
             other != fault and (other.message, other.start) == (each.message, each.start)
@@ -276,7 +344,7 @@ class FaultTrials:
         return [
             old for old in self.before.get((each.code, each.who), ())
             if SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
-            and (of_one_worst(old, each) or (_beside(old, each) and home <= self._home(old)))
+            and (of_one_worst(old, each) or (beside(old, each) and home <= self._home(old)))
             and hands <= _hands(old) and bool(hands) == bool(_hands(old))
             and (old.message == each.message or not worse(old, each))
         ]  # fmt: skip
@@ -341,8 +409,13 @@ def settling_first(codes: Sequence[str]) -> list[Check]:
     return list(dict.fromkeys((*first, *quick, *use)))
 
 
-def _beside(one: Finding, other: Finding) -> bool:
-    """Whether two findings are about the same time."""
+def beside(one: Finding, other: Finding) -> bool:
+    """Whether two findings are about the same time.
+
+    Parameters
+    ----------
+    one, other : Finding
+    """
     if one.start is None or other.start is None:
         return one.start is other.start
     ends = [each.start if each.end is None else each.end for each in (one, other)]

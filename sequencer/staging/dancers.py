@@ -5,6 +5,7 @@ from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
+from typing import NamedTuple
 
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body, Side
@@ -27,7 +28,6 @@ from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Tra
 from sequencer.show.model import Limits
 from sequencer.show.performer_record import Performer
 from sequencer.show.reading import ReadShow
-from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import dance_key
 from sequencer.staging.staged import Accent, Block, Lit, ShowPart
 from sequencer.staging.whirls import refuse_whirls
@@ -47,7 +47,6 @@ class PlacedDance:
 
     song: Song
     tempo: TempoMap
-    moments: Moments
     book: Mapping[str, library.Pattern]
     blocks: tuple[Block, ...]
     stops: tuple[Block, ...]
@@ -79,14 +78,30 @@ def recent_dancer(read: ReadShow, name: str, danced: PlacedDance, *, fly: bool =
         If the performer's measurements or a pattern are invalid.
     """
     own, burns = danced.own.get(name, ()), danced.burns.get(name, ())
-    key = dance_key(read, name, danced.tempo, own, burns)
-    if not fly:
-        key = None if key is None else ("as drawn", key)
-    return recent("dancer", key, lambda: _dancer(read, name, danced, fly=fly), most=_MOST_DANCERS)
+    same = dance_key(read, name, danced.tempo, own, burns)
+
+    def work() -> Dancer:
+        dance = recent(
+            "dances as drawn", same, lambda: _dance(read, name, danced), most=_MOST_DANCERS
+        )
+        lit = _burns(danced, name)
+        return _standing(
+            read, name, dance.carriage, dance.props, dance.trajectories, lit, danced.tempo, fly=fly
+        )
+
+    key = same if fly or same is None else ("as drawn", same)
+    return recent("dancer", key, work, most=_MOST_DANCERS)
 
 
-def _dancer(read: ReadShow, name: str, danced: PlacedDance, *, fly: bool) -> Dancer:
-    """A performer, standing anywhere."""
+class _Dance(NamedTuple):
+    """What a performer dances, whatever margin it has."""
+
+    carriage: Carriage
+    props: Mapping[Side, Prop]
+    trajectories: Mapping[Side, Trajectory]
+
+
+def _dance(read: ReadShow, name: str, danced: PlacedDance) -> _Dance:
     tempo = danced.tempo
     record, body, props = _performer(read, name)
     own = danced.own.get(name, ())
@@ -99,7 +114,7 @@ def _dancer(read: ReadShow, name: str, danced: PlacedDance, *, fly: bool) -> Dan
         if speed > FASTEST_HEAD:
             reach = flame_reach(record.props[side], read.show.fire, speed=speed)
             props[side] = replace(props[side], flame_reach=reach)
-    return _standing(read, name, carriage, props, trajectories, burns, tempo, fly=fly)
+    return _Dance(carriage, props, trajectories)
 
 
 def dancer_at(

@@ -22,7 +22,7 @@ from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import same_song, same_vocabulary, unchanged
 from sequencer.staging.show_part import near_part, show_part
-from sequencer.staging.staged import Block, Lit, Staged, by_name
+from sequencer.staging.staged import Block, Lit, Staged, Standing, by_name
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
 from sequencer.staging.wish_faults import refuse_unknown_moves
@@ -42,6 +42,7 @@ def staged(
     only: Collection[str] | None = None,
     fly: bool = True,
     between: BetweenMoments | None = None,
+    key: Hashable | None = None,
 ) -> Staged:
     """Place a show on its song.
 
@@ -61,6 +62,8 @@ def staged(
         the hand work. `before` is staged in the same way.
     between : tuple of Moment or None, optional
         Two moments: only what decides how everybody moves between them is staged. The whole show if left out.
+    key : hashable, optional
+        Of a whole show with an earlier staging: as for `dancers_anywhere`.
 
     Raises
     ------
@@ -69,25 +72,79 @@ def staged(
     ValueError
         If the moments of `between` are not in the song, or not one after the other.
     """
-    danced = _danced(read, song, before, only, between)
-    stood = standings(read, danced.moments, danced.last)
+    if before is not None and only is None and between is None:
+        danced = _recently_danced(read, song, before, key)
+    else:
+        danced = _danced(read, song, before, only, between)
+    stood = standings(read, Moments(read, danced.song, danced.tempo), danced.last)
     known: dict[str, Dancer] = {}
     if before is not None:
         danceable = (*danced.blocks, *danced.stops)
         known = dict(unchanged(before, read, danced.tempo, danceable, danced.lit))
-    show = Staged(
+    dancers = tuple(
+        replace(
+            known[name] if name in known else recent_dancer(read, name, danced, fly=fly),
+            floor=floor_path(read, name, stood),
+        )
+        for name in read.show.names
+        if only is None or name in only
+    )
+    show = _placed(read, song, danced, dancers, stood)
+    files_beside(show)  # before any of them is read
+    if before is not None:
+        carry_results(before, show)
+    return show
+
+
+def staged_alone(
+    read: ReadShow,
+    song: Song,
+    name: str,
+    *,
+    before: Staged,
+    fly: bool = True,
+    key: Hashable | None = None,
+) -> Staged:
+    """A changed show with all of its blocks and one dancer, who stands anywhere: for checks that look at one after the other.
+
+    Parameters
+    ----------
+    read : ReadShow
+        The file with changes.
+    song : Song
+        The analysed song.
+    name : str
+        The performer.
+    before : Staged
+        The show without them.
+    fly : bool
+        As for `staged`.
+    key : hashable, optional
+        As for `dancers_anywhere`.
+
+    Raises
+    ------
+    InputError
+        As `staged`; what is invalid of another performer, or of a walk, may go unnoticed.
+    """
+    danced = _recently_danced(read, song, before, key)
+    dancer = recent_dancer(read, name, danced, fly=fly)
+    return _placed(read, song, danced, (dancer,), before.standings)
+
+
+def _placed(
+    read: ReadShow,
+    song: Song,
+    danced: PlacedDance,
+    dancers: tuple[Dancer, ...],
+    stood: tuple[Standing, ...],
+) -> Staged:
+    return Staged(
         file=read.document.file,
         show=read.show,
         song=danced.song,
         tempo=danced.tempo,
-        dancers=tuple(
-            replace(
-                known[name] if name in known else recent_dancer(read, name, danced, fly=fly),
-                floor=floor_path(read, name, stood),
-            )
-            for name in read.show.names
-            if only is None or name in only
-        ),
+        dancers=dancers,
         blocks=danced.blocks,
         stops=danced.stops,
         accents=danced.accents,
@@ -100,10 +157,6 @@ def staged(
         heard=song,
         part=danced.part,
     )
-    files_beside(show)  # before any of them is read
-    if before is not None:
-        carry_results(before, show)
-    return show
 
 
 def dancers_anywhere(
@@ -146,12 +199,7 @@ def dancers_anywhere(
     """
     if before.heard is None:
         raise ValueError("this show does not remember its song")
-    # The song is held, so that no other can have its id.
-    heard = before.heard
-    of = None if key is None else (key, id(heard))
-    _, danced = recent(
-        "danced", of, lambda: (heard, _danced(read, heard, before)), most=_MOST_DANCED
-    )
+    danced = _recently_danced(read, before.heard, before, key)
     found = []
     for name in names:
         dancer = (
@@ -163,6 +211,18 @@ def dancers_anywhere(
             return None
         found.append(dancer)
     return tuple(found)
+
+
+def _recently_danced(
+    read: ReadShow, heard: Song, before: Staged, key: Hashable | None
+) -> PlacedDance:
+    """The dance of a whole changed file; looked up if it is known by a key that it was a short while ago."""
+    # The song is held, so that no other can have its id.
+    of = None if key is None else (key, id(heard))
+    _, danced = recent(
+        "danced", of, lambda: (heard, _danced(read, heard, before)), most=_MOST_DANCED
+    )
+    return danced
 
 
 def _danced(
@@ -212,7 +272,6 @@ def _danced(
     return PlacedDance(
         song=song,
         tempo=tempo,
-        moments=moments,
         book=book,
         blocks=blocks,
         stops=stops,

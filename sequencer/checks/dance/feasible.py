@@ -20,6 +20,7 @@ from sequencer.checks.dance.dancer_case import (
     limits_of,
 )
 from sequencer.checks.dance.flames_near import flames_near
+from sequencer.checks.dance.merged_hands import merged
 from sequencer.checks.dance.proven import (
     Hand,
     SpanLeast,
@@ -29,6 +30,7 @@ from sequencer.checks.dance.proven import (
     tether_pull,
 )
 from sequencer.checks.fault_kinds import (
+    BEYOND_REACH,
     BODY_GAP,
     HAND_ACCELERATION,
     HAND_SPEED,
@@ -36,7 +38,9 @@ from sequencer.checks.fault_kinds import (
     PROPS_GAP,
     PULL,
     REACH,
+    SLACK,
     TAUT_TEMPO,
+    TOO_FAST,
     TWIST,
     WICK_SPEED,
 )
@@ -125,6 +129,29 @@ def feasible_as_drawn(show: Staged) -> Outcome:
     return Outcome(findings=tuple(each for each in found if each.severity != "note"))
 
 
+def one_kind_as_drawn(show: Staged, code: str) -> list[Finding] | None:
+    """Those findings of `feasible_as_drawn` that are of one code, without a look at the others; None if that takes all the same.
+
+    Parameters
+    ----------
+    show : Staged
+    code : str
+    """
+    if code not in (SLACK, BEYOND_REACH, TOO_FAST):
+        return None
+    found: list[Finding] = []
+    for case in cases_of(show, fly=False):
+        for side in (each for each in SIDES if each in case.dancer.trajectories):
+            hand = Hand(case.dancer.name, side)
+            if code == SLACK and case.dancer.props[side].flexible:
+                found += _slack(case, side, tether_pull(show)[hand])
+            elif code == BEYOND_REACH:
+                found += _reach(case, side, spare_reach(show)[hand])
+            elif code == TOO_FAST:
+                found += _pace(case, side)
+    return [each for each in merged(found) if each.severity != "note"]
+
+
 def feasible_beside(
     show: Staged,
     told: Callable[[DancerCase, Sequence[Finding]], Iterable[Finding]],
@@ -163,7 +190,7 @@ def _findings(
         show, keys, lambda missing: _of_performers([cases[who] for who in missing])
     )
     return tuple(
-        _merged(
+        merged(
             finding
             for who, case in cases.items()
             for finding in (*told(case, own[who]), *(_other_cycles(case) if fly else ()))
@@ -515,38 +542,6 @@ def soft_words(most: float, rms: float) -> str:
         f"reads soft: as flown the head is up to {100 * most:.0f} cm, typically {100 * rms:.0f} cm, "
         "off the drawn path"
     )
-
-
-def _merged(findings: Iterable[Finding]) -> list[Finding]:
-    """Findings that differ only by hand are given once."""
-    kept: dict[tuple[object, ...], Finding] = {}
-    for finding in findings:
-        text = finding.message.replace(", left hand:", ", {} hand:")
-        text = text.replace(", right hand:", ", {} hand:")
-        key = (finding.code, finding.severity, finding.who, finding.end, text.split(":")[0])
-        other = kept.get(key)
-        if other is None or "both hands" in other.message:
-            kept.setdefault(key, finding)
-        elif other.message != finding.message:
-            first = other if (other.start or 0.0) <= (finding.start or 0.0) else finding
-            both = first.message.replace(", left hand:", ", both hands:")
-            both = both.replace(", right hand:", ", both hands:")
-            kept[key] = replace(
-                first,
-                message=both,
-                figures=_worst((*other.figures, *finding.figures)),
-                hands=SIDES,
-            )
-    return list(kept.values())
-
-
-def _worst(figures: Sequence[Figure]) -> tuple[Figure, ...]:
-    """Of each quantity the figure that breaks its limit most."""
-    found: dict[str, Figure] = {}
-    for each in figures:
-        if each.quantity not in found or each.beyond > found[each.quantity].beyond:
-            found[each.quantity] = each
-    return tuple(found.values())
 
 
 def _span_at(spans: tuple[Span, ...], beat: float) -> Span:

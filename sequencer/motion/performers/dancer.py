@@ -23,6 +23,7 @@ from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.body_parts import FIRST_POINT, N_POINTS, PARTS, REAR, HandDeviation
+from sequencer.motion.performers.own_points import own_points
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.units import counted
@@ -184,17 +185,9 @@ class Dancer:
         )  # rotated by half a turn: body y is −Y
         turning = stand.facing_rate
         for side in self.props:
-            motion = self.trajectories[side].at(beat)
             prop, first, rear = self.props[side], FIRST_POINT[side], REAR[side]
-            far = prop.ball[0]
-            moving = [
-                (first, *self._shoulder(beat, side)),
-                (first + 1, motion.hand, motion.hand_rate),
-                (first + 2, motion.head(far), motion.head_rate(far)),
-            ]
-            if prop.two_ended:
-                moving.append((rear, motion.head(-prop.behind), motion.head_rate(-prop.behind)))
-            for i, place, rate in moving:
+            own = own_points(side, prop, self.trajectories[side], self.carriage, beat)
+            for i, place, rate in own:
                 x = cos * place[..., 0] - sin * place[..., 1]
                 y = sin * place[..., 0] + cos * place[..., 1]
                 points[i, ..., 0] += x
@@ -206,12 +199,6 @@ class Dancer:
             if not prop.two_ended:
                 points[rear], rates[rear] = points[first + 1], rates[first + 1]
         return points, rates
-
-    def _shoulder(self, beat: Floats, side: Side) -> tuple[Floats, Floats]:
-        """Rest position of a shoulder and its velocity, each shape (..., 3) [m, body frame]."""
-        row = beat.ravel()
-        at, rate = self.carriage.shoulder(row, side), self.carriage.shoulder_rate(row, side)
-        return at.reshape(*beat.shape, 3), rate.reshape(*beat.shape, 3)
 
     @property
     def two_ended(self) -> bool:

@@ -298,6 +298,9 @@ def test_a_walk_that_strains_a_hand_is_given_more_beats(monkeypatch):
         )
 
     monkeypatch.setattr(flown_trials, "strains_told", strain)
+    monkeypatch.setattr(
+        flown_trials, "strained", lambda own: [told.finding for told in strain(own)]
+    )
     (fault,) = [each.finding for each in strain(show)]
     cause = Cause(code=STRAINS, faults=(fault,), place=place_of(show, fault))
     (mend, *_) = MendSearch(show, flown=True).of(cause).mends
@@ -343,8 +346,7 @@ def test_a_worse_limit_is_harm_and_an_equal_one_is_not():
     trials = FlownTrials(show=show)
     push = Figure(quantity="hand acceleration", value=99.0, limit=80.0, unit="m/s²")
     old = made_up(show, STRAINS, 9.0, figures=(push,), message="old")
-    trials.before  # noqa: B018 - made, then added to
-    trials.before[STRAINS, ("Isa",)] = [old]
+    trials = FlownTrials(show=show, _before={**trials.before, (STRAINS, ("Isa",)): [old]})
     for value, harm in ((99.2, False), (99.8, True)):
         now = replace(old, message="new", figures=(replace(push, value=value),))
         assert bool(trials._new_or_worse([now], show)) is harm

@@ -13,7 +13,7 @@ from sequencer.planning.floor_edits import places
 from sequencer.planning.flown_mends import mends_as_flown, words_as_flown
 from sequencer.planning.offers import checked_with_mends
 from sequencer.planning.restaging import restaged
-from sequencer.planning.space_mends import baseline, floor_harm, too_close, unlike
+from sequencer.planning.space_mends import baseline, floor_harms, too_close, unlike
 from sequencer.show.document import parse_document
 from sequencer.show.model import Limits
 from sequencer.show.reading import show_from_document
@@ -49,7 +49,7 @@ def test_what_is_offered_keeps_them_apart_as_flown(show):
     """Each is made, flown and searched here once more."""
     bad = too_close(flown_show(show).staged)
     assert bad
-    found = list(mends_as_flown(baseline(show), bad, bad[0]))
+    found = [edit for edit, _ in mends_as_flown(baseline(show), bad, bad[0])]
     assert found
     for edit in found:
         after = flown_show(restaged(show, edit.changes, edit.insertions)).staged
@@ -72,7 +72,7 @@ def test_a_first_look_leaves_out_only_what_is_too_close(show):
     """A centimetre further Birch is still seen to be close, two metres further not."""
     (conflict, *_) = too_close(flown_show(show).staged)
     required = required_distances(show).performers
-    (edit, *_) = mends_as_flown(baseline(show), (conflict,), conflict)
+    ((edit, _), *_) = mends_as_flown(baseline(show), (conflict,), conflict)
     path = ("formations", "close", "spots", "Birch", "at")
     for x, close in ((0.31, True), (2.5, False)):
         moved = replace(edit, changes=((path, [x, 4]),), insertions=())
@@ -94,9 +94,10 @@ def test_progress_comes_from_none_to_all(show):
 def test_what_does_harm_on_the_floor_is_not_offered(show, monkeypatch):
     before, bad = baseline(show), too_close(flown_show(show).staged)
     path = ("formations", "close", "spots", "Birch", "at")
-    assert floor_harm(before, show) == ()
-    assert any("off-stage" in each for each in floor_harm(before, restaged(show, [(path, [8, 4])])))
-    monkeypatch.setattr(flown_mends, "floor_harm", lambda *_: ("Birch: off-stage",))
+    assert list(floor_harms(before, show)) == []
+    off = restaged(show, [(path, [8, 4])])
+    assert any("off-stage" in each for each in floor_harms(before, off))
+    monkeypatch.setattr(flown_mends, "floor_harms", lambda *_: ("Birch: off-stage",))
     assert list(mends_as_flown(before, bad, bad[0])) == []
 
 
@@ -112,9 +113,10 @@ def test_what_comes_nearer_to_scenery_as_flown_is_not_offered(monkeypatch):
     bad = too_close(flown_show(show).staged)
     free = list(mends_as_flown(baseline(show), bad, bad[0]))
     assert free
-    for edit in free:
+    for edit, offered in free:
         after = flown_show(restaged(show, edit.changes, edit.insertions)).staged
-        assert floor_harm(baseline(flown_show(show).staged), after) == ()
+        assert list(floor_harms(baseline(flown_show(show).staged), after)) == []
+        assert offered.dancers[1].floor == restaged(show, edit.changes).dancers[1].floor
     seen = []
 
     def harm(before, after):
@@ -123,7 +125,7 @@ def test_what_comes_nearer_to_scenery_as_flown_is_not_offered(monkeypatch):
             return ("Birch comes closer to drape",)
         return ()
 
-    monkeypatch.setattr(flown_mends, "floor_harm", harm)
+    monkeypatch.setattr(flown_mends, "floor_harms", harm)
     assert list(mends_as_flown(baseline(show), bad, bad[0])) == []
     assert seen
     assert not any(after is show for after in seen)
@@ -236,7 +238,7 @@ def test_what_strains_a_hand_as_flown_is_not_offered(crossing):
     bad = too_close(flown_show(crossing).staged)
     before = {(each.who, each.side) for each in strains(flown_show(crossing))}
     assert before == {("Birch", "right")}
-    found = list(mends_as_flown(baseline(crossing), bad, bad[0]))
+    found = [edit for edit, _ in mends_as_flown(baseline(crossing), bad, bad[0])]
     assert found
     for edit in found:
         after = flown_show(restaged(crossing, edit.changes, edit.insertions))

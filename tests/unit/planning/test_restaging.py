@@ -49,6 +49,7 @@ def test_a_path_that_is_not_there_is_named(path, says):
 @dataclass(frozen=True)
 class Document:
     values: dict
+    file: str = "show.yaml"
 
 
 @dataclass(frozen=True)

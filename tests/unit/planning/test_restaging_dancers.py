@@ -3,13 +3,15 @@
 Reference: the whole show staged again.
 """
 
+from dataclasses import fields, replace
+
 import numpy as np
 import pytest
 
 from sequencer.errors import InputError
 from sequencer.kept import content_key
 from sequencer.motion.clearance.nearest import closest
-from sequencer.planning.restaging import restaged, restaged_dancers
+from sequencer.planning.restaging import restaged, restaged_alone, restaged_dancers
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
@@ -121,3 +123,64 @@ def test_a_change_that_does_not_fit_is_refused(show):
         restaged_dancers(show, (0, 1), [(("timeline", 1, "until"), "2.1")])
     with pytest.raises(ValueError, match="there is no"):
         restaged_dancers(show, (0, 1), [(("timeline", 9, "shift"), 1)])
+
+
+def vars_of(block):
+    return {each.name: getattr(block, each.name) for each in fields(block)}
+
+
+@pytest.mark.parametrize("name", [each for each in EDITS if each not in {"place", "way"}])
+@pytest.mark.parametrize("fly", [True, False])
+def test_one_alone_is_as_in_the_whole_show_and_so_are_all_blocks(show, name, fly):
+    steps = [EDITS[name], ([(("timeline", 0, "shift"), 0.25)], ())]
+    with nothing_kept():
+        first = restaged(show, *EDITS[name], fly=fly)
+        whole = restaged(first, *steps[1], fly=fly)
+    alone = restaged_alone(show, steps, "Birch", fly=fly)
+    assert [each.name for each in alone.dancers] == ["Birch"]
+    standing = replace(alone.dancers[0], floor=whole.dancers[1].floor)
+    assert content(standing) == content(whole.dancers[1])
+    assert [vars_of(each) for each in alone.blocks] == [vars_of(each) for each in whole.blocks]
+    assert (alone.stops, alone.lit) == (whole.stops, whole.lit)
+    assert (alone.read.document.values, alone.tempo) == (whole.read.document.values, whole.tempo)
+
+
+def test_a_fault_of_a_walk_is_told_where_this_file_has_it(show):
+    """The dance is looked up, as another file dances the same; its lines are not."""
+    shift = (("timeline", 1, "shift"), 0.75)
+    lines = []
+    for more in ("", "\n\n"):
+        text = SHOW.replace("timeline:", f"{more}timeline:").replace("staging:", f"{more}staging:")
+        own = staged(show_from_document(parse_document(text, "s.yaml")), SONG)
+        restaged(own, [shift])
+        with pytest.raises(InputError) as refused:
+            restaged(own, [shift, (("staging", 1, "from"), "99.1")])
+        lines.append(refused.value.place.line)
+    assert lines[1] == lines[0] + 2
+
+
+def test_nobody_is_alone_in_a_show_without_its_file(show):
+    with pytest.raises(ValueError, match="does not remember its file"):
+        restaged_alone(replace(show, read=None), [], "Ash")
+
+
+def test_at_an_instant_own_points_are_those_of_many_beats_wherever_somebody_stands(show):
+    beats = np.array([5.0, 9.3, 12.01])
+    for dancer in (show.dancers[1], replace(show.dancers[1], floor=show.dancers[2].floor)):
+        many = dancer.stage_points(beats)
+        for k, beat in enumerate(beats):
+            for _ in range(2):  # found, then looked up
+                for one, all_of_them in zip(dancer.stage_points([beat]), many, strict=True):
+                    assert np.abs(one[:, 0] - all_of_them[:, k]).max() < 1e-14
+            assert dancer.stage_points(beat)[0].shape == (10, 3)
+
+
+def test_other_props_or_another_dance_have_points_of_their_own(show):
+    own = show.dancers[1].stage_points([13.3])[0]
+    (longer,) = restaged_dancers(show, (1,), [(("cast", 1, "prop"), {"tether": 0.6})])
+    (later,) = restaged_dancers(show, (1,), EDITS["shift"][0])
+    for other in (longer, later):
+        with nothing_kept():
+            expected = other.stage_points([13.3])[0]
+        assert np.array_equal(other.stage_points([13.3])[0], expected)
+        assert not np.allclose(own, expected)

@@ -30,7 +30,7 @@ def show(**more):
 
 def before(*bad, floor=(), near=(), trajectories=()):
     return mends.Baseline(
-        show=show(), span=(0.0, 48.0), required=0.3, bad=bad, floor=Counter(floor), near=dict(near),
+        show=show(), span=(0.0, 48.0), required=0.3, close=bad, floor=Counter(floor), near=dict(near),
         trajectories=Counter(trajectories),
     )  # fmt: skip
 
@@ -149,6 +149,37 @@ def test_whether_there_is_harm_is_known_with_the_first(faults, monkeypatch):
     faults.bad = (conflict(20.0, 21.0),)
     monkeypatch.setattr(mends, "_floor_faults", None)
     assert mends.does_harm(own, show(), trajectories=True)
+
+
+def test_a_fault_of_the_floor_is_new_whichever_check_tells_it(monkeypatch):
+    """A code may be of several checks: what each of them tells no more than before may be more in all."""
+    told = {"crew": 1, "exits": 1}
+
+    def check(name):
+        finding = Finding(
+            code="blank", severity="stop", who=(), start=None, end=None, position=None, message=""
+        )
+        return SimpleNamespace(
+            faults=lambda _show: SimpleNamespace(findings=(finding,) * told[name], things=())
+        )
+
+    monkeypatch.setattr(mends, "_walk_faults", lambda _show: Counter())
+    monkeypatch.setattr(
+        mends.keeping_clear, "boundaries_of",
+        lambda _show: SimpleNamespace(findings=(), things=(), clearances=()),
+    )  # fmt: skip
+    monkeypatch.setattr(mends, "_floor_checks", lambda: [check("crew"), check("exits")])
+    own = before()
+    two = {("blank", (), "", rank): 2 for rank in ("stop", "warn")}
+    assert list(mends.floor_harms(replace(own, floor=Counter(two)), show())) == []
+    assert list(mends.floor_harms(replace(own, floor=Counter(two)), show())) == []
+    told["crew"] = 0
+    assert list(mends.floor_harms(replace(own, floor=Counter(two)), show())) == []
+    told["exits"] = 3
+    assert any(mends.floor_harms(replace(own, floor=Counter(two)), show()))
+    told.update(crew=1, exits=1)
+    one = Counter(dict.fromkeys(two, 1))
+    assert any(mends.floor_harms(replace(own, floor=one), show())), "one each, two in all"
 
 
 def test_the_first_of_each_kind_that_does_no_harm_is_taken(monkeypatch):
