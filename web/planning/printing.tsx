@@ -12,7 +12,7 @@ const PARTS: [string, string, string][] = [
   ["counts", "Count track", "the song with counts and calls, for speakers or for phones"],
   ["midi", "Cues for light and sound", "MIDI"],
   ["captions", "Captions", "WebVTT, for a video of the rehearsal"],
-  ["timetable", "Timetable and cue list", "every change with its time, and the operators' cues with time code, as CSV and JSON"],
+  ["timetable", "Timetable and cue list", "every change with its time, and the operators’ cues with time code, as CSV and JSON"],
   ["timecode", "Time code", "for desks that follow the track: as a sound and as MIDI"],
 ];
 const RATES: [string, string][] = [["24", "24"], ["25", "25"], ["29.97df", "29.97, drop-frame"], ["30", "30"]]; // [frames/s]
@@ -154,7 +154,7 @@ function Rehearsal() {
             <label><input type="checkbox" checked={small} onChange={(event) => setSmall(event.currentTarget.checked)} /> small, for phones (MP3)</label>
             <label><input type="checkbox" checked={each} onChange={(event) => setEach(event.currentTarget.checked)} /> one for each performer</label>
           </fieldset>
-          <People legend="Whose changes are counted (none chosen: everybody's)" chosen={people} choose={setPeople} />
+          <People legend="Whose changes are counted (none chosen: everybody’s)" chosen={people} choose={setPeople} />
         </details>
       )}
       {(parts.includes("timecode") || parts.includes("timetable")) && (
