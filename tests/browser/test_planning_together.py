@@ -112,7 +112,7 @@ def test_without_it_an_overlap_is_refused_in_a_sentence(flat_browser, show):
             planner.page.get_by_role("button", name="1 beat longer").click()
             if beats == 17:
                 planner.waits_for("Lasts 17 beats")
-        planner.page.wait_for_selector(".refused:has-text('while the block of line')")
+        planner.page.wait_for_selector(".refused:has-text('of the file) runs to')")
         assert show.read_bytes() == before
         assert planner.faults == []
 

@@ -114,7 +114,9 @@ def test_the_list_is_there_again_when_the_show_is_next_opened(flat_browser, show
         planner.looked()
         planner.tab("Who")
         for name in ("Ivy", "Ash"):
-            planner.page.get_by_role("region", name=name, exact=True).get_by_label("is away").check()
+            planner.page.get_by_role("region", name=name, exact=True).get_by_label(
+                "is away"
+            ).check()
             planner.waits_for(f"{name} is away. ")
             planner.page.wait_for_function(DONE)  # else the two switches are told as one
         lines = listed(planner.page)

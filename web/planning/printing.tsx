@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { get, saidOf } from "./api";
 import { Progressing, sentence, useHeading } from "./drafting";
 import { errand, printing, type MadeFile, type Printing as Made } from "./errands";
-import { side, state } from "./store";
+import { beside, state } from "./store";
 
 interface Kind { name: string; reader: string; holds: string; pack: boolean }
 
@@ -54,7 +54,7 @@ function Files({ now }: { now: Made }) {
   return (
     <section class="made" aria-label="What was made">
       <h3 tabIndex={-1}>Ready</h3>
-      {ok === false && <p class="fault">Do not dance this yet: <button type="button" class="small" onClick={() => (side.value = "findings")}>Findings</button> says why, and so does every sheet.</p>}
+      {ok === false && <p class="fault">Do not dance this yet: <button type="button" class="small" onClick={() => beside("findings")}>Findings</button> says why, and so does every sheet.</p>}
       {ok === null && <p class="caution">Nothing was checked for these: Findings says whether the show can be danced.</p>}
       {older && <p class="caution">The show has changed since: these files show it as it was before.</p>}
       {now.unsaved && <p class="quiet">Made from the show as it stood on this page; it was not saved then.</p>}

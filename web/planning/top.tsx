@@ -63,6 +63,7 @@ export function Notices() {
       {fault.value && (
         <p class="refused" role="alert">
           {fault.value.words}{" "}
+          {fault.value.instead && <button type="button" class="small main" onClick={fault.value.instead.work}>{fault.value.instead.words}</button>}{" "}
           {fault.value.anyway && <button type="button" class="small" onClick={fault.value.anyway}>Do it all the same</button>}{" "}
           <button type="button" class="small" onClick={() => (fault.value = null)}>Close</button>
         </p>

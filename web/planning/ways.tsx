@@ -5,7 +5,7 @@ import { operate } from "./doing";
 import { Handle, dragged, putAt, round, whereNow, type Plan, type Point } from "./handle";
 import { nearest, stretchAt } from "./plan";
 import { moment, together } from "./rows";
-import { names, seek, side, state, tempo, view } from "./store";
+import { beside, names, seek, state, tempo, view } from "./store";
 import { useTyping } from "./typing";
 
 /** The walk that is looked at, by its number in the file; and whose way. */
@@ -21,7 +21,7 @@ const ownWalks = (now: View, number: number) => now.walks.filter((each) => each.
 export function showWalk(number: number): void {
   const standing = view.value?.standings.find((each) => each.path[0] === "staging" && each.path[1] === number);
   chosenWalk.value = number;
-  side.value = "stage";
+  beside("stage");
   if (standing && tempo.value) seek(Math.max(0, tempo.value.secondsAt(standing.walk)));
 }
 
