@@ -54,7 +54,7 @@ export function Verdict() {
   if (counts.stop) return <p class="verdict stop">Do not dance yet: {said}{more}</p>;
   if (counts.warn) return <p class="verdict warn">Dance with care: {said}{more}</p>;
   if (!view.value?.blocks.length) return <p class="verdict">Nothing to look at yet</p>;
-  return <p class="verdict good">Clear, of what is looked at</p>;
+  return <p class="verdict good">Clear, as far as the checks go</p>;
 }
 
 export function Notices() {
