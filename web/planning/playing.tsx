@@ -153,11 +153,11 @@ export function Transport({ children }: { children?: ComponentChildren }) {
       <button type="button" class="main" aria-busy={fetching.value} onClick={() => void player.toggle()} title="Play or stop (Space)">{playing.value ? "Stop" : fetching.value ? "Loading …" : "Play"}</button>
       <button type="button" title="A bar on" onClick={() => bars(1)}>bar ›</button>
       <p class="where"><b>{countingIn.value ?? bar}</b>{countingIn.value === null && ` . ${Math.floor(inBar)}`}</p>
+      {children}
       <input
         type="range" min={0} max={now.duration} step={0.1} value={at} aria-label="Where the song is" aria-valuetext={`bar ${bar}, count ${Math.floor(inBar)}`}
         onInput={(event) => player.seek(Number(event.currentTarget.value))}
       />
-      {children}
       <p class="time">{clock(at)} of {clock(now.duration)}</p>
       <details class="how">
         <summary>Speed, clicks{pace.value !== 100 || clicking.value || repeated.value ? ":" : ""} {[pace.value !== 100 ? `${pace.value} %` : "", clicking.value ? "clicks" : "", repeated.value ? "repeated" : ""].filter(Boolean).join(", ")}</summary>
