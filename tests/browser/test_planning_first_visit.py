@@ -148,6 +148,26 @@ def test_the_first_click_adds_what_was_typed_last(flat_browser, show):
         eventually(lambda: "name: Oak" in text_of(served))
 
 
+def test_a_renamed_performer_keeps_their_form_and_fire_begins_with_its_fuel(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
+        page = planner.page
+        planner.tab("Show")
+        forms = page.locator(".forms")
+        forms.locator("> details > summary", has_text="Cast").click()
+        forms.locator("summary", has_text="Ash").click()
+        name = forms.get_by_label("Name", exact=True).first
+        name.fill("Rowan")
+        name.press("Enter")
+        eventually(lambda: "name: Rowan" in text_of(served))
+        page.locator(".forms summary", has_text="Rowan").wait_for()
+        assert page.evaluate("document.activeElement.value") == "Rowan"
+        forms.get_by_role("button", name="Take Rowan out").wait_for()
+        forms.locator("> details > summary", has_text="Fire").click()
+        forms.get_by_text("Name the fuel first; then say who is lit").wait_for()
+        forms.get_by_label("fuel", exact=True).first.wait_for()
+        assert planner.faults == []
+
+
 def test_play_pressed_twice_while_the_song_is_loaded_plays(flat_browser, show):
     with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         page = planner.page
