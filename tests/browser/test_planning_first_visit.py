@@ -16,11 +16,11 @@ timeline:
 """
 FULL = SHOW[: SHOW.index("timeline:")] + TIMELINE
 TABS = ("Findings", "Stage", "Dance", "Count", "Who", "Draft", "Show", "Print", "Versions", "Text")
-# What is asked for first is late, and may be refused.
-SLOW = """([slowed, late, status]) => { const send = window.fetch; let first = true; window.fetch = async (...what) => {
-    if (!first || !String(what[0]).includes(slowed)) return send(...what);
+# What is asked for first is answered once the test says so, and may be refused.
+HELD = """([held, status]) => { const send = window.fetch; let first = true; window.fetch = async (...what) => {
+    if (!first || !String(what[0]).includes(held)) return send(...what);
     first = false;
-    await new Promise((done) => setTimeout(done, late));
+    await new Promise((done) => (window.release = done));
     return status === 200 ? send(...what) : new Response(JSON.stringify({ error: { message: "superseded" } }), { status }); } }"""
 AT_TOP = "each => Math.abs(each.getBoundingClientRect().top) < 30"
 
@@ -171,11 +171,12 @@ def test_a_renamed_performer_keeps_their_form_and_fire_begins_with_its_fuel(flat
 def test_play_pressed_twice_while_the_song_is_loaded_plays(flat_browser, show):
     with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         page = planner.page
-        page.evaluate(SLOW, ["track.mp3", 700, 200])
+        page.evaluate(HELD, ["track.mp3", 200])
         play = page.locator(".transport .main")
         play.click()
         page.wait_for_function("() => document.querySelector('.transport .main').innerText === 'Loading …'")  # fmt: skip
         play.click()
+        page.evaluate("release()")
         page.wait_for_function("() => document.querySelector('.transport .main').innerText === 'Stop'")  # fmt: skip
         page.wait_for_timeout(500)
         assert play.inner_text() == "Stop"
@@ -184,14 +185,18 @@ def test_play_pressed_twice_while_the_song_is_loaded_plays(flat_browser, show):
 def test_moves_are_said_to_join_once_that_is_known_and_the_keyboard_is_at_the_move(
     flat_browser, show
 ):
-    phrase = "phrases:\n  calm: [{pattern: extension, beats: 4}]\n"
+    phrase = "phrases:\n  calm: [{pattern: extension, beats: 2}, {link: true, beats: 2}]\n"
     show.write_text(
         FULL.replace("timeline:", phrase + "timeline:").replace("{from: 9.1, pattern: extension, beats: 4}", "{from: 9.1, phrase: calm}"),
         encoding="utf-8",
     )  # fmt: skip
     with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         page = planner.page
-        page.evaluate(SLOW, ["patterns?", 300, 409])
+        planner.count(9, 3).first.click(force=True)
+        page.wait_for_function(
+            "() => document.activeElement.matches('.steps button')"
+        )  # a link has no other move
+        page.evaluate(HELD, ["patterns?", 409])
         planner.count(9, 1).first.click(force=True)
         # not the phrase's name, which whatever is typed would change
         page.wait_for_function("() => document.activeElement.matches('.pattern-field input')")
@@ -202,6 +207,7 @@ def test_moves_are_said_to_join_once_that_is_known_and_the_keyboard_is_at_the_mo
         option.wait_for()
         assert "nothing stands before it" not in option.inner_text()
         assert "looking how it joins …" in option.inner_text()
+        page.evaluate("release()")
         page.wait_for_function("() => !document.querySelector('[role=option] small').innerText.includes('looking')")  # fmt: skip
         assert "link" in option.inner_text() or "join" in option.inner_text()
         assert option.locator("em").inner_text() != ""  # what it is

@@ -19,7 +19,10 @@ export function PlaceForm() {
   const form = useRef<{ path: string; who: string; start: number; number: number } | null>(null);
   const blocks = chosenBlocks();
   // The move, not the name of its phrase, nor whatever else comes first.
-  const first = () => (box.current?.querySelector<HTMLElement>(".pattern-field input") ?? box.current?.querySelector<HTMLElement>(".steps button, form input"))?.focus({ preventScroll: true });
+  const first = () => {
+    const found = [".pattern-field input", ".steps button", "form input"].map((each) => box.current?.querySelector<HTMLElement>(each));
+    found.find(Boolean)?.focus({ preventScroll: true });
+  };
   useEffect(() => {
     if (!opened.value) return;
     seenWith(box.current);
