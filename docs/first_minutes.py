@@ -96,7 +96,7 @@ def visit(strip: Strip) -> None:
     page.get_by_role("tab", name="Findings").click()
     _looked(page)
     strip.take("put in, and looked at as it can be flown")
-    page.locator(".block.written").nth(2).click()
+    page.locator(".block.written.pattern.begins").nth(1).click()
     page.wait_for_selector(".place .steps")
     strip.take("a move, to be changed")
     page.get_by_role("button", name="Close (Escape)").or_(

@@ -9,7 +9,7 @@ from sequencer.cli.printing import say
 
 
 @click.command(name="open", epilog="Example: sequencer open shows/lantern_round.yaml")
-@click.argument("show", type=click.Path(path_type=Path))
+@click.argument("show", type=click.Path(path_type=Path), required=False)
 @click.option(
     "--track", type=click.Path(path_type=Path), help="The song, for a show that is not there yet."
 )
@@ -24,7 +24,7 @@ from sequencer.cli.printing import say
 @click.option("--no-browser", is_flag=True, help="Only print the page's address.")
 @allow_option
 def open_(
-    show: Path,
+    show: Path | None,
     track: Path | None,
     port: int | None,
     stay: float,
@@ -34,13 +34,18 @@ def open_(
 ) -> None:
     """Open SHOW in the browser, to plan it there; a SHOW that does not exist yet is begun there.
 
+    SHOW may also be a folder, by default the one you are in: its show is opened, or one is begun in it. If it is a song, a show is
+    begun beside it.
+
     The page is served by this machine to itself alone; nothing leaves it, unless you --share it. What you do is kept in a journal beside SHOW at
     once, and SHOW itself is written when you save. It may be edited in an editor meanwhile. The command ends when the last
     page is closed, or with Ctrl-C; what was not saved then is there again the next time.
     """
     from sequencer.desk.serving import serve_show
     from sequencer.desk.sharing import share_words
+    from sequencer.desk.what_to_open import what_to_open
 
+    show, track = what_to_open(show, track)
     try:
         saved = serve_show(
             show, track=track, port=port or 0, browser=not no_browser, stay=stay, opened=say,

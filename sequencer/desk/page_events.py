@@ -5,7 +5,7 @@ Source: WHATWG HTML, server-sent events (the event stream format).
 
 import asyncio
 import time
-from collections.abc import AsyncGenerator, Callable, Mapping
+from collections.abc import AsyncGenerator, Callable, Iterable, Mapping
 from contextlib import aclosing
 from typing import Any
 
@@ -56,21 +56,22 @@ class PageEvents:
         for stream in list(self._streams):
             stream.close()
 
-    async def stream(self, *first: tuple[str, Mapping[str, Any]]) -> AsyncGenerator[bytes, None]:
+    async def stream(
+        self, first: Callable[[], Iterable[tuple[str, Mapping[str, Any]]]] = tuple
+    ) -> AsyncGenerator[bytes, None]:
         """A page's stream.
 
         Parameters
         ----------
-        *first : (event, values)
-            What it is told at once.
+        first : callable
+            How things are, as (event, values), which it is told at once. It is asked once the stream is among those that are
+            told: of what happens between the two, a page would never hear.
         """
         own = _Stream()
         self._streams.append(own)
         self.met = True
         try:
-            yield b": open\n\n"
-            for event, values in first:
-                yield _event(event, values)
+            yield b": open\n\n" + b"".join(_event(event, values) for event, values in first())
             while not own.closed:
                 yield await own.next()
         finally:

@@ -70,7 +70,7 @@ def page_app(server: ShowServer) -> Starlette:
         *(Route(f"/api/{name}", _posted(server, work), methods=["POST"]) for name, work in posts.items()),
         *(Route(f"/api/{name}", _got(server, work), methods=["GET"]) for name, work in gets.items()),
         *_version_routes(server),
-        Route("/api/events", lambda _request: EventAnswer(server.stream()), methods=["GET"]),
+        Route("/api/events", _events(server), methods=["GET"]),
         Route("/api/track", _track(server, mp3=False), methods=["GET"]),
         Route("/api/song-file", _brought(server), methods=["POST"]),
         Route("/api/track.mp3", _track(server, mp3=True), methods=["GET"]),
@@ -270,6 +270,13 @@ def _text(given: Mapping[str, Any], name: str) -> str:
 
 
 # --- plumbing ---
+
+
+def _events(server: ShowServer) -> Callable[[Request], Awaitable[EventAnswer]]:
+    async def answer(_request: Request) -> EventAnswer:  # in the server's loop, as all that is told
+        return EventAnswer(server.stream())
+
+    return answer
 
 
 def _got(server: ShowServer, work: _Asked) -> Callable[[Request], Awaitable[Response]]:

@@ -21,10 +21,10 @@ from sequencer.desk.page_routes import page_app
 from sequencer.desk.shared_show import SharedShow
 from sequencer.desk.sharing import serve_shared, share_socket
 from sequencer.desk.show_server import ShowServer
+from sequencer.desk.what_to_open import SHOW_FILES
 from sequencer.errors import InputError, Place
 from sequencer.system_folders import from_home
 
-_SHOW_FILES = {".yaml", ".yml"}
 _HERE = "127.0.0.1"
 STAY = 20.0  # [s] after the last page has gone: it may only have been loaded again
 _TICK = 0.5  # [s]
@@ -104,7 +104,7 @@ def _ended(number: int, _frame: object) -> None:
 
 def _opened(path: Path, track: Path | None) -> OpenedFile:
     """The file; one that is there already has its song."""
-    new = path.suffix.lower() in _SHOW_FILES
+    new = path.suffix.lower() in SHOW_FILES
     if track is not None and not track.is_file():
         raise InputError("no-track", Place(str(track)), "there is no such song", "check the path")
     file = OpenedFile(path, new=new)

@@ -1,7 +1,7 @@
 """A show that is shared to be looked at: what watchers are told, and no more; each answer is worked out once for all of them."""
 
 import asyncio
-from collections.abc import AsyncGenerator, Awaitable, Callable, Mapping
+from collections.abc import AsyncGenerator, Awaitable, Callable, Iterator, Mapping
 from contextlib import aclosing
 from typing import Any
 
@@ -102,11 +102,8 @@ class SharedShow:
 
     async def stream(self) -> AsyncGenerator[bytes, None]:
         """A watcher's stream of events, with how things are first."""
-        first: list[tuple[str, Mapping[str, Any]]] = [
-            ("show", self.state()), ("checks", _only(self._server.link.checks_values(), _CHECKS)),
-        ]  # fmt: skip
         try:
-            async with aclosing(self.watchers.stream(*first)) as stream:
+            async with aclosing(self.watchers.stream(self._how_things_are)) as stream:
                 joined = False
                 async for part in stream:
                     if not joined:
@@ -115,6 +112,10 @@ class SharedShow:
                     yield part
         finally:
             self.tell()
+
+    def _how_things_are(self) -> Iterator[tuple[str, Mapping[str, Any]]]:
+        yield "show", self.state()
+        yield "checks", _only(self._server.link.checks_values(), _CHECKS)
 
     def _follow(self, event: str, values: Mapping[str, Any]) -> None:
         if event in _TOLD:

@@ -16,6 +16,7 @@ from sequencer.show.operations.block_operations import copied
 from sequencer.show.operations.every_operation import OPERATIONS, read_operation
 from sequencer.show.operations.merging import MergeConflict, conflict_words, merged
 from sequencer.show.operations.operation import applied, read_again, shown_text
+from sequencer.show.operations.tonight_operations import SetThere
 
 REPLACE_TEXT = "replace-text"
 _MOST_TOLD = 3  # conflicts that a sentence tells
@@ -67,6 +68,14 @@ def done_on(text: str, file: str, operation: Mapping[str, Any]) -> tuple[str, st
         return _replaced(text, operation), "edit the text"
     known = read_operation(operation)
     return applied(shown_text(text, file), known).text, known.words
+
+
+def with_everybody(text: str, file: str) -> str | None:
+    """A show's text with everybody there tonight; None if there is none."""
+    try:
+        return applied(shown_text(text, file), SetThere()).text
+    except InputError:
+        return None
 
 
 def _replaced(text: str, operation: Mapping[str, Any]) -> str:

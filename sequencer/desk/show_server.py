@@ -1,27 +1,30 @@
 """An open show between its file, its checks and its pages: one change at a time, told to all."""
 
 import asyncio
-from collections.abc import AsyncGenerator, Callable, Mapping, Sequence
+from collections.abc import AsyncGenerator, Callable, Iterator, Mapping, Sequence
 from dataclasses import asdict
-from functools import lru_cache
+from functools import lru_cache, partial
 from pathlib import Path
 from typing import Any
 
 from sequencer.desk.errand import DoneErrand, Errand
 from sequencer.desk.errand_process import ErrandWork
 from sequencer.desk.kept_draft import KeptDraft
+from sequencer.desk.kept_switch import KeptSwitch
 from sequencer.desk.last_switch import SwitchMemory
 from sequencer.desk.line_merge import changed_lines
 from sequencer.desk.made_files import MadeFiles
 from sequencer.desk.opened_file import OpenedFile
 from sequencer.desk.page_events import PageEvents
 from sequencer.desk.page_values import all_errors, error_values
+from sequencer.desk.show_operations import with_everybody
 from sequencer.desk.worker_link import AnswerError, WorkerLink
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.merging import conflict_place
 from sequencer.show.pattern_book import PATTERN_EXISTS
 
 DRAFT = "draft"  # the errand that proposes a routine
+SWITCH = "switch"  # what is kept of who is there
 PRINT = "print"  # the errand that makes files
 _LOOK = 60.0  # [s] for which a page waits for a staging
 
@@ -45,7 +48,9 @@ class ShowServer:
         self._changing = asyncio.Lock()
         self._tried: str | None = None  # the newest text that a trial has put on its song
         self.link = WorkerLink(opened.path, self.events.tell)
-        self._switches = SwitchMemory()
+        self._kept_switch = KeptSwitch(opened.place_of(SWITCH))
+        everybody = partial(with_everybody, file=opened.path.name)
+        self._switches = SwitchMemory(self._kept_switch.found(), everybody)
         self.errands: dict[str, Errand] = {}  # the newest of each kind
         self._kept_draft = KeptDraft(opened.place_of(DRAFT))
         self._bring_back_draft()
@@ -120,7 +125,7 @@ class ShowServer:
         """What the last switch of who is there changed; None if there was none since the show was opened."""
         checks = self.link.checks
         if checks.revision == self.opened.revision:
-            self._switches.checked(checks.report)
+            self._remember(self._switches.checked, checks.report)
         last = self._switches.last
         if last is None:
             return None
@@ -131,6 +136,16 @@ class ShowServer:
         ]
         values = await self.link.ask("switched", **sides, reports=reports)
         return {"revision": last.revision, "now": self.opened.revision, **values}
+
+    def _remember(self, take: Callable[..., None], *given: object) -> None:
+        """Let the memory of switches take something, and keep on disk what it knows after it."""
+        before = self._switches.last
+        take(*given)
+        last = self._switches.last
+        if last is None or last.tonight is None:  # everybody is there
+            self._kept_switch.forget()
+        elif last is not before:
+            self._kept_switch.keep(last)
 
     def share(self) -> dict[str, Any] | None:
         """How the show is shared with watchers; None if it is not."""
@@ -143,11 +158,14 @@ class ShowServer:
 
     def stream(self) -> AsyncGenerator[bytes, None]:
         """A page's stream of events, with how things are first."""
+        return self.events.stream(self._how_things_are)
+
+    def _how_things_are(self) -> Iterator[tuple[str, Mapping[str, Any]]]:
         checks = self.link.checks
-        first: list[tuple[str, Mapping[str, Any]]] = [("show", {**self.summary(), "words": ""})]
+        yield "show", {**self.summary(), "words": ""}
         if checks.staged is not None:
-            first.append(("staged", {"revision": checks.revision, "error": checks.error}))
-        return self.events.stream(*first, ("checks", self.link.checks_values()))
+            yield "staged", {"revision": checks.revision, "error": checks.error}
+        yield "checks", self.link.checks_values()
 
     # --- errands ---
 
@@ -338,6 +356,8 @@ class ShowServer:
     def end(self, message: str) -> None:
         """Tell the pages, and end the checks and the hold of the file."""
         self.events.end(message)
+        if self.link.checks.revision == self.opened.revision:
+            self._remember(self._switches.checked, self.link.checks.report)
         for kind in list(self.errands):
             self._end_errand(kind)
         self.link.end()
@@ -386,7 +406,8 @@ class ShowServer:
         read = self.opened.read
         if read.is_show:
             revision, text = self.opened.revision, self.opened.text
-            self._switches.take(revision, text, read.values.get("tonight"), self.link.checks.report)
+            tonight = read.values.get("tonight")
+            self._remember(self._switches.take, revision, text, tonight, self.link.checks.report)
             self.link.text(self.opened.revision, self.opened.text)
         else:
             self.link.unreadable(self.opened.revision)

@@ -105,7 +105,7 @@ def show_view(staged: Staged) -> dict[str, Any]:
             {
                 "who": block.who, "start": _rounded(block.start), "end": _rounded(block.end),
                 "position": staged.position(block.start), "end_position": staged.position(block.end),
-                "title": block.title, "path": list(block.path),
+                "kind": _kind(block), "title": block.title, "path": list(block.path),
             }
             for block in staged.missing
         ],
@@ -114,10 +114,14 @@ def show_view(staged: Staged) -> dict[str, Any]:
     }  # fmt: skip
 
 
+def _kind(block: Block) -> str:
+    return block.stop or ("link" if block.link else "pattern")
+
+
 def _block(staged: Staged, block: Block, dancer: Dancer, entry: int | None) -> dict[str, Any]:
     return {
         "who": block.who,
-        "kind": block.stop or ("link" if block.link else "pattern"),
+        "kind": _kind(block),
         "start": _rounded(block.start),
         "end": _rounded(block.end),
         "start_s": _second(staged, block.start),

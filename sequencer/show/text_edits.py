@@ -252,6 +252,8 @@ class Writer:
         elif node.flow:
             for run in _runs(numbers):
                 yield from self._taken_from_flow(holder, run)
+        elif holder.holder is None and len(numbers) == 1:
+            yield self._taken_heading(holder, numbers[0])
         else:
             for k in numbers:
                 yield self._taken_line(holder, k)
@@ -288,6 +290,19 @@ class Writer:
         if "#" not in text[next_line(text, end) : behind]:
             return Splice(start, behind, "")
         return Splice(len(text[:start].rstrip(" ")), line_end(text, end), "")
+
+    def _taken_heading(self, holder: NodePlace, k: int) -> Splice:
+        """A heading with the empty line that sets it apart, and nothing else: what `_add` wrote is gone to the byte."""
+        text, cut = self._text, self._taken_line(holder, k)
+        start, end = cut.start, cut.end
+        if k + 1 < len(holder.node.items):
+            after = next_line(text, end)
+            return Splice(start, end if text[end:after].strip() else after, cut.text)
+        if not text[line_start(text, start - 1) : start].strip():
+            start = line_start(text, start - 1)
+        if end == len(text) and not text.endswith("\n"):
+            start = line_end(text, line_start(text, start - 1))
+        return Splice(start, end, cut.text)
 
     def _taken_from_flow(self, holder: NodePlace, run: Sequence[int]) -> Iterator[Splice]:
         """Neighbours between brackets; some others stay."""

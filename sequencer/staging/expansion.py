@@ -367,14 +367,15 @@ def _refuse_overlaps(read: ReadShow, moments: Moments, blocks: list[Block]) -> N
             own = [b for b in of[who] if b.link or side in (*b.hands, *b.stopped)]
             for before, after in pairwise(own):
                 if after.start < before.end - TOUCH:
-                    here, there = (
-                        str(moments.tempo.position_of(b)) for b in (after.start, before.end)
+                    here, there, since = (
+                        str(moments.tempo.position_of(b))
+                        for b in (after.start, before.end, before.start)
                     )
                     line = read.document.place(*before.path).line
                     raise read.fault(
                         "blocks-overlap", after.path,
-                        f"{who}'s {after.title} starts at {here}, while the block of line {line} "
-                        f"runs to {there}",
+                        f"{who}'s {after.title} starts at {here}, while {before.title} from {since} on "
+                        f"(line {line} of the file) runs to {there}",
                         "start it later, or shorten the one before",
                     )  # fmt: skip
 

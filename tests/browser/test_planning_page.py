@@ -231,7 +231,7 @@ def test_what_is_refused_says_why_wherever_it_was_done(flat_browser, show):
         planner.tab("Show")
         planner.page.locator("summary", has_text="Cast").click()
         planner.page.locator("summary", has_text="Ash").click()
-        field = planner.page.get_by_label("stature", exact=True).first
+        field = planner.page.get_by_label("height", exact=True).first
         field.fill("tall")
         field.press("Tab")
         said = planner.page.locator(".refused")

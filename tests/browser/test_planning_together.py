@@ -112,7 +112,7 @@ def test_without_it_an_overlap_is_refused_in_a_sentence(flat_browser, show):
             planner.page.get_by_role("button", name="1 beat longer").click()
             if beats == 17:
                 planner.waits_for("Lasts 17 beats")
-        planner.page.wait_for_selector(".refused:has-text('while the block of line')")
+        planner.page.wait_for_selector(".refused:has-text('of the file) runs to')")
         assert show.read_bytes() == before
         assert planner.faults == []
 
@@ -126,7 +126,7 @@ def test_somebody_is_away_tonight_and_somebody_stands_in(flat_browser, show):
         ash = planner.page.get_by_role("region", name="Ash")
         assert "begins a canon: two-beat-weave" in ash.inner_text()
         birch.get_by_label("is away").check()
-        planner.waits_for("falls out: 3 blocks, from 7.2")
+        planner.waits_for("falls out: 3 moves, from 7.2")
         # who is there keeps every count; who is away has no line
         assert planner.page.locator(".line .who", has_text="Birch").count() == 0
         _, came = saved(planner, show, before)

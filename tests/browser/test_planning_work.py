@@ -105,6 +105,9 @@ def test_from_an_empty_folder_with_a_song_to_printed_sheets(flat_browser, folder
         page.get_by_role("button", name="Draft a first routine").click()
         page.wait_for_selector(".offered")
         offered = page.locator(".drafting").inner_text()
+        # Nothing on the sheet throws the offer away.
+        page.get_by_text("A routine is drafted, and waits for you under Draft").wait_for()
+        assert page.get_by_role("button", name="Draft a first routine").count() == 0
         assert "under these rules" in offered
         assert "Checked: no STOP and no WARN comes from the routine." in offered
         danced = page.locator(".offered li span").all_inner_texts()
@@ -137,10 +140,10 @@ def test_a_begun_show_that_is_undone_is_brought_back_and_never_begun_over(
         visitor(flat_browser, served.address, ".beginning form") as page,
     ):
         page.get_by_label("Name", exact=True).fill("Wren")
-        page.get_by_label("Stature").fill("3 m")
+        page.get_by_label("Height").fill("3 m")
         page.get_by_role("button", name="Make the show").click()
         page.locator(".refused", has_text="Wren's height: 3 m is outside").wait_for()
-        page.get_by_label("Stature").fill("5'11")
+        page.get_by_label("Height").fill("5'11")
         page.get_by_role("button", name="Make the show").click()
         page.wait_for_selector(".eight")
         saved = path.read_text(encoding="utf-8")

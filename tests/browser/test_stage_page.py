@@ -106,7 +106,7 @@ def test_the_same_by_keyboard(planner):
     page, keys = planner.page, planner.page.keyboard
     planner.tab("Stage")
     page.get_by_label("Look at").select_option("to deep, from 5.1")
-    page.get_by_role("button", name="Add a point to Ash's way").press("Enter")
+    page.get_by_role("button", name="Add a point to Ash’s way").press("Enter")
     eventually(lambda: "via: {Ash: [[" in text(planner))
     page.wait_for_function("() => document.activeElement.classList.contains('via')")
     put = text(planner)

@@ -6,7 +6,7 @@ import soundfile as sf
 from tests.browser.test_planning_axe import axe, found, page_of
 from tests.browser.test_planning_page import SHOW, Planner
 from tests.cli.conftest import RATE, click_track
-from tests.desk_client import warm_desk
+from tests.desk_client import eventually, warm_desk
 
 __all__ = ["axe"]  # the fixture
 FULL = SHOW.replace(
@@ -107,6 +107,31 @@ def test_what_falls_out_who_leads_which_jobs_are_open_and_what_the_checks_say(fl
         planner.page.get_by_role("button", name="Undo").click()
         planner.waits_for("Fern dances the part of Ash")  # a step back is a switch too
         assert planner.faults == []
+
+
+def test_the_list_is_there_again_when_the_show_is_next_opened(flat_browser, show):
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
+        planner.looked()
+        planner.tab("Who")
+        for name in ("Ivy", "Ash"):
+            planner.page.get_by_role("region", name=name, exact=True).get_by_label(
+                "is away"
+            ).check()
+            planner.waits_for(f"{name} is away. ")
+            planner.page.wait_for_function(DONE)  # else the two switches are told as one
+        lines = listed(planner.page)
+        planner.page.get_by_role("button", name="Save").click()
+        eventually(lambda: "away: [Ivy, Ash]" in show.read_text(encoding="utf-8"))
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
+        planner.tab("Who")
+        planner.waits_for("Ash is away. 2 moves fall out")
+        planner.page.wait_for_function(DONE)
+        assert listed(planner.page) == lines
+        planner.page.get_by_role("button", name="Everybody is there").click()
+        planner.waits_for("Ash is there again")
+        planner.page.get_by_role("button", name="Save").click()
+        eventually(lambda: show.read_text(encoding="utf-8") == FULL)
+        assert not show.with_name(f".{show.name}.switch").exists()
 
 
 @pytest.mark.parametrize("scheme", ["light"])

@@ -104,7 +104,7 @@ export interface View {
   formations: Record<string, { spots: Record<string, Spot> | null; shape: string | null; path: Path; used: number[] }>;
   place: Ground;
   crew: { name: string; duty: string; at: [number, number]; watches: string[]; path: Path }[];
-  missing: { who: string; start: number; end: number; position: string; end_position: string; title: string; path: Path }[];
+  missing: { who: string; kind: string; start: number; end: number; position: string; end_position: string; title: string; path: Path }[];
   reach: Record<string, number>;
   apart: number | null;
 }

@@ -5,7 +5,7 @@ import { Refused, bring, get, post, type Pattern, type State } from "./api";
 import { doing, take } from "./doing";
 import { Progressing, sentence, useHeading } from "./drafting";
 import { errand, type Errand } from "./errands";
-import { checking, fault, patterns, side, state } from "./store";
+import { beside, checking, fault, patterns, state } from "./store";
 
 interface Begin extends Errand { title: string; track: string | null; songs: string[]; props: string[] }
 interface Dancer { name: string; stature: string; prop: string; level: number }
@@ -31,7 +31,7 @@ export function beginTold(said: Errand): void {
 async function takeIt(number: number): Promise<void> {
   try {
     take(await post<State>("begin/take", { number }));
-    side.value = "draft";
+    beside("draft");
   } catch (error) {
     // Another page of this show may have been quicker: then it is there.
     take(await get<State>("show"));
@@ -88,14 +88,14 @@ export function Beginning() {
           {cast.map((each, k) => (
             <div key={k} class="dancer" role="group" aria-label={each.name || `Performer ${k + 1}`}>
               <label>Name <input class="name" type="text" required value={each.name} onInput={(event) => set(k, { name: event.currentTarget.value })} /></label>
-              <label>Stature <input type="text" required value={each.stature} size={7} onInput={(event) => set(k, { stature: event.currentTarget.value })} /></label>
+              <label>Height <input type="text" required value={each.stature} size={7} onInput={(event) => set(k, { stature: event.currentTarget.value })} /></label>
               <label>Prop <select value={each.prop} onChange={(event) => set(k, { prop: event.currentTarget.value })}>{now.props.map((prop) => <option key={prop} value={prop}>{prop}</option>)}</select></label>
               <label>Level <select value={String(each.level)} onChange={(event) => set(k, { level: Number(event.currentTarget.value) })}>{[1, 2, 3, 4, 5].map((level) => <option key={level} value={level}>{LEVELS[level]}</option>)}</select></label>
               {cast.length > 1 && <button type="button" aria-label={`Take out ${each.name || `performer ${k + 1}`}`} onClick={() => setCast(cast.filter((_, n) => n !== k))}>Take out</button>}
             </div>
           ))}
           <p class="row"><button type="button" onClick={add}>Add somebody</button></p>
-          <p class="quiet">Stature is body height, as you say it: 1.70 m, 170 cm or 5 ft 7 in. The level says which moves a draft may use.</p>
+          <p class="quiet">Height as you say it: 1.70 m, 170 cm or 5 ft 7 in. The level says which moves a draft may use.</p>
         </fieldset>
         <fieldset><legend>The floor</legend>
           <label>Width <input type="text" size={6} value={room[0]} onInput={(event) => setFloor([event.currentTarget.value, room[1]])} /></label>

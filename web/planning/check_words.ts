@@ -3,7 +3,7 @@ const FIRE = ["burning-time", "handling", "crew", "posts", "watch", "hand-overs"
 
 const WORDS: Record<string, string> = {
   "who-is-there": "who is there", "in-the-wings": "entrances and exits", joins: "how the moves join", accents: "the accents", wishes: "what you wished for", feasible: "tethers and reach", distances: "distances",
-  walks: "walks", "let-go": "where a prop would fly if it were let go", "listen-again": "the song's count", "other-count": "the song's count", "named-sections": "the sections that are named", "as-flown": "how the props really fly", "as-danced": "the dance with small errors", mends: "mends",
+  walks: "walks", "let-go": "where a prop would fly if it were let go", "listen-again": "the song’s count", "other-count": "the song’s count", "named-sections": "the sections that are named", "as-flown": "how the props really fly", "as-danced": "the dance with small errors", mends: "mends",
   ...Object.fromEntries(FIRE.map((name) => [name, "fire and crew"])),
 };
 

@@ -3,7 +3,7 @@ import { effect, signal } from "@preact/signals";
 import { Refused, post, saidOf } from "./api";
 import { ask, bordersNow, clockText, correction, countNow, counted, forget, isAnswered, momentOf, numbered, operationOf, said, think, thinkSections, thinking, thought, type Border, type Corrections, type Counted } from "./count_store";
 import { operate } from "./doing";
-import { clicking, clock, player } from "./playing";
+import { clicking, clock, fetching, player } from "./playing";
 import type { Row } from "./rows";
 import { playing, seconds, song, state, told, view } from "./store";
 
@@ -30,11 +30,11 @@ effect(() => {
 /** A tap: the moment of the song that was heard when the finger went down. The first one lets the song play. */
 function tap(stamp: number): void {
   pressed = performance.now();
+  if (fetching.value) return; // there is nothing to tap to yet
   if (!playing.value) {
     taps.value = [];
     tapped.value = null;
-    void player.toggle();
-    told.value = "The song plays: tap on each beat.";
+    void player.toggle().then(() => (told.value = "The song plays: tap on each beat."));
     return;
   }
   latency = player.clock.latency?.() ?? null;
@@ -80,7 +80,7 @@ function Tapping() {
           }}
           onClick={(event) => event.detail === 0 && performance.now() - pressed > AGAIN && tap(event.timeStamp)}
         >
-          {playing.value ? "Tap" : "Play and tap"} <kbd>T</kbd>
+          {playing.value ? "Tap" : fetching.value ? "The song is being loaded …" : "Play and tap"} <kbd>T</kbd>
           <b>{n ? (n < FEWEST ? `${n} of ${FEWEST}` : `${n} taps`) : ""}</b>
         </button>
         <button type="button" disabled={!n} onClick={startOver}>Start over</button>

@@ -43,7 +43,7 @@ export function take(now: State): void {
   if (state.value && now.revision < state.value.revision) return;
   if (now.recovered && now.recovered !== state.value?.recovered) notice(now.recovered);
   // Doing all the same what was refused is about the show as it was then.
-  if (fault.value?.anyway && state.value && now.revision !== state.value.revision) fault.value = queued ? { ...fault.value, anyway: null } : null;
+  if (fault.value?.anyway && state.value && now.revision !== state.value.revision) fault.value = queued ? { ...fault.value, anyway: null, instead: null } : null;
   state.value = now;
 }
 

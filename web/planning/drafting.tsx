@@ -6,8 +6,9 @@ import { post, saidOf, type State } from "./api";
 import { doing, operate } from "./doing";
 import { useRefused } from "./fields";
 import { draft, errand, since, type Draft, type Errand } from "./errands";
+import { showForm } from "./show_form";
 import { CLOSE, moment } from "./rows";
-import { opened, picked, side, state, tempo, view } from "./store";
+import { beside, opened, picked, state, tempo, view } from "./store";
 
 const SHORTEST = 6; // [beats] of a gap that is filled
 
@@ -90,8 +91,8 @@ function Levels() {
         </p>
       ))}
       <p class="row">
-        <button type="button" onClick={() => form("Cast")}>Moves known, learnt, never danced</button>
-        <button type="button" onClick={() => form("Wishes for drafts")}>Wishes</button>
+        <button type="button" onClick={() => showForm("Cast")}>Moves known, learnt, never danced</button>
+        <button type="button" onClick={() => showForm("Wishes for drafts")}>Wishes</button>
       </p>
     </fieldset>
   );
@@ -101,22 +102,6 @@ const LEVELS = ["", "level 1: first moves", "level 2: easy", "level 3: middling"
 
 function known(repertoire: Record<string, any>): string {
   return Object.entries(repertoire).map(([key, list]) => `${key}: ${[list].flat().join(", ")}`).join("; ");
-}
-
-/** Opens a heading of the forms, as soon as they are made. */
-function form(heading: string, tries = 50): void {
-  side.value = "forms";
-  setTimeout(() => {
-    const all = [...document.querySelectorAll<HTMLElement>(".forms > details > summary")];
-    const own = all.find((each) => each.textContent === heading);
-    if (!own) {
-      if (tries > 0 && side.value === "forms") form(heading, tries - 1);
-      return;
-    }
-    (own.parentElement as HTMLDetailsElement).open = true;
-    own.scrollIntoView({ block: "start" });
-    own.focus();
-  }, 60);
 }
 
 export function hasDrafted(): boolean {
@@ -141,7 +126,7 @@ export function DraftHere({ beat }: { beat: number }) {
   const gap = gapAround(beat);
   if (!gap) return null;
   const ask = () => {
-    side.value = "draft";
+    beside("draft");
     opened.value = false;
     focused.value = true;
     void errand("draft", { span: [gap.from, gap.until] });
@@ -152,11 +137,20 @@ export function DraftHere({ beat }: { beat: number }) {
 /** Over a sheet on which nothing is danced yet. */
 export function FirstMoves() {
   if (!view.value || view.value.blocks.length || !state.value?.readable) return null;
-  const ask = () => { side.value = "draft"; focused.value = true; void errand("draft", {}); };
+  const ask = () => { beside("draft"); focused.value = true; void errand("draft", {}); };
+  if (draft.value?.state === "done" && draft.value.offer)
+    return (
+      <div class="first">
+        <p>A routine is drafted, and waits for you under Draft: put it into the show, or leave it.</p>
+        <button type="button" class="main" onClick={() => beside("draft")}>Look at it</button>
+      </div>
+    );
   return (
     <div class="first">
       <p>Nothing is danced yet. Click a count, or walk there with the arrow keys and press Enter, to put a move there; or let a routine be drafted for the whole song.</p>
-      {draft.value?.state !== "working" && <button type="button" class="main" onClick={ask}>Draft a first routine</button>}
+      {draft.value?.state === "working"
+        ? <p class="progressing"><progress max={1} value={draft.value.share} aria-label="Drafting" /><span>A routine is being drafted: {Math.round(100 * draft.value.share)} %</span></p>
+        : <button type="button" class="main" onClick={ask}>Draft a first routine</button>}
     </div>
   );
 }
@@ -204,7 +198,7 @@ function Offered({ now }: { now: Draft }) {
   const lay = async () => {
     if (await doing(() => post<State>("draft/lay", { number: now.number }), "The draft is in the show.")) {
       opened.value = false; // a form about a count would stand before what the checks say of it
-      side.value = "findings";
+      beside("findings");
     }
   };
   const { section, span } = now.asked;

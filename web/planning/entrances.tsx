@@ -4,7 +4,7 @@ import type { Coming, Operation, Standing } from "./api";
 import { operate } from "./doing";
 import type { Point } from "./handle";
 import { together, type Row } from "./rows";
-import { names, seconds, seek, side, state, tempo, view } from "./store";
+import { beside, names, seconds, seek, state, tempo, view } from "./store";
 import { Kept, momentNow } from "./ways";
 
 const SIDES = ["stage left", "stage right", "upstage"];
@@ -33,7 +33,7 @@ function said(own: Coming[]): string {
 
 /** The stage plan at the moment at which somebody begins to walk on or off. */
 export function showStage(beat: number): void {
-  side.value = "stage";
+  beside("stage");
   if (tempo.value) seek(Math.max(0, tempo.value.secondsAt(beat)));
 }
 

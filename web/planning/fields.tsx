@@ -32,7 +32,9 @@ export function plain(part: Json): Json {
   return part ?? {};
 }
 
-export const worded = (key: string) => key.replaceAll("_", " ");
+const SAID: Record<string, string> = { stature: "height" }; // where people have another word than the file
+
+export const worded = (key: string) => SAID[key] ?? key.replaceAll("_", " ");
 
 /** Fields that are said, or asked for: those of `first` always and before all others; `words` are labels in place of keys, as is a `label` in the schema. */
 export function Fields({ of, values, put, path, without = [], must = [], first = [], words = {} }: { of: Json; values: Json; put: Put; path: string; without?: string[]; must?: string[]; first?: string[]; words?: Record<string, string> }) {
@@ -353,11 +355,12 @@ export function NewRecord({ of, must, path, word, add, without, words, head }: {
       {head}
       <Fields of={asked} values={values} put={put} path={path} must={must} without={without} words={words} />
       {why && <p class="why-not">{why}</p>}
-      {missing.length > 0 && <p class="quiet">Still to be said: {missing.map((key) => words?.[key] ?? asked.properties[key]?.label ?? worded(key)).join(", ")}.</p>}
       <p class="row">
         <button type="button" class="main" aria-disabled={missing.length > 0} onClick={() => void send()}>Add the {word}</button>
         <button type="button" onClick={leave}>Leave it</button>
       </p>
+      {/* Below the buttons: what goes as soon as the last field is left would else take the button from under the pointer. */}
+      {missing.length > 0 && <p class="quiet">Still to be said: {missing.map((key) => words?.[key] ?? asked.properties[key]?.label ?? worded(key)).join(", ")}.</p>}
     </div>
   );
 }

@@ -24,7 +24,7 @@ export function FindingsList() {
           return (
             <li key={`${k} ${entry.message}`} id={`entry-${k}`} class={`entry ${entry.severity} ${pointed.value === k ? "pointed" : ""}`}>
               <button type="button" class="told" onClick={() => show(own, entry.start, k)}>
-                <b>{SAID[entry.severity]}</b> {entry.position && <span class="when">{entry.position}</span>} <Whose found={own} /> {entry.message}
+                <b>{SAID[entry.severity]}</b> {entry.position && <span class="when">{entry.position}</span>} <Whose found={own} /> {coded(entry.message)}
               </button>
               <Mends found={own} remedies={entry.remedies} old={old} />
             </li>
@@ -38,6 +38,9 @@ export function FindingsList() {
     </div>
   );
 }
+
+/** What the file says stands in its own type, as the checks mark it on a command line. */
+const coded = (words: string) => words.split("`").map((part, k) => (k % 2 ? <code key={k}>{part}</code> : part));
 
 /** Whose an entry is: everybody of all findings that have its cause; nothing where it is about nobody. */
 function Whose({ found }: { found: Finding[] }) {
@@ -88,7 +91,7 @@ function Mends({ found, remedies, old }: { found: Finding[]; remedies: string[];
           <button type="button" class="main" disabled={old} onClick={() => { setSeen(null); void operate(seen.operation, `Mended: ${seen.words}.`); }}>Do it</button>
         </div>
       )}
-      {others.length > 0 && <ul class="remedies">{others.map((words) => <li key={words}>{words}</li>)}</ul>}
+      {others.length > 0 && <ul class="remedies">{others.map((words) => <li key={words}>{coded(words)}</li>)}</ul>}
     </>
   );
 }

@@ -1,5 +1,5 @@
 // Forms for what the show file says about people, place, fire and rules; made from the file's own schema.
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useState } from "preact/hooks";
 import { get, type Operation } from "./api";
 import { SongFile } from "./beginning";
 import { heldCorrection } from "./count_store";
@@ -11,7 +11,7 @@ import { names, state, view } from "./store";
 type Change = (values: Record<string, Json>) => Operation;
 
 /** Fields whose changes are each an operation; `latest` is the record in the file as it is when a change has its turn. */
-export function Saved({ change, latest, ...given }: { of: Json; values: Json; change: Change; latest: (file: Json) => Json; path: string; without?: string[] }) {
+export function Saved({ change, latest, ...given }: { of: Json; values: Json; change: Change; latest: (file: Json) => Json; path: string; without?: string[]; first?: string[] }) {
   return <Fields {...given} put={(key, value) => operateOn((file) => latest(file)?.[key], value, (own) => change({ [key]: own }), worded(key))} />;
 }
 
@@ -43,7 +43,8 @@ export function ShowForms() {
       {HEADINGS.map(([heading, title]) => (
         <details key={heading}><summary>{title}</summary>
           <p class="quiet">{schema.properties[heading]?.description}</p>
-          <Saved of={plain(schema.properties[heading])} values={values[heading] ?? {}} change={(own) => ({ do: "change-heading", heading, values: own })} latest={(file) => file[heading]} path={heading} without={[...Object.keys(ITEMS), "lit"]} />
+          <Saved of={plain(schema.properties[heading])} values={values[heading] ?? {}} change={(own) => ({ do: "change-heading", heading, values: own })} latest={(file) => file[heading]} path={heading} without={[...Object.keys(ITEMS), "lit"]} first={heading === "fire" ? ["fuel"] : []} />
+          {heading === "fire" && !values.fire && <p class="quiet">Name the fuel first; then say who is lit, from when until when.</p>}
           {heading === "venue" && Object.entries(ITEMS).map(([into, word]) => <Items key={into} into={into} word={word} values={values.venue?.[into] ?? []} />)}
           {DROPPED.includes(heading) && values[heading] && <p class="row"><button type="button" onClick={() => void operate({ do: "delete-heading", heading }, `${title}: nothing is said any more.`)}>Leave all of it out</button></p>}
           {heading === "fire" && values.fire && <Items into="lit" word="time in which somebody is lit" values={values.fire.lit ?? []} />}
@@ -65,8 +66,8 @@ function People({ group, kind, values }: { group: "cast" | "crew"; kind: string;
   const of = schemaNow().$defs[kind];
   return (
     <>
-      {rows.map((row) => (
-        <details key={row.name} class="inner"><summary>{row.name}</summary>
+      {rows.map((row, k) => (
+        <details key={k} class="inner"><summary>{row.name}</summary>
           <Name group={group} name={row.name} />
           <Saved of={of} values={row} without={["name"]} change={(own) => ({ do: "change-person", group, name: row.name, values: own })} latest={(file) => file[group]?.find((each: Json) => each.name === row.name)} path={`${group} ${row.name}`} />
           <p class="row"><button type="button" onClick={() => void operate({ do: "remove-person", group, name: row.name }, `${row.name} is taken out.`)}>Take {row.name} out</button></p>
@@ -86,6 +87,7 @@ function beside(formation: string): { at: [number, number] } {
 
 function Name({ group, name }: { group: string; name: string }) {
   const [now, setNow] = useState(name);
+  useLayoutEffect(() => setNow(name), [name]); // renamed, or somebody else stands there now
   return (
     <form class="row" onSubmit={(event) => { event.preventDefault(); void operate({ do: "rename-person", group, name, new: now }, `Now called ${now}.`); }}>
       <label>Name <input type="text" value={now} onInput={(event) => setNow(event.currentTarget.value)} /></label>

@@ -16,6 +16,7 @@ export interface Plan {
 
 const FINE = 0.05, COARSE = 0.5; // [m] of a step by the keyboard
 const MARKED = 0.05; // [m] to which a place is rounded: what can be marked on a floor
+const FINGER = 0.9; // [m] around a handle that takes a finger: on a phone the handle itself is a few pixels wide
 const STILL = 0.02; // [m] that is no move
 
 export const round = (metres: number) => Math.round(Math.round(metres / MARKED) * MARKED * 100) / 100;
@@ -77,17 +78,18 @@ interface Given {
 
 export function Handle({ id, plan, at, words, put, remove, class: kind = "", shape, size, children }: Given) {
   const [px, py] = plan.at(...at);
+  const hold = (event: PointerEvent) => {
+    event.preventDefault();
+    (event.currentTarget as SVGElement).parentElement!.querySelector<SVGElement>(".handle")!.focus();
+    plan.hold(event.pointerId);
+    dragged.value = { key: id, words, at, from: at, drop: put };
+  };
   const given = readOnly.value ? { class: `handle ${kind}`, role: "img" as const, "aria-label": `${words}, ${at[0].toFixed(2)} across, ${at[1].toFixed(2)} upstage` } : {
     class: `handle ${kind}`,
     tabindex: 0,
     role: "button" as const,
     "aria-label": `${words}, ${at[0].toFixed(2)} across, ${at[1].toFixed(2)} upstage; arrow keys move by 5 cm, with Shift by 50 cm${remove ? "; Delete takes it out" : ""}`,
-    onPointerDown: (event: PointerEvent) => {
-      event.preventDefault();
-      (event.currentTarget as SVGElement).focus();
-      plan.hold(event.pointerId);
-      dragged.value = { key: id, words, at, from: at, drop: put };
-    },
+    onPointerDown: hold,
     onKeyDown: (event: KeyboardEvent) => {
       if (remove && (event.key === "Delete" || event.key === "Backspace")) {
         event.preventDefault();
@@ -103,6 +105,7 @@ export function Handle({ id, plan, at, words, put, remove, class: kind = "", sha
   };
   return (
     <g class={dragged.value?.key === id ? "held dragged" : "held"}>
+      {!readOnly.value && <circle class="finger" cx={px} cy={py} r={FINGER} onPointerDown={hold} />}
       {shape === "circle" ? <circle {...given} cx={px} cy={py} r={size} /> : <rect {...given} x={px - size} y={py - size} width={2 * size} height={2 * size} transform={shape === "diamond" ? `rotate(45 ${px} ${py})` : undefined} />}
       {children}
     </g>

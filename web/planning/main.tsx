@@ -1,5 +1,7 @@
 // The planning page: the sheet of eights, beside it the stage, the dance, the findings and the file.
 import { render } from "preact";
+import { effect } from "@preact/signals";
+import { useEffect, useState } from "preact/hooks";
 import { Refused, enter, get, listen, type Pattern } from "./api";
 import { Beginning, MissingSong, beginTold } from "./beginning";
 import { CountPanel } from "./counting";
@@ -16,7 +18,7 @@ import { Sheet } from "./sheet";
 import { TakenBack } from "./taken_back";
 import { Transport, player } from "./playing";
 import { StagePlan } from "./stage";
-import { away, ended, findings, patterns, side, stageFault, state, view, written } from "./store";
+import { away, besides, ended, findings, patterns, side, stageFault, state, view, written } from "./store";
 import { Outside } from "./outside";
 import { FileText } from "./text";
 import { WhoIsThere } from "./who";
@@ -47,7 +49,7 @@ function App() {
           <PlaceForm />
           <div class="tabs" role="tablist" aria-label="Beside the sheet" onKeyDown={turn}>
             {(Object.keys(SIDES) as (keyof typeof SIDES)[]).map((each) => (
-              <button key={each} id={`tab-${each}`} type="button" role="tab" aria-selected={side.value === each} aria-controls="panel" tabIndex={side.value === each ? 0 : -1} onClick={(event) => show(each, event.currentTarget)}>
+              <button key={each} id={`tab-${each}`} type="button" role="tab" aria-selected={side.value === each} aria-controls="panel" tabIndex={side.value === each ? 0 : -1} onClick={() => show(each)}>
                 {SIDES[each]}{each === "findings" && <Count />}
               </button>
             ))}
@@ -67,7 +69,7 @@ function App() {
         </aside>
       </main>
       <StepBar />
-      <Transport />
+      <Transport><BelowAndBack /></Transport>
       <Notices />
       <Outside />
       <CastNames />
@@ -80,11 +82,31 @@ function Count() {
   return against ? <b class="number">{against}</b> : null;
 }
 
-/** What a tab shows is brought up to where it can be seen below a long form about a count. */
-function show(which: keyof typeof SIDES, tab: HTMLElement): void {
+/** What a tab shows is seen from its top, right below the tabs: not where something else was left, nor below a long form about a count. */
+function show(which: keyof typeof SIDES): void {
   side.value = which;
-  const box = document.getElementById("side")!;
-  box.scrollTop += Math.max(0, tab.parentElement!.getBoundingClientRect().top - box.getBoundingClientRect().top);
+  const box = document.getElementById("side")!, panel = document.getElementById("panel")!, tabs = panel.previousElementSibling as HTMLElement;
+  if (!below.matches) box.scrollTop = panel.offsetTop - tabs.offsetHeight;
+  else scrollBy(0, Math.min(0, panel.getBoundingClientRect().top - tabs.offsetHeight));
+}
+
+const below = matchMedia("(max-width: 900px)"); // what is beside the sheet stands below it
+
+/** On a narrow page what somebody asked for on the sheet comes into sight below it. */
+effect(() => {
+  if (besides.value && below.matches) setTimeout(() => document.querySelector(".tabs")?.scrollIntoView());
+});
+
+/** On a narrow page, the way from the sheet to what stands below it, and back. */
+function BelowAndBack() {
+  const [down, setDown] = useState(false);
+  useEffect(() => {
+    const watching = new IntersectionObserver(([tabs]) => setDown(tabs.boundingClientRect.top < innerHeight / 2), { threshold: [0, 1], rootMargin: "0px 0px -50%" });
+    watching.observe(document.querySelector(".tabs")!);
+    return () => watching.disconnect();
+  }, []);
+  const go = () => (down ? (document.querySelector(".count.on") ?? document.querySelector(".top"))?.scrollIntoView({ block: "center" }) : document.querySelector(".tabs")?.scrollIntoView());
+  return <button type="button" class="below" onClick={go}>{down ? "Sheet ↑" : "Tabs ↓"}</button>;
 }
 
 function turn(event: KeyboardEvent): void {
@@ -92,7 +114,7 @@ function turn(event: KeyboardEvent): void {
   const by = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
   if (!by) return;
   event.preventDefault();
-  side.value = all[(all.indexOf(side.value) + by + all.length) % all.length];
+  show(all[(all.indexOf(side.value) + by + all.length) % all.length]);
   setTimeout(() => document.getElementById(`tab-${side.value}`)?.focus());
 }
 

@@ -1,23 +1,28 @@
 // The form about a count: what is danced there, changed; or a move put where there is none.
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
-import { get, type Block, type Operation, type Path, type Pattern } from "./api";
+import { Refused, get, type Block, type Operation, type Path, type Pattern } from "./api";
 import { copy, cut, operate, operateOn, paste, shown, waiting } from "./doing";
 import { made } from "./fields";
-import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
-import { beatOf, moment, together } from "./rows";
+import type { Ends } from "./following";
+import { beatsSaid, endsOf, entriesSaid, entryOf, following, moveEntry, quietly, reached, rowAt, seen, shiftsOf, stretchEntry } from "./moving";
+import { moment, together } from "./rows";
 import { CutInTwo, Together } from "./answers";
 import { DraftHere } from "./drafting";
 import { MoreOfMove } from "./more";
 import { NameIt, OfPhrase, PutPhrase } from "./phrases";
 import { chosenBlocks, placeFor, remove, rowsNow } from "./sheet";
-import { along, copied, names, notice, opened, patterns, picked, picks, state, tempo, view, walking } from "./store";
+import { along, copied, names, opened, patterns, picked, picks, state, tempo, view, walking } from "./store";
 
 export function PlaceForm() {
   const at = picked.value, counts = tempo.value;
   const box = useRef<HTMLElement>(null);
   const form = useRef<{ path: string; who: string; start: number; number: number } | null>(null);
   const blocks = chosenBlocks();
-  const first = () => box.current?.querySelector<HTMLElement>("form input, .steps button")?.focus({ preventScroll: true });
+  // The move, not the name of its phrase, nor whatever else comes first.
+  const first = () => {
+    const found = [".pattern-field input", ".steps button", "form input"].map((each) => box.current?.querySelector<HTMLElement>(each));
+    found.find(Boolean)?.focus({ preventScroll: true });
+  };
   useEffect(() => {
     if (!opened.value) return;
     seenWith(box.current);
@@ -113,8 +118,7 @@ function free(beat: number, who: string[]): number {
 // --- a move that is there ---
 
 function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
-  const counts = tempo.value!;
-  const entry = block.entry ?? block.path!;
+  const entry = entryOf(block);
   const inPhrase = block.path![0] === "phrases";
   const [here, setHere] = useState(true);
   const same = danced(block);
@@ -139,20 +143,14 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
     }, `${what} ${value === null ? "left out" : "changed"}.`);
   };
   const stretch = (beats: number) => {
+    if (!inPhrase) return void stretchEntry(block, beats, along.value === key);
     // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
-    const by = beats - length, lasting = inPhrase && here && roundOf(block, same) === null ? by : inPhrase ? by * entryTimes(entry, block) : by;
+    const by = beats - length, lasting = here && roundOf(block, same) === null ? by : by * entryTimes(entry, block);
     const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, lasting));
     const said = `${block.title}: ${beatsSaid(beats)}${follow.words}.`;
     void seen(change({ do: "stretch-block", at, beats: beats / times }, quietly(follow, said), follow.operations), follow, said);
   };
-  const start = async (by: number) => {
-    const to = moment(counts, startOf(entry, block) + by);
-    const place = picked.value!;
-    const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, by));
-    const move = { do: "move-block", at: entry, start: to };
-    const said = `Moved to ${to}${follow.words}.`;
-    if (await seen(operate(follow.operations.length ? [...follow.operations, move] : move, quietly(follow, said)), follow, said)) picked.value = { ...place, beat: place.beat + by };
-  };
+  const start = (by: number) => moveEntry(block, by, along.value === key);
   const shift = Number(block.shift ?? 0);
   return (
     <>
@@ -197,14 +195,6 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   );
 }
 
-const beatsSaid = (beats: number) => `${Math.round(beats * 1000) / 1000} ${Math.abs(beats - 1) < 1e-6 ? "beat" : "beats"}`;
-
-function rowAt(path: Path): Record<string, any> | null {
-  let value: any = state.value?.values;
-  for (const key of path) value = value?.[key];
-  return value && typeof value === "object" ? value : null;
-}
-
 /** Whether what follows a change moves along with it, and how far that would reach; for one place, until another is chosen. */
 function Along({ of, shifts }: { of: string; shifts: Map<number, number>[] }) {
   useLayoutEffect(() => {
@@ -217,66 +207,10 @@ function Along({ of, shifts }: { of: string; shifts: Map<number, number>[] }) {
   );
 }
 
-const entriesSaid = (count: number) => (count === 1 ? "1 entry" : `${count} entries`);
-
-function reached(shifts: Map<number, number>): { count: number; until: string } {
-  const counts = tempo.value!;
-  return reachOf(view.value?.blocks ?? [], shifts, (beat) => moment(counts, beat));
-}
-
-/** By how much what follows moves once an entry, or a new one, ends elsewhere. */
-function shiftsOf(from: { entry: number } | { beat: number }, ends: Ends): Map<number, number> {
-  const counts = tempo.value, now = view.value;
-  if (!counts || !now) return new Map();
-  return shiftsAfter(now.blocks, from, ends, now.sections.map((each) => counts.beatAt(each.start)));
-}
-
-/** Operations that move along what follows, and how far that reaches in words; none if it is to stay. */
-function following(of: string, from: { entry: number } | { beat: number }, ends: Ends): { operations: Operation[]; words: string } {
-  const counts = tempo.value, blocks = view.value?.blocks;
-  const shifts = along.value === of ? shiftsOf(from, ends) : new Map<number, number>();
-  if (!shifts.size || !counts || !blocks) return { operations: [], words: "" };
-  const starts = new Map<number, number>();
-  for (const each of blocks) {
-    if (each.entry?.[0] !== "timeline") continue;
-    const entry = Number(each.entry[1]);
-    starts.set(entry, Math.min(starts.get(entry) ?? Infinity, each.start));
-  }
-  const operations = movedAlong(state.value?.values?.timeline ?? [], shifts, (entry) => starts.get(entry)!, (beat) => moment(counts, beat), (words) => beatOf(counts, words));
-  const { count, until } = reached(shifts);
-  return { operations, words: `, and ${count} that ${count === 1 ? "follows" : "follow"}, up to ${until}` };
-}
-
-/** What is told to a screen reader alone; nothing where everybody is told below. */
-const quietly = (follow: { operations: Operation[] }, said: string) => (follow.operations.length ? undefined : said);
-
-/** What moved along is said for everybody to see: it is more than was clicked. */
-async function seen(done: Promise<boolean>, follow: { operations: Operation[] }, said: string): Promise<boolean> {
-  const well = await done;
-  if (well && follow.operations.length) notice(said);
-  return well;
-}
-
-/** Where each performer ends an entry, some beats later. */
-function endsOf(entry: Path, by: number): Ends {
-  const ends: Ends = new Map();
-  const key = entry.join("/");
-  for (const each of view.value?.blocks ?? []) {
-    if (each.entry?.join("/") === key) ends.set(each.who, Math.max(ends.get(each.who) ?? -Infinity, each.end + by));
-  }
-  return ends;
-}
-
 /** How often an entry dances the step of a block. */
 function entryTimes(entry: Path, block: Block): number {
   const key = entry.join("/");
   return danced(block).filter((each) => each.entry?.join("/") === key).length;
-}
-
-function startOf(entry: Path, block: Block): number {
-  const key = entry.join("/");
-  const own = (view.value?.blocks ?? []).filter((each) => each.who === block.who && each.entry?.join("/") === key && each.kind !== "link");
-  return Math.min(block.start, ...own.map((each) => each.start));
 }
 
 /** Every time that the performer dances the same step, in order. */
@@ -298,12 +232,14 @@ function Another({ block, change, at }: { block: Block; change: (operation: Oper
   return (
     <form class="row" onSubmit={(event) => { event.preventDefault(); if (name) change({ do: "change-block", at, values: { pattern: name } }, `Now ${name}.`); }}>
       <PatternField label="Dance another move" value={name} choose={setName} who={[block.who]} at={block.start} near={near} found={setNear} />
-      <button type="submit" disabled={!name}>Change</button>
+      <button type="submit" disabled={!name || name === block.title}>Change</button>
     </form>
   );
 }
 
 // --- fields ---
+
+const AGAIN = 400; // [ms] until a list is asked for once more
 
 function Stepper({ label, unit, value, least, step, set }: { label: string; unit: string; value: number; least: number; step: number; set: (value: number) => void }) {
   return <label class="stepper">{label} <input type="number" min={least} step={step} value={value} onInput={(event) => { const now = Number(event.currentTarget.value); if (now >= least) set(now); }} /> {unit}</label>;
@@ -317,12 +253,16 @@ function PatternField({ label, value, choose, who, at, near, found }: { label: s
   useEffect(() => {
     let live = true;
     if (!asked) return;
-    get<{ patterns: Pattern[] }>(`patterns?who=${encodeURIComponent(asked)}&at=${at}`).then((now) => {
+    let again = 0;
+    const ask = () => get<{ patterns: Pattern[] }>(`patterns?who=${encodeURIComponent(asked)}&at=${at}`).then((now) => {
       if (!live) return;
       found(now.patterns);
       patterns.value = now.patterns; // patterns of the show's own among them
-    }, () => {});
-    return () => { live = false; };
+    }, (error) => {
+      if (live && error instanceof Refused && [409, 503].includes(error.status)) again = window.setTimeout(ask, AGAIN); // something else went first
+    });
+    void ask();
+    return () => { live = false; clearTimeout(again); };
   }, [asked, at, state.value?.revision]);
   const all = near.length ? near : patterns.value;
   const words = value.toLowerCase().split(/[\s-]+/).filter(Boolean);
@@ -356,7 +296,8 @@ function PatternField({ label, value, choose, who, at, near, found }: { label: s
         <ul id="patterns" role="listbox" aria-label="Moves">
           {fits.map((each, k) => (
             <li key={each.name} id={`pattern-${k}`} role="option" aria-selected={k === on} class={k === on ? "on" : ""} onMouseDown={(event) => { event.preventDefault(); choose(each.name); setOpen(false); }}>
-              <span>{each.name}</span> <small>{each.suits ? each.words : "not for these props"}</small>
+              <span>{each.name}</span> <small>{!each.suits ? "not for these props" : near.length ? each.words : "looking how it joins …"}</small>
+              <em>{each.summary}</em>
             </li>
           ))}
           {!fits.length && <li class="none" role="option" aria-selected={false} aria-disabled="true">no move has that name</li>}

@@ -1,16 +1,18 @@
 // The song played on the planning page: the player that the rehearsal page has too, its sound fetched once it is needed.
 import { effect, signal } from "@preact/signals";
+import type { ComponentChildren } from "preact";
 import { SilentClock, type Clock } from "../src/clock";
 import { FASTEST, Player, SLOWEST } from "../src/player";
 import { SoundClock } from "../src/sound";
 import { bytes } from "./api";
 import { heardCount } from "./count_store";
-import { notice, playBy, playing, seconds, tempo, view } from "./store";
+import { notice, playBy, playing, seconds, tempo, told, view } from "./store";
 import type { TempoMap } from "../src/count";
 
 export const clicking = signal(false); // a click on every count
 export const pace = signal(100); // [%]
 export const repeated = signal<[number, number] | null>(null); // [s]
+export const fetching = signal(false); // the song's sound is on its way
 export const countingIn = signal<number | null>(null); // the count before it plays
 
 class SongPlayer {
@@ -64,7 +66,7 @@ class SongPlayer {
 
   /** Plays or stops: browsers make no sound before somebody presses a key or a button. */
   async toggle(): Promise<void> {
-    if (!this.player) return;
+    if (!this.player || fetching.value) return; // pressed again while nothing is heard yet: it plays soon
     if (!this.player.clock.playing && !this.player.counting) await this.load();
     await this.player.toggle();
     this.dirty = true;
@@ -74,6 +76,8 @@ class SongPlayer {
     if (this.loaded || !this.player) return;
     this.loaded = true;
     const duration = view.value?.duration ?? 1;
+    fetching.value = true;
+    told.value = "The song is being loaded.";
     const silent = (why: string) => notice(`${why} The show plays without sound.`, true);
     try {
       const sound = new SoundClock(await bytes("track.mp3"), duration, (why) => {
@@ -83,6 +87,8 @@ class SongPlayer {
       this.player.take(sound);
     } catch (error) {
       silent(error instanceof Error ? error.message : String(error));
+    } finally {
+      fetching.value = false;
     }
   }
 
@@ -134,7 +140,7 @@ function follow(): void {
 
 export const player = new SongPlayer();
 
-export function Transport() {
+export function Transport({ children }: { children?: ComponentChildren }) {
   const counts = tempo.value, now = view.value;
   if (!counts || !now) return null;
   const at = seconds.value, beat = counts.beatAt(at);
@@ -144,16 +150,17 @@ export function Transport() {
   return (
     <footer class="transport" aria-label="The song">
       <button type="button" title="A bar back" onClick={() => bars(-1)}>‹ bar</button>
-      <button type="button" class="main" onClick={() => void player.toggle()} title="Play or stop (Space)">{playing.value ? "Stop" : "Play"}</button>
+      <button type="button" class="main" aria-busy={fetching.value} onClick={() => void player.toggle()} title="Play or stop (Space)">{playing.value ? "Stop" : fetching.value ? "Loading …" : "Play"}</button>
       <button type="button" title="A bar on" onClick={() => bars(1)}>bar ›</button>
       <p class="where"><b>{countingIn.value ?? bar}</b>{countingIn.value === null && ` . ${Math.floor(inBar)}`}</p>
+      {children}
       <input
         type="range" min={0} max={now.duration} step={0.1} value={at} aria-label="Where the song is" aria-valuetext={`bar ${bar}, count ${Math.floor(inBar)}`}
         onInput={(event) => player.seek(Number(event.currentTarget.value))}
       />
       <p class="time">{clock(at)} of {clock(now.duration)}</p>
       <details class="how">
-        <summary>How{pace.value !== 100 || clicking.value || repeated.value ? ":" : ""} {[pace.value !== 100 ? `${pace.value} %` : "", clicking.value ? "clicks" : "", repeated.value ? "repeated" : ""].filter(Boolean).join(", ")}</summary>
+        <summary>Speed, clicks{pace.value !== 100 || clicking.value || repeated.value ? ":" : ""} {[pace.value !== 100 ? `${pace.value} %` : "", clicking.value ? "clicks" : "", repeated.value ? "repeated" : ""].filter(Boolean).join(", ")}</summary>
         <div>
           <label>Speed <input type="range" min={SLOWEST} max={FASTEST} step={5} value={pace.value} aria-valuetext={`${pace.value} percent`} onInput={(event) => player.setPace(Number(event.currentTarget.value))} /> {pace.value} %</label>
           <label><input type="checkbox" checked={clicking.value} onChange={(event) => player.setClicks(event.currentTarget.checked)} /> Click on every count</label>

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { get, saidOf } from "./api";
 import { Progressing, sentence, useHeading } from "./drafting";
 import { errand, printing, type MadeFile, type Printing as Made } from "./errands";
-import { side, state } from "./store";
+import { beside, state } from "./store";
 
 interface Kind { name: string; reader: string; holds: string; pack: boolean }
 
@@ -12,7 +12,7 @@ const PARTS: [string, string, string][] = [
   ["counts", "Count track", "the song with counts and calls, for speakers or for phones"],
   ["midi", "Cues for light and sound", "MIDI"],
   ["captions", "Captions", "WebVTT, for a video of the rehearsal"],
-  ["timetable", "Timetable and cue list", "every change with its time, and the operators' cues with time code, as CSV and JSON"],
+  ["timetable", "Timetable and cue list", "every change with its time, and the operators’ cues with time code, as CSV and JSON"],
   ["timecode", "Time code", "for desks that follow the track: as a sound and as MIDI"],
 ];
 const RATES: [string, string][] = [["24", "24"], ["25", "25"], ["29.97df", "29.97, drop-frame"], ["30", "30"]]; // [frames/s]
@@ -54,7 +54,7 @@ function Files({ now }: { now: Made }) {
   return (
     <section class="made" aria-label="What was made">
       <h3 tabIndex={-1}>Ready</h3>
-      {ok === false && <p class="fault">Do not dance this yet: <button type="button" class="small" onClick={() => (side.value = "findings")}>Findings</button> says why, and so does every sheet.</p>}
+      {ok === false && <p class="fault">Do not dance this yet: <button type="button" class="small" onClick={() => beside("findings")}>Findings</button> says why, and so does every sheet.</p>}
       {ok === null && <p class="caution">Nothing was checked for these: Findings says whether the show can be danced.</p>}
       {older && <p class="caution">The show has changed since: these files show it as it was before.</p>}
       {now.unsaved && <p class="quiet">Made from the show as it stood on this page; it was not saved then.</p>}
@@ -154,7 +154,7 @@ function Rehearsal() {
             <label><input type="checkbox" checked={small} onChange={(event) => setSmall(event.currentTarget.checked)} /> small, for phones (MP3)</label>
             <label><input type="checkbox" checked={each} onChange={(event) => setEach(event.currentTarget.checked)} /> one for each performer</label>
           </fieldset>
-          <People legend="Whose changes are counted (none chosen: everybody's)" chosen={people} choose={setPeople} />
+          <People legend="Whose changes are counted (none chosen: everybody’s)" chosen={people} choose={setPeople} />
         </details>
       )}
       {(parts.includes("timecode") || parts.includes("timetable")) && (

@@ -3,13 +3,14 @@ import { computed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
 import { CountMarks } from "./counting";
+import { Outline, grab, wasDrag } from "./dragging";
 import { copy, cut, entriesOf, operate, paste, takenOut, whenShown } from "./doing";
 import { RowMarks } from "./marks";
 import { Near } from "./near";
 import { blockAt, gapsOf, linesOf, moment, rowsOf, together, type Line, type Row } from "./rows";
 import { comingsIn, showStage } from "./entrances";
 import { showWalk } from "./ways";
-import { blocksBy, findings, fresh, names, opened, pick, picked, pointed, readOnly, seconds, seek, side, song, state, tempo, view, walking, type Place } from "./store";
+import { beside, blocksBy, findings, fresh, names, opened, pick, picked, pointed, readOnly, seconds, seek, song, state, tempo, view, walking, type Place } from "./store";
 
 const STEPS = 48; // of the strip of loudness under a row
 
@@ -62,7 +63,7 @@ function SheetRow({ row, wide, first, who }: { row: Row; wide: number; first: bo
       )}
       <div class="eight">
         <button class="bar" type="button" tabIndex={-1} title="Go there in the song" onClick={() => seek(counts.secondsAt(row.start))}>{row.bar}</button>
-        <div class="lines" style={{ width: `${(100 * row.beats) / wide}%` }}>
+        <div class="lines" data-start={row.start} data-beats={row.beats} style={{ width: `${(100 * row.beats) / wide}%` }}>
           <div class="counts" aria-hidden="true">{eachCount(row).map((k) => <i key={k}>{k + 1}</i>)}</div>
           {lines.map((line) => (
             <SheetLine key={line.who.join()} line={line} row={row} named={lines.length > 1 || line.who.length < names.value.length} entry={first && at === null} />
@@ -104,6 +105,7 @@ function SheetLine({ line, row, named, entry }: { line: Line; row: Row; named: b
         {eachCount(row).map((k) => <Count key={k} beat={row.start + k} line={line} row={row} entry={entry && k === 0} />)}
         {gapsOf(line.blocks).map((gap) => <span key={gap.start} class="gap" aria-hidden="true" style={across(row, gap.start, gap.end)} />)}
         {line.blocks.map((block) => <Bar key={`${block.kind} ${block.start}`} block={block} line={line} row={row} />)}
+        <Outline line={line} row={row} across={across} />
       </div>
     </div>
   );
@@ -152,12 +154,14 @@ function Bar({ block, line, row }: { block: Block; line: Line; row: Row }) {
   const begins = block.start >= row.start - 1e-6, ends = block.end <= row.start + row.beats + 1e-6;
   const at = picked.value;
   const chosen = at !== null && block.path !== null && at.who.some((name) => line.who.includes(name)) && at.beat >= block.start - 1e-6 && at.beat < block.end - 1e-6;
-  const kind = ["block", block.path === null ? "between" : "written", block.kind, begins ? "begins" : "", ends ? "ends" : "", chosen ? "chosen" : ""].join(" ");
+  const kind = ["block", block.path === null ? "between" : "written", block.kind, begins ? "begins" : "", ends ? "ends" : "", block.path?.[0] === "timeline" ? "alone" : "", chosen ? "chosen" : ""].join(" ");
   const told = block.kind !== "link" && (block.path !== null || block.end - block.start > 1.5);
   return (
     <div
       class={kind} aria-hidden="true" style={across(row, block.start, block.end)} title={[block.title, ...ownWords(block), ...block.words].join("\n")}
+      onPointerDown={(event) => grab(event, block)}
       onClick={(event) => {
+        if (wasDrag()) return;
         const box = event.currentTarget.parentElement!.getBoundingClientRect();
         const beat = row.start + Math.floor(((event.clientX - box.left) / box.width) * row.beats);
         choose({ beat, who: line.who });
@@ -247,7 +251,7 @@ function Remark({ entry, k }: { entry: Entry; k: number }) {
     <button
       type="button" class={`remark ${entry.severity}`}
       onClick={() => {
-        side.value = "findings";
+        beside("findings");
         pointed.value = k;
         setTimeout(() => document.getElementById(`entry-${k}`)?.scrollIntoView({ block: "nearest" }));
       }}

@@ -27,7 +27,8 @@ export const along = signal<string | null>(null); // the place at which what fol
 export const walking = signal(false); // the keyboard is in the sheet
 export const copied = signal<{ blocks: string[]; starts: number[]; words: string } | null>(null);
 export const told = signal(""); // for everybody, and for screen readers
-export const fault = signal<{ words: string; anyway: (() => void) | null } | null>(null); // why the last thing was not done
+/** Why the last thing was not done; what can be done all the same, or instead. */
+export const fault = signal<{ words: string; anyway: (() => void) | null; instead?: { words: string; work: () => unknown } | null } | null>(null);
 export const written = signal<{ text: string; based: string; revision: number } | null>(null); // the file as somebody is typing it
 export const busy = signal(false);
 export const readOnly = signal(false); // this page only watches
@@ -39,6 +40,7 @@ export const shared = signal<Shared | null>(null);
 export const seconds = signal(0); // where the song is
 export const playing = signal(false);
 export const side = signal<"findings" | "stage" | "dance" | "count" | "who" | "draft" | "forms" | "print" | "versions" | "text">("findings");
+export const besides = signal(0); // how often something beside the sheet was to be seen
 export const pointed = signal<number | null>(null); // the entry of the findings that is shown
 
 export const names = computed(() => view.value?.cast.map((each) => each.name) ?? []);
@@ -65,6 +67,12 @@ export function pick(place: Place | null): void {
   picked.value = place;
   picks.value += 1;
   fault.value = null;
+}
+
+/** Shows what is beside the sheet, for somebody who asked for it elsewhere: it has to come into sight too. */
+export function beside(which: typeof side.value): void {
+  side.value = which;
+  besides.value += 1;
 }
 
 let move: ((to: number) => void) | null = null;

@@ -29,7 +29,7 @@ export function FileText() {
       {older && edited && <p class="fault">The show was changed since you began to type: both changes are put together if they touch different places.</p>}
       <p class="row">
         <button type="button" class="main" disabled={!edited} onClick={() => void operate({ do: "replace-text", text: ends ? text.replaceAll("\n", "\r\n") : text }, "The text is taken.", revision).then((done) => done && (written.value = null))}>Take this text</button>
-        <button type="button" disabled={!edited} onClick={() => (written.value = null)}>Back to the show's</button>
+        <button type="button" disabled={!edited} onClick={() => (written.value = null)}>Back to the show’s</button>
       </p>
     </div>
   );

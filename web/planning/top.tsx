@@ -54,7 +54,7 @@ export function Verdict() {
   if (counts.stop) return <p class="verdict stop">Do not dance yet: {said}{more}</p>;
   if (counts.warn) return <p class="verdict warn">Dance with care: {said}{more}</p>;
   if (!view.value?.blocks.length) return <p class="verdict">Nothing to look at yet</p>;
-  return <p class="verdict good">Clear, of what is looked at</p>;
+  return <p class="verdict good">Clear, as far as the checks go</p>;
 }
 
 export function Notices() {
@@ -63,6 +63,7 @@ export function Notices() {
       {fault.value && (
         <p class="refused" role="alert">
           {fault.value.words}{" "}
+          {fault.value.instead && <button type="button" class="small main" onClick={fault.value.instead.work}>{fault.value.instead.words}</button>}{" "}
           {fault.value.anyway && <button type="button" class="small" onClick={fault.value.anyway}>Do it all the same</button>}{" "}
           <button type="button" class="small" onClick={() => (fault.value = null)}>Close</button>
         </p>

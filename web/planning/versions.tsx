@@ -2,7 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { get } from "./api";
 import { KINDS, MARKS, NOW, askVersions, clockWords, close, compare, comparing, comparison, goBack, inOrder, keep, looked, lookAt, remove, sides, spokenChange, stepOn, versions, type Change, type Comparison, type Steps, type Version } from "./compared";
-import { checking, fresh, side, state } from "./store";
+import { beside, checking, fresh, state } from "./store";
 
 const AGAIN = 700; // [ms] after a change, before the two are compared again
 
@@ -199,7 +199,7 @@ function One({ change, k }: { change: Change; k: number }) {
       <button type="button" class={`change ${change.kind} ${on ? "on" : ""}`} data-change={k} aria-current={on ? "true" : undefined} aria-label={`${KINDS[change.kind]}. ${spokenChange(change, k)}`} onClick={() => lookAt(k)}>
         <b aria-hidden="true">{MARKS[change.kind]}</b> {change.position && <span class="when">{change.position}</span>} {change.who.length > 0 && <em>{change.who.join(", ")}</em>} {change.words}
       </button>
-      {on && change.moves.length > 0 && <button type="button" class="small" onClick={() => (side.value = "stage")}>See it on the stage</button>}
+      {on && change.moves.length > 0 && <button type="button" class="small" onClick={() => beside("stage")}>See it on the stage</button>}
     </li>
   );
 }

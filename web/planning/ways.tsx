@@ -5,7 +5,7 @@ import { operate } from "./doing";
 import { Handle, dragged, putAt, round, whereNow, type Plan, type Point } from "./handle";
 import { nearest, stretchAt } from "./plan";
 import { moment, together } from "./rows";
-import { names, seek, side, state, tempo, view } from "./store";
+import { beside, names, seek, state, tempo, view } from "./store";
 import { useTyping } from "./typing";
 
 /** The walk that is looked at, by its number in the file; and whose way. */
@@ -21,7 +21,7 @@ const ownWalks = (now: View, number: number) => now.walks.filter((each) => each.
 export function showWalk(number: number): void {
   const standing = view.value?.standings.find((each) => each.path[0] === "staging" && each.path[1] === number);
   chosenWalk.value = number;
-  side.value = "stage";
+  beside("stage");
   if (standing && tempo.value) seek(Math.max(0, tempo.value.secondsAt(standing.walk)));
 }
 
@@ -62,7 +62,7 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
     }, `${walk.who} walks through ${to[0]}, ${to[1]}.`);
   const remove = (k: number) => {
     const points = pointsOf(number, walk.who).filter((_, other) => other !== k);
-    void operate(setWay(number, walk.who, points), `A point of ${walk.who}'s way is taken out.`);
+    void operate(setWay(number, walk.who, points), `A point of ${walk.who}’s way is taken out.`);
   };
   const held = via.findIndex((_, k) => dragged.value?.key === key(k));
   return (
@@ -78,7 +78,7 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
           const at = plan.place(event);
           const k = stretchAt(path, at);
           plan.hold(event.pointerId);
-          dragged.value = { key: `new point ${walk.who}`, words: `a new point of ${walk.who}'s way`, at, from: [Infinity, Infinity], drop: (to) => void addPoint(number, walk.who, k, to) };
+          dragged.value = { key: `new point ${walk.who}`, words: `a new point of ${walk.who}’s way`, at, from: [Infinity, Infinity], drop: (to) => void addPoint(number, walk.who, k, to) };
         }}
       ><title>{walk.who}: {walk.length.toFixed(1)} m; take hold of the way to lead it through another point</title></polyline>
       <circle class="way-start" cx={plan.at(...start)[0]} cy={plan.at(...start)[1]} r={0.24} />
@@ -89,7 +89,7 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
       {dragged.value?.key === `new point ${walk.who}` && <NewPoint plan={plan} path={path} at={dragged.value.at} />}
       {held >= 0 && <Near plan={plan} at={via[held]} walk={walk} others={othersAt(now, all, walk, walk.via[held])} />}
       {via.map((each, k) => (
-        <Handle key={k} id={key(k)} plan={plan} at={each} shape="diamond" size={0.2} class="via" words={`Point ${k + 1} of ${via.length} of ${walk.who}'s way`} put={(to) => { whose.value = walk.who; put(k, to); }} remove={() => remove(k)} />
+        <Handle key={k} id={key(k)} plan={plan} at={each} shape="diamond" size={0.2} class="via" words={`Point ${k + 1} of ${via.length} of ${walk.who}’s way`} put={(to) => { whose.value = walk.who; put(k, to); }} remove={() => remove(k)} />
       ))}
     </g>
   );
@@ -98,7 +98,7 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
 async function addPoint(number: number, who: string, place: number, at: Point): Promise<void> {
   const points = pointsOf(number, who);
   points.splice(place, 0, at);
-  if (await operate(setWay(number, who, points), `${who} walks through ${at[0]}, ${at[1]}.`)) focusPoint(`Point ${place + 1} of ${points.length} of ${who}'s way`);
+  if (await operate(setWay(number, who, points), `${who} walks through ${at[0]}, ${at[1]}.`)) focusPoint(`Point ${place + 1} of ${points.length} of ${who}’s way`);
 }
 
 /** Takes the keyboard to a point once it is on the plan. */
@@ -192,7 +192,7 @@ function OneWalk({ number, row, now }: { number: number; row: Row; now: View }) 
           return (
             <li key={walk.who} class={whose.value === walk.who ? "on" : ""}>
               <span><b>{walk.who}</b> {walk.length.toFixed(1)} m, {points ? `through ${points} ${points === 1 ? "point" : "points"}` : "straight"}, {(walk.length / Math.max(walk.end_s - walk.start_s, 1e-6)).toFixed(1)} m/s in the mean</span>
-              <button type="button" class="small" onClick={() => { whose.value = walk.who; void addPoint(number, walk.who, ...bowed(walk)); }}>Add a point<span class="unseen"> to {walk.who}'s way</span></button>
+              <button type="button" class="small" onClick={() => { whose.value = walk.who; void addPoint(number, walk.who, ...bowed(walk)); }}>Add a point<span class="unseen"> to {walk.who}’s way</span></button>
               <button type="button" class="small" disabled={!points} onClick={() => void operate(setWay(number, walk.who, []), `${walk.who} walks straight.`)}>Straight<span class="unseen"> for {walk.who}</span></button>
             </li>
           );

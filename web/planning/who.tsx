@@ -4,6 +4,7 @@ import { RunCues } from "./cues";
 import { operate } from "./doing";
 import { blocksBy, state, view } from "./store";
 import { LastSwitch } from "./switched";
+import { showForm } from "./show_form";
 
 type Row = Record<string, any>;
 type Where = "here" | "away" | "other";
@@ -24,6 +25,7 @@ export function WhoIsThere() {
   return (
     <div class="who">
       <p class="quiet">For tonight only: the show stays as it is written, and everybody who is there keeps their counts and spots. Everything is looked at again without those who are away, and with the bodies of those who stand in.</p>
+      <p class="row"><span class="quiet">For good:</span> <button type="button" class="small" onClick={() => showForm("Cast")}>Add, rename or take out performers</button> <button type="button" class="small" onClick={() => showForm("Crew")}>The crew</button></p>
       {(away.length > 0 || standIns.length > 0) && <p class="row"><button type="button" onClick={() => void operate({ do: "set-there" }, "Everybody is there.")}>Everybody is there</button></p>}
       <LastSwitch />
       <h3>Cast</h3>
@@ -106,7 +108,8 @@ function Part({ name, timeline, everybody }: { name: string; timeline: Row[]; ev
   const lit = view.value!.cast.find((each) => each.name === name)?.lit ?? [];
   const leads = timeline.filter((row) => row.canon && (listed(row.who).length === 0 || listed(row.who).includes("all") ? everybody : listed(row.who))[0] === name);
   const comings = view.value!.entrances.filter((each) => each.who === name);
-  if (missed.length) return <li>falls out: {missed.length} blocks, from {missed[0].position} to {missed[missed.length - 1].end_position}</li>;
+  const moves = missed.filter((each) => each.kind !== "link").length;
+  if (missed.length) return <li>falls out: {moves} {moves === 1 ? "move" : "moves"}, from {missed[0].position} to {missed[missed.length - 1].end_position}</li>;
   const walks = comings.map((each) => <li key={each.start}>{each.words} at {each.position}</li>);
   if (!own.length) return <>{walks}<li>dances nothing yet</li></>;
   return (

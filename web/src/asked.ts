@@ -63,5 +63,5 @@ function openFor(page: Page, name: string | null, tell: Tell): void {
   if (name === null) return;
   const who = page.doc.cast.findIndex((entry) => entry.name === name);
   if (who >= 0) $("cast").querySelectorAll("button")[who]?.click();
-  else tell(name ? `There is no ${name} in this show.` : "The address of this page does not say for whom: write a performer's name after for=.");
+  else tell(name ? `There is no ${name} in this show.` : "The address of this page does not say for whom: write a performer’s name after for=.");
 }

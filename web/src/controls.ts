@@ -14,7 +14,7 @@ const KEYS: [string, string][] = [
   ["0", "full speed"],
   ["[ ]", "set marks A and B; L repeats between them, X clears them"],
   ["C, K", "one-bar count-in, click on the beats"],
-  ["1 2 3 4 5", "view from the audience, from behind, performer's eye, above, free"],
+  ["1 2 3 4 5", "view from the audience, from behind, performer’s eye, above, free"],
   ["+ −", "zoom in, zoom out"],
   ["M", "mirror the view"],
   ["N, P", "follow the next or previous performer; O shows only that one"],

@@ -9,7 +9,7 @@ export type View = "audience" | "behind" | "eye" | "above" | "free";
 export const VIEWS: { name: View; label: string; help: string }[] = [
   { name: "audience", label: "Audience", help: "from the audience" },
   { name: "behind", label: "Behind", help: "from behind the followed performer, to copy" },
-  { name: "eye", label: "Own eye", help: "through the followed performer's eyes" },
+  { name: "eye", label: "Own eye", help: "through the followed performer’s eyes" },
   { name: "above", label: "Above", help: "plan from above, audience at the bottom" },
   { name: "free", label: "Free", help: "drag to turn" },
 ];

@@ -73,7 +73,8 @@ def _falls_out(show: Staged, name: str) -> Finding:
         return _told("part-falls-out", "note", name, f"{name} is away, and would dance nothing")
     start, end = min(block.start for block in own), max(block.end for block in own)
     alone = _nobody_dances(show, name)
-    message = f"{name} is away: a part of {counted(len(own), 'block')} falls out"
+    moves = sum(not block.link for block in own)
+    message = f"{name} is away: {counted(moves, 'move')} {'falls' if moves == 1 else 'fall'} out"
     if alone:
         message += f"; nobody dances {', '.join(alone)}"
     return _told(

@@ -27,8 +27,8 @@ def test_a_page_is_told_how_things_are_and_then_what_happens():
     async def work():
         events = PageEvents()
         assert not events.met
-        stream = events.stream(("show", {"revision": 1}))
-        got = [await anext(stream), await anext(stream)]
+        stream = events.stream(lambda: [("show", {"revision": 1})])
+        got = [await anext(stream)]
         assert (events.pages, events.met, events.alone) == (1, True, 0.0)
         events.tell("staged", {"text": "a\nb\r\n\u2028"})
         events.tell("findings", {"n": 1})
@@ -44,6 +44,21 @@ def test_a_page_is_told_how_things_are_and_then_what_happens():
         ("findings", {"n": 1}),
         ("end", {"message": "over"}),
     ]
+
+
+def test_what_happens_just_before_a_page_listens_is_told_all_the_same():
+    """A page that is not told that the show is staged waits for its sheet without end."""
+
+    async def work():
+        events, staged = PageEvents(), []
+        stream = events.stream(lambda: [("staged", {"revision": each}) for each in staged])
+        staged.append(1)  # the answer has begun, and nobody listens yet
+        events.tell("staged", {"revision": 1})
+        got = await anext(stream)
+        await stream.aclose()
+        return parsed(got)
+
+    assert run(work) == [("staged", {"revision": 1})]
 
 
 def test_of_how_far_the_checks_are_only_the_newest_is_told():

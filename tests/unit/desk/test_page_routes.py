@@ -1,6 +1,7 @@
 """The planning page as it travels with the package."""
 
 import hashlib
+import re
 from importlib.resources import files
 from pathlib import Path
 
@@ -35,3 +36,17 @@ def test_nothing_of_the_page_comes_from_elsewhere(assets):
     assert "://" not in shell
     assert "<style" not in shell
     assert "<script>" not in shell
+
+
+@pytest.mark.parametrize("folder", ["planning", "watching", "src"])
+def test_what_the_pages_say_has_one_kind_of_apostrophe(folder):
+    if not WEB.is_dir():
+        pytest.skip("the sources of the page are not beside the package")
+    comments = re.compile(r"^\s*/?\*.*|/\*.*?\*/|(?<![:\"'])//.*")
+    straight = re.compile(r"[A-Za-z})]'(?:s|t|re|ll)\b|[a-z]s' [a-z]")
+    said = {}
+    for path in sorted((WEB / folder).glob("*.ts*")):
+        for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
+            if straight.search(comments.sub("", line)):
+                said[f"{path.name}:{number}"] = line.strip()
+    assert said == {}

@@ -143,6 +143,17 @@ def test_an_entry_that_is_taken_out_leaves_the_comment_of_the_next_heading():
     assert edited(text, TakenOut(("timeline", 1))) == text.replace("  - {b: 2}\n", "")
 
 
+def test_a_heading_takes_along_one_empty_line_that_set_it_apart():
+    text = "a: 1\n\n# mine\nb:\n  c: 2\n\n\nd: 3\n\ne: {}\n"
+    assert edited(text, TakenOut(("b",))) == "a: 1\n\n# mine\n\nd: 3\n\ne: {}\n"
+    assert edited(text, TakenOut(("e",))) == "a: 1\n\n# mine\nb:\n  c: 2\n\n\nd: 3\n"
+    assert edited(text, TakenOut(("a",))) == text.removeprefix("a: 1\n\n")
+    close = "a: 1\nb: 2\nc: 3"
+    assert edited(close, TakenOut(("b",))) == "a: 1\nc: 3"
+    assert edited(close, TakenOut(("c",))) == "a: 1\nb: 2"
+    assert edited(text, TakenOut(("d",)), TakenOut(("e",))) == "a: 1\n\n# mine\nb:\n  c: 2\n\n\n\n"
+
+
 def test_the_last_entry_leaves_an_empty_list_and_all_comments():
     text = "timeline:   # ours\n  # in the dark\n  - {a: 1}   # one\n\n# fire\nfire: {}\n"
     nothing = edited(text, TakenOut(("timeline", 0)))

@@ -85,7 +85,7 @@ def test_one_hand_may_spin_while_the_other_does_something_else():
     ("timeline", "where", "says"),
     [
         ("  - {pattern: a, beats: 8}\n  - {pattern: b, from: 2.4, beats: 4}\n", 15,
-         r"Ash's b starts at 2\.4, while the block of line 14 runs to 3\.1"),
+         r"Ash's b starts at 2\.4, while a from 1\.1 on \(line 14 of the file\) runs to 3\.1"),
         ("  - {pattern: a, from: 27.1, beats: 90}\n", 14, r"runs to 49\.3, the track ends at 30\.4"),
         ("  - {pattern: a, from: 80.1, beats: 1}\n", 14, "80.1 is outside the track"),
         ("  - {pattern: a, from: chorus, beats: 1}\n", 14, "no section 'chorus'"),

@@ -20,7 +20,7 @@ def test_nothing_is_told_while_everybody_is_there():
 def test_what_falls_out_and_where_nobody_dances_then():
     by, found = told("tonight: {away: [Birch]}\n")
     note = by["part-falls-out", "note"]
-    assert note.message.startswith("Birch is away: a part of 4 blocks falls out")
+    assert note.message.startswith("Birch is away: 4 moves fall out")
     assert note.position == "2.1"
     warn = by["canon-without-first", "warn"]
     assert warn.message == (

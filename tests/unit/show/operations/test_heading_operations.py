@@ -38,7 +38,7 @@ def test_headings_are_made_where_they_are_missing():
     assert lines(ChangeHeading(heading="fire", values={"burn": None, "flame": "30 cm"}), lit) == [
         "-  burn: {time: 200 s, measured: true}", "+  flame: 30 cm",
     ]  # fmt: skip
-    assert lines(DeleteHeading(heading="fire"), lit) == ["-fire:", "-  fuel: kerosene", "-  burn: {time: 200 s, measured: true}"]  # fmt: skip
+    assert lines(DeleteHeading(heading="fire"), lit) == ["-fire:", "-  fuel: kerosene", "-  burn: {time: 200 s, measured: true}", "-"]  # fmt: skip
     assert "unknown key 'fule'" in refused(
         ChangeHeading(heading="fire", values={"fule": "kerosene"})
     )

@@ -1,5 +1,7 @@
 """Who is away tonight, who stands in, and everybody there again; nothing else of the file changes."""
 
+import pytest
+
 from sequencer.show.operations.operation import apply
 from sequencer.show.operations.people_operations import RemovePerson, RenamePerson
 from sequencer.show.operations.tonight_operations import SetAway, SetStandIn, SetThere
@@ -12,11 +14,28 @@ FERN = {"name": "Fern", "stature": "1.62 m"}
 def test_somebody_is_away_and_there_again():
     assert lines(SetAway(name="Birch")) == ["+", "+tonight:", "+  away: [Birch]"]
     assert lines(SetAway(name="Ivy"), AWAY) == ["-  away: [Birch]", "+  away: [Birch, Ivy]"]
-    assert apply(AWAY, SetThere(name="Birch")).rstrip() == SHOW.rstrip()
+    assert apply(AWAY, SetThere(name="Birch")) == SHOW
     both = apply(AWAY, SetAway(name="Ivy"))
     assert apply(both, SetThere(name="Birch")) == AWAY.replace("away: [Birch]", "away: [Ivy]")
-    assert apply(both, SetThere()).rstrip() == SHOW.rstrip()
+    assert apply(both, SetThere()) == SHOW
     assert apply(SHOW, SetThere()) == SHOW
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        SHOW.rstrip("\n"), SHOW + "\n", SHOW + "# the end\n", SHOW + "\n\n# the end", SHOW.replace("\n", "\r\n"),
+        SHOW.rstrip("\n").replace("\n", "\r\n"), SHOW + "weather: {gusts: 3 m/s}\n", SHOW + "\nweather: {gusts: 3 m/s}\n",
+        SHOW + "\n# by the sea\nweather:\n  gusts: 3 m/s\n", SHOW.replace("timeline:", "weather: {gusts: 3 m/s}\ntimeline:"),
+        SHOW.replace("timeline:", "\n# mine\n\n# by the sea\nweather: {gusts: 3 m/s}\n\ntimeline:"),
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("switch", [SetAway(name="Birch"), SetStandIn(part="Birch", person=FERN)])
+def test_the_bytes_before_the_first_switch_are_back_after_the_last(text, switch):
+    switched = apply(text, switch)
+    assert switched != text
+    assert apply(switched, SetThere(name="Birch")) == text
+    assert apply(switched, SetThere()) == text
 
 
 def test_a_part_is_taken_by_one_person_or_falls_out():
