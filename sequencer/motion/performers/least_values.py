@@ -16,7 +16,7 @@ from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import count, groupby
 from math import isfinite
-from struct import Struct
+from struct import Struct, pack
 from typing import Any, NamedTuple
 
 import numpy as np
@@ -110,6 +110,9 @@ class Quantity:
         `steady(low, high)` describes the circumstances if they stay the same between two beats; None if they do not.
     always : callable
         `always(steady, enough)` gives the same quantity in circumstances that last.
+    around : sequence of object
+        Objects that decide the circumstances at every beat, if they do: then a stretch is known by these, and its content is
+        not looked at for that.
     whether : bool
         Whether it is only asked if the value stays above `enough`, not how far it goes below.
     """
@@ -127,6 +130,7 @@ class Quantity:
     of_rates: bool = False
     content: Callable[[float, float], Content] = _nothing
     steady: Callable[[float, float], Hashable | None] = _always
+    around: Sequence[object] = ()
     whether: bool = False
 
 
@@ -203,11 +207,11 @@ def _known(each: Sequence[_Stretch]) -> list[Least]:
     same = [_same_objects(one, fixed[id(one.quantity)]) for one in each]
 
     def work(missing: list[int]) -> list[tuple[object, Least]]:
-        some = [each[k] for k in missing]
-        parts = [[_held(own, one.low, one.high) for own in one.trajectories] for one in some]
-        return list(zip(parts, _by_content(some, fixed), strict=True))
+        held = [same[k].held for k in missing]
+        return list(zip(held, _by_content([each[k] for k in missing], fixed), strict=True))
 
-    found = recent_each("least values of objects", same, work, most=_MOST_STRETCHES)
+    keys = [own.key for own in same]
+    found = recent_each("least values of objects", keys, work, most=_MOST_STRETCHES)
     return [least for _, least in found]
 
 
@@ -259,25 +263,35 @@ def _fixed(quantity: Quantity) -> list[Any]:
     return [quantity.kind, quantity.error, quantity.enough, quantity.whether, quantity.fixed]
 
 
-def _same_objects(stretch: _Stretch, fixed: bytes | None) -> Hashable | None:
-    """A key that a stretch shares with one of the same beats and the same objects; None if there is none."""
+class _Objects(NamedTuple):
+    """What a stretch shares with one of the same beats and the same objects."""
+
+    key: Hashable | None  # None if there is none
+    held: tuple[object, ...] = ()  # the objects, so that their ids stay their own
+
+
+def _same_objects(stretch: _Stretch, fixed: bytes | None) -> _Objects:
+    """A key that a stretch shares with one of the same beats and the same objects."""
     quantity, trajectories, low, high = stretch
     if fixed is None or not all(isinstance(each, Trajectory) for each in trajectories):
-        return None
-    around = quantity.content(low, high)
-    own = None if around.nothing else _key(around)
-    if own is None and not around.nothing:
-        return None
-    parts = [_held(each, low, high) for each in trajectories]
-    return fixed, own, _PAIR.pack(low, high), *(tuple(map(id, part)) for part in parts)
+        return _Objects(None)
+    held: tuple[object, ...] = tuple(quantity.around)
+    own: Hashable = None
+    if not held:
+        around = quantity.content(low, high)
+        if not around.nothing:
+            # What is in there is small and frozen, and most of it the same objects as before.
+            held = tuple(around.rest)
+            own = _packed(around.times), _packed(around.lengths)
+    beats = _PAIR.pack(low, high)
+    for each in trajectories:
+        spans, blends = each.part(low, high)
+        held += (None, *spans, None, *blends)
+    return _Objects((fixed, own, beats, *map(id, held)), held)
 
 
-def _held(trajectory: Any, low: float, high: float) -> tuple[object, ...]:
-    """The objects that decide the states of a trajectory between two beats: held, so that their ids stay their own."""
-    if not isinstance(trajectory, Trajectory):
-        return (trajectory,)
-    spans, blends = trajectory.part(low, high)
-    return *spans, *blends
+def _packed(times: Sequence[float]) -> bytes:
+    return pack(f"<{len(times)}d", *times)
 
 
 def _content(stretch: _Stretch, fixed: bytes | None) -> bytes | None:

@@ -19,7 +19,7 @@ from typing import Any, Literal, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, crossed
-from sequencer.kept import content_key, kept, recent_each, remembering
+from sequencer.kept import content_key, kept, recent, recent_each, remembering
 from sequencer.motion.laws.bound_table import BoundTable, table_of
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
@@ -36,6 +36,7 @@ BLEND_HALF_WIDTH = 0.25  # [beats] of a blend
 _SAME = 1e-9  # states closer than this coincide
 _WIDEST = np.cos(np.radians(75.0))  # beyond this a link replaces the blend of two tethers
 MOST_BLENDS = 20_000  # kept in the process
+_MOST_STATES = 20_000  # at borders of spans, that are known by their laws
 _BOUND_PIECES = 16  # number of parts of a blend with separate bounds
 
 
@@ -57,6 +58,19 @@ class Span:
     def at(self, beats: Floats) -> Motion:
         """State of its law at show beats, shape (...)."""
         return self.law.at(np.asarray(beats, dtype=np.float64) - self.origin)
+
+    def state_at(self, beat: float) -> Motion:
+        """State of its law at one show beat, arrays of shape (3,) that nobody changes.
+
+        Where a span ends links, blends and joins ask for the same state again and again, and after an edit most are known.
+        """
+        own = np.float64(beat) - self.origin
+        key = (id(self.law), float(own).hex())  # 0.0 and -0.0 are equal, and not the same
+
+        def work() -> tuple[Law, Motion]:
+            return self.law, self.law.at(np.asarray(own))  # the law is held, so that its id stays its own
+
+        return recent("states of laws", key, work, most=_MOST_STATES)[1]
 
 
 class Blend(NamedTuple):
@@ -263,7 +277,14 @@ class Trajectory:
         start = blend.boundary - blend.half
         if blend.bridge is not None:
             return [(start + low, start + high, b) for low, high, b in blend.bridge.parts]
-        return _mix_pieces(self.spans[k], self.spans[k + 1], blend)
+        before, after = self.spans[k : k + 2]
+
+        def work() -> tuple[object, list[tuple[float, float, Bounds]]]:
+            return (before, after, blend), _mix_pieces(before, after, blend)
+
+        # An edit leaves most blends between the same objects; these are held, so that their ids stay their own.
+        key = (id(before), id(after), id(blend))
+        return recent("pieces of blends", key, work, most=MOST_BLENDS)[1]
 
 
 def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, float, Bounds]]:
@@ -287,6 +308,8 @@ def _restored_blend(record: Sequence[Any]) -> Blend:
 def _blends(spans: tuple[Span, ...], space: HandSpace | None) -> tuple[Blend, ...]:
     """All blends, kept as one result; each is one of the recent ones too, for a trajectory that differs elsewhere."""
     pairs = list(pairwise(spans))
+    if not pairs:
+        return ()
 
     def restored(record: Sequence[Any]) -> tuple[Blend, ...]:
         found = [_restored_blend(one) for one in record]
@@ -319,7 +342,7 @@ def _blend_key(pair: tuple[Span, Span], space: HandSpace | None) -> bytes | None
 def _found_blend(pair: tuple[Span, Span], space: HandSpace | None) -> Blend:
     before, after = pair
     boundary = before.end
-    first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
+    first, last = before.state_at(boundary), after.state_at(boundary)
     # A flat prop must not flip over instantly if only the planes differ.
     compared = None if space is not None and space.flat else 6
     if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < _SAME:
@@ -337,9 +360,7 @@ def _bridge(before: Span, after: Span, half: float, space: HandSpace | None) -> 
     boundary = before.end
     if "link" not in (before.kind, after.kind) and _can_mix(before, after, boundary, half):
         return None
-    return link(
-        before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half, space
-    )
+    return link(before.state_at(boundary - half), after.state_at(boundary + half), 2 * half, space)
 
 
 def _can_mix(before: Span, after: Span, boundary: float, half: float) -> bool:
