@@ -176,7 +176,9 @@ def _kept_by(key: bytes | None, result: T, record: Callable[[T], Any]) -> T:
     if key is None:
         return result
     if _SHELF.get() is None:
-        _STORE.put(key, partial(_recorded, result, record))  # made once it is written: nobody waits for that
+        _STORE.put(
+            key, partial(_recorded, result, record)
+        )  # made once it is written: nobody waits for that
     elif (text := _recorded(result, record)) is not None:
         _STORE.put(key, text)
         _lay_small(key, text)

@@ -10,7 +10,6 @@ import threading
 import time
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
-from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -58,7 +57,9 @@ class ResultStore:
         self._waiting: dict[bytes, Kept | Made] = {}
         self._taken: dict[bytes, Kept] = {}  # from workers, until they are asked for
         self._collected: dict[bytes, Kept] | None = None
-        self._since = self._asked = time.monotonic()  # when the oldest of them came; when it was last asked for anything
+        self._since = self._asked = (
+            time.monotonic()
+        )  # when the oldest of them came; when it was last asked for anything
 
     def get(self, key: bytes) -> Kept | None:
         """The record kept for a key; None if there is none, or it is damaged."""
@@ -77,9 +78,11 @@ class ResultStore:
                     found[key] = record
             for first in range(0, len(sought), _AT_ONCE):
                 some = sought[first : first + _AT_ONCE]
-                for key, record, checksum in self._run("read", partial(_read, keys=some)):
-                    if isinstance(record, str | bytes) and checksum == _checksum(key, record):
-                        found[key] = record
+                found |= {
+                    key: record
+                    for key, record, checksum in self._run("read", _reading(some))
+                    if isinstance(record, str | bytes) and checksum == _checksum(key, record)
+                }
             self._asked = time.monotonic()
         return found
 
@@ -144,7 +147,9 @@ class ResultStore:
             now = int(time.time())
             try:
                 made = ((key, own() if callable(own) else own) for key, own in waiting.items())
-                rows = [(key, own, _checksum(key, own), now) for key, own in made if own is not None]
+                rows = [
+                    (key, own, _checksum(key, own), now) for key, own in made if own is not None
+                ]
                 self._run("write", lambda base: _write(base, rows))
             except BaseException:  # interrupted: they are written when the process ends
                 self._waiting = waiting | self._waiting
@@ -189,6 +194,10 @@ class ResultStore:
             with suppress(OSError, RuntimeError):  # there may be no home
                 self._base = _opened(store_path())
         return self._base
+
+
+def _reading(keys: Sequence[bytes]) -> Callable[[sqlite3.Connection], list[Any]]:
+    return lambda base: _read(base, keys)
 
 
 def _read(base: sqlite3.Connection, keys: Sequence[bytes]) -> list[Any]:

@@ -97,4 +97,4 @@ def _dot(a: Parts, b: Parts) -> Floats:
 
 def _share(values: Floats) -> Floats:
     """Values as shares of a whole: half the time of `np.clip` on arrays as small as these."""
-    return np.minimum(np.maximum(values, 0.0), 1.0)
+    return np.asarray(np.minimum(np.maximum(values, 0.0), 1.0))

@@ -5,7 +5,7 @@ become findings: at most one of each kind for a block and hand. A tether that co
 (a stall) always goes slack and is only noted.
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from functools import partial
 from math import inf, isfinite, pi
@@ -18,6 +18,7 @@ from sequencer.checks.dance.dancer_case import (
     DancerCase,
     FeasibilityLimits,
     limits_of,
+    usual_cycle_of,
 )
 from sequencer.checks.dance.flames_near import flames_near
 from sequencer.checks.dance.proven import (
@@ -43,8 +44,6 @@ from sequencer.checks.fault_kinds import (
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.kept import recent
-from sequencer.motion.patterns.library import Pattern, cycle_beats
 from sequencer.motion.performers.feasibility import (
     GAP_ERROR,
     PULL_ERROR,
@@ -64,7 +63,7 @@ from sequencer.motion.props.tension import (
 from sequencer.motion.trajectories.trajectory import Span
 from sequencer.show.model import Step
 from sequencer.staging.results import OfPerformer, results_together
-from sequencer.staging.staged import Block, Staged, written
+from sequencer.staging.staged import Staged, written
 from sequencer.units import length_words
 
 BLOCKS_ONLY = "Slack is checked in blocks only; on links and at rest the hand must steady the prop."
@@ -93,7 +92,6 @@ _Asked = tuple[
 ]  # quantity, words, bound, search, limit, unit
 _UNITS = {"times a second": "1/s"}
 _SAME = 1e-6  # [beats]
-_MOST_BLOCKS = 40_000  # whose usual cycle is kept
 PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
 
 
@@ -203,7 +201,7 @@ def _other_cycles(case: DancerCase) -> list[Finding]:
     for block in show.blocks_of(case.dancer.name):
         if block.link or _step(show, block.path).cycle is not None or block.title in found:
             continue
-        usual = _usual_cycle(block, show.book)
+        usual = usual_cycle_of(block, show.book)
         if abs(block.cycle - usual) < _SAME:
             continue
         found[block.title] = Finding(
@@ -220,17 +218,6 @@ def _other_cycles(case: DancerCase) -> list[Finding]:
             source=SECTION_FEASIBLE,
         )
     return list(found.values())
-
-
-def _usual_cycle(block: Block, book: Mapping[str, Pattern]) -> float:
-    """The cycle that the book gives a block's patterns, the longest of its hands [beats]."""
-
-    def work() -> tuple[object, float]:
-        hands = block.hands.values()
-        usual = max(cycle_beats(part.pattern, part.parameters, book) for part in hands)
-        return (block, book), usual  # held, so that their ids stay their own
-
-    return recent("usual cycles", (id(block), id(book)), work, most=_MOST_BLOCKS)[1]
 
 
 def _step(show: Staged, path: tuple[str | int, ...]) -> Step:

@@ -24,21 +24,19 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.certified import Sample, search
 from sequencer.kept import content_key, kept_each, recent_each, shelved_each
-from sequencer.motion.laws.composed import ComposedLaw
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.laws.transforms import Mirrored, Retimed
-from sequencer.motion.performers.batch import Needed, unwrapped
+from sequencer.motion.performers.batch import Needed
 from sequencer.motion.performers.courses import Courses, LawPlaces
 from sequencer.motion.performers.stretches import Stretches, stretches
+from sequencer.motion.performers.whole_cycles import WholeCycle, whole_cycle
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.link_law import LinkLaw
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.trajectory import Trajectory
 
 _SAMPLES = 16_384  # instants computed at a time, to limit memory
 _GRAIN = 2.0**20  # parts of a beat; differences of times on this grid are exact
 _FARTHEST = 2.0**13  # [beats]
-_SAME = 1e-12
 _MOST_STRETCHES = 50_000  # whose results are kept with the objects that they were found for
 _PAIR = Struct("<2d")
 _ENOUGH_CYCLES = 1.5  # asked for: from here on one cycle is searched first
@@ -467,31 +465,16 @@ def _motion(parts: Floats, needed: Needed) -> Motion:
 # --- whole cycles ---
 
 
-class _Cycle(NamedTuple):
-    """One cycle of what each hand dances."""
-
-    laws: tuple[Law, ...]
-    origins: tuple[float, ...]  # [beats]
-    period: float  # [beats]
-
-    @property
-    def trajectories(self) -> tuple[Trajectory, ...]:
-        return tuple(
-            Trajectory((Span(start=0.0, end=self.period, law=law, origin=origin, kind="block", label=""),))
-            for law, origin in zip(self.laws, self.origins, strict=True)
-        )  # fmt: skip
-
-
 def _settled(each: Sequence[_Stretch], courses: Courses, pieces: _Pieces) -> Bools:
     """Which pieces stay above all that matters, since a whole cycle of their laws does."""
     quantities: dict[Hashable, Quantity] = {}
-    cycles: dict[Hashable, tuple[Quantity, _Cycle, list[Ints]]] = {}
+    cycles: dict[Hashable, tuple[Quantity, WholeCycle, list[Ints]]] = {}
     for rows in _danced(pieces):
         quantity = each[pieces.group[rows[0]]].quantity
         if not isfinite(quantity.enough):
             continue
         steady = quantity.steady(float(pieces.start[rows[0]]), float(pieces.end[rows[-1]]))
-        cycle = _cycle(
+        cycle = whole_cycle(
             [courses.law(int(hand.law[rows[0]])) for hand in pieces.places],
             [float(hand.origin[rows[0]]) for hand in pieces.places],
             of_rates=quantity.of_rates,
@@ -523,24 +506,3 @@ def _danced(pieces: _Pieces) -> list[Ints]:
     order = rows[np.lexsort([column[rows] for column in (pieces.start, *reversed(columns))])]
     changes = np.any([np.diff(column[order]) != 0 for column in columns], axis=0)
     return np.split(order, np.flatnonzero(changes) + 1) if len(order) else []
-
-
-def _cycle(laws: Sequence[Any], origins: Sequence[float], *, of_rates: bool) -> _Cycle | None:
-    """One cycle of what each hand dances; None if it is not known to repeat."""
-    plain = [unwrapped(law) for law in laws]
-    composed = [each.law for each in plain if isinstance(each.law, ComposedLaw)]
-    if len(composed) < len(laws):
-        return None
-    if len(laws) == 1:
-        # Where in its cycle a law begins does not matter, nor does its pace where only places do.
-        law: Law = composed[0]
-        if of_rates and plain[0].pace != 1.0:
-            law = Retimed(law, 0.0, plain[0].pace)
-        if plain[0].side < 0:
-            law = Mirrored(law)
-        return _Cycle((law,), (0.0,), law.period) if isfinite(law.period) else None
-    longest = max(law.period for law in laws)
-    shares = np.array([longest / law.period for law in laws])
-    if not (isfinite(longest) and np.all(np.abs(shares - np.round(shares)) < _SAME)):
-        return None
-    return _Cycle(tuple(laws), (0.0, origins[1] - origins[0]), longest)

@@ -7,8 +7,6 @@ from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-import numpy as np
-
 from sequencer.geometry.posture import Posture
 from sequencer.kept import kept, recent
 from sequencer.motion.laws.carriage import Carriage

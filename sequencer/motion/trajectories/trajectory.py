@@ -24,6 +24,7 @@ from sequencer.motion.laws.bound_table import BoundTable, table_of
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.known_states import known_state
 from sequencer.motion.trajectories.link_law import LinkLaw, know_parts, law_record, restored_law
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import link
@@ -36,7 +37,6 @@ BLEND_HALF_WIDTH = 0.25  # [beats] of a blend
 _SAME = 1e-9  # states closer than this coincide
 _WIDEST = np.cos(np.radians(75.0))  # beyond this a link replaces the blend of two tethers
 MOST_BLENDS = 20_000  # kept in the process
-_MOST_STATES = 20_000  # at borders of spans, that are known by their laws
 _BOUND_PIECES = 16  # number of parts of a blend with separate bounds
 
 
@@ -60,17 +60,8 @@ class Span:
         return self.law.at(np.asarray(beats, dtype=np.float64) - self.origin)
 
     def state_at(self, beat: float) -> Motion:
-        """State of its law at one show beat, arrays of shape (3,) that nobody changes.
-
-        Where a span ends links, blends and joins ask for the same state again and again, and after an edit most are known.
-        """
-        own = np.float64(beat) - self.origin
-        key = (id(self.law), float(own).hex())  # 0.0 and -0.0 are equal, and not the same
-
-        def work() -> tuple[Law, Motion]:
-            return self.law, self.law.at(np.asarray(own))  # the law is held, so that its id stays its own
-
-        return recent("states of laws", key, work, most=_MOST_STATES)[1]
+        """State of its law at one show beat, arrays of shape (3,) that nobody changes; see `known_state`."""
+        return known_state(self.law, float(np.float64(beat) - self.origin))
 
 
 class Blend(NamedTuple):

@@ -21,6 +21,9 @@ from sequencer.motion.trajectories.hand_paths import (
 )
 
 BODY = Body(stature=1.7)
+STATE = (
+    "hand", "hand_rate", "hand_acceleration", "tether", "tether_rate", "tether_acceleration", "plane",
+)  # fmt: skip
 
 
 def drawn(seed, *shape):
@@ -243,3 +246,13 @@ def test_a_stop_is_pulled_within_reach(away, kept):
     )
     deep = module.within_reach(spots[:, None], SHOULDER, 0.6)
     assert_array_equal(deep[:, 0], found)
+
+
+def test_figures_of_several_sets_are_those_of_each():
+    first, last = (Motion(**dict(zip(STATE, drawn(seed, 7, 3, 3), strict=True))) for seed in (1, 2))
+    beats = np.array([1.0, 2.0, 0.75])
+    sets = hand_paths(first, last, beats, shoulder=BODY.shoulder("left"), arm=BODY.arm_length)
+    found = module.figures_of_each(sets, beats, body=BODY, side="left")
+    each = [hand_figures(own, beats, body=BODY, side="left") for own in sets]
+    for own, parts in zip(found, zip(*each, strict=True), strict=True):
+        assert_array_equal(own, np.concatenate(parts))
