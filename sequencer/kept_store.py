@@ -31,7 +31,7 @@ _REFUSALS = 3  # after so many the database is left alone
 
 
 Kept = str | bytes  # a record: JSON, or numbers as they lie in memory
-Made = Callable[[], Kept | None]  # a record that is made when it is needed; None if there is none
+MadeLater = Callable[[], Kept | None]  # a record that is made when it is needed; None if there is none
 
 
 def store_path() -> Path:
@@ -54,7 +54,7 @@ class ResultStore:
         self._here: tuple[int | str | None, ...] | None = None
         self._base: sqlite3.Connection | None = None
         self._refused = {"read": 0, "write": 0}  # in a row
-        self._waiting: dict[bytes, Kept | Made] = {}
+        self._waiting: dict[bytes, Kept | MadeLater] = {}
         self._taken: dict[bytes, Kept] = {}  # from workers, until they are asked for
         self._collected: dict[bytes, Kept] | None = None
         self._since = self._asked = (
@@ -106,7 +106,7 @@ class ResultStore:
         """The same of some keys."""
         return {key: own for key, own in self.get_each(keys).items() if isinstance(own, str)}
 
-    def put(self, key: bytes, record: Kept | Made) -> None:
+    def put(self, key: bytes, record: Kept | MadeLater) -> None:
         """Keep a record; written with others, at the latest when the process ends.
 
         One that is only made when it is written costs whoever waits for the result nothing.

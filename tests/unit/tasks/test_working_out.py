@@ -55,7 +55,10 @@ class Store:
         return {key: found for key in keys if (found := self.text(key)) is not None}
 
     def put(self, key, record):
-        (self.found.append(key) if self.asked is None else self.asked.__setitem__(key, record))
+        if self.asked is None:
+            self.found.append(key)
+        else:
+            self.asked[key] = record() if callable(record) else record
 
     def begin_collecting(self, records):
         before, self.asked = self.asked, records
