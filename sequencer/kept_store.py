@@ -31,7 +31,9 @@ _REFUSALS = 3  # after so many the database is left alone
 
 
 Kept = str | bytes  # a record: JSON, or numbers as they lie in memory
-MadeLater = Callable[[], Kept | None]  # a record that is made when it is needed; None if there is none
+MadeLater = Callable[
+    [], Kept | None
+]  # a record that is made when it is needed; None if there is none
 
 
 def store_path() -> Path:

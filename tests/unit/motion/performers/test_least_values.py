@@ -505,3 +505,25 @@ def test_methods_of_one_object_are_told_apart():
         with pytest.MonkeyPatch.context() as patch:
             patch.setattr(module, "_by_content", lambda _each, _fixed: [])
             assert (pulls(tempo.slow), pulls(tempo.fast)) == (slow, fast)
+
+
+def test_the_same_postures_at_other_beats_are_told_apart():
+    """The same objects all around, and the same beats: only when the body leans is another."""
+    own, lean, upright = course(beats=2.0), Posture(lean=0.17), Posture()
+
+    def reaches(begin):
+        held = (
+            HeldPosture(-9.0, -8.0, upright),
+            HeldPosture(begin, begin + 0.5, lean),
+            HeldPosture(20.0, 21.0, upright),
+        )
+        quantity = reach_quantity(
+            side="right", body=BODY, carriage=Carriage(body=BODY, held=held), enough=9.0
+        )
+        return least_values([Asked(quantity, (own,), [(0.0, 8.0)])])
+
+    with nothing_kept():
+        early, late = reaches(0.5), reaches(6.5)
+    with nothing_kept():
+        assert reaches(6.5) == late
+    assert early != late
