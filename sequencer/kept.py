@@ -19,7 +19,7 @@ from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Seq
 from contextlib import contextmanager, suppress
 from contextvars import ContextVar
 from dataclasses import fields, is_dataclass
-from functools import cache, wraps
+from functools import cache, partial, wraps
 from importlib import resources
 from importlib.metadata import PackageNotFoundError, version
 from importlib.resources.abc import Traversable
@@ -104,7 +104,8 @@ def kept_each(
     """
     stop_if_unwanted()
     keys = [_key(kind, content) for content in contents]
-    found = {k: each for k, key in enumerate(keys) if key for each in _known(key, restore)}
+    known = _known_each([key for key in keys if key], restore)
+    found = {k: known[key] for k, key in enumerate(keys) if key in known}
     missing = [k for k in range(len(keys)) if k not in found]
     for k, result in zip(missing, work(missing) if missing else (), strict=True):
         found[k] = _kept_by(keys[k], result, record)
@@ -174,12 +175,23 @@ def take(records: Mapping[bytes, Kept]) -> None:
 def _kept_by(key: bytes | None, result: T, record: Callable[[T], Any]) -> T:
     if key is None:
         return result
-    with suppress(TypeError, ValueError):  # what JSON cannot hold is kept in memory only
+    if _SHELF.get() is None:
+        _STORE.put(
+            key, partial(_recorded, result, record)
+        )  # made once it is written: nobody waits for that
+    elif (text := _recorded(result, record)) is not None:
+        _STORE.put(key, text)
+        _lay_small(key, text)
+    return _remembered(key, result)
+
+
+def _recorded(result: T, record: Callable[[T], Any]) -> str | None:
+    """A result as JSON; None if JSON cannot hold it, or if it is too long: then it is kept in memory only."""
+    with suppress(TypeError, ValueError):
         text = json.dumps(record(result))
         if len(text) <= LONGEST:
-            _STORE.put(key, text)
-            _lay_small(key, text)
-    return _remembered(key, result)
+            return text
+    return None
 
 
 def _key(kind: str, content: Iterable[Any]) -> bytes | None:
@@ -191,26 +203,34 @@ def _key(kind: str, content: Iterable[Any]) -> bytes | None:
 
 def _known(key: bytes, restore: Callable[[Any], T]) -> tuple[T, ...]:
     """The result of a key, from memory or from disk; empty if it is in neither."""
+    return tuple(_known_each([key], restore).values())
+
+
+def _known_each(keys: Sequence[bytes], restore: Callable[[Any], T]) -> dict[bytes, T]:
+    """The results of some keys, from memory or from disk, by key; without those that are in neither."""
+    found: dict[bytes, T] = {}
     with _LOCK:
-        if key in _MEMORY:
-            _MEMORY.move_to_end(key)
-            return (cast("T", _MEMORY[key]),)
-    text = _text(key)
-    if text is None:
-        return ()
-    try:
-        return (_remembered(key, restore(json.loads(text))),)
-    except (ValueError, TypeError, KeyError, IndexError, AttributeError):
-        return ()
+        for key in keys:
+            if key in _MEMORY:
+                _MEMORY.move_to_end(key)
+                found[key] = cast("T", _MEMORY[key])
+    if len(found) < len(keys):
+        for key, text in _texts([key for key in dict.fromkeys(keys) if key not in found]).items():
+            with suppress(ValueError, TypeError, KeyError, IndexError, AttributeError):
+                found[key] = _remembered(key, restore(json.loads(text)))
+    return found
 
 
-def _text(key: bytes) -> str | None:
-    """The record of a key: from the shelf, if it is small, or from its own row."""
-    opened = _SHELF.get()
-    text = None if opened is None else opened.text("small", key.hex())
-    if text is None and (text := _STORE.text(key)) is not None:
+def _texts(keys: Sequence[bytes]) -> dict[bytes, str]:
+    """The records of some keys: from the shelf, if they are small, or from their own rows."""
+    opened, found = _SHELF.get(), dict[bytes, str]()
+    if opened is not None:
+        lying = ((key, opened.text("small", key.hex())) for key in keys)
+        found = {key: text for key, text in lying if text is not None}
+    for key, text in _STORE.texts([key for key in keys if key not in found]).items():
+        found[key] = text
         _lay_small(key, text)
-    return text
+    return found
 
 
 def _lay_small(key: bytes, text: str) -> None:
@@ -586,6 +606,11 @@ _CODE = (".py", ".json")  # ends of the names of code and data
 
 
 # --- this process ---
+
+
+def put_away() -> None:
+    """Write what waits to be written: for when nobody waits for anything."""
+    _STORE.flush()
 
 
 def _end() -> None:

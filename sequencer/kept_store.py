@@ -8,7 +8,7 @@ import hashlib
 import os
 import threading
 import time
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from pathlib import Path
 from typing import Any
@@ -22,14 +22,18 @@ except ImportError:  # Python was built without it: nothing is kept on disk
 
 MOST_ON_DISK = 200 * 2**20  # [bytes]; beyond this the older half of the results goes
 BUNDLE = 2_000  # results that are written together, at most
-OFTEN_ENOUGH = 2.0  # [s] that a result waits to be written if more are computed after it
+OFTEN_ENOUGH = 2.0  # [s] that a result waits to be written if more are computed after it; one that took longer never waits
 _SCHEMA = 1  # of the database; another one has another file
 _FOLDERS = ("XDG_CACHE_HOME", "LOCALAPPDATA", "HOME")  # variables that place the cache directory
+_AT_ONCE = 200  # records that are asked for together, at most
 _PATIENCE = 0.5  # [s] to wait for another process
 _REFUSALS = 3  # after so many the database is left alone
 
 
 Kept = str | bytes  # a record: JSON, or numbers as they lie in memory
+MadeLater = Callable[
+    [], Kept | None
+]  # a record that is made when it is needed; None if there is none
 
 
 def store_path() -> Path:
@@ -52,40 +56,75 @@ class ResultStore:
         self._here: tuple[int | str | None, ...] | None = None
         self._base: sqlite3.Connection | None = None
         self._refused = {"read": 0, "write": 0}  # in a row
-        self._waiting: dict[bytes, Kept] = {}
+        self._waiting: dict[bytes, Kept | MadeLater] = {}
         self._taken: dict[bytes, Kept] = {}  # from workers, until they are asked for
         self._collected: dict[bytes, Kept] | None = None
-        self._written = time.monotonic()
+        self._since = self._asked = (
+            time.monotonic()
+        )  # when the oldest of them came; when it was last asked for anything
 
     def get(self, key: bytes) -> Kept | None:
         """The record kept for a key; None if there is none, or it is damaged."""
+        return self.get_each((key,)).get(key)
+
+    def get_each(self, keys: Sequence[bytes]) -> dict[bytes, Kept]:
+        """The records kept for some keys, without those that there are none for, or that are damaged."""
+        found: dict[bytes, Kept] = {}
         with self._lock:
-            taken = self._taken.pop(key, None)
-            if key in self._waiting:
-                return self._waiting[key]
-            if taken is not None:
-                return taken
-            rows = self._run("read", lambda base: _read(base, key))
-        if not rows:
-            return None
-        record, checksum = rows[0]
-        whole = isinstance(record, str | bytes) and checksum == _checksum(key, record)
-        return record if whole else None
+            sought = []
+            for key in keys:
+                record = self._at_hand(key)
+                if record is None:
+                    sought.append(key)
+                else:
+                    found[key] = record
+            for first in range(0, len(sought), _AT_ONCE):
+                some = sought[first : first + _AT_ONCE]
+                found |= {
+                    key: record
+                    for key, record, checksum in self._run("read", _reading(some))
+                    if isinstance(record, str | bytes) and checksum == _checksum(key, record)
+                }
+            self._asked = time.monotonic()
+        return found
+
+    def _at_hand(self, key: bytes) -> Kept | None:
+        """A record that waits to be written, or was taken from a worker."""
+        taken, waiting = self._taken.pop(key, None), self._waiting.get(key)
+        if waiting is None:
+            return taken
+        if not callable(waiting):
+            return waiting
+        made = waiting()
+        if made is not None:
+            self._waiting[key] = made
+        return made
 
     def text(self, key: bytes) -> str | None:
         """The same, if it is JSON."""
-        found = self.get(key)
-        return found if isinstance(found, str) else None
+        return self.texts((key,)).get(key)
 
-    def put(self, key: bytes, record: Kept) -> None:
-        """Keep a record; written with others, at the latest when the process ends."""
+    def texts(self, keys: Sequence[bytes]) -> dict[bytes, str]:
+        """The same of some keys."""
+        return {key: own for key, own in self.get_each(keys).items() if isinstance(own, str)}
+
+    def put(self, key: bytes, record: Kept | MadeLater) -> None:
+        """Keep a record; written with others, at the latest when the process ends.
+
+        One that is only made when it is written costs whoever waits for the result nothing.
+        """
         with self._lock:
             if self._collected is not None:
-                self._collected[key] = record
+                made = record() if callable(record) else record
+                if made is not None:
+                    self._collected[key] = made
                 return
+            now = time.monotonic()
+            dear, self._asked = now - self._asked > OFTEN_ENOUGH, now
+            if not self._waiting:
+                self._since = now
             self._waiting[key] = record
-            waited = time.monotonic() - self._written
-            if len(self._waiting) >= BUNDLE or waited > OFTEN_ENOUGH:
+            if len(self._waiting) >= BUNDLE or dear or now - self._since > OFTEN_ENOUGH:
                 self.flush()
 
     def begin_collecting(self, records: dict[bytes, Kept] | None) -> dict[bytes, Kept] | None:
@@ -105,12 +144,14 @@ class ResultStore:
         """Write what waits."""
         with self._lock:
             waiting, self._waiting = self._waiting, {}
-            self._written = time.monotonic()
             if not waiting or self._connection() is None or not self._may_write():
                 return
             now = int(time.time())
             try:
-                rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
+                made = ((key, own() if callable(own) else own) for key, own in waiting.items())
+                rows = [
+                    (key, own, _checksum(key, own), now) for key, own in made if own is not None
+                ]
                 self._run("write", lambda base: _write(base, rows))
             except BaseException:  # interrupted: they are written when the process ends
                 self._waiting = waiting | self._waiting
@@ -157,8 +198,14 @@ class ResultStore:
         return self._base
 
 
-def _read(base: sqlite3.Connection, key: bytes) -> list[Any]:
-    return base.execute("SELECT record, checksum FROM results WHERE key = ?", (key,)).fetchall()
+def _reading(keys: Sequence[bytes]) -> Callable[[sqlite3.Connection], list[Any]]:
+    return lambda base: _read(base, keys)
+
+
+def _read(base: sqlite3.Connection, keys: Sequence[bytes]) -> list[Any]:
+    places = ", ".join("?" * len(keys))
+    sought = f"SELECT key, record, checksum FROM results WHERE key IN ({places})"  # noqa: S608  question marks only
+    return base.execute(sought, keys).fetchall()
 
 
 def _write(base: sqlite3.Connection, rows: list[tuple[bytes, Kept, bytes, int]]) -> list[Any]:

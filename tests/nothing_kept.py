@@ -18,6 +18,9 @@ class _Nothing:
 
     text = get
 
+    def texts(self, _keys):
+        return {}
+
     def put(self, _key, _record):
         pass
 

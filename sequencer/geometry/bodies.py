@@ -15,6 +15,7 @@ a body is an upright column, as wide as the shoulders with hanging arms.
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal, NamedTuple, TypeAlias
 
 import numpy as np
@@ -319,7 +320,7 @@ class Body:
     @property
     def capsules(self) -> tuple[Capsule, ...]:
         """Trunk, head, neck and legs, upright, and a chair: a closer fit than `column`."""
-        return (*self.trunk, *self.skull, *self.legs)
+        return _capsules(self)
 
     def elbow_room(self, shoulder_to_hand: ArrayLike) -> Floats:
         """Largest distance of an elbow from the line between shoulder and hand.
@@ -349,3 +350,9 @@ class Body:
         """Bound on the derivative of `elbow_room` with respect to the distance of shoulder and hand [1]."""
         longest = math.sqrt(max(self.arm_length**2 - 4 * _ELBOW_CAP**2, 0.0))
         return longest / (4 * _ELBOW_CAP)
+
+
+@lru_cache(maxsize=512)
+def _capsules(body: Body) -> tuple[Capsule, ...]:
+    """`Body.capsules`: asked for at every look at a body."""
+    return (*body.trunk, *body.skull, *body.legs)

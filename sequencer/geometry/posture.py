@@ -17,6 +17,7 @@ Frame: body frame [m].
 """
 
 from dataclasses import dataclass
+from functools import lru_cache
 from math import degrees, radians
 
 import numpy as np
@@ -145,16 +146,23 @@ def capsule_ends(body: Body, angles: Floats) -> tuple[Floats, Floats]:
     -----
     Source: module docstring. Exact.
     """
-    whole = len(body.trunk), len(body.trunk) + len(body.skull)
-    capsules = body.capsules
+    trunk, moving, upright = _upright_ends(body)
     out = []
-    for ends in ([c.start for c in capsules], [c.end for c in capsules]):
-        points = np.repeat(np.array(ends)[:, None], len(angles), axis=1)
-        points[: whole[0]] = _trunk(body, points[: whole[0]], angles)
-        skull = _head(body, points[whole[0] : whole[1]], angles)
-        points[whole[0] : whole[1]] = _trunk(body, skull, angles)
+    for ends in upright:
+        points = np.repeat(ends[:, None], len(angles), axis=1)
+        points[:trunk] = _trunk(body, points[:trunk], angles)
+        skull = _head(body, points[trunk:moving], angles)
+        points[trunk:moving] = _trunk(body, skull, angles)
         out.append(points)
     return out[0], out[1]
+
+
+@lru_cache(maxsize=512)
+def _upright_ends(body: Body) -> tuple[int, int, tuple[Floats, Floats]]:
+    """How many capsules a trunk has, how many trunk and head, and both ends of all, upright, each (capsules, 3) [m]."""
+    trunk, capsules = len(body.trunk), body.capsules
+    ends = np.array([c.start for c in capsules]), np.array([c.end for c in capsules])
+    return trunk, trunk + len(body.skull), ends
 
 
 def in_column(body: Body, angles: Floats) -> Bools:
@@ -175,7 +183,7 @@ def in_column(body: Body, angles: Floats) -> Bools:
     Source: a capsule lies within an upright cylinder where both its ends do, with its radius. Exact.
     """
     ends = capsule_ends(body, angles)
-    count = len(body.trunk) + len(body.skull)
+    count = _upright_ends(body)[1]
     radii = np.array([capsule.radius for capsule in body.capsules[:count]])
     far = [np.hypot(end[:count, :, 0], end[:count, :, 1]) + radii[:, None] for end in ends]
     return np.asarray(np.max(far, axis=(0, 1)) <= body.girth - COLUMN_SPARE)

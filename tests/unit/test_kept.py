@@ -343,7 +343,7 @@ def test_a_database_that_refuses_to_write_is_still_read(store, monkeypatch):
 
 
 def test_only_a_damaged_database_is_begun_anew(store, monkeypatch):
-    def wrong(base, key):
+    def wrong(base, keys):
         raise sqlite3.ProgrammingError("a fault of the program")
 
     ask(Work((1.0,)))
@@ -590,3 +590,99 @@ def test_bytes_are_kept_as_they_are(store):
     next_process()
     assert ask() == record
     assert len(asked) == 2
+
+
+def results_taking(monkeypatch, *seconds):
+    """Results kept one after the other, each computed in so many seconds; those that are recorded by then."""
+    clock, seen = [0.0], []
+    monkeypatch.setattr(kept_store.time, "monotonic", lambda: clock[0])
+    kept._STORE = kept_store.ResultStore(kept._unchanged)
+
+    def work(k):
+        clock[0] += seconds[k]
+        return (k,)
+
+    def record(result):
+        seen.append(result)
+        return list(result)
+
+    for k in range(len(seconds)):
+        kept.kept("test", (k,), lambda k=k: work(k), record=record, restore=tuple)
+    return seen
+
+
+def test_a_result_is_recorded_once_it_is_written(store, monkeypatch):
+    """Whoever waits for it does not wait for that; it is found before as well."""
+    seen = results_taking(monkeypatch, 0.1, 0.1, 0.1)
+    assert seen == []
+    kept._MEMORY.clear()
+    assert kept.kept("test", (1,), Work((9.0,)), record=list, restore=tuple) == (1,)
+    kept.put_away()
+    assert seen == [(1,), (0,), (2,)]  # each once, the one that was asked for first
+    next_process()
+    assert ask(Work((9.0,)), (2,)) == (2,)
+
+
+@pytest.mark.parametrize(
+    ("seconds", "recorded"),
+    [
+        ((0.5, 1.5), []),
+        ((2.5,), [(0,)]),  # what took long is written at once
+        ((0.5, 2.5), [(0,), (1,)]),
+        ((0.5, 1.5, 1.5, 0.5), [(0,), (1,), (2,)]),  # and nothing waits for long
+    ],
+)
+def test_when_results_are_written(store, monkeypatch, seconds, recorded):
+    assert results_taking(monkeypatch, *seconds) == recorded
+
+
+def test_after_a_rest_the_first_result_waits_for_others(store, monkeypatch):
+    """That it was asked for a moment ago shows that it took no time."""
+    clock, seen = [0.0], []
+    monkeypatch.setattr(kept_store.time, "monotonic", lambda: clock[0])
+    kept._STORE = kept_store.ResultStore(kept._unchanged)
+    for k in range(3):
+        clock[0] += 60.0
+        kept.kept(
+            "test", (k,), Work((k,)), record=lambda own: seen.append(own) or [*own], restore=tuple
+        )
+        assert len(seen) == k
+        kept.put_away()
+
+
+def test_several_results_are_asked_for_together(store, monkeypatch):
+    def each(work, count=450):
+        contents = [(k,) for k in range(count)]
+        return kept.kept_each("test", contents, work, record=list, restore=tuple)
+
+    found = each(lambda missing: [(k / 3, k) for k in missing])
+    next_process()
+    asked, read = [], kept_store._read
+    monkeypatch.setattr(
+        kept_store, "_read", lambda base, keys: asked.append(len(keys)) or read(base, keys)
+    )
+    assert each(lambda missing: [(0.0, 0)] * len(missing), 451) == [*found, (0.0, 0)]
+    assert asked == [200, 200, 51]
+    assert each(None, 450) == found
+    assert len(asked) == 3  # in memory by now
+
+
+def test_a_damaged_one_of_several_is_computed_again(store):
+    def each(work):
+        return kept.kept_each("test", [(k,) for k in range(3)], work, record=list, restore=tuple)
+
+    each(lambda missing: [(k,) for k in missing])
+    kept.put_away()
+    kept._STORE.close()
+    with closing(sqlite3.connect(store)) as base, base:
+        base.execute(
+            "UPDATE results SET record = '[7]' WHERE key = ?", (kept.content_key("test", 1),)
+        )
+    next_process()
+    assert each(lambda missing: [(10 * k,) for k in missing]) == [(0,), (10,), (2,)]
+
+
+def test_a_worker_records_what_it_collects_at_once(store):
+    with kept.collected() as records:
+        ask(Work((1.5,)))
+    assert [*records.values()] == ["[1.5]"]

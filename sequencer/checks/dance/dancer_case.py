@@ -1,17 +1,20 @@
 """One performer whose dance is checked: the limits that are set for it, and findings about its spans."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import Side
+from sequencer.kept import recent
 from sequencer.motion.flown.flown_motion import FlownLimits
+from sequencer.motion.patterns.library import Pattern, cycle_beats
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import Block, Staged
 
 SECTION_FEASIBLE = "docs/motion.md, section 6"
+_MOST_BLOCKS = 40_000  # whose usual cycle is kept
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,3 +103,14 @@ def limits_of(show: Staged) -> FeasibilityLimits:
         torque=limits.torque,
         own_body_near=limits.own_body,
     )
+
+
+def usual_cycle_of(block: Block, book: Mapping[str, Pattern]) -> float:
+    """The cycle that the book gives a block's patterns, the longest of its hands [beats]."""
+
+    def work() -> tuple[object, float]:
+        hands = block.hands.values()
+        usual = max(cycle_beats(part.pattern, part.parameters, book) for part in hands)
+        return (block, book), usual  # held, so that their ids stay their own
+
+    return recent("usual cycles", (id(block), id(book)), work, most=_MOST_BLOCKS)[1]

@@ -18,6 +18,7 @@ from sequencer.checks.dance.dancer_case import (
     DancerCase,
     FeasibilityLimits,
     limits_of,
+    usual_cycle_of,
 )
 from sequencer.checks.dance.flames_near import flames_near
 from sequencer.checks.dance.merged_hands import merged
@@ -47,7 +48,6 @@ from sequencer.checks.fault_kinds import (
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.motion.patterns.library import cycle_beats
 from sequencer.motion.performers.feasibility import (
     GAP_ERROR,
     PULL_ERROR,
@@ -228,9 +228,7 @@ def _other_cycles(case: DancerCase) -> list[Finding]:
     for block in show.blocks_of(case.dancer.name):
         if block.link or _step(show, block.path).cycle is not None or block.title in found:
             continue
-        usual = max(
-            cycle_beats(part.pattern, part.parameters, show.book) for part in block.hands.values()
-        )
+        usual = usual_cycle_of(block, show.book)
         if abs(block.cycle - usual) < _SAME:
             continue
         found[block.title] = Finding(

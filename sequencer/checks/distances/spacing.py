@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 import numpy as np
 
+from sequencer.arrays import Floats
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.checks.fault_kinds import DISTANCE
 from sequencer.checks.outcome import BeatClock, Mendable, Outcome, deviation_words
@@ -55,7 +56,10 @@ def spacing(
     if len(dancers) < 2:
         return Outcome(not_checked=("One performer only: no distance between performers.",))
     found = approaches(dancers, start, end, required=requirements.performers)
-    rows = tuple(_row(dancers, tempo, requirements, found, k) for k in range(len(found.first)))
+    edges = slice_edges(start, end)  # by which the two of each pair are known already
+    rows = tuple(
+        _row(dancers, tempo, requirements, found, k, edges) for k in range(len(found.first))
+    )
     mendable = tuple(
         Mendable(finding=_finding(dancers, tempo, requirements, conflict), subject=conflict)
         for conflict in conflicts(dancers, found, requirements.performers, start=start, end=end)
@@ -156,11 +160,12 @@ def _row(
     requirements: Requirements,
     found: Approaches,
     k: int,
+    edges: Floats,
 ) -> Clearance:
     first, second = dancers[found.first[k]], dancers[found.second[k]]
     bound = bool(found.dismissed[k])
     beat = float(found.at[k])
-    near = None if bound else closest_at(first, second, beat)
+    near = None if bound else closest_at(first, second, beat, edges=edges)
     count = BeatClock(tempo)
     return Clearance(
         between=(first.name, second.name),

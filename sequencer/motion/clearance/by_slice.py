@@ -115,6 +115,8 @@ class SlicedSearch:
 
     def _by_slice(self, want: Bools, look: "_Look") -> RowMinima:
         """Look at the cells that are wanted; of equal values the earliest slice's."""
+        if not np.any(want):
+            return _joined(len(want), [], [], 0)
         some = np.logical_or.reduceat(want, self.grid.cuts[:-1], axis=1)
         if self.by_time:
             at, row = np.nonzero(some.T)

@@ -37,6 +37,7 @@ _STEP = 0.05  # [m or m/s] to which a known extreme is rounded up, so that it se
 _TOUCHING = 1e-9  # [m] rounding of a distance of segments that cross
 _SLICES = 64  # looked at together, to limit memory
 _MOST_PROPS = 2_000  # performers
+_MOST_SCANS = 50_000  # slices, some hundred numbers each at most
 _MOST_SAMPLED = 256  # slices whose samples stay in memory, some ten kilobytes each
 T = TypeVar("T")
 _UNKEYED = object()  # what has no content key: nothing is kept of it
@@ -216,7 +217,7 @@ class _Aims:
 
 def _to_points(flights: Flights, points: Floats) -> tuple[Floats, Floats]:
     """Distance from points, one each, or from each of several, shape (p, 1, 2)."""
-    gap = point_segment(_flat(points), _flat(flights.release), _flat(flights.landing))
+    gap = point_segment(points, flights.release, flights.landing)
     return gap, np.maximum(gap - flights.slack, 0.0)
 
 
@@ -246,13 +247,9 @@ def _gaps(flights: Flights, corners: Floats) -> Floats:
 
 def _from_edges(start: Floats, end: Floats, corners: Floats) -> Floats:
     """Distance of segments from the edges between corners, shape (n,) [m]."""
-    a, b = _flat(corners[:-1, None]), _flat(corners[1:, None])
-    return np.asarray(np.min(segment_segment(_flat(start), _flat(end), a, b)[0], axis=0))
-
-
-def _flat(places: Floats) -> Floats:
-    """Places on the plan as places in space."""
-    return np.concatenate([places, np.zeros((*places.shape[:-1], 1))], axis=-1)
+    return np.asarray(
+        np.min(segment_segment(start, end, corners[:-1, None], corners[1:, None])[0], axis=0)
+    )
 
 
 # --- looks at slices ---
@@ -304,13 +301,20 @@ class _Looks:
         self._counted = content_key(tempo.times, tempo.first)
         self._contents = [_UNKEYED if own.key is None else own.key for own in slices]
         sought = content_key(aims.contents)
-        self.scans = kept_each(
-            "flights let go, coarsely",
-            [(own, self._counted, sought) for own in self._contents],
-            self._scan,
-            record=lambda scan: [*(column.tolist() for column in scan[:4]), scan.proven],
-            restore=_scan_from,
-        )
+        contents = [(own, self._counted, sought) for own in self._contents]
+
+        def kept_scans(missing: list[int]) -> list[_Scan]:
+            return kept_each(
+                "flights let go, coarsely",
+                [contents[k] for k in missing],
+                lambda some: self._scan([missing[k] for k in some]),
+                record=lambda scan: [*(column.tolist() for column in scan[:4]), scan.proven],
+                restore=_scan_from,
+            )
+
+        # An edit leaves most slices as they were: these are known without a content key of each.
+        keys = [None if own.key is None else (own.key, self._counted, sought) for own in slices]
+        self.scans = recent_each("coarse looks", keys, kept_scans, most=_MOST_SCANS)
 
     def least(self, aims: Sequence[int], slices: Sequence[int], tolerance: float) -> list[_Least]:
         """The smallest value for some aims in some slices, to a tolerance [m or m/s]."""

@@ -25,9 +25,19 @@ class Closest:
     direction: Floats  # (n, 3) [1] from the first to the second; 0 where the axes meet
 
 
-def closest_at(first: Dancer, second: Dancer, beat: float) -> Closest:
-    """Nearest parts of two dancers at one instant, as `closest`; kept by what decides them."""
-    keys = key_at(first, beat), key_at(second, beat)
+def closest_at(
+    first: Dancer, second: Dancer, beat: float, *, edges: Floats | None = None
+) -> Closest:
+    """Nearest parts of two dancers at one instant, as `closest`; kept by what decides them.
+
+    Parameters
+    ----------
+    first, second : Dancer
+    beat : float
+    edges : ndarray, shape (s + 1,) [beats], optional
+        Of slices for which both are known already, see `key_at`.
+    """
+    keys = key_at(first, beat, edges), key_at(second, beat, edges)
     return recent(
         "closest",
         None if None in keys else (*keys, beat),

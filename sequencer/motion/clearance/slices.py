@@ -95,8 +95,20 @@ def _held(dancer: Dancer) -> tuple[object, ...]:
     )  # fmt: skip
 
 
-def key_at(dancer: Dancer, beat: float) -> bytes | None:
-    """A content key of all that decides a dancer's points and radii at an instant; None if there is none."""
+def key_at(dancer: Dancer, beat: float, edges: Floats | None = None) -> bytes | None:
+    """A content key of all that decides a dancer's points and radii at an instant; None if there is none.
+
+    Parameters
+    ----------
+    dancer : Dancer
+    beat : float
+    edges : ndarray, shape (s + 1,) [beats], optional
+        Of slices: the key is that of the one with the instant inside. Otherwise of one as long as all are.
+    """
+    if edges is not None:
+        k = int(np.searchsorted(edges, beat))
+        inside = 0 < k < len(edges) and beat < edges[k]
+        return slice_keys(dancer, edges)[k - 1] if inside else None
     low = SLICE_BEATS * np.floor(beat / SLICE_BEATS)
     if beat == low:  # between two slices
         return None

@@ -7,9 +7,11 @@ rate times its lever arm (geometry/posture.py). Body frame [m], beats.
 Source: minimum-jerk step, `phases.smooth_step`.
 """
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
+from itertools import accumulate
 from typing import NamedTuple
 
 import numpy as np
@@ -241,11 +243,16 @@ class Carriage:
         """The body, and the postures that decide its motion between two beats."""
         if self.upright:
             return self.body, ()
-        low = max((k for k, each in enumerate(self.held) if each.end <= start), default=0)
-        high = min(
-            (k for k, each in enumerate(self.held) if each.start >= end), default=len(self.held)
-        )
-        return self.body, self.held[low : high + 1]
+        ends, starts = self._in_order
+        low, high = bisect_right(ends, start) - 1, bisect_left(starts, end)
+        return self.body, self.held[max(low, 0) : high + 1]
+
+    @cached_property
+    def _in_order(self) -> tuple[list[float], list[float]]:
+        """Beats by which each posture and all before it have ended, and from which each and all after it begin."""
+        ends = accumulate((each.end for each in self.held), max)
+        starts = accumulate((each.start for each in reversed(self.held)), min)
+        return list(ends), list(starts)[::-1]
 
     def held_between(self, start: float, end: float) -> Posture | None:
         """The posture held from one beat to another; None if the body moves there, or no posture is held."""
@@ -319,6 +326,7 @@ def beyond_upright(body: Body, hand: Floats, side: Side) -> Floats:
     return _beyond(body, hand - body.shoulder(side), side)
 
 
+@lru_cache(maxsize=512)
 def lasting(body: Body, posture: Posture) -> Carriage:
     """One posture at every beat."""
     return Carriage(body=body, held=(HeldPosture(0.0, 1.0, posture),))

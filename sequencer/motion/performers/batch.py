@@ -18,14 +18,20 @@ import numpy as np
 from sequencer.arrays import Floats, Ints
 from sequencer.motion.laws.composed import ComposedLaw
 from sequencer.motion.laws.phases import CosineSteps, Phase, Steps, Wave, smooth_step
-from sequencer.motion.laws.rotations import Turn, Vector
+from sequencer.motion.laws.rotations import Turn
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.laws.transforms import Mirrored, Retimed
+from sequencer.motion.performers.turn_tables import (
+    Jet,
+    carried_rows,
+    cross_rows,
+    phases_of,
+    turns_of,
+    vectors_of,
+)
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.hand_paths import BOUND_PIECES, Piecewise
 from sequencer.motion.trajectories.link_law import LinkLaw
-
-Jet = list[Floats]  # a value and its derivatives by beats, each (3, n) or (n,)
 
 
 class Needed(NamedTuple):
@@ -150,7 +156,9 @@ class Laws:
         tables, rows = self._table[which], self._row[which]
         for k, table in enumerate(self._tables):
             chosen = np.flatnonzero(tables == k)
-            if len(chosen):
+            if len(chosen) == len(which):
+                parts[:] = table.at(rows, time, needed)
+            elif len(chosen):
                 parts[:, :, chosen] = table.at(rows[chosen], time[chosen], needed)
         vectors = needed.hand + needed.tether
         parts[:vectors, 0] *= side
@@ -259,24 +267,24 @@ class _Composed:
 
     def __init__(self, laws: Sequence[ComposedLaw]) -> None:
         first = laws[0]
-        self.centre = _vectors([law.hand.centre for law in laws])
+        self.centre = vectors_of([law.hand.centre for law in laws])
         self.slides = [
             (
-                _vectors([law.hand.slides[k].vector for law in laws]),
-                _phases([law.hand.slides[k].phase for law in laws]),
+                vectors_of([law.hand.slides[k].vector for law in laws]),
+                phases_of([law.hand.slides[k].phase for law in laws]),
             )
             for k in range(len(first.hand.slides))
         ]
         self.arms = [
             (
-                _vectors([law.hand.arms[k].vector for law in laws]),
-                _turns([law.hand.arms[k].turns for law in laws]),
+                vectors_of([law.hand.arms[k].vector for law in laws]),
+                turns_of([law.hand.arms[k].turns for law in laws]),
             )
             for k in range(len(first.hand.arms))
         ]
-        self.tether = _vectors([law.tether for law in laws])
-        self.plane = _vectors([law.plane for law in laws])
-        self.turns = _turns([law.turns for law in laws])
+        self.tether = vectors_of([law.tether for law in laws])
+        self.plane = vectors_of([law.plane for law in laws])
+        self.turns = turns_of([law.turns for law in laws])
 
     def at(self, rows: Ints, beats: Floats, needed: Needed) -> Floats:
         still: Floats = np.zeros((3, len(rows)))
@@ -288,136 +296,15 @@ class _Composed:
                 hand = [part + own * vector for part, own in zip(hand, orders, strict=True)]
             for vectors, turns in self.arms:
                 arm = [vectors.take(rows, axis=-1), still, still][: needed.hand]
-                carried = _carried(turns, arm, rows, beats)
+                carried = carried_rows(turns, arm, rows, beats)
                 hand = [part + own for part, own in zip(hand, carried, strict=True)]
         tether: Jet = [self.tether.take(rows, axis=-1), still, still][: needed.tether]
         if tether:
-            tether = _carried(self.turns, tether, rows, beats)
+            tether = carried_rows(self.turns, tether, rows, beats)
         plane: Jet = [self.plane.take(rows, axis=-1)][: needed.plane]
         if plane:
-            plane = _carried(self.turns, plane, rows, beats)
+            plane = carried_rows(self.turns, plane, rows, beats)
         return np.stack((*hand, *tether, *plane))
-
-
-class _PhaseTable(Protocol):
-    def at(self, rows: Ints, beats: Floats, count: int) -> Jet:
-        """Value and derivatives of the chosen rows, `count` in all, each (n,)."""
-        ...
-
-
-_TurnTable = tuple[Floats, _PhaseTable]  # axes (3, m) and angles
-
-
-def _carried(turns: Sequence[_TurnTable], jet: Jet, rows: Ints, beats: Floats) -> Jet:
-    """As `rotations.carried`, with different rotations for each row."""
-    parts = list(jet)
-    for axes, angle in reversed(turns):
-        axis = axes.take(rows, axis=-1)
-        turn, *slopes = angle.at(rows, beats, len(parts))
-        swept = _cross(axis, parts[0])
-        if len(parts) > 2:
-            slope, curve = slopes
-            parts[2] = parts[2] + (
-                2.0 * slope * _cross(axis, parts[1])
-                + curve * swept
-                + slope**2 * _cross(axis, swept)
-            )
-        if len(parts) > 1:
-            parts[1] = parts[1] + slopes[0] * swept
-        cosine, sine = np.cos(turn), np.sin(turn)
-        parts = [
-            _rotated(part, axis, swept if k == 0 else _cross(axis, part), cosine, sine)
-            for k, part in enumerate(parts)
-        ]
-    return parts
-
-
-def _rotated(vector: Floats, axis: Floats, swept: Floats, cosine: Floats, sine: Floats) -> Floats:
-    kept = axis * (axis[0] * vector[0] + axis[1] * vector[1] + axis[2] * vector[2])
-    return np.asarray(kept + cosine * (vector - kept) + sine * swept)
-
-
-def _cross(a: Floats, b: Floats) -> Floats:
-    out = np.empty_like(b)  # quicker than rows that are stacked
-    for k, (m, n) in enumerate(((1, 2), (2, 0), (0, 1))):
-        np.subtract(a[m] * b[n], a[n] * b[m], out=out[k])
-    return out
-
-
-def _vectors(vectors: Sequence[Vector]) -> Floats:
-    return np.ascontiguousarray(np.array(vectors, dtype=np.float64).T)
-
-
-def _turns(chains: Sequence[Sequence[Turn]]) -> list[_TurnTable]:
-    return [
-        (
-            _vectors([chain[k].axis for chain in chains]),
-            _phases([chain[k].angle for chain in chains]),
-        )
-        for k in range(len(chains[0]))
-    ]
-
-
-def _phases(phases: Sequence[Phase]) -> _PhaseTable:
-    waves = [phase for phase in phases if isinstance(phase, Wave)]
-    return _Waves(waves) if waves else _Steps([p for p in phases if not isinstance(p, Wave)])
-
-
-class _Waves:
-    def __init__(self, waves: Sequence[Wave]) -> None:
-        self.offset = np.array([wave.offset for wave in waves])
-        self.rate = np.array([wave.rate for wave in waves])
-        count = len(waves[0].sways)
-        self.sways = (
-            np.array([wave.sways for wave in waves])
-            .reshape(len(waves), count, 3)
-            .transpose(1, 2, 0)
-        )
-
-    def at(self, rows: Ints, beats: Floats, count: int) -> Jet:
-        rate = self.rate[rows]
-        value = self.offset[rows] + rate * beats
-        acceleration = np.zeros_like(value)
-        for sway in self.sways:
-            amplitude, frequency, lead = sway.take(rows, axis=-1)
-            angle = frequency * beats + lead
-            cosine = amplitude * np.cos(angle)
-            value = value + cosine
-            if count > 1:
-                rate = rate - amplitude * frequency * np.sin(angle)
-            if count > 2:
-                acceleration = acceleration - frequency**2 * cosine
-        return [value, rate, acceleration][:count]
-
-
-class _Steps:
-    """Minimum-jerk or half cosine steps, all of the same kind and number of knots."""
-
-    def __init__(self, phases: Sequence[Phase]) -> None:
-        steps = [phase for phase in phases if isinstance(phase, Steps | CosineSteps)]
-        self.knots = np.array([phase.knots for phase in steps])
-        self.values = np.array([phase.values for phase in steps])
-        self.cosine = isinstance(steps[0], CosineSteps)
-        self.repeats = isinstance(steps[0], CosineSteps) or steps[0].repeats
-
-    def at(self, rows: Ints, beats: Floats, count: int) -> Jet:
-        knots, values = self.knots.take(rows, axis=0), self.values.take(rows, axis=0)
-        each = np.arange(len(rows))
-        span = knots[:, -1] - knots[:, 0]
-        cycle = np.floor((beats - knots[:, 0]) / span) if self.repeats else np.zeros_like(beats)
-        own = beats - cycle * span
-        index = np.sum(knots <= own[:, None], axis=1) - 1
-        index = np.clip(index, 0, knots.shape[1] - 2)
-        begin, value = knots[each, index], values[each, index]
-        width, jump = knots[each, index + 1] - begin, values[each, index + 1] - value
-        value = value + cycle * (values[:, -1] - values[:, 0])
-        if self.cosine:
-            pace = np.pi / width
-            angle = pace * (own - begin)
-            cosine, rate = np.cos(angle), jump / 2 * pace * np.sin(angle)
-            return [value + jump / 2 * (1.0 - cosine), rate, jump / 2 * pace**2 * cosine][:count]
-        step, rate, curve = smooth_step((own - begin) / width)
-        return [value + jump * step, jump / width * rate, jump / width**2 * curve][:count]
 
 
 class _Pieces:
@@ -438,7 +325,8 @@ class _Pieces:
     def at(self, rows: Ints, x: Floats, count: int) -> Jet:
         """Value and derivatives with respect to the link's fraction, `count` in all, each (m, n)."""
         knots, each = self.knots.take(rows, axis=0), np.arange(len(rows))
-        index = np.clip(np.sum(knots <= x[:, None], axis=1) - 1, 0, self.last[rows])
+        index = np.sum(knots <= x[:, None], axis=1) - 1
+        index = np.minimum(np.maximum(index, 0), self.last[rows])  # quicker than `np.clip`
         begin = knots[each, index]
         width = knots[each, index + 1] - begin
         own = self.pieces.take(self.first[rows] + index, axis=-1)
@@ -493,7 +381,7 @@ class _Links:
         first, last = self.tilt.take(rows, axis=-1)
         turn = first + (last - first) * smooth_step(x)[0]
         upright = _turned(frame, up)
-        plane = np.cos(turn) * upright + np.sin(turn) * _cross(found[0], upright)
+        plane = np.cos(turn) * upright + np.sin(turn) * cross_rows(found[0], upright)
         return [*found[: needed.tether], plane]
 
 

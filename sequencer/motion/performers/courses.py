@@ -14,7 +14,8 @@ import numpy as np
 
 from sequencer.arrays import Floats, Ints
 from sequencer.motion.laws.phases import smooth_step
-from sequencer.motion.performers.batch import Evaluated, Jet, Laws, Needed
+from sequencer.motion.performers.batch import Evaluated, Laws, Needed
+from sequencer.motion.performers.turn_tables import Jet
 from sequencer.motion.trajectories.trajectory import Trajectory, TrajectoryPart
 
 

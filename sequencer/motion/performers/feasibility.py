@@ -20,6 +20,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import fields
 from functools import partial
 from itertools import pairwise
+from types import MethodType
 
 import numpy as np
 
@@ -126,6 +127,7 @@ def pull_quantity(*, length: float, tempos: tuple[Rates, ...], enough: float = 0
         enough=enough,
         whole_beats=True,
         of_rates=True,
+        around=[part for each in tempos for part in _of_method(each)],
         content=content,
         steady=steady,
         always=always,
@@ -333,6 +335,11 @@ def _nearest(shapes: Sequence[Sequence[Solid]], states: Sequence[Motion]) -> tup
 def _wide(shape: Sequence[Solid]) -> bool:
     """Whether a part of a prop lies beside its axis."""
     return any(spot.across for solid in shape for spot in (solid.start, solid.end))
+
+
+def _of_method(each: Rates) -> tuple[object, ...]:
+    """What a function is known by: a method is another object each time that it is asked for."""
+    return (each.__self__, each.__func__) if isinstance(each, MethodType) else (each,)
 
 
 def _the_same(value: float, beats: Floats) -> Floats:

@@ -16,7 +16,7 @@ from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import count, groupby
 from math import isfinite
-from struct import Struct
+from struct import Struct, pack
 from typing import Any, NamedTuple
 
 import numpy as np
@@ -24,21 +24,19 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.certified import Sample, search
 from sequencer.kept import content_key, kept_each, recent_each, shelved_each
-from sequencer.motion.laws.composed import ComposedLaw
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.laws.transforms import Mirrored, Retimed
-from sequencer.motion.performers.batch import Needed, unwrapped
+from sequencer.motion.performers.batch import Needed
 from sequencer.motion.performers.courses import Courses, LawPlaces
 from sequencer.motion.performers.stretches import Stretches, stretches
+from sequencer.motion.performers.whole_cycles import WholeCycle, whole_cycle
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.link_law import LinkLaw
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.trajectory import Trajectory
 
 _SAMPLES = 16_384  # instants computed at a time, to limit memory
 _GRAIN = 2.0**20  # parts of a beat; differences of times on this grid are exact
 _FARTHEST = 2.0**13  # [beats]
-_SAME = 1e-12
 _MOST_STRETCHES = 50_000  # whose results are kept with the objects that they were found for
 _PAIR = Struct("<2d")
 _ENOUGH_CYCLES = 1.5  # asked for: from here on one cycle is searched first
@@ -110,6 +108,9 @@ class Quantity:
         `steady(low, high)` describes the circumstances if they stay the same between two beats; None if they do not.
     always : callable
         `always(steady, enough)` gives the same quantity in circumstances that last.
+    around : sequence of object
+        Objects that decide the circumstances at every beat, if they do: then a stretch is known by these, and its content is
+        not looked at for that.
     whether : bool
         Whether it is only asked if the value stays above `enough`, not how far it goes below.
     """
@@ -127,6 +128,7 @@ class Quantity:
     of_rates: bool = False
     content: Callable[[float, float], Content] = _nothing
     steady: Callable[[float, float], Hashable | None] = _always
+    around: Sequence[object] = ()
     whether: bool = False
 
 
@@ -203,11 +205,11 @@ def _known(each: Sequence[_Stretch]) -> list[Least]:
     same = [_same_objects(one, fixed[id(one.quantity)]) for one in each]
 
     def work(missing: list[int]) -> list[tuple[object, Least]]:
-        some = [each[k] for k in missing]
-        parts = [[_held(own, one.low, one.high) for own in one.trajectories] for one in some]
-        return list(zip(parts, _by_content(some, fixed), strict=True))
+        held = [same[k].held for k in missing]
+        return list(zip(held, _by_content([each[k] for k in missing], fixed), strict=True))
 
-    found = recent_each("least values of objects", same, work, most=_MOST_STRETCHES)
+    keys = [own.key for own in same]
+    found = recent_each("least values of objects", keys, work, most=_MOST_STRETCHES)
     return [least for _, least in found]
 
 
@@ -259,25 +261,35 @@ def _fixed(quantity: Quantity) -> list[Any]:
     return [quantity.kind, quantity.error, quantity.enough, quantity.whether, quantity.fixed]
 
 
-def _same_objects(stretch: _Stretch, fixed: bytes | None) -> Hashable | None:
-    """A key that a stretch shares with one of the same beats and the same objects; None if there is none."""
+class _Objects(NamedTuple):
+    """What a stretch shares with one of the same beats and the same objects."""
+
+    key: Hashable | None  # None if there is none
+    held: tuple[object, ...] = ()  # the objects, so that their ids stay their own
+
+
+def _same_objects(stretch: _Stretch, fixed: bytes | None) -> _Objects:
+    """A key that a stretch shares with one of the same beats and the same objects."""
     quantity, trajectories, low, high = stretch
     if fixed is None or not all(isinstance(each, Trajectory) for each in trajectories):
-        return None
-    around = quantity.content(low, high)
-    own = None if around.nothing else _key(around)
-    if own is None and not around.nothing:
-        return None
-    parts = [_held(each, low, high) for each in trajectories]
-    return fixed, own, _PAIR.pack(low, high), *(tuple(map(id, part)) for part in parts)
+        return _Objects(None)
+    held: tuple[object, ...] = tuple(quantity.around)
+    own: Hashable = None
+    if not held:
+        around = quantity.content(low, high)
+        if not around.nothing:
+            # What is in there is small and frozen, and most of it the same objects as before.
+            held = tuple(around.rest)
+            own = _packed(around.times), _packed(around.lengths)
+    beats = _PAIR.pack(low, high)
+    for each in trajectories:
+        spans, blends = each.part(low, high)
+        held += (None, *spans, None, *blends)
+    return _Objects((fixed, own, beats, *map(id, held)), held)
 
 
-def _held(trajectory: Any, low: float, high: float) -> tuple[object, ...]:
-    """The objects that decide the states of a trajectory between two beats: held, so that their ids stay their own."""
-    if not isinstance(trajectory, Trajectory):
-        return (trajectory,)
-    spans, blends = trajectory.part(low, high)
-    return *spans, *blends
+def _packed(times: Sequence[float]) -> bytes:
+    return pack(f"<{len(times)}d", *times)
 
 
 def _content(stretch: _Stretch, fixed: bytes | None) -> bytes | None:
@@ -453,31 +465,16 @@ def _motion(parts: Floats, needed: Needed) -> Motion:
 # --- whole cycles ---
 
 
-class _Cycle(NamedTuple):
-    """One cycle of what each hand dances."""
-
-    laws: tuple[Law, ...]
-    origins: tuple[float, ...]  # [beats]
-    period: float  # [beats]
-
-    @property
-    def trajectories(self) -> tuple[Trajectory, ...]:
-        return tuple(
-            Trajectory((Span(start=0.0, end=self.period, law=law, origin=origin, kind="block", label=""),))
-            for law, origin in zip(self.laws, self.origins, strict=True)
-        )  # fmt: skip
-
-
 def _settled(each: Sequence[_Stretch], courses: Courses, pieces: _Pieces) -> Bools:
     """Which pieces stay above all that matters, since a whole cycle of their laws does."""
     quantities: dict[Hashable, Quantity] = {}
-    cycles: dict[Hashable, tuple[Quantity, _Cycle, list[Ints]]] = {}
+    cycles: dict[Hashable, tuple[Quantity, WholeCycle, list[Ints]]] = {}
     for rows in _danced(pieces):
         quantity = each[pieces.group[rows[0]]].quantity
         if not isfinite(quantity.enough):
             continue
         steady = quantity.steady(float(pieces.start[rows[0]]), float(pieces.end[rows[-1]]))
-        cycle = _cycle(
+        cycle = whole_cycle(
             [courses.law(int(hand.law[rows[0]])) for hand in pieces.places],
             [float(hand.origin[rows[0]]) for hand in pieces.places],
             of_rates=quantity.of_rates,
@@ -509,24 +506,3 @@ def _danced(pieces: _Pieces) -> list[Ints]:
     order = rows[np.lexsort([column[rows] for column in (pieces.start, *reversed(columns))])]
     changes = np.any([np.diff(column[order]) != 0 for column in columns], axis=0)
     return np.split(order, np.flatnonzero(changes) + 1) if len(order) else []
-
-
-def _cycle(laws: Sequence[Any], origins: Sequence[float], *, of_rates: bool) -> _Cycle | None:
-    """One cycle of what each hand dances; None if it is not known to repeat."""
-    plain = [unwrapped(law) for law in laws]
-    composed = [each.law for each in plain if isinstance(each.law, ComposedLaw)]
-    if len(composed) < len(laws):
-        return None
-    if len(laws) == 1:
-        # Where in its cycle a law begins does not matter, nor does its pace where only places do.
-        law: Law = composed[0]
-        if of_rates and plain[0].pace != 1.0:
-            law = Retimed(law, 0.0, plain[0].pace)
-        if plain[0].side < 0:
-            law = Mirrored(law)
-        return _Cycle((law,), (0.0,), law.period) if isfinite(law.period) else None
-    longest = max(law.period for law in laws)
-    shares = np.array([longest / law.period for law in laws])
-    if not (isfinite(longest) and np.all(np.abs(shares - np.round(shares)) < _SAME)):
-        return None
-    return _Cycle(tuple(laws), (0.0, origins[1] - origins[0]), longest)

@@ -7,8 +7,6 @@ from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-import numpy as np
-
 from sequencer.geometry.posture import Posture
 from sequencer.kept import kept, recent
 from sequencer.motion.laws.carriage import Carriage
@@ -168,10 +166,12 @@ class Bridges:
         return tuple(content)
 
     def _found(self, before: Span, after: Span, start: float, end: float) -> FoundLink:
-        first, last = before.at(np.array(start)), after.at(np.array(end))
+        first, last = before.state_at(start), after.state_at(end)
         obstacles = self._obstacles(start, end)
         limits = self._limits(start, end)
-        return found_link(first, last, end - start, self.space, limits=limits, obstacles=obstacles)
+        return found_link(
+            first, last, end - start, self.space, limits=limits, obstacles=obstacles, keep=False
+        )
 
     def _limits(self, start: float, end: float) -> LinkLimits | None:
         return self.limits and self.limits(start, end)

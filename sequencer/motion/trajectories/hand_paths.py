@@ -11,7 +11,7 @@ Bernstein control points, any text on geometric modelling.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cache, lru_cache
 from math import comb
 from typing import NamedTuple
@@ -26,6 +26,7 @@ from sequencer.motion.trajectories.sphere import power_rows, quintics
 
 BOUND_PIECES = 16  # number of parts of a link with separate bounds
 STOP_SHARE = 0.4  # fraction of the distance that the hand would cover at its speed until it stops
+STOPPING = (4, 6, 2)  # sixteenths of the link until the hand stands
 MOVING = (4, 2, 3, 5)  # sixteenths of the link until the hand goes at one speed
 INSIDE = 0.88  # fraction of the arm within which the hand stops
 
@@ -43,7 +44,7 @@ class Piecewise:
         for k, (low, high) in enumerate(zip(self.knots[:-1], self.knots[1:], strict=True)):
             span = beats * (high - low) / BOUND_PIECES
             points = controls(self.pieces[:, k], order, high - low)
-            found.append(points / span[:, None, None, None] ** order)
+            found.append(points / span[:, None, None, None] ** order if order else points)
         return np.concatenate(found, axis=1)
 
 
@@ -92,24 +93,8 @@ def hand_paths(
     found = [whole(plain)]
     if aside is not None:
         found = [Piecewise((0, BOUND_PIECES // 2, BOUND_PIECES), _led(plain, aside))]
-    for sixteenths in (4, 6, 2):
-        span = beats * sixteenths / BOUND_PIECES
-        stops = _stops(first, last, span, shoulder=shoulder, arm=arm, aside=aside)
-        still = [_still(stop) for stop in stops]
-        found.append(
-            Piecewise(
-                (0, sixteenths, BOUND_PIECES - sixteenths, BOUND_PIECES),
-                np.stack(
-                    (
-                        _between(first, still[0], span),
-                        _between(still[0], still[1], beats - 2 * span),
-                        _between(still[1], last, span),
-                    ),
-                    axis=1,
-                ),
-            )
-        )
-    return found
+    through = _through(STOPPING, first, last, beats, shoulder, arm, aside, moving=False)
+    return [*found, *through]
 
 
 def moving_paths(
@@ -137,50 +122,45 @@ def moving_paths(
     Source: module docstring; a quintic between states of one velocity that lies along their connection is straight
     and even. Exact at both ends.
     """
-    found = []
-    for sixteenths in MOVING:
-        span = beats * sixteenths / BOUND_PIECES
-        low, high = _stops(first, last, span, shoulder=shoulder, arm=arm, aside=aside)
-        between = beats - 2 * span
-        pace = (high - low) / between[:, None]
-        passing = [replace(_still(stop), hand_rate=pace) for stop in (low, high)]
-        found.append(
-            Piecewise(
-                (0, sixteenths, BOUND_PIECES - sixteenths, BOUND_PIECES),
-                np.stack(
-                    (
-                        _between(first, passing[0], span),
-                        _between(passing[0], passing[1], between),
-                        _between(passing[1], last, span),
-                    ),
-                    axis=1,
-                ),
-            )
-        )
-    return found
+    return _through(MOVING, first, last, beats, shoulder, arm, aside, moving=True)
 
 
-def _stops(
+def _through(
+    shares: Sequence[int],
     first: Motion,
     last: Motion,
-    span: Floats,
-    *,
+    beats: Floats,
     shoulder: Floats,
     arm: float,
     aside: Floats | None,
-) -> tuple[Floats, Floats]:
-    """Where n hands come to a stop some beats after the start, and from where they start so long before the end."""
-    low, high = (
-        within_reach(
-            state.hand
-            + sign * STOP_SHARE * state.hand_rate * span[:, None]
-            + (0.0 if aside is None else aside),
-            shoulder,
-            arm,
-        )
-        for state, sign in ((first, 1.0), (last, -1.0))
-    )
-    return low, high
+    *,
+    moving: bool,
+) -> list[Piecewise]:
+    """Paths through stops that are reached and left after some sixteenths, of each share n; all worked out together."""
+    k, n = len(shares), len(beats)
+    span = (beats * np.array(shares)[:, None] / BOUND_PIECES)[..., None]  # (k, n, 1)
+    between = beats[:, None] - 2 * span
+    # Ends of three pieces for each path: at its start, where the hand stops and goes on, and at its end.
+    value, rate, pull = (np.empty((k, n, 4, 3)) for _ in range(3))
+    for at, state in ((0, first), (3, last)):
+        value[:, :, at], rate[:, :, at] = state.hand, state.hand_rate
+        pull[:, :, at] = state.hand_acceleration
+    pull[:, :, 1:3] = 0.0
+    for at, state, sign in ((1, first, 1.0), (2, last, -1.0)):
+        stop = state.hand + sign * STOP_SHARE * state.hand_rate * span
+        value[:, :, at] = within_reach(stop + (0.0 if aside is None else aside), shoulder, arm)
+    low, high = value[:, :, 1], value[:, :, 2]
+    rate[:, :, 1:3] = ((high - low) / between)[:, :, None] if moving else 0.0
+    scale = np.stack((span, between, span), axis=2)  # (k, n, 3, 1)
+    ends = [
+        np.stack((value[:, :, some], rate[:, :, some] * scale, pull[:, :, some] * scale**2), axis=3)
+        for some in (slice(0, 3), slice(1, 4))
+    ]
+    pieces = quintics(*ends)  # (k, n, 3, 6, 3)
+    return [
+        Piecewise((0, own, BOUND_PIECES - own, BOUND_PIECES), paths)
+        for own, paths in zip(shares, pieces, strict=True)
+    ]
 
 
 def halting(start: Floats, end: Floats, halt: int) -> Piecewise:
@@ -235,8 +215,18 @@ def hand_figures(
     set, a box as well as a point, is a convex function: nowhere in the hull is it larger than at the worst
     control point. Upper bounds.
     """
-    sizes = [beyond_upright(body, paths.controls(0, beats), side)]
-    sizes += [np.linalg.norm(paths.controls(order, beats), axis=-1) for order in (1, 2)]
+    return figures_of_each([paths], beats, body=body, side=side)
+
+
+def figures_of_each(
+    sets: Sequence[Piecewise], beats: Floats, *, body: Body, side: Side
+) -> tuple[Floats, Floats, Floats]:
+    """`hand_figures` of several sets of n paths, one set after the other, each of shape (sets · n,)."""
+    places, rates, pulls = (
+        np.concatenate([paths.controls(order, beats) for paths in sets]) for order in range(3)
+    )
+    sizes = [beyond_upright(body, places, side)]
+    sizes += [np.linalg.norm(points, axis=-1) for points in (rates, pulls)]
     reach, speed, acceleration = (np.asarray(size.max(axis=(1, 2))) for size in sizes)
     return reach, speed, acceleration
 
@@ -374,19 +364,6 @@ def within_reach(place: Floats, shoulder: Floats, arm: float) -> Floats:
     away = place - shoulder
     size = np.linalg.norm(away, axis=-1, keepdims=True)
     return np.asarray(shoulder + away * np.minimum(1.0, INSIDE * arm / np.maximum(size, 1e-9)))
-
-
-def _still(place: Floats) -> Motion:
-    zero = np.zeros_like(place)
-    return Motion(
-        hand=place,
-        hand_rate=zero,
-        hand_acceleration=zero,
-        tether=zero,
-        tether_rate=zero,
-        tether_acceleration=zero,
-        plane=zero,
-    )
 
 
 @cache

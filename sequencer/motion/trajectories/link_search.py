@@ -25,8 +25,8 @@ from sequencer.motion.trajectories.hand_paths import (
     BOUND_PIECES,
     STOP_SHARE,
     Piecewise,
+    figures_of_each,
     halting,
-    hand_figures,
     hand_paths,
     jets,
     known_portions,
@@ -276,12 +276,10 @@ class _Search:
         `asides` are (n, 3) [fractions of the arm]; `moving` takes paths on which the hand does not stand.
         """
         sets = self._hands(asides, moving_paths if moving else hand_paths)
-        spans = [np.full(len(paths.pieces), self.beats) for paths in sets]
-        figures = [
-            hand_figures(paths, span, body=self.space.body, side=self.space.side)
-            for paths, span in zip(sets, spans, strict=True)
-        ]
-        reach, speed, acceleration = (np.concatenate(part) for part in zip(*figures, strict=True))
+        span = np.full(len(sets[0].pieces), self.beats)
+        reach, speed, acceleration = figures_of_each(
+            sets, span, body=self.space.body, side=self.space.side
+        )
         over = ~self.limits.keep_figures((reach, speed, acceleration), self.space)
         broken = over[:, None].astype(int) + ways.over
         harsh = (

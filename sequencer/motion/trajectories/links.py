@@ -38,6 +38,8 @@ def found_link(
     space: HandSpace | None = None,
     limits: LinkLimits | None = None,
     obstacles: Around | None = None,
+    *,
+    keep: bool = True,
 ) -> FoundLink:
     """The transition from one state to another, and how good it is.
 
@@ -52,6 +54,8 @@ def found_link(
         Take precedence over everything else, if they can be met.
     obstacles : Around, optional
         Bodies to keep clear of; default: the performer's upright body.
+    keep : bool
+        Whether it is kept by all of these; False for who keeps it by what these come from.
 
     Returns
     -------
@@ -64,6 +68,8 @@ def found_link(
     """
     if not (isfinite(beats) and beats > 0):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
+    if not keep:
+        return searched(first, last, beats, space, limits, obstacles)
     return _linked(_packed(first), _packed(last), beats, space, limits, obstacles)
 
 

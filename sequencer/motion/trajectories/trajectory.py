@@ -19,11 +19,12 @@ from typing import Any, Literal, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, crossed
-from sequencer.kept import content_key, kept, recent_each, remembering
+from sequencer.kept import content_key, kept, recent, recent_each, remembering
 from sequencer.motion.laws.bound_table import BoundTable, table_of
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.known_states import known_state
 from sequencer.motion.trajectories.link_law import LinkLaw, know_parts, law_record, restored_law
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import link
@@ -57,6 +58,10 @@ class Span:
     def at(self, beats: Floats) -> Motion:
         """State of its law at show beats, shape (...)."""
         return self.law.at(np.asarray(beats, dtype=np.float64) - self.origin)
+
+    def state_at(self, beat: float) -> Motion:
+        """State of its law at one show beat, arrays of shape (3,) that nobody changes; see `known_state`."""
+        return known_state(self.law, float(np.float64(beat) - self.origin))
 
 
 class Blend(NamedTuple):
@@ -263,7 +268,14 @@ class Trajectory:
         start = blend.boundary - blend.half
         if blend.bridge is not None:
             return [(start + low, start + high, b) for low, high, b in blend.bridge.parts]
-        return _mix_pieces(self.spans[k], self.spans[k + 1], blend)
+        before, after = self.spans[k : k + 2]
+
+        def work() -> tuple[object, list[tuple[float, float, Bounds]]]:
+            return (before, after, blend), _mix_pieces(before, after, blend)
+
+        # An edit leaves most blends between the same objects; these are held, so that their ids stay their own.
+        key = (id(before), id(after), id(blend))
+        return recent("pieces of blends", key, work, most=MOST_BLENDS)[1]
 
 
 def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, float, Bounds]]:
@@ -287,6 +299,8 @@ def _restored_blend(record: Sequence[Any]) -> Blend:
 def _blends(spans: tuple[Span, ...], space: HandSpace | None) -> tuple[Blend, ...]:
     """All blends, kept as one result; each is one of the recent ones too, for a trajectory that differs elsewhere."""
     pairs = list(pairwise(spans))
+    if not pairs:
+        return ()
 
     def restored(record: Sequence[Any]) -> tuple[Blend, ...]:
         found = [_restored_blend(one) for one in record]
@@ -319,7 +333,7 @@ def _blend_key(pair: tuple[Span, Span], space: HandSpace | None) -> bytes | None
 def _found_blend(pair: tuple[Span, Span], space: HandSpace | None) -> Blend:
     before, after = pair
     boundary = before.end
-    first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
+    first, last = before.state_at(boundary), after.state_at(boundary)
     # A flat prop must not flip over instantly if only the planes differ.
     compared = None if space is not None and space.flat else 6
     if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < _SAME:
@@ -337,9 +351,7 @@ def _bridge(before: Span, after: Span, half: float, space: HandSpace | None) -> 
     boundary = before.end
     if "link" not in (before.kind, after.kind) and _can_mix(before, after, boundary, half):
         return None
-    return link(
-        before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half, space
-    )
+    return link(before.state_at(boundary - half), after.state_at(boundary + half), 2 * half, space)
 
 
 def _can_mix(before: Span, after: Span, boundary: float, half: float) -> bool:

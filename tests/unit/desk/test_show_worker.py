@@ -1,14 +1,17 @@
 """The process that checks: what goes first, what ends what, and how it rests."""
 
 import gc
+import sqlite3
 import sys
 import threading
 import weakref
+from contextlib import closing
 from time import monotonic, sleep
 from types import SimpleNamespace
 
 import pytest
 
+from sequencer import kept, kept_store
 from sequencer.desk import show_view
 from sequencer.desk import show_worker as module
 from sequencer.desk.made_ready import make_ready
@@ -182,6 +185,20 @@ def test_a_process_that_is_made_ready_has_loaded_what_flights_need():
         assert gc.get_freeze_count() > 1_000
     finally:
         gc.unfreeze()
+
+
+def test_results_of_the_last_edit_are_written_when_it_rests(tmp_path, monkeypatch):
+    monkeypatch.setattr(kept_store, "store_path", lambda: tmp_path / "results.sqlite3")
+    store = kept_store.ResultStore(lambda: True)
+    monkeypatch.setattr(kept, "_STORE", store)
+    try:
+        store.put(b"key", lambda: "[1]")
+        make_ready()
+    finally:
+        gc.unfreeze()
+        store.close()
+    with closing(sqlite3.connect(tmp_path / "results.sqlite3")) as base:
+        assert base.execute("SELECT record FROM results").fetchall() == [("[1]",)]
 
 
 def test_garbage_that_was_put_away_is_collected_when_it_rests_again():

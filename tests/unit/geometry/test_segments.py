@@ -64,3 +64,15 @@ def test_any_shape():
 
     assert grid.shape == (5, 6)
     assert_allclose(grid[2, 3], segment_segment(*a[:, 2, 3])[0], atol=1e-15)
+
+
+def test_in_a_plane_it_is_as_in_space_to_the_last_digit():
+    """Two columns are three of which the last is 0 everywhere: crossing, parallel, beyond an end, without length."""
+    draw = np.random.default_rng(5)
+    a, b, c, d = draw.normal(size=(4, 400, 2))
+    b[:20], d[10:30] = a[:20], c[10:30]
+    d[40:60] = c[40:60] + (b - a)[40:60]
+    flat = [np.concatenate([each, np.zeros((400, 1))], axis=1) for each in (a, b, c, d)]
+    for own, space in zip(segment_segment(a, b, c, d), segment_segment(*flat), strict=True):
+        assert_array_equal(own, space)
+    assert_array_equal(point_segment(a, c, d), point_segment(flat[0], *flat[2:]))

@@ -51,8 +51,14 @@ class Store:
         found = self.get(key)
         return found if isinstance(found, str) else None
 
+    def texts(self, keys):
+        return {key: found for key in keys if (found := self.text(key)) is not None}
+
     def put(self, key, record):
-        (self.found.append(key) if self.asked is None else self.asked.__setitem__(key, record))
+        if self.asked is None:
+            self.found.append(key)
+        else:
+            self.asked[key] = record() if callable(record) else record
 
     def begin_collecting(self, records):
         before, self.asked = self.asked, records

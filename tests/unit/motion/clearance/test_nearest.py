@@ -6,8 +6,9 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose, assert_array_equal
 
-from sequencer.motion.clearance import nearest
+from sequencer.motion.clearance import nearest, slices
 from sequencer.motion.clearance.nearest import closest, closest_at
+from sequencer.motion.clearance.slices import slice_edges, slice_keys
 from tests.nothing_kept import nothing_kept
 
 # Ends of body, arms, tethers, heads and rear ends among a dancer's ten points; without rear ends a tether
@@ -117,3 +118,18 @@ def test_at_an_instant_it_is_kept_by_what_decides_it(dance, monkeypatch):
         assert closest_at(two, one, 20.3) is not found
         assert closest_at(one, two, 20.4) is not found
         assert closest_at(one, two, 16.0) is not closest_at(one, two, 16.0)  # between two slices
+
+
+def test_by_slices_that_are_known_already_it_is_the_same(dance, monkeypatch):
+    """Kept by the slices of a whole show, of which all keys are known."""
+    one, two = dance.random_cast(2, seed=3)
+    edges = slice_edges(0.0, 60.0)
+    with nothing_kept():
+        plain = [closest_at(one, two, beat) for beat in (20.3, 40.0)]
+        for each in (one, two):
+            slice_keys(each, edges)
+        monkeypatch.setattr(slices, "_moving_keys", None)
+        for beat, own in zip((20.3, 40.0), plain, strict=True):
+            found = closest_at(one, two, beat, edges=edges)
+            assert (found.distance, found.part.tolist()) == (own.distance, own.part.tolist())
+            assert closest_at(one, two, beat, edges=edges) is found

@@ -1,6 +1,7 @@
 """Keys of slices of time: what decides a dancer's motion in a slice changes its key, and nothing else does."""
 
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -171,3 +172,13 @@ def test_a_span_runs_in_the_slices_that_it_overlaps_and_not_where_it_touches():
     for low, high, found in zip(edges[:-1], edges[1:], running, strict=True):
         assert found == [m for m, (a, b) in enumerate(spans) if a < high and b > low]
     assert slices._running([], edges) == [[] for _ in edges[1:]]
+
+
+def test_an_instant_has_the_key_of_its_slice_among_those_given(ada):
+    keys = slice_keys(ada, EDGES)
+    for k, (low, high) in enumerate(pairwise(EDGES.tolist())):
+        assert key_at(ada, low + 0.01, EDGES) == key_at(ada, high - 0.01, EDGES) == keys[k]
+        assert key_at(ada, low, EDGES) is None  # it lies in two, or where none is
+        assert key_at(ada, high, EDGES) is None
+    assert key_at(ada, EDGES[0] - 1.0, EDGES) is None
+    assert key_at(ada, EDGES[-1] + 1.0, EDGES) is None

@@ -587,3 +587,20 @@ def test_a_posture_that_lasts():
     assert own.held_between(-7.0, 9.0) is None, (
         "asked of the one that was held, not of its likeness"
     )
+
+
+def test_the_postures_that_decide_a_while():
+    """Between two beats: from the last that has ended by then to the first that begins after; all of them upright or not."""
+    draw = np.random.default_rng(4)
+    for _ in range(40):
+        edges = np.cumsum(draw.choice([0.5, 1.0, 2.0], size=2 * int(draw.integers(1, 9))))
+        held = tuple(
+            HeldPosture(float(low), float(high), (TURN, LEAN, SIDE)[k % 3])
+            for k, (low, high) in enumerate(edges.reshape(-1, 2))
+        )
+        own = Carriage(body=BODY, held=held)
+        for low, more in draw.choice(np.arange(0.0, 24.0, 0.25), size=(40, 2)):
+            end = low + more
+            first = max((k for k, each in enumerate(held) if each.end <= low), default=0)
+            last = min((k for k, each in enumerate(held) if each.start >= end), default=len(held))
+            assert own.part(low, end) == (BODY, held[first : last + 1])

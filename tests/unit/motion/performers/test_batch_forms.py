@@ -5,11 +5,13 @@ import pytest
 from numpy.polynomial import Polynomial
 from numpy.testing import assert_allclose, assert_array_equal
 
+from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.composed import Arm, ComposedLaw, HandPath, Slide
 from sequencer.motion.laws.phases import CosineSteps, Spline, Steps, Wave
 from sequencer.motion.laws.rotations import Turn
 from sequencer.motion.laws.transforms import Mirrored, Retimed
-from sequencer.motion.performers import batch
+from sequencer.motion.patterns.library import law_for, patterns
+from sequencer.motion.performers import batch, turn_tables
 from sequencer.motion.performers.batch import Laws, Needed
 from sequencer.motion.trajectories.hand_paths import Piecewise
 from sequencer.motion.trajectories.link_law import LinkLaw
@@ -260,3 +262,47 @@ def test_links_in_full_are_those_one_by_one():
     laws = [*links, Mirrored(links[1]), Retimed(links[2], 0.2, 1.4)]
     which = np.repeat(np.arange(len(laws)), 40)
     assert_same(laws, which, draw.uniform(-0.1, 1.1, len(which)))
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_turns_about_coordinate_axes_keep_every_digit(side, monkeypatch):
+    """Without the products with zeros it is the same as with them, in every derivative."""
+    short = turn_tables._carried_about
+    seen = []
+
+    def both(about, angle, jet, rows, beats):
+        i, j, sense = about
+        axis = np.zeros((3, 1))
+        axis[3 - i - j] = sense
+        turn = turn_tables.TurnTable(axis.repeat(rows.max() + 1, axis=1), angle, None)
+        whole = turn_tables.carried_rows([turn], jet, rows, beats)
+        found = short(about, angle, jet, rows, beats)
+        for own, other in zip(found, whole, strict=True):
+            assert_array_equal(own, other)
+        seen.append((len(jet), sense))
+        return found
+
+    monkeypatch.setattr(turn_tables, "_carried_about", both)
+    beats = np.linspace(-3.1, 9.7, 40)
+    for name in patterns():
+        laws = batch.Laws([law_for(name, {}, side=side, body=Body(stature=1.72))])
+        for needed in (batch.Needed(1, 1), batch.Needed(2, 2), batch.Needed(3, 3, True)):
+            laws.parts(np.zeros(len(beats), dtype=np.int64), beats, needed)
+    assert {1, 2, 3} == {count for count, _ in seen}
+    assert {1.0, -1.0} == {sense for _, sense in seen}
+
+
+@pytest.mark.parametrize(
+    ("axes", "about"),
+    [
+        ([(1.0, 0.0, 0.0)], (1, 2, 1.0)),
+        ([(0.0, -1.0, 0.0)] * 2, (2, 0, -1.0)),
+        ([(0.0, 0.0, 1.0)], (0, 1, 1.0)),
+        ([(0.0, 0.0, 1.0), (0.0, 0.0, -1.0)], None),
+        ([(0.6, 0.8, 0.0)], None),
+        ([(0.0, 0.0, 0.5)], None),
+        ([(0.0, 0.0, 0.0)], None),
+    ],
+)
+def test_turns_that_share_a_coordinate_axis(axes, about):
+    assert turn_tables._about(axes) == about

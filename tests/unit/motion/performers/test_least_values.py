@@ -14,7 +14,7 @@ from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers import least_values as module
-from sequencer.motion.performers.batch import Needed
+from sequencer.motion.performers.batch import Needed, unwrapped
 from sequencer.motion.performers.feasibility import (
     body_quantity,
     props_quantity,
@@ -22,6 +22,7 @@ from sequencer.motion.performers.feasibility import (
     reach_quantity,
 )
 from sequencer.motion.performers.least_values import Asked, Least, Quantity, least_values
+from sequencer.motion.performers.whole_cycles import whole_cycle
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.rests import rest
@@ -436,23 +437,93 @@ def test_hands_with_different_cycles_are_settled_over_the_longer_one():
     own = law_for("extension", {}, side="right", body=BODY)
     one, three = Retimed(own, 0.0, own.period), Retimed(own, 0.0, own.period / 3)
     two = Retimed(own, 0.0, own.period / 2)
-    cycle = module._cycle([one, three], [1.0, 2.5], of_rates=False)
+    cycle = whole_cycle([one, three], [1.0, 2.5], of_rates=False)
     assert (cycle.origins, cycle.period) == ((0.0, 1.5), 3.0)
     assert cycle.laws == (one, three)
     assert [each.spans[0].end for each in cycle.trajectories] == [3.0, 3.0]
-    assert module._cycle([two, three], [0.0, 0.0], of_rates=False) is None
+    assert whole_cycle([two, three], [0.0, 0.0], of_rates=False) is None
 
 
 def test_cycles_of_one_hand():
     """Neither where it begins nor, for places, how fast it is; for forces the pace counts."""
     own = law_for("extension", {}, side="right", body=BODY)
     wrapped = Retimed(Mirrored(Retimed(own, 0.5, 2.0)), 0.25, 1.5)
-    plain = module.unwrapped(own)
-    places = module._cycle([wrapped], [3.0], of_rates=False)
+    plain = unwrapped(own)
+    places = whole_cycle([wrapped], [3.0], of_rates=False)
     assert places.laws == (Mirrored(plain.law),)
     assert (places.origins, places.period) == ((0.0,), plain.law.period)
-    forces = module._cycle([wrapped], [3.0], of_rates=True)
+    forces = whole_cycle([wrapped], [3.0], of_rates=True)
     assert forces.laws == (Mirrored(Retimed(plain.law, 0.0, 3.0 * plain.pace)),)
     assert_allclose(forces.period, plain.law.period / (3.0 * plain.pace))
-    assert module._cycle([Drawn(1)], [0.0], of_rates=False) is None
-    assert module._cycle([replace(plain.law, period=np.inf)], [0.0], of_rates=False) is None
+    assert whole_cycle([Drawn(1)], [0.0], of_rates=False) is None
+    assert whole_cycle([replace(plain.law, period=np.inf)], [0.0], of_rates=False) is None
+
+
+@pytest.mark.parametrize("pace", [1.0, 1.25])
+def test_a_cycle_of_two_hands_is_the_same_after_a_shift_of_both(pace):
+    """Only by how much one is ahead of the other counts; and the two are as far ahead as they are danced."""
+    base = [law_for("extension", {}, side=side, body=BODY) for side in ("left", "right")]
+
+    def cycle(first, second, origins=(4.0, 4.0)):
+        laws = [Retimed(own, by, pace) for own, by in zip(base, (first, second), strict=True)]
+        return laws, whole_cycle(laws, origins, of_rates=False)
+
+    _, own = cycle(0.0, 0.25)
+    assert cycle(0.4, 0.65)[1] == own
+    assert cycle(0.0, 0.25 + own.laws[1].law.period, (4.0, 4.0))[1] == own
+    assert (
+        cycle(0.0, 0.25 - pace, (4.0, 3.0))[1] == own
+    )  # one begins sooner, and so much less is it ahead
+    assert cycle(0.0, 0.5)[1] != own
+    laws, found = cycle(0.7, 0.3, (2.0, 2.5))
+    beats = np.linspace(2.0, 9.0, 50)
+    begun = beats + 0.7 / pace - 2.0  # where the first is that far into its cycle
+    for law, origin, each in zip(laws, (2.0, 2.5), found.laws, strict=True):
+        assert_allclose(each.at(begun).hand, law.at(beats - origin).hand, atol=1e-9)
+
+
+def test_methods_of_one_object_are_told_apart():
+    """A tempo map and the way it is asked, of which a stretch is known; a method is another object each time."""
+
+    class Tempo:
+        def slow(self, beats):
+            return np.full(np.shape(beats), 1.0)
+
+        def fast(self, beats):
+            return np.full(np.shape(beats), 2.0)
+
+    own, tempo = course(beats=2.0), Tempo()
+
+    def pulls(per_second):
+        quantity = pull_quantity(length=0.55, tempos=(per_second,), enough=999.0)
+        return least_values([Asked(quantity, (own,), intervals(own)[1:4])])
+
+    with nothing_kept():
+        slow, fast = pulls(tempo.slow), pulls(tempo.fast)
+        assert all(a.value < b.value for a, b in zip(slow[0], fast[0], strict=True))
+        assert pulls(Tempo().slow) == slow
+        with pytest.MonkeyPatch.context() as patch:
+            patch.setattr(module, "_by_content", lambda _each, _fixed: [])
+            assert (pulls(tempo.slow), pulls(tempo.fast)) == (slow, fast)
+
+
+def test_the_same_postures_at_other_beats_are_told_apart():
+    """The same objects all around, and the same beats: only when the body leans is another."""
+    own, lean, upright = course(beats=2.0), Posture(lean=0.17), Posture()
+
+    def reaches(begin):
+        held = (
+            HeldPosture(-9.0, -8.0, upright),
+            HeldPosture(begin, begin + 0.5, lean),
+            HeldPosture(20.0, 21.0, upright),
+        )
+        quantity = reach_quantity(
+            side="right", body=BODY, carriage=Carriage(body=BODY, held=held), enough=9.0
+        )
+        return least_values([Asked(quantity, (own,), [(0.0, 8.0)])])
+
+    with nothing_kept():
+        early, late = reaches(0.5), reaches(6.5)
+    with nothing_kept():
+        assert reaches(6.5) == late
+    assert early != late

@@ -55,7 +55,7 @@ def asked(monkeypatch):
     calls = []
     answer = {"clean": lambda _: (True, 1.0)}
 
-    def found(first, last, beats, space, *, limits, obstacles):
+    def found(first, last, beats, space, *, limits, obstacles, keep):
         calls.append((first.plane.tolist(), last.plane.tolist(), beats, space, obstacles))
         kept, gap = answer["clean"](beats)
         return FoundLink(Held(3.0), kept=kept, gap=gap, needed=0.03)
@@ -124,7 +124,7 @@ def test_where_no_link_is_clean_limits_come_first_then_the_gap(asked):
 def test_the_nearest_to_what_each_needs_is_taken(monkeypatch):
     """A gap that lacks 1 cm is better than a larger one that lacks 2."""
 
-    def found(first, last, beats, space, *, limits, obstacles):
+    def found(first, last, beats, space, *, limits, obstacles, keep):
         gap, needed = {2.0: (0.01, 0.03), 3.0: (-0.04, -0.03), 4.0: (0.0, 0.03), 1.0: (0.0, 0.02)}[
             beats
         ]

@@ -21,6 +21,9 @@ from sequencer.motion.trajectories.hand_paths import (
 )
 
 BODY = Body(stature=1.7)
+STATE = (
+    "hand", "hand_rate", "hand_acceleration", "tether", "tether_rate", "tether_acceleration", "plane",
+)  # fmt: skip
 
 
 def drawn(seed, *shape):
@@ -243,3 +246,27 @@ def test_a_stop_is_pulled_within_reach(away, kept):
     )
     deep = module.within_reach(spots[:, None], SHOULDER, 0.6)
     assert_array_equal(deep[:, 0], found)
+
+
+def test_figures_of_several_sets_are_those_of_each():
+    first, last = (Motion(**dict(zip(STATE, drawn(seed, 7, 3, 3), strict=True))) for seed in (1, 2))
+    beats = np.array([1.0, 2.0, 0.75])
+    sets = hand_paths(first, last, beats, shoulder=BODY.shoulder("left"), arm=BODY.arm_length)
+    found = module.figures_of_each(sets, beats, body=BODY, side="left")
+    each = [hand_figures(own, beats, body=BODY, side="left") for own in sets]
+    for own, parts in zip(found, zip(*each, strict=True), strict=True):
+        assert_array_equal(own, np.concatenate(parts))
+
+
+def test_on_a_moving_path_the_hand_goes_from_stop_to_stop_at_one_speed():
+    """The middle piece is straight and even, and the others meet it there."""
+    first, last = (Motion(**dict(zip(STATE, drawn(seed, 7, 2, 3), strict=True))) for seed in (3, 4))
+    beats = np.array([1.0, 3.0])
+    for paths in module.moving_paths(first, last, beats, shoulder=SHOULDER, arm=ARM):
+        before, middle, after = (paths.pieces[:, k] for k in range(3))
+        assert_allclose(middle[:, 2:], 0.0, atol=1e-12)
+        wide, narrow = np.diff(paths.knots)[1::-1]
+        ends = before.sum(axis=1), (before * np.arange(6)[:, None]).sum(axis=1)
+        assert_allclose(ends[0], middle[:, 0], atol=1e-12)
+        assert_allclose(ends[1] / narrow, middle[:, 1] / wide, atol=1e-12)
+        assert_allclose(after[:, 0], middle[:, :2].sum(axis=1), atol=1e-12)

@@ -15,6 +15,7 @@ from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import PropPoint, Solid
 from sequencer.motion.trajectories import trajectory as module
+from sequencer.motion.trajectories.known_states import known_state
 from sequencer.motion.trajectories.link_law import law_record
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import link
@@ -608,3 +609,19 @@ def test_a_few_moments_are_what_all_together_are():
         for some in (np.array([beat]), np.array(beat)):
             assert_array_equal(own.at(some).hand.reshape(3), together.hand[k])
     assert own.at(np.zeros(0)).hand.shape == (0, 3)
+
+
+def test_the_state_at_a_border_is_that_of_the_law_and_known_again():
+    """The same arrays where the same law is asked at the same of its beats; 0.0 and -0.0 are told apart."""
+    law = law_for("extension", {}, side="right", body=Body())
+    span = Span(start=3.0, end=7.0, law=law, origin=2.5, kind="block", label="")
+    later = Span(start=13.0, end=17.0, law=law, origin=12.5, kind="block", label="")
+    for beat in (3.0, 7.0):
+        found, plain = span.state_at(beat), span.at(np.array(beat))
+        for part in ("hand", "hand_rate", "hand_acceleration", "tether", "tether_rate", "plane"):
+            assert getattr(found, part).tobytes() == getattr(plain, part).tobytes()
+        assert later.state_at(beat + 10.0) is found
+        assert span.state_at(beat + 1e-12) is not found
+    other = law_for("extension", {}, side="right", body=Body())
+    assert known_state(other, 0.5) is not known_state(law, 0.5)
+    assert known_state(law, 0.0) is not known_state(law, -0.0)
