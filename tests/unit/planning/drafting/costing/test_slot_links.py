@@ -135,8 +135,62 @@ def test_where_the_beat_sways_a_move_is_tried_in_its_place_by_who_could_not_danc
     assert one.strained([1, 0, 1]) == {(1, 0)}  # known
     one._refused[1] = 9
     assert one.strained([0, 1, 0]) == set()
-    assert asked == [("A", 16, 30, True), ("B", 16, 30, True)]
+    assert asked == [("A", 16, 30, True), ("B", 16, 30, True), ("A", 16, 30, True)]
     assert links("AB", "AB", "A").strained([0, 0, 0]) == set()  # no song is known
+
+
+def test_of_a_large_group_three_try_a_move_in_its_place_until_one_is_strained(monkeypatch):
+    asked = []
+
+    def strained(_dances, laws, _tempo):
+        asked.append(laws.name)
+        return ["most_pull" if laws.name in weak else ""]
+
+    monkeypatch.setattr(slot_links.in_place, "strained", strained)
+    monkeypatch.setattr(SlotLinks, "link_costs", lambda *_: {2: 1.0})
+    tempo = TempoMap(np.cumsum(60.0 / np.array([100.0] * 8 + [70.0] + [100.0] * 28)))
+    one = replace(links("ABCDE", "AB", cast="ABCDE"), tempo=tempo)
+    one.cast = replace(one.cast, moves=(MOVE,) * 3)
+    weak = "B"
+    assert one.strained([0, 0]) == {(0, 0)}
+    assert asked == ["A", "B"]
+    asked.clear()
+    weak = "E"
+    assert one.strained([1, 0]) == set()  # found by the check of the whole
+    assert asked == ["B", "A", "C"]
+    one._refused[4] = 9
+    assert one.strained([2, 0]) == {(0, 2)}
+
+
+def test_where_the_beat_sways_most_a_move_is_tried_first_and_nowhere_else_once_it_is_strained(
+    monkeypatch,
+):
+    asked = []
+
+    def strained(dances, _laws, _tempo):
+        asked.append(dances[0].start)
+        return ["most_pull" if dances[0].start == 16 else ""]
+
+    monkeypatch.setattr(slot_links.in_place, "strained", strained)
+    monkeypatch.setattr(SlotLinks, "link_costs", lambda *_: {2: 1.0})
+    tempos = np.full(50, 100.0)
+    tempos[[8, 20, 40]] = 80.0, 60.0, 70.0
+    one = links("AB", "AB", "AB")
+    again = tuple(replace(each, material=0) for each in one.slots)
+    one = replace(one, tempo=TempoMap(np.cumsum(60.0 / tempos)), slots=again)
+    assert one.strained([0]) == {(0, 0)}
+    assert asked == [16]
+    apart = tuple(replace(each, material=k) for k, each in enumerate(again))
+    assert replace(one, slots=apart).strained([0, 0, 0]) == {(1, 0)}
+    assert list(dict.fromkeys(asked)) == [16, 32, 0]
+
+
+def test_in_a_group_a_beat_counts_as_swaying_sooner(monkeypatch):
+    """From the cast: a fastest beat a fifth above the slowest is no matter for one alone."""
+    monkeypatch.setattr(SlotLinks, "link_costs", lambda *_: {2: 1.0})
+    tempo = TempoMap(np.cumsum(60.0 / np.array([100.0] * 20 + [84.0] + [100.0] * 28)))
+    ways = {cast: replace(links(cast, cast, cast=cast), tempo=tempo) for cast in ("A", "AB")}
+    assert {cast: one._swaying for cast, one in ways.items()} == {"A": [], "AB": [1]}
 
 
 def replace_stage(laws, stage):
