@@ -396,8 +396,8 @@ class SlotLinks:
     def strained(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that strain a hand where the beat sways, each danced alone in its place, as (material, move).
 
-        In a large group some try them, whoever could not dance most so far first, and the check of the whole tells of the others: each
-        takes half a second.
+        Everybody tries them, whoever could not dance most so far first, until one is strained: each takes half a second, and the check
+        of the whole, which tells of the others, many times as long.
         """
         out = set[tuple[int, int]]()
         for k in self._swaying:
@@ -412,7 +412,7 @@ class SlotLinks:
             end = slot.end - next(iter(self.link_costs(k)), 0)
             dance = MoveInPlace(move=self.cast.moves[move], start=slot.start, end=end)
             self._in_place[k, move] = False
-            for n in islice((n for n in self._in_turn() if self._dances(n, way)), _MOST_TRYING):
+            for n in (n for n in self._in_turn() if self._dances(n, way)):
                 if in_place.strained([dance], self.cast.laws[n][way], self.tempo)[0]:
                     self._in_place[k, move] = True
                     self._refused[n] += 1
