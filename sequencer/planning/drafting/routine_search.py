@@ -130,6 +130,7 @@ class RoutineSearch:
             near = self._near(picks)
             if near is None or self.setting.linked(near) > most:
                 break
+            self._found(self._with_bound(near))
             if not self._fails(near, most=1):
                 return self._with_bound(near)
         return self.unproven(picks)
@@ -140,7 +141,8 @@ class RoutineSearch:
         best = improved(choices, picks, seed=self.seed, near=True)
         if best is None:
             return None
-        most = cost_at(choices, best) + _STAYING * abs(cost_at(choices, best))
+        cost = cost_at(choices, best)
+        most = cost + _STAYING * abs(cost)
         free = self.setting.unsettled(picks)
         for some in (free, self.setting.with_beside(free)):
             held = improved(holding(choices, picks, some), picks, seed=self.seed, near=True)

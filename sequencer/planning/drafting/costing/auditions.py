@@ -323,21 +323,20 @@ def _between(ground: DraftGround, slots: Sequence[Slot], group: GroupDraft) -> l
         PassageTempos(
             between=_widened(min(met[pair]), max(met[pair])),
             flown=tuple(_quickest_and_slowest(row) for row in flown[pair]),
-            links=tuple(_fastest_links(flown[pair], max(met[pair]))),
+            links=tuple(_fastest_link(row) for row in flown[pair]),
         )
         for slot, after in pairs
         for pair in [(slot.material, after.material)]
     ]
 
 
-def _fastest_links(rows: Sequence[Collection[FlownTempos]], most: float) -> Iterator[float]:
-    """The fastest beat of links of each length, from 0 beats, to a whole step above; as in a show, which judges a link by its own beats.
+def _fastest_link(row: Collection[FlownTempos]) -> float:
+    """The fastest beat of links of one length, to a whole step above; as in a show, which judges a link by its own beats.
 
     A beat beside it that is far faster is none of the link's, but of the move's that is danced then: its audition was at that tempo.
     """
-    for row in rows:
-        fastest = min(max(link for _, link, _ in row), most)
-        yield _widened(fastest, fastest)[1]
+    fastest = max(link for _, link, _ in row)
+    return _widened(fastest, fastest)[1]
 
 
 def _quickest_and_slowest(each: Collection[FlownTempos]) -> tuple[FlownTempos, ...]:

@@ -445,7 +445,10 @@ def test_what_nothing_was_found_against_stays_if_that_costs_little(seed, trials,
     first = finder.unproven(None)
     one.forbidden.add((2, first.picks[2]))
     assert one.unsettled(first.picks) == {2}
+    told = []
+    finder._found = told.append
     again = finder.repaired(first.picks)
+    assert told[-1].picks == again.picks  # whoever stops it has that
     assert changed(first.picks, again.picks) <= {1, 2, 3}
     assert again.picks[2] != first.picks[2]
     assert passes(one, again.picks)
