@@ -141,6 +141,7 @@ def setting_for(
         walked=group.walked,
         late={k: max(each.values()) for k, each in group.late.items()},
         beside_rest=tuple(_beside_rest(slots, ground.fixed(), group.off)),
+        first=outermost_first([own[0].body.arm_length for own in stages]),
         fixed=ground.fixed(),
         seed=seed,
         tempo=ground.base.tempo,
@@ -151,6 +152,18 @@ def setting_for(
             if not passes[c][k]
         },
     )
+
+
+def outermost_first(lengths: Sequence[float]) -> tuple[int, ...]:
+    """The order in which performers try: the longest arms, the shortest, the next longest and so on, as what both ends can dance most between them can.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        Of each one's arms [m].
+    """
+    left = sorted(range(len(lengths)), key=lambda n: lengths[n])
+    return tuple(left.pop(-1 if k % 2 == 0 else 0) for k in range(len(lengths)))
 
 
 def _laws_in(own: Sequence[Audition], kinds: Sequence[_Way]) -> tuple[MoveLaws, ...]:

@@ -58,6 +58,8 @@ class SlotLinks:
     tempo: TempoMap | None = None  # of the song, where moves are flown in their places
     # slots beside a rest: whether it is before, and whether it is behind
     beside_rest: tuple[tuple[int, bool, bool], ...] = ()
+    # performers in the order in which they try before any could not dance something; empty: as in the cast
+    first: tuple[int, ...] = ()
 
     def __post_init__(self) -> None:
         self.count = len(self.cast.moves)
@@ -325,7 +327,8 @@ class SlotLinks:
 
     def _in_turn(self) -> list[int]:
         """Performers in the order in which they try: whoever could not dance most so far first, since what one cannot dance nobody else tries."""
-        return sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n])
+        order = self.first or range(len(self.cast.laws))
+        return sorted(order, key=lambda n: -self._refused[n])
 
     def could_not(self, who: Collection[str]) -> None:
         """Takes up who could not dance what the others could."""

@@ -10,7 +10,7 @@ from sequencer.planning.drafting.auditioning.candidates import DraftMove
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
 from sequencer.planning.drafting.auditioning.repertoire import Material
 from sequencer.planning.drafting.costing import slot_links
-from sequencer.planning.drafting.costing.auditions import _beside_rest
+from sequencer.planning.drafting.costing.auditions import _beside_rest, outermost_first
 from sequencer.planning.drafting.costing.slot_links import SlotLinks
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.show.wishes import Wishes
@@ -159,6 +159,23 @@ def test_everybody_tries_a_move_in_its_place_until_one_is_strained(monkeypatch):
     weak = ""
     assert one.strained([1, 0]) == set()
     assert asked == ["D", "A", "B", "C", "E"]
+
+
+def test_those_with_the_longest_and_the_shortest_arms_try_first(monkeypatch):
+    asked = []
+
+    def tried(passages, first, _second, _tempos, *, fly):
+        asked.append(first.name)
+        return ["" for _ in passages]
+
+    monkeypatch.setattr(slot_links, "tried", tried)
+    order = outermost_first([0.70, 0.66, 0.74, 0.68, 0.72])
+    assert order == (2, 1, 4, 3, 0)
+    one = replace(links("ABCDE", "ABCDE", cast="ABCDE"), first=order)
+    assert one.tried([(0, 14.0, 2, 0, *one.ways(0, 1))]) == [""]
+    assert asked == ["C", "B", "E"]
+    one._refused[3] += 1
+    assert one._in_turn() == [3, 2, 1, 4, 0]  # what was found out goes first
 
 
 def test_where_the_beat_sways_most_a_move_is_tried_first_and_nowhere_else_once_it_is_strained(
