@@ -399,8 +399,8 @@ class SlotLinks:
     def strained(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that strain a hand where the beat sways, each danced alone in its place, as (material, move).
 
-        Everybody tries them, whoever could not dance most so far first, until one is strained: each takes half a second, and the check
-        of the whole, which tells of the others, many times as long.
+        Everybody tries them, whoever could not dance most so far first, until one is strained, as the check of the whole, which tells of the
+        others, takes many times as long as one try. Where the beat sways only so much that in a group one may be strained, one tries.
         """
         out = set[tuple[int, int]]()
         for k in self._swaying:
@@ -415,7 +415,8 @@ class SlotLinks:
             end = slot.end - next(iter(self.link_costs(k)), 0)
             dance = MoveInPlace(move=self.cast.moves[move], start=slot.start, end=end)
             self._in_place[k, move] = False
-            for n in (n for n in self._in_turn() if self._dances(n, way)):
+            some = None if sways(self.tempo, slot.start, slot.end) else 1
+            for n in islice((n for n in self._in_turn() if self._dances(n, way)), some):
                 if in_place.strained([dance], self.cast.laws[n][way], self.tempo)[0]:
                     self._in_place[k, move] = True
                     self._refused[n] += 1

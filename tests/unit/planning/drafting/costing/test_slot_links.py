@@ -159,6 +159,10 @@ def test_everybody_tries_a_move_in_its_place_until_one_is_strained(monkeypatch):
     weak = ""
     assert one.strained([1, 0]) == set()
     assert asked == ["D", "A", "B", "C", "E"]
+    asked.clear()
+    little = TempoMap(np.cumsum(60.0 / np.array([100.0] * 8 + [80.0] + [100.0] * 28)))
+    assert replace(one, tempo=little).strained([1, 0]) == set()
+    assert asked == ["A"]  # it sways less: one tries
 
 
 def test_those_with_the_longest_and_the_shortest_arms_try_first(monkeypatch):
