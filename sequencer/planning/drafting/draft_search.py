@@ -245,7 +245,8 @@ class _Drafting:
         setting = search.setting
         sound: _Whole | None = None
         faults: list[Finding] = []
-        flown, proven = 0, len(self.ground.dancing) == 1
+        alone = proven = len(self.ground.dancing) == 1
+        flown = 0
         known = standing_picks(self.ground, setting)
         chosen = search.routine(known) if proven else search.unproven(known)
         for checks in range(1, _MOST_CHECKS + 1):
@@ -271,7 +272,7 @@ class _Drafting:
                 break
             proven = sound is not None
             if sound is None:
-                chosen = search.unproven(chosen.picks)
+                chosen = (search.unproven if alone else search.repaired)(chosen.picks)
                 continue
             # What was forbidden for another routine's sake may be in it: it stands nevertheless
             allowed = search.allows(sound.chosen.picks)

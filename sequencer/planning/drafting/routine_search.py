@@ -19,6 +19,7 @@ from sequencer.planning.drafting.optimising.choices import (
     Chosen,
     Undecided,
     cost_at,
+    holding,
     improved,
     nowhere_cheaper,
 )
@@ -41,6 +42,8 @@ _DEARER, _MOST_DEARER = 2.0, 3  # times, and how often
 _MOST_ROUNDS = 60  # from best to best, where no walk ends
 _MOST_WALKS = 120  # from routine to routine until one passes
 _FAILURES = 2  # of links in a walk's routine, after which it goes on to another: what fails tells of others too
+_STAYING = 0.1  # [1] of the cost that it may cost to leave a routine as it is where nothing was found against it
+_MOST_REPAIRS = 48  # routines near one of which something was forbidden that are tried
 _MOST_ALIKE = 6  # passages between two patterns, otherwise danced, that are tried where one failed
 
 
@@ -110,6 +113,42 @@ class RoutineSearch:
             Picks to start from.
         """
         return self._walked(known if self._begun else self.first(known))
+
+    def repaired(self, picks: Sequence[int]) -> Chosen | None:
+        """A routine of which all passes again, after something of one that did was forbidden; None where none was found.
+
+        What nothing was found against stays, as it was tried, and looked at by the checks of the whole: what was forbidden is chosen
+        anew, or that and what is beside it, or all, whichever is the least that costs not much more than the next.
+
+        Parameters
+        ----------
+        picks : sequence of int
+            Of the one that passed.
+        """
+        most = max(MOST_LINKED, self.setting.linked(picks))
+        for _ in range(_MOST_REPAIRS):
+            near = self._near(picks)
+            if near is None or self.setting.linked(near) > most:
+                break
+            self._found(self._with_bound(near))
+            if not self._fails(near, most=1):
+                return self._with_bound(near)
+        return self.unproven(picks)
+
+    def _near(self, picks: Sequence[int]) -> tuple[int, ...] | None:
+        """The routine to try next where something of another was forbidden; None where none was met that is possible."""
+        choices = self.setting.choices(doubting=True)
+        best = improved(choices, picks, seed=self.seed, near=True)
+        if best is None:
+            return None
+        cost = cost_at(choices, best)
+        most = cost + _STAYING * abs(cost)
+        free = self.setting.unsettled(picks)
+        for some in (free, self.setting.with_beside(free)):
+            held = improved(holding(choices, picks, some), picks, seed=self.seed, near=True)
+            if held is not None and cost_at(choices, held) <= most:
+                return held
+        return best
 
     def proven(self, picks: Sequence[int]) -> Chosen | None:
         """A routine of which all passes, no worse than one that does, with what is proven of it; None where nothing is possible any more.

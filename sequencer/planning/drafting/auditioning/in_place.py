@@ -21,6 +21,7 @@ from sequencer.timing.tempo import TempoMap
 _SWAYS = (
     4 / 3
 )  # the fastest beat over the slowest: where they differ by less, hardly anything is strained that flies
+_SWAYS_FOR_MANY = 1.15  # the same for more than one person, of whom one is strained sooner
 _BESIDE = (
     8.0  # [beats] for which the move goes on: twice as many as are sought again beside a strain
 )
@@ -35,7 +36,7 @@ class MoveInPlace:
     end: float  # [beats]
 
 
-def sways(tempo: TempoMap, start: float, end: float) -> bool:
+def sways(tempo: TempoMap, start: float, end: float, *, people: int = 1) -> bool:
     """Whether the beat sways so much between two beats that what flies at a steady tempo may be strained.
 
     Parameters
@@ -43,8 +44,11 @@ def sways(tempo: TempoMap, start: float, end: float) -> bool:
     tempo : TempoMap
     start, end : float
         [beats]
+    people : int
+        Who all dance it.
     """
-    return tempo.fastest(start, end) > _SWAYS * tempo.slowest(start, end)
+    most = _SWAYS if people == 1 else _SWAYS_FOR_MANY
+    return tempo.fastest(start, end) > most * tempo.slowest(start, end)
 
 
 def strained(dances: Sequence[MoveInPlace], laws: MoveLaws, tempo: TempoMap) -> list[str]:

@@ -52,12 +52,13 @@ class PassageTempos:
 
     between: Tempos  # of the beats about it
     flown: tuple[tuple[FlownTempos, ...], ...]  # by the link's beats, from 0: at which it is tried
+    links: tuple[float, ...]  # by the link's beats, from 0: the fastest of its own [beats/min]
 
     @staticmethod
     def steady(between: Tempos) -> "PassageTempos":
         """Of a passage that is flown at one tempo, the fastest."""
-        once = ((between[1],) * 3,)
-        return PassageTempos(between=between, flown=(once,) * (1 + max(LINK_LENGTHS)))
+        once, count = ((between[1],) * 3,), 1 + max(LINK_LENGTHS)
+        return PassageTempos(between=between, flown=(once,) * count, links=(between[1],) * count)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -197,7 +198,7 @@ def tried(
     contents = [
         (
             whole_code(), each, content(each.before, first), content(each.after, second),
-            known.between, known.flown[each.link] if fly else (),
+            known.between[0], known.links[each.link], known.flown[each.link] if fly else (),
         )
         for each in passages
     ]  # fmt: skip
@@ -224,16 +225,18 @@ def _tried(
     *,
     fly: bool,
 ) -> list[str]:
-    stage, between = first.stage, tempos.between
+    stage, slowest = first.stage, tempos.between[0]
+    paces = [tempos.links[each.link] for each in passages]
     dancers = [
-        _dancer(str(k), each, first, second, fastest=between[1]) for k, each in enumerate(passages)
+        _dancer(str(k), each, first, second, fastest=pace)
+        for k, (each, pace) in enumerate(zip(passages, paces, strict=True))
     ]
-    said: dict[str, str] = {}
-    for tempo in dict.fromkeys(between):
+    # tethers are slackest where it is slow
+    said = findings_on(dancers, TempoMap.steady(slowest, beats=16), stage.show)
+    for tempo in dict.fromkeys((slowest, *paces)):
+        some = [each for each, pace in zip(dancers, paces, strict=True) if tempo in (slowest, pace)]
         steady = TempoMap.steady(tempo, beats=16)
-        if tempo == between[0]:  # tethers are slackest there
-            said = findings_on(dancers, steady, stage.show)
-        for finding in joins(audition_show(dancers, steady, stage.show)).findings:
+        for finding in joins(audition_show(some, steady, stage.show)).findings:
             for name in finding.who:
                 said.setdefault(name, finding.message)
     for dancer, each in zip(dancers, passages, strict=True) if fly else ():

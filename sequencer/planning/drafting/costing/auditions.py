@@ -141,6 +141,7 @@ def setting_for(
         walked=group.walked,
         late={k: max(each.values()) for k, each in group.late.items()},
         beside_rest=tuple(_beside_rest(slots, ground.fixed(), group.off)),
+        first=outermost_first([own[0].body.arm_length for own in stages]),
         fixed=ground.fixed(),
         seed=seed,
         tempo=ground.base.tempo,
@@ -151,6 +152,18 @@ def setting_for(
             if not passes[c][k]
         },
     )
+
+
+def outermost_first(lengths: Sequence[float]) -> tuple[int, ...]:
+    """The order in which performers try: the longest arms, the shortest, the next longest and so on, as what both ends can dance most between them can.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        Of each one's arms [m].
+    """
+    left = sorted(range(len(lengths)), key=lambda n: lengths[n])
+    return tuple(left.pop(-1 if k % 2 == 0 else 0) for k in range(len(lengths)))
 
 
 def _laws_in(own: Sequence[Audition], kinds: Sequence[_Way]) -> tuple[MoveLaws, ...]:
@@ -323,10 +336,20 @@ def _between(ground: DraftGround, slots: Sequence[Slot], group: GroupDraft) -> l
         PassageTempos(
             between=_widened(min(met[pair]), max(met[pair])),
             flown=tuple(_quickest_and_slowest(row) for row in flown[pair]),
+            links=tuple(_fastest_link(row) for row in flown[pair]),
         )
         for slot, after in pairs
         for pair in [(slot.material, after.material)]
     ]
+
+
+def _fastest_link(row: Collection[FlownTempos]) -> float:
+    """The fastest beat of links of one length, to a whole step above; as in a show, which judges a link by its own beats.
+
+    A beat beside it that is far faster is none of the link's, but of the move's that is danced then: its audition was at that tempo.
+    """
+    fastest = max(link for _, link, _ in row)
+    return _widened(fastest, fastest)[1]
 
 
 def _quickest_and_slowest(each: Collection[FlownTempos]) -> tuple[FlownTempos, ...]:

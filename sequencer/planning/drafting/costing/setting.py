@@ -207,6 +207,22 @@ class Setting(SlotLinks):
             self.unseen |= alike - self.forbidden
             self.forbidden |= alike
 
+    def unsettled(self, picks: Sequence[int]) -> set[int]:
+        """The materials of a routine in which something is forbidden by now, or beside a link that was not found to pass."""
+        out = {
+            material for material, pick in enumerate(picks) if (material, pick) in self.forbidden
+        }
+        links = dict(self.passage_keys(picks))
+        for pair in self.neighbours:
+            if links.get(pair) not in self.passed:
+                out |= {self.slots[k].material for k in pair}
+        return out
+
+    def with_beside(self, some: Collection[int]) -> set[int]:
+        """Some materials, and those that are danced right before or behind one of them."""
+        pairs = ({self.slots[k].material for k in pair} for pair in self.neighbours)
+        return set(some).union(*(pair for pair in pairs if pair & set(some)))
+
     def stranded_picks(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that are stranded, as (material, move)."""
         slots = (self.slots[k] for k in self.stranded(self.at_slots(picks)))

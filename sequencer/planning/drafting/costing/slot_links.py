@@ -58,6 +58,8 @@ class SlotLinks:
     tempo: TempoMap | None = None  # of the song, where moves are flown in their places
     # slots beside a rest: whether it is before, and whether it is behind
     beside_rest: tuple[tuple[int, bool, bool], ...] = ()
+    # performers in the order in which they try before any could not dance something; empty: as in the cast
+    first: tuple[int, ...] = ()
 
     def __post_init__(self) -> None:
         self.count = len(self.cast.moves)
@@ -71,11 +73,7 @@ class SlotLinks:
         self._joins: dict[tuple[int, int, int], Bools] = {}
         self._edges: dict[tuple[int, int], tuple[bool, int | None]] = {}
         self._in_place: dict[tuple[int, int], bool] = {}
-        self._swaying = [
-            k
-            for k, slot in enumerate(self.slots)
-            if self.tempo is not None and sways(self.tempo, slot.start, slot.end)
-        ]
+        self._swaying = self._most_swaying()
         self._given_up: set[tuple[str, int, str]] = set()  # patterns, and beats of a link
         self._refused = Counter[int]()  # what each could not dance
         self._record = TrialRecord(self.cast.moves)
@@ -84,6 +82,15 @@ class SlotLinks:
         self._clear: dict[tuple[float, ...], set[tuple[int, int, int]]] = {}
         self._lengths: dict[tuple[object, ...], Ints] = {}
         self._link_costs: dict[tuple[float, int, float], Mapping[int, float]] = {}
+
+    def _most_swaying(self) -> list[int]:
+        """The slots in which the beat sways, most first."""
+        if self.tempo is None:
+            return []
+        people, tempo = len(self.cast.laws), self.tempo
+        spans = {k: (slot.start, slot.end) for k, slot in enumerate(self.slots)}
+        some = [k for k, span in spans.items() if sways(tempo, *span, people=people)]
+        return sorted(some, key=lambda k: tempo.slowest(*spans[k]) / tempo.fastest(*spans[k]))
 
     def _goes_on(self, a: int, b: int) -> bool:
         """Whether anybody dances in both of two slots."""
@@ -320,7 +327,8 @@ class SlotLinks:
 
     def _in_turn(self) -> list[int]:
         """Performers in the order in which they try: whoever could not dance most so far first, since what one cannot dance nobody else tries."""
-        return sorted(range(len(self.cast.laws)), key=lambda n: -self._refused[n])
+        order = self.first or range(len(self.cast.laws))
+        return sorted(order, key=lambda n: -self._refused[n])
 
     def could_not(self, who: Collection[str]) -> None:
         """Takes up who could not dance what the others could."""
@@ -391,20 +399,28 @@ class SlotLinks:
     def strained(self, picks: Sequence[int]) -> set[tuple[int, int]]:
         """The moves of a routine that strain a hand where the beat sways, each danced alone in its place, as (material, move).
 
-        Whoever could not dance most so far tries them, and the check of the whole tells of the others: each takes half a second.
+        Everybody tries them, whoever could not dance most so far first, until one is strained, as the check of the whole, which tells of the
+        others, takes many times as long as one try. Where the beat sways only so much that in a group one may be strained, one tries.
         """
-        wanted = [(k, picks[self.slots[k].material]) for k in self._swaying]
-        return {(self.slots[k].material, move) for k, move in wanted if self._strains(k, move)}
+        out = set[tuple[int, int]]()
+        for k in self._swaying:
+            own = self.slots[k].material, picks[self.slots[k].material]
+            if own not in out and self._strains(k, own[1]):
+                out.add(own)
+        return out
 
     def _strains(self, k: int, move: int) -> bool:
         if (k, move) not in self._in_place and self.tempo is not None:
             slot, way = self.slots[k], self.cast.ways[k]
             end = slot.end - next(iter(self.link_costs(k)), 0)
             dance = MoveInPlace(move=self.cast.moves[move], start=slot.start, end=end)
-            first = next(n for n in self._in_turn() if self._dances(n, way))
-            said = in_place.strained([dance], self.cast.laws[first][way], self.tempo)
-            self._in_place[k, move] = bool(said[0])
-            self._refused[first] += bool(said[0])
+            self._in_place[k, move] = False
+            some = None if sways(self.tempo, slot.start, slot.end) else 1
+            for n in islice((n for n in self._in_turn() if self._dances(n, way)), some):
+                if in_place.strained([dance], self.cast.laws[n][way], self.tempo)[0]:
+                    self._in_place[k, move] = True
+                    self._refused[n] += 1
+                    break
         return self._in_place.get((k, move), False)
 
     def grounded(self, picks: Sequence[int]) -> set[tuple[int, int]]:

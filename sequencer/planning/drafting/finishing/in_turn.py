@@ -13,6 +13,8 @@ from sequencer.checks.dance.unflown_links import unflown_links
 from sequencer.findings import Finding
 from sequencer.staging.staged import Staged
 
+_MOST_AT_FAULT = 2  # performers: what two cannot fly most others cannot either
+
 CanMend = Callable[[Sequence[Finding]], bool]
 
 
@@ -42,8 +44,10 @@ class FlownInTurn:
         Returns
         -------
         faults : list of Finding
-            Of one performer; nobody's if everybody's part flies.
+            Of the first performers of whom anything cannot, the first kind of each; none if everybody's part flies.
         """
+        faults: list[Finding] = []
+        at_fault = 0
         names = [each.name for each in show.dancers]
         for name in sorted(names, key=lambda name: -self._at_fault[name]):
             for told in (unflown_links, strained, first_touch):
@@ -51,8 +55,12 @@ class FlownInTurn:
                 found = [each for each in told(_alone(show, name)) if _place(each) not in own]
                 if found and counts(found):
                     self._at_fault[name] += 1
-                    return found
-        return []
+                    faults += found
+                    at_fault += 1
+                    break
+            if at_fault == _MOST_AT_FAULT:
+                break
+        return faults
 
 
 def _alone(show: Staged, name: str) -> Staged:

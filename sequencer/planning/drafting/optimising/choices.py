@@ -1,7 +1,7 @@
 """What a routine is chosen from, and the best choice with a proof of how good it is."""
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from math import inf
 
 import numpy as np
@@ -201,6 +201,26 @@ def improved(
     if not np.isfinite(cost):
         return None
     return tuple(int(n[p]) for n, p in zip(graph.names, picks, strict=True))
+
+
+def holding(choices: Choices, picks: Sequence[int], free: Collection[int]) -> Choices:
+    """The choices as they are left where only some slots may be chosen anew, and all others stay as they are.
+
+    Parameters
+    ----------
+    choices : Choices
+    picks : sequence of int
+        What the others hold.
+    free : collection of int
+        Slots.
+    """
+
+    def held(slot: int, costs: Floats) -> Floats:
+        stays: Floats = np.full_like(costs, inf)
+        stays[picks[slot]] = costs[picks[slot]]
+        return costs if slot in free else stays
+
+    return replace(choices, costs=tuple(held(k, each) for k, each in enumerate(choices.costs)))
 
 
 def cost_at(choices: Choices, picks: Sequence[int]) -> float:

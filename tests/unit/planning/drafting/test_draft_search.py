@@ -436,6 +436,10 @@ class Search:
         self.asked.append(("unproven", picks))
         return next(self.near)
 
+    def repaired(self, picks):
+        self.asked.append(("repaired", picks))
+        return next(self.near)
+
     def proven(self, picks):
         self.asked.append(("proven", picks))
         return next(self.better)
@@ -496,8 +500,8 @@ def test_with_a_group_the_first_is_checked_before_it_is_proven_since_mostly_some
     found, checked = sound(search, {0}, people=2)
     assert (found.chosen.picks, found.chosen.bound) == ((1,), 10.9)
     assert checked == [0, 1]
-    asked = [name for name, _ in search.asked]
-    assert asked == ["unproven", "unproven", "allows", "proven"]
+    assert search.asked[:2] == [("unproven", None), ("repaired", (0,))]  # near what was checked
+    assert [name for name, _ in search.asked[2:]] == ["allows", "proven"]
 
 
 def test_where_what_is_better_fails_the_one_that_stands_is_kept_and_proven_of_what_is_left(sound):
@@ -520,6 +524,19 @@ def test_what_stands_stays_with_its_own_bound_where_something_of_it_was_forbidde
 def test_where_no_routine_stands_the_last_fault_is_told(sound):
     with pytest.raises(LookupError, match="no"):
         sound(Search(chosen(0, 10, 8), [None], []), {0})
+
+
+def test_a_routine_of_which_only_some_flights_were_looked_at_never_stands(monkeypatch):
+    """However often it was sought what can be flown: how near its people come was not looked at."""
+    monkeypatch.setattr(draft_search, "at_slots_only", lambda *_: True)
+    drafting = object.__new__(_Drafting)
+    drafting.ground = SimpleNamespace(dancing=[None] * 6)
+    fault = replace(FAULT, code="strained-as-flown", severity="warn")
+    setting = SimpleNamespace(slots=())
+    whole = _Whole(chosen(0, 1, 1), setting, [0], None, None, [fault], False, set())
+    assert drafting._stands(whole, 1000)
+    for faults in ([fault], []):
+        assert not drafting._stands(whole._replace(of_one=True, faults=faults), 1000)
 
 
 @pytest.fixture(name="in_sizes")

@@ -424,3 +424,93 @@ def test_a_whole_effort_that_decides_nothing_is_not_spent_again(trials, monkeypa
         finder._proven(chosen.picks)
     assert len([effort for effort in asked if effort == finder.effort]) == 1
     assert max(asked[-2:]) == finder.effort // routine_search._OF_A_HALF
+
+
+# --- a routine of which something was forbidden ---
+
+
+def changed(picks, others):
+    return {k for k, (one, other) in enumerate(zip(picks, others, strict=True)) if one != other}
+
+
+def passes(one, picks):
+    return all(key in one.passed for _, key in one.passage_keys(picks))
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_what_nothing_was_found_against_stays_if_that_costs_little(seed, trials, monkeypatch):
+    monkeypatch.setattr(routine_search, "_STAYING", 10.0)
+    one = drawn(seed, share=0.3)
+    finder = search(one)
+    first = finder.unproven(None)
+    one.forbidden.add((2, first.picks[2]))
+    assert one.unsettled(first.picks) == {2}
+    told = []
+    finder._found = told.append
+    again = finder.repaired(first.picks)
+    assert told[-1].picks == again.picks  # whoever stops it has that
+    assert changed(first.picks, again.picks) <= {1, 2, 3}
+    assert again.picks[2] != first.picks[2]
+    assert passes(one, again.picks)
+    assert again.cost == pytest.approx(cost_at(one.choices(), again.picks))
+    assert again.bound <= least_that_passes(one) + 1e-9
+    assert trials
+
+
+def test_what_was_forbidden_is_chosen_anew_alone_before_what_is_beside_it(trials, monkeypatch):
+    """As long as that costs no more than the share above the best that is near."""
+    one = drawn(3, share=0.0)
+    finder = search(one)
+    first = finder.unproven(None)
+    one.forbidden.add((2, first.picks[2]))
+    tables = one.choices(doubting=True)
+
+    def least(free):
+        own = [range(one.count) if k in free else [pick] for k, pick in enumerate(first.picks)]
+        return min(cost_at(tables, each) for each in product(*own))
+
+    alone, beside, all_of = least({2}), least({1, 2, 3}), least(range(5))
+    assert all_of <= beside < alone
+    seen = {}
+    for name, most in (("alone", alone), ("beside", beside)):
+        monkeypatch.setattr(routine_search, "_STAYING", most / all_of - 1 + 1e-6)
+        near = finder._near(first.picks)
+        seen[name] = changed(first.picks, near)
+        assert cost_at(tables, near) == pytest.approx(most)
+    assert seen["alone"] == {2}
+    assert {2} < seen["beside"] <= {1, 2, 3}
+    monkeypatch.setattr(routine_search, "_STAYING", -1e-3)
+    assert cost_at(tables, finder._near(first.picks)) == pytest.approx(all_of)
+    assert trials
+
+
+def test_where_nothing_near_passes_the_whole_is_searched_again(trials, monkeypatch):
+    one = drawn(3)
+    finder = search(one)
+    first = finder.unproven(None)
+    one.forbidden.add((2, first.picks[2]))
+    tries = []
+    monkeypatch.setattr(finder, "_fails", lambda picks, **_: tries.append(picks) or True)
+    monkeypatch.setattr(finder, "unproven", lambda picks: ("whole", tuple(picks)))
+    assert finder.repaired(first.picks) == ("whole", first.picks)
+    assert len(tries) == routine_search._MOST_REPAIRS
+    tries.clear()
+    monkeypatch.setattr(finder, "_near", lambda _picks: None)
+    assert finder.repaired(first.picks) == ("whole", first.picks)
+    assert tries == []
+    assert trials
+
+
+def test_near_a_routine_none_is_taken_with_more_links_than_there_may_be(trials, monkeypatch):
+    one = drawn(3, share=0.0)
+    finder = search(one)
+    first = finder.unproven(None)
+    one.forbidden.add((2, first.picks[2]))
+    near = finder.repaired(first.picks)
+    monkeypatch.setattr(finder, "unproven", lambda picks: ("whole", tuple(picks)))
+    linked = {first.picks: 0.1, near.picks: 0.2}
+    monkeypatch.setattr(Setting, "linked", lambda _self, picks: linked[tuple(picks)])
+    assert finder.repaired(first.picks) == ("whole", first.picks)
+    linked[first.picks] = 0.2  # it had as many
+    assert finder.repaired(first.picks).picks == near.picks
+    assert trials

@@ -55,6 +55,13 @@ def test_a_beat_sways_where_its_fastest_is_a_third_quicker_than_its_slowest():
     assert not sways(tempo, 8.0, 24.0)
 
 
+def test_of_more_than_one_person_somebody_is_strained_sooner():
+    tempo = count([100.0] * 8 + [114.0] * 8 + [116.0] * 8)
+    assert not sways(tempo, 0.0, 16.0, people=2)
+    assert sways(tempo, 0.0, 24.0, people=2)
+    assert not sways(tempo, 0.0, 24.0)
+
+
 def test_what_flies_at_a_steady_tempo_may_strain_a_hand_where_the_song_holds_back(poi):
     """Both fly at every steady tempo; a hand that goes far has to hurry after a beat of twice the length, one that stands does not."""
     moves = [each.move for each in dances(0.0, 16.0)]

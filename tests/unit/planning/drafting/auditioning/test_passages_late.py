@@ -120,6 +120,36 @@ def test_a_link_is_tried_at_the_tempos_of_its_own_beats(stage, monkeypatch):
     assert "goes slack at 84 beats" in slow
 
 
+def test_a_link_is_judged_by_its_own_fastest_beat_and_not_by_one_beside_it(stage, monkeypatch):
+    """As a show judges it; each of several by its own, and what was found is kept with that tempo."""
+    paced, joined = [], []
+    link_limits, joins = passages.link_limits, passages.joins
+
+    def limits(given, tempo, start, end):
+        paced.append(60 * tempo.fastest(start, end))
+        return link_limits(given, tempo, start, end)
+
+    def joining_at(show):
+        joined.append((60 * show.tempo.fastest(0, 1), [each.name for each in show.dancers]))
+        return joins(show)
+
+    monkeypatch.setattr(passages, "link_limits", limits)
+    monkeypatch.setattr(passages, "joins", joining_at)
+    own = PassageTempos.steady((96.0, 330.0))
+    laws = MoveLaws(stage)
+    each = [MovePassage(before=FAST, beats=14.0, link=n, after=FAST) for n in (2, 3)]
+    slower = replace(own, links=(330.0, 330.0, 104.0, 128.0, 330.0))
+    assert all("too fast" in one for one in tried(each, laws, laws, own, fly=False))
+    assert set(np.round(paced)) == {330.0}
+    paced.clear()
+    joined.clear()
+    assert tried(each, laws, laws, slower, fly=False) == ["", ""]
+    assert set(np.round(paced)) == {104.0, 128.0}
+    assert [(round(tempo), who) for tempo, who in joined] == [
+        (96, ["0", "1"]), (104, ["0"]), (128, ["1"]),
+    ]  # fmt: skip
+
+
 def test_tempos_of_a_passage_are_those_around_it(stage):
     """What returns is passed alike, so at all tempos of its returns."""
     times = [0.6 * k for k in range(66)]
@@ -156,6 +186,11 @@ def test_a_passage_is_flown_at_the_tempos_at_which_a_show_flies_it():
     assert again[2] == ((130.0, 120.0, 110.0), (100.0, 100.0, 100.0))
     late = replace(ALONE, late={0: {"Ash": 2}})
     assert _between(ground, slots[:2], late)[0].flown[2][1:] == ((130.0, 110.0, 100.0),)
+    # drawn at its own fastest beat, to the step of four above, and no faster than all about it
+    alone = _between(ground, slots[:2], ALONE)[0]
+    assert alone.links == (112.0, 120.0, 120.0, 132.0, 132.0)
+    assert alone.between == (100.0, 132.0)
+    assert _between(ground, slots[2:], ALONE)[0].links == (100.0,) * 5
 
 
 def test_of_many_tempos_the_quickest_link_is_flown_first_and_then_the_slowest():
@@ -180,11 +215,11 @@ def test_each_part_of_a_passage_is_flown_at_its_own_tempo(stage, monkeypatch):
     monkeypatch.setattr(passages, "unflown", unflown)
     monkeypatch.setattr(passages, "findings_on", lambda *_: {})
     row = ((101.0, 103.0, 107.0), (109.0, 113.0, 127.0))
-    tempos = PassageTempos(between=(100.0, 130.0), flown=(row,) * 5)
+    tempos = PassageTempos(between=(100.0, 130.0), flown=(row,) * 5, links=(130.0,) * 5)
     one = MovePassage(before=FAST, beats=14.0, link=2, after=FAST)
     laws = MoveLaws(stage)
     assert tried([one], laws, laws, tempos) == [""]
     assert seen == [pytest.approx(each) for each in row]
     # what was found is kept with these tempos, and each of them has to do
-    other = PassageTempos(between=(100.0, 130.0), flown=(row[::-1],) * 5)
+    other = PassageTempos(between=(100.0, 130.0), flown=(row[::-1],) * 5, links=(130.0,) * 5)
     assert tried([one], laws, laws, other) == ["no"]

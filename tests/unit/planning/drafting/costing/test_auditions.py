@@ -4,8 +4,10 @@ from dataclasses import replace
 
 from sequencer.planning.drafting.auditioning import candidates
 from sequencer.planning.drafting.auditioning.candidates import DraftMove, moves_for
-from sequencer.planning.drafting.costing.auditions import _stages
+from sequencer.planning.drafting.costing.auditions import _stages, setting_for
+from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
+from sequencer.planning.drafting.grouping.group_draft import group_draft
 from tests.songs import even_song
 
 SHOW = """\
@@ -57,3 +59,19 @@ def test_who_dances_together_has_one_shape_worked_out_once_whoever_asks(monkeypa
     alone = [replace(own, fits={}).fit(move) for own in stages if own.record.name != "Cedar"]
     assert found == alone
     assert asked == [2] * 6
+
+
+def test_in_a_setting_the_tallest_and_the_shortest_try_first():
+    people = (("Ash", 1.7), ("Birch", 1.55), ("Cedar", 1.8), ("Dale", 1.62))
+    cast = ", ".join(
+        f"{{name: {name}, stature: {tall}, prop: poi, repertoire: {{known: [static-spin]}}}}"
+        for name, tall in people
+    )
+    head, _, _ = SHOW.partition("cast:")
+    text = head.replace("width: 8 m", "width: 16 m") + f"cast: [{cast}]\n"
+    ground = ground_of(text, "s.yaml", even_song(33, tempo=100.0))
+    slots = ground.slots()
+    made = setting_for(
+        ground, slots, group_draft(ground, slots), weights=Weights(), seed=0, say=lambda *_: None
+    )
+    assert [people[n][0] for n in made._in_turn()] == ["Cedar", "Birch", "Ash", "Dale"]

@@ -338,3 +338,33 @@ def test_tables_of_links_are_those_of_what_has_failed_by_now():
     dear = replace(found.weights, links=3.0)
     before, found.weights = found.link_table(0, 1), dear
     assert not np.array_equal(found.link_table(0, 1), before)
+
+
+def test_what_is_forbidden_or_beside_a_link_that_does_not_pass_is_unsettled():
+    found = setting([slot(k, label=label) for k, label in enumerate("ABCD")], joins=[(0, 1)])
+    picks = [0, 1, 2, 3]
+    found.passed |= {key for _, key in found.passage_keys(picks)}
+    assert found.unsettled(picks) == set()
+    found.forbidden.add((1, 1))
+    found.forbidden.add((0, 4))  # of none of its moves
+    assert found.unsettled(picks) == {1}
+    link = dict(found.passage_keys(picks))[2, 3]
+    found.bad[link] = "no"
+    found.passed.discard(link)
+    assert found.unsettled(picks) == {1, 2, 3}
+    found.forbidden.clear()
+    assert found.unsettled(picks) == {2, 3}
+    for n in (1, 2, 3, 4):  # none is left at all
+        found.bad[2, 16.0 - n, n, 3, 0, 0, 0] = "no"
+    assert found.link(2, 3, 2, 3) is None
+    assert found.unsettled(picks) == {2, 3}
+
+
+def test_beside_some_material_is_what_is_danced_right_before_and_behind_it_wherever_it_comes():
+    order = [0, 1, 2, 3, 1, 4]
+    slots = [slot(k, label="ABCDE"[n], material=n) for k, n in enumerate(order)]
+    found = setting(slots)
+    assert found.with_beside({1}) == {0, 1, 2, 3, 4}
+    assert found.with_beside({0}) == {0, 1}
+    assert found.with_beside({2, 4}) == {1, 2, 3, 4}
+    assert found.with_beside(()) == set()

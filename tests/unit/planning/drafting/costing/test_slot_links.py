@@ -10,7 +10,7 @@ from sequencer.planning.drafting.auditioning.candidates import DraftMove
 from sequencer.planning.drafting.auditioning.cast_moves import Cast
 from sequencer.planning.drafting.auditioning.repertoire import Material
 from sequencer.planning.drafting.costing import slot_links
-from sequencer.planning.drafting.costing.auditions import _beside_rest
+from sequencer.planning.drafting.costing.auditions import _beside_rest, outermost_first
 from sequencer.planning.drafting.costing.slot_links import SlotLinks
 from sequencer.planning.drafting.gaps.slots import Slot
 from sequencer.show.wishes import Wishes
@@ -135,8 +135,82 @@ def test_where_the_beat_sways_a_move_is_tried_in_its_place_by_who_could_not_danc
     assert one.strained([1, 0, 1]) == {(1, 0)}  # known
     one._refused[1] = 9
     assert one.strained([0, 1, 0]) == set()
-    assert asked == [("A", 16, 30, True), ("B", 16, 30, True)]
+    assert asked == [("A", 16, 30, True), ("B", 16, 30, True), ("A", 16, 30, True)]
     assert links("AB", "AB", "A").strained([0, 0, 0]) == set()  # no song is known
+
+
+def test_everybody_tries_a_move_in_its_place_until_one_is_strained(monkeypatch):
+    """Of a large group too: the check of the whole would take far longer to tell."""
+    asked = []
+
+    def strained(_dances, laws, _tempo):
+        asked.append(laws.name)
+        return ["most_pull" if laws.name in weak else ""]
+
+    monkeypatch.setattr(slot_links.in_place, "strained", strained)
+    monkeypatch.setattr(SlotLinks, "link_costs", lambda *_: {2: 1.0})
+    tempo = TempoMap(np.cumsum(60.0 / np.array([100.0] * 8 + [70.0] + [100.0] * 28)))
+    one = replace(links("ABCDE", "AB", cast="ABCDE"), tempo=tempo)
+    one.cast = replace(one.cast, moves=(MOVE,) * 3)
+    weak = "D"
+    assert one.strained([0, 0]) == {(0, 0)}
+    assert asked == ["A", "B", "C", "D"]
+    asked.clear()
+    weak = ""
+    assert one.strained([1, 0]) == set()
+    assert asked == ["D", "A", "B", "C", "E"]
+    asked.clear()
+    little = TempoMap(np.cumsum(60.0 / np.array([100.0] * 8 + [80.0] + [100.0] * 28)))
+    assert replace(one, tempo=little).strained([1, 0]) == set()
+    assert asked == ["A"]  # it sways less: one tries
+
+
+def test_those_with_the_longest_and_the_shortest_arms_try_first(monkeypatch):
+    asked = []
+
+    def tried(passages, first, _second, _tempos, *, fly):
+        asked.append(first.name)
+        return ["" for _ in passages]
+
+    monkeypatch.setattr(slot_links, "tried", tried)
+    order = outermost_first([0.70, 0.66, 0.74, 0.68, 0.72])
+    assert order == (2, 1, 4, 3, 0)
+    one = replace(links("ABCDE", "ABCDE", cast="ABCDE"), first=order)
+    assert one.tried([(0, 14.0, 2, 0, *one.ways(0, 1))]) == [""]
+    assert asked == ["C", "B", "E"]
+    one._refused[3] += 1
+    assert one._in_turn() == [3, 2, 1, 4, 0]  # what was found out goes first
+
+
+def test_where_the_beat_sways_most_a_move_is_tried_first_and_nowhere_else_once_it_is_strained(
+    monkeypatch,
+):
+    asked = []
+
+    def strained(dances, _laws, _tempo):
+        asked.append(dances[0].start)
+        return ["most_pull" if dances[0].start == 16 else ""]
+
+    monkeypatch.setattr(slot_links.in_place, "strained", strained)
+    monkeypatch.setattr(SlotLinks, "link_costs", lambda *_: {2: 1.0})
+    tempos = np.full(50, 100.0)
+    tempos[[8, 20, 40]] = 80.0, 60.0, 70.0
+    one = links("AB", "AB", "AB")
+    again = tuple(replace(each, material=0) for each in one.slots)
+    one = replace(one, tempo=TempoMap(np.cumsum(60.0 / tempos)), slots=again)
+    assert one.strained([0]) == {(0, 0)}
+    assert asked == [16]
+    apart = tuple(replace(each, material=k) for k, each in enumerate(again))
+    assert replace(one, slots=apart).strained([0, 0, 0]) == {(1, 0)}
+    assert list(dict.fromkeys(asked)) == [16, 32, 0]
+
+
+def test_in_a_group_a_beat_counts_as_swaying_sooner(monkeypatch):
+    """From the cast: a fastest beat a fifth above the slowest is no matter for one alone."""
+    monkeypatch.setattr(SlotLinks, "link_costs", lambda *_: {2: 1.0})
+    tempo = TempoMap(np.cumsum(60.0 / np.array([100.0] * 20 + [84.0] + [100.0] * 28)))
+    ways = {cast: replace(links(cast, cast, cast=cast), tempo=tempo) for cast in ("A", "AB")}
+    assert {cast: one._swaying for cast, one in ways.items()} == {"A": [], "AB": [1]}
 
 
 def replace_stage(laws, stage):

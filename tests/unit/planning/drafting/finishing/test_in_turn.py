@@ -50,16 +50,27 @@ def anything(found):
     return bool(found)
 
 
-def test_who_cannot_fly_something_ends_the_look_and_comes_first_the_next_time(looked):
+def test_who_cannot_fly_something_comes_first_the_next_time(looked):
     told, asked = looked
     told["first", "strain", "Birch"] = "57"
     turns = FlownInTurn(SHOWS["base"])
     assert places(turns.faults(SHOWS["first"], anything)) == [("strain", "5"), ("strain", "7")]
     kinds = ("link", "strain", "touch")
-    assert asked == [*((kind, "Ash") for kind in kinds), ("link", "Birch"), ("strain", "Birch")]
+    of_two = [(kind, who) for who in ("Ash", "Birch") for kind in kinds]
+    assert asked == [*of_two[:-1], *((kind, "Cedar") for kind in kinds)]
     asked.clear()
     assert turns.faults(SHOWS["second"], anything) == []
     assert [who for kind, who in asked if kind == "link"] == ["Birch", "Ash", "Cedar"]
+
+
+def test_two_who_cannot_fly_something_end_the_look(looked):
+    told, asked = looked
+    told["first", "link", "Ash"], told["first", "strain", "Birch"] = "1", "57"
+    told["first", "link", "Cedar"] = "3"
+    turns = FlownInTurn(SHOWS["base"])
+    found = [("link", "1"), ("strain", "5"), ("strain", "7")]
+    assert places(turns.faults(SHOWS["first"], anything)) == found
+    assert asked == [("link", "Ash"), ("link", "Birch"), ("strain", "Birch")]
 
 
 def test_links_come_before_patterns_and_what_the_show_has_anyway_is_no_fault(looked):

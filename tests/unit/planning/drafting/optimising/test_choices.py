@@ -20,6 +20,7 @@ from sequencer.planning.drafting.optimising.choices import (
     Undecided,
     best,
     cost_at,
+    holding,
     improved,
     nowhere_cheaper,
 )
@@ -515,3 +516,20 @@ def test_a_short_walk_ends_at_what_is_allowed_and_no_dearer(seed: int) -> None:
     if again is not None and start is not None:
         assert np.isfinite(cost_at(choices, again))
         assert cost_at(choices, again) <= cost_at(choices, start) + 1e-9
+
+
+def test_what_is_held_stays_and_the_rest_is_chosen_as_before():
+    rng = np.random.default_rng(4)
+    whole = Choices(
+        costs=tuple(rng.uniform(0, 9, 4) for _ in range(3)),
+        passages={(0, 1): rng.uniform(0, 9, (4, 4)), (1, 2): rng.uniform(0, 9, (4, 4))},
+    )
+    picks = (2, 1, 3)
+    held = holding(whole, picks, {1})
+    for each in product(range(4), repeat=3):
+        stays = each[0] == 2 and each[2] == 3
+        assert cost_at(held, each) == (cost_at(whole, each) if stays else inf)
+    assert best(held).picks == min(
+        ((2, k, 3) for k in range(4)), key=lambda each: cost_at(whole, each)
+    )
+    assert improved(held, picks) == best(held).picks
