@@ -1,7 +1,7 @@
 """The one of the bar: how well bars are laid on beats, and how sure they are, by folds over source packages.
 
     python benchmarks/bars.py KEPT --corpus FOLDER … --folds 8             # fitted on the other packages each time
-    python benchmarks/bars.py KEPT --corpus FOLDER … --fit sequencer/listening/bar_weights.py
+    python benchmarks/bars.py KEPT --corpus FOLDER … --fit sequencer/listening/bar_starts/bar_weights.py
     python benchmarks/bars.py KEPT --corpus FOLDER … --folds 8 --figure reliability.svg
 
 Each FOLDER holds audio/NAME.ogg and truth/NAME.json as for `hearing.py`; what is heard of them is kept in KEPT. The fit is that of a
@@ -22,11 +22,12 @@ import numpy as np
 from scipy.optimize import minimize
 
 from sequencer.files import write_text
-from sequencer.listening import bar_choice, beats
+from sequencer.listening import beats
 from sequencer.listening.activations import Activations, activations_of
-from sequencer.listening.bar_choice import BAR_METRES, bar_features
-from sequencer.listening.bar_evidence import BarEvidence, bar_evidence
-from sequencer.listening.bar_readings import metre_odds
+from sequencer.listening.bar_starts import bar_choice
+from sequencer.listening.bar_starts.bar_choice import BAR_METRES, bar_features
+from sequencer.listening.bar_starts.bar_evidence import BarEvidence, bar_evidence
+from sequencer.listening.bar_starts.bar_readings import metre_odds
 from sequencer.listening.hearing import _spectra
 from sequencer.listening.levels import ways_to_count
 

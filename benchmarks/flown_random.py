@@ -47,8 +47,8 @@ from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.flown_making import smoothed_tempo
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.flown_eases import STRAINED
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.flown_strains import strains

@@ -2,7 +2,7 @@
 
     python benchmarks/form.py CORPUS                 # the weights of today; nothing is kept apart
     python benchmarks/form.py CORPUS --folds 4       # fitted on the other sources each time
-    python benchmarks/form.py CORPUS --fit sequencer/listening/form_weights.py
+    python benchmarks/form.py CORPUS --fit sequencer/listening/song_form/form_weights.py
 
 CORPUS is what `form_corpus.py` builds. A fold holds whole source packages, so that no composer is on both sides.
 Measures of mir_eval: border F within 3 s and 0.5 s (ends not counted; songs of one part have none and are told
@@ -21,23 +21,23 @@ import mir_eval
 import numpy as np
 from scipy.optimize import minimize
 
-from sequencer.listening import sections
-from sequencer.listening.form_features import (
+from sequencer.listening.signal.spectra import Spectra
+from sequencer.listening.song_form import sections
+from sequencer.listening.song_form.form_features import (
     bar_edges,
     bar_groups,
     border_evidence,
     likeness,
     long_bars,
 )
-from sequencer.listening.form_labels import LabelWeights, pair_evidence
-from sequencer.listening.form_parts import (
+from sequencer.listening.song_form.form_labels import LabelWeights, pair_evidence
+from sequencer.listening.song_form.form_parts import (
     FormWeights,
     fits_in,
     part_evidence,
     scored,
     shares_of,
 )
-from sequencer.listening.spectra import Spectra
 
 SMALL_BORDER, SMALL_PART, SMALL_LABEL = 0.3, 0.1, 1.0  # penalties on squared coefficients
 DROPPED, STILL = (
@@ -239,8 +239,8 @@ What each belongs to: `border_evidence`, `part_evidence` and `pair_evidence`, co
 
 import numpy as np
 
-from sequencer.listening.form_labels import LabelWeights
-from sequencer.listening.form_parts import FormWeights
+from sequencer.listening.song_form.form_labels import LabelWeights
+from sequencer.listening.song_form.form_parts import FormWeights
 
 {rows}
 FORM = FormWeights(*(np.array(row) for row in (_BORDER, _BORDER_MEAN, _BORDER_SPREAD, _PART)))

@@ -27,9 +27,9 @@ import validation
 from form_modules import RATE, bars_of, parts_of, played
 
 from sequencer.listening.activations import activations_of
-from sequencer.listening.audio import SAMPLE_RATE
 from sequencer.listening.beats import count_of
-from sequencer.listening.spectra import Ear
+from sequencer.listening.signal.audio import SAMPLE_RATE
+from sequencer.listening.signal.spectra import Ear
 
 FONT = "/usr/share/sounds/sf2/FluidR3_GM.sf2"
 PACKAGES = (

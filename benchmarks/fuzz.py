@@ -36,14 +36,15 @@ SHARES = {
     "options": 0.01,
 }
 OF_A_SHOW = (
-    "document", "drift_records", "entrance_record", "evening", "fact_names", "field_kinds", "file_text", "held_values", "model", "nodes",
-    "outside_files", "pattern_book", "performer_record", "pieces", "plain_values", "prop_records", "reading", "simple_rows", "site",
-    "tonight_record", "wishes",
+    "file_records/drift_records", "file_records/entrance_record", "file_records/evening", "file_records/field_kinds",
+    "file_records/held_values", "file_records/performer_record", "file_records/prop_records", "file_records/site",
+    "file_records/tonight_record", "file_records/wishes", "text/document", "text/file_text", "text/nodes", "text/pieces",
+    "text/plain_values", "text/simple_rows", "fact_names", "model", "outside_files", "pattern_book", "reading",
 )  # fmt: skip
 READERS = [
     *(f"sequencer/show/{name}.py" for name in OF_A_SHOW), "sequencer/timing/taps.py", "sequencer/facts/burn_log.py",
-    "sequencer/practice/log_reading.py", "sequencer/safety/house_rules.py", "sequencer/motion/patterns/library.py", "sequencer/listening/audio.py",
-    "sequencer/listening/mpeg.py", "sequencer/packed_files.py", "sequencer/packed_reading.py", "sequencer/file_names.py",
+    "sequencer/practice/log_reading.py", "sequencer/safety/house_rules.py", "sequencer/motion/patterns/library.py", "sequencer/listening/signal/audio.py",
+    "sequencer/listening/signal/mpeg.py", "sequencer/packed_files.py", "sequencer/packed_reading.py", "sequencer/file_names.py",
 ]  # fmt: skip
 
 

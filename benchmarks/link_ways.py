@@ -143,8 +143,8 @@ def main() -> None:
         patch.setenv("LOCALAPPDATA", cache)
         import sequencer
         from sequencer.errors import InputError
-        from sequencer.show.document import parse_document
         from sequencer.show.reading import show_from_document
+        from sequencer.show.text.document import parse_document
         from sequencer.staging.timeline import staged
 
         begun = time.process_time()

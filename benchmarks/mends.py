@@ -26,11 +26,11 @@ from sequencer.checks.fault_kinds import MENDED_CODES
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import SEVERITIES, Finding
-from sequencer.planning.dance_mends import FoundMends, causes, sought
-from sequencer.planning.trials import FaultTrials, of_one_worst
-from sequencer.show.document import parse_document
+from sequencer.planning.mends.dance_mends import FoundMends, causes, sought
+from sequencer.planning.trying.trials import FaultTrials, of_one_worst
 from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song

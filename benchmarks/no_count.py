@@ -21,9 +21,9 @@ import numpy as np
 import soundfile
 
 from sequencer.listening.activations import activations_of
-from sequencer.listening.audio import SAMPLE_RATE as RATE
 from sequencer.listening.beats import count_of
-from sequencer.listening.spectra import spectra_of
+from sequencer.listening.signal.audio import SAMPLE_RATE as RATE
+from sequencer.listening.signal.spectra import spectra_of
 from sequencer.outputs.sound import voice
 
 VOICE = Path(voice.__path__[0])

@@ -18,8 +18,8 @@ import numpy as np
 
 from sequencer.checks.suite import checked
 from sequencer.findings import Finding
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song
 

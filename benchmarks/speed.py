@@ -191,7 +191,7 @@ def edits(path: Path, runs: int, *, spots: bool = False, flown: bool = False) ->
     from sequencer import tasks
     from sequencer.checks.distances import keeping_clear
     from sequencer.planning.offers import checked_with_mends
-    from sequencer.planning.restaging import restaged
+    from sequencer.planning.trying.restaging import restaged
 
     show = tasks.stage_show(path)
     checked_with_mends(show, flown=flown)
@@ -301,8 +301,8 @@ def figures(folder: Path, runs: int, only: list[str]) -> Measured:
 
 def _one_block_changed(show: Path, number: int) -> str:
     """The text of a show with another shift of a block in its middle, another one for each number."""
-    from sequencer.show.document import read_document
     from sequencer.show.editing import edited_text
+    from sequencer.show.text.document import read_document
 
     timeline = read_document(show).values["timeline"]
     blocks = [i for i, entry in enumerate(timeline) if "pattern" in entry]
@@ -337,7 +337,7 @@ def of_cast(folder: Path, performers: int) -> dict[str, float]:
     """Processor seconds for the distances of a large cast, and the most memory of the process [MiB]."""
     from sequencer import tasks
     from sequencer.checks.distances import keeping_clear
-    from sequencer.planning.restaging import restaged
+    from sequencer.planning.trying.restaging import restaged
 
     write_clicks(folder / "clicks.wav", 303.0)
     path = folder / "field.yaml"

@@ -52,8 +52,8 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import GAP_ERROR, Least, body_gap, props_gap
 from sequencer.motion.props.prop import Prop, PropKind, Solid
 from sequencer.motion.trajectories.trajectory import Trajectory
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song

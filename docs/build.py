@@ -30,7 +30,7 @@ from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Range, cited, sources
 from sequencer.outputs.sheets.writing import SHEET_KINDS
 from sequencer.show.operations.every_operation import OPERATIONS
-from sequencer.show.schema import editor_schema, show_schema
+from sequencer.show.schemas.schema import editor_schema, show_schema
 
 DOCS = Path(__file__).parent
 ROOT = DOCS.parent

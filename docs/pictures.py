@@ -22,8 +22,8 @@ from sequencer.findings import Report
 from sequencer.outputs.patterns.one_pattern import one_pattern
 from sequencer.outputs.patterns.pattern_drawing import pattern_figure
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import scene_of
-from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.stage_plans.plan import StagePlan
 from sequencer.staging.staged import Staged
 
 ROOT = Path(__file__).parents[1]

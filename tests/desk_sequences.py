@@ -9,13 +9,13 @@ import random
 from contextlib import suppress
 from dataclasses import dataclass, field
 
-from sequencer.desk.opened_file import OpenedFile
-from sequencer.desk.show_worker import ShowWorker, _Wanted
+from sequencer.desk.file.opened_file import OpenedFile
+from sequencer.desk.processes.show_worker import ShowWorker, _Wanted
 from sequencer.errors import InputError
 from sequencer.planning.open_show import MENDS
 from sequencer.progress import Stopped
-from sequencer.show.document import parse_document
 from sequencer.show.operations.operation import json_of
+from sequencer.show.text.document import parse_document
 from tests.made_operations import Draw
 from tests.nothing_kept import nothing_kept
 from tests.operation_oracle import text_of

@@ -8,13 +8,13 @@ from unittest import mock
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show import document
-from sequencer.show.document import parse_document
 from sequencer.show.operations.combined_operations import inverse
 from sequencer.show.operations.every_operation import read_operation
 from sequencer.show.operations.history import History
 from sequencer.show.operations.operation import apply, json_of
 from sequencer.show.reading import show_from_document
+from sequencer.show.text import document
+from sequencer.show.text.document import parse_document
 from tests.made_operations import Draw
 from tests.operation_oracle import expected, right_dance, text_of
 

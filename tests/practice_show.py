@@ -7,8 +7,8 @@ from sequencer.outputs.practice_pages.practice_words import PlanEdition
 from sequencer.practice.log_reading import LogGround
 from sequencer.practice.logged_run import LoggedRun
 from sequencer.practice.practice_plan import practice_plan
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.moments import beat_of
 from sequencer.staging.timeline import staged
 from sequencer.timing.position import parse_moment

@@ -2,8 +2,8 @@
 
 from functools import cache
 
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -1,7 +1,7 @@
 """A small show of one performer, unlit, whose timeline a test writes; its song counts 120 beats a minute, four to a bar."""
 
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -96,7 +96,7 @@ def _fork_workers():
 
     Errands are begun anew, as a person's are: they use libraries that have processes of their own.
     """
-    from sequencer.desk import worker_link
+    from sequencer.desk.processes import worker_link
 
     context, parent = multiprocessing.get_context("fork"), os.getpid()
 

@@ -24,7 +24,7 @@ from airs import borrowed
 from chorales import figured, hymn
 from compose import Hit, Note, Piece, close, compose, swung
 
-from sequencer.listening.spectra import FRAMES, Ear, levelled, loud_level
+from sequencer.listening.signal.spectra import FRAMES, Ear, levelled, loud_level
 
 RATE = 22050
 Rng = np.random.Generator

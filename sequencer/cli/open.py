@@ -41,9 +41,9 @@ def open_(
     once, and SHOW itself is written when you save. It may be edited in an editor meanwhile. The command ends when the last
     page is closed, or with Ctrl-C; what was not saved then is there again the next time.
     """
+    from sequencer.desk.pages.what_to_open import what_to_open
     from sequencer.desk.serving import serve_show
-    from sequencer.desk.sharing import share_words
-    from sequencer.desk.what_to_open import what_to_open
+    from sequencer.desk.share.sharing import share_words
 
     show, track = what_to_open(show, track)
     try:

@@ -14,14 +14,14 @@ from pathlib import Path
 import uvicorn
 from watchfiles import awatch
 
-from sequencer.desk.opened_file import OpenedFile
-from sequencer.desk.page_entry import PageEntry
-from sequencer.desk.page_guard import PageGuard
-from sequencer.desk.page_routes import page_app
-from sequencer.desk.shared_show import SharedShow
-from sequencer.desk.sharing import serve_shared, share_socket
+from sequencer.desk.connection.page_entry import PageEntry
+from sequencer.desk.connection.page_guard import PageGuard
+from sequencer.desk.file.opened_file import OpenedFile
+from sequencer.desk.pages.page_routes import page_app
+from sequencer.desk.pages.what_to_open import SHOW_FILES
+from sequencer.desk.share.shared_show import SharedShow
+from sequencer.desk.share.sharing import serve_shared, share_socket
 from sequencer.desk.show_server import ShowServer
-from sequencer.desk.what_to_open import SHOW_FILES
 from sequencer.errors import InputError, Place
 from sequencer.system_folders import from_home
 

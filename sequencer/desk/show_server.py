@@ -7,18 +7,18 @@ from functools import lru_cache, partial
 from pathlib import Path
 from typing import Any
 
-from sequencer.desk.errand import DoneErrand, Errand
-from sequencer.desk.errand_process import ErrandWork
-from sequencer.desk.kept_draft import KeptDraft
-from sequencer.desk.kept_switch import KeptSwitch
-from sequencer.desk.last_switch import SwitchMemory
-from sequencer.desk.line_merge import changed_lines
-from sequencer.desk.made_files import MadeFiles
-from sequencer.desk.opened_file import OpenedFile
-from sequencer.desk.page_events import PageEvents
-from sequencer.desk.page_values import all_errors, error_values
-from sequencer.desk.show_operations import with_everybody
-from sequencer.desk.worker_link import AnswerError, WorkerLink
+from sequencer.desk.connection.page_events import PageEvents
+from sequencer.desk.connection.page_values import all_errors, error_values
+from sequencer.desk.file.kept_draft import KeptDraft
+from sequencer.desk.file.kept_switch import KeptSwitch
+from sequencer.desk.file.last_switch import SwitchMemory
+from sequencer.desk.file.line_merge import changed_lines
+from sequencer.desk.file.made_files import MadeFiles
+from sequencer.desk.file.opened_file import OpenedFile
+from sequencer.desk.file.show_operations import with_everybody
+from sequencer.desk.processes.errand import DoneErrand, Errand
+from sequencer.desk.processes.errand_process import ErrandWork
+from sequencer.desk.processes.worker_link import AnswerError, WorkerLink
 from sequencer.errors import InputError, Place
 from sequencer.show.operations.merging import conflict_place
 from sequencer.show.pattern_book import PATTERN_EXISTS

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
-from sequencer.listening.spectra import SILENT_LEVEL, Spectra, levelled
+from sequencer.listening.signal.spectra import SILENT_LEVEL, Spectra, levelled
 
 _NEVER = -12.0  # [nats]
 _UNHEARD = (

@@ -6,9 +6,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.listening.accents import plain_accents
 from sequencer.listening.activations import Activations
-from sequencer.listening.bar_readings import LaidBars, bars_in_context, shifted_readings
+from sequencer.listening.bar_starts.bar_readings import LaidBars, bars_in_context, shifted_readings
 from sequencer.listening.barpointer import FPS, Path
 from sequencer.listening.confidence import (
     doubted_bars,
@@ -20,7 +19,8 @@ from sequencer.listening.confidence import (
 from sequencer.listening.last_beat import end_of_count
 from sequencer.listening.leaders import count_in, counted_music
 from sequencer.listening.levels import METRES, readings_of, ways_to_count
-from sequencer.listening.spectra import FRAMES
+from sequencer.listening.signal.accents import plain_accents
+from sequencer.listening.signal.spectra import FRAMES
 from sequencer.listening.steadiness import steadied
 from sequencer.timing.song import Reading
 

@@ -10,13 +10,19 @@ from sequencer.arrays import Floats
 from sequencer.errors import InputError
 from sequencer.listening import cache
 from sequencer.listening.activations import activations_of
-from sequencer.listening.audio import SAMPLE_RATE, AudioFile, is_audio_name, sha256_of, warning_of
 from sequencer.listening.beats import BeatCount, count_of
-from sequencer.listening.energy import energy_curve, loudness_curve, mean_energy
-from sequencer.listening.loudness_meter import integrated_loudness
-from sequencer.listening.onsets import brightness_of, onsets_of
-from sequencer.listening.sections import form_of
-from sequencer.listening.spectra import Ear, Spectra
+from sequencer.listening.signal.audio import (
+    SAMPLE_RATE,
+    AudioFile,
+    is_audio_name,
+    sha256_of,
+    warning_of,
+)
+from sequencer.listening.signal.energy import energy_curve, loudness_curve, mean_energy
+from sequencer.listening.signal.loudness_meter import integrated_loudness
+from sequencer.listening.signal.onsets import brightness_of, onsets_of
+from sequencer.listening.signal.spectra import Ear, Spectra
+from sequencer.listening.song_form.sections import form_of
 from sequencer.progress import Progress
 from sequencer.timing.song import Section, Song
 from sequencer.timing.tempo import median_tempo

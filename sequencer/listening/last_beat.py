@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
 from sequencer.listening.leaders import risen
-from sequencer.listening.spectra import FRAMES
+from sequencer.listening.signal.spectra import FRAMES
 
 _STRUCK = 0.15  # [1] of the song's usual rise on a beat: less is no stroke (benchmarks: 0.1 to 0.2 do alike)
 _GONE = 0.3  # on the scale of `levelled`: 56 dB below the loud parts

@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
-from sequencer.listening.spectra import FRAMES
+from sequencer.listening.signal.spectra import FRAMES
 
 _LOUDEST = 6  # number of bands that rise most
 _NEAR = 1  # frames about a beat in which something rises

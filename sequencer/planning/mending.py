@@ -6,22 +6,22 @@ from dataclasses import dataclass, replace
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.findings import Finding
 from sequencer.kept import recent
-from sequencer.planning.dance_mends import Cause, causes
-from sequencer.planning.flown_dance_mends import MendSearch, causes_to_mend
-from sequencer.planning.flown_spacing import close_as_flown, spaced_as_flown
-from sequencer.planning.offers import in_order
-from sequencer.planning.space_edits import SpaceEdit
-from sequencer.planning.space_mends import (
+from sequencer.planning.edits.space_edits import SpaceEdit
+from sequencer.planning.mends.dance_mends import Cause, causes
+from sequencer.planning.mends.flown_dance_mends import MendSearch, causes_to_mend
+from sequencer.planning.mends.flown_spacing import close_as_flown, spaced_as_flown
+from sequencer.planning.mends.space_mends import (
     MENDED,
     baseline,
     smallest_mends,
     too_close,
 )
-from sequencer.planning.trials import DanceEdit, mendable_faults
+from sequencer.planning.offers import in_order
+from sequencer.planning.trying.trials import DanceEdit, mendable_faults
 from sequencer.progress import Progress, stop_if_unwanted
-from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_in_turn
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song

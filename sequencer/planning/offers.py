@@ -11,15 +11,15 @@ from sequencer.checks.fire.burning_time import ends_earlier
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
-from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends, causes
-from sequencer.planning.flown_dance_mends import MendSearch, causes_as_flown
-from sequencer.planning.flown_mends import Pair, words_as_flown
-from sequencer.planning.flown_trials import FlownTrials
-from sequencer.planning.length_edits import ways_by_itself
-from sequencer.planning.space_edits import SpaceEdit
-from sequencer.planning.space_mends import MENDED, words_for
-from sequencer.planning.trial_limits import Allowance, allowance_for, conflicts_to_mend
-from sequencer.planning.trials import DanceEdit, FaultTrials
+from sequencer.planning.edits.length_edits import ways_by_itself
+from sequencer.planning.edits.space_edits import SpaceEdit
+from sequencer.planning.mends.dance_mends import Cause, DanceMend, FoundMends, causes
+from sequencer.planning.mends.flown_dance_mends import MendSearch, causes_as_flown
+from sequencer.planning.mends.flown_mends import Pair, words_as_flown
+from sequencer.planning.mends.space_mends import MENDED, words_for
+from sequencer.planning.trying.flown_trials import FlownTrials
+from sequencer.planning.trying.trial_limits import Allowance, allowance_for, conflicts_to_mend
+from sequencer.planning.trying.trials import DanceEdit, FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
 from sequencer.units import BarLengths, at_aloud, counted

@@ -21,7 +21,7 @@ from sequencer.checks.suite import (
 )
 from sequencer.findings import Finding, Report
 from sequencer.planning.offers import OfferedMend, checked_with_mends, with_mends
-from sequencer.planning.restaging import restaged
+from sequencer.planning.trying.restaging import restaged
 from sequencer.progress import Progress, stop_if_unwanted, stoppable, within
 from sequencer.show.editing import Change, Insertion
 from sequencer.staging.flown_show import flown_show

@@ -9,7 +9,7 @@ from typing import Literal
 
 from sequencer.safety.safety_plan import PLAN_PARTS
 from sequencer.safety.ways_out import fires_of
-from sequencer.show.site import Extinguisher
+from sequencer.show.file_records.site import Extinguisher
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 

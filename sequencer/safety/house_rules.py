@@ -24,8 +24,8 @@ from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.facts.rule_kinds import Kind
 from sequencer.facts.sources import Source
 from sequencer.safety.permits import permit_that_holds
-from sequencer.show.document import Document, read_document
-from sequencer.show.plain_values import PathKey
+from sequencer.show.text.document import Document, read_document
+from sequencer.show.text.plain_values import PathKey
 from sequencer.show.unseen_texts import unseen_texts
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged

@@ -23,7 +23,7 @@ from sequencer.safety.permits import permit_contradictions, permit_gaps, permit_
 from sequencer.safety.radiant_heat import heat_plan
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
 from sequencer.safety.watching import watchers_of
-from sequencer.show.site import Extinguisher, extinguisher_words
+from sequencer.show.file_records.site import Extinguisher, extinguisher_words
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_at_rest
 from sequencer.timing.position import clock_text

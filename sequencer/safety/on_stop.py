@@ -7,7 +7,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from sequencer.show.evening import Role, StopCall
+from sequencer.show.file_records.evening import Role, StopCall
 from sequencer.show.model import Show
 
 # The stop call, as every page says it: nobody waits for anybody before going to a person on fire.

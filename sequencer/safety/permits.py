@@ -5,7 +5,7 @@ loosens nothing and the sheets stay drafts. Source: permits are for one place an
 Grants Pass OR 8-29-19; read).
 """
 
-from sequencer.show.evening import Permit
+from sequencer.show.file_records.evening import Permit
 from sequencer.show.model import Show
 
 MARKED_DRAFT = "every sheet is marked DRAFT"  # ends what is said of a permit that is missing

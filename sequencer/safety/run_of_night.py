@@ -16,7 +16,7 @@ from sequencer.safety.handling import seconds_words, waiting_order
 from sequencer.safety.on_stop import Stop, stop_of
 from sequencer.safety.permits import permit_words
 from sequencer.safety.safety_plan import SafetyPlan
-from sequencer.show.site import extinguisher_words
+from sequencer.show.file_records.site import extinguisher_words
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import moment_words
 

@@ -5,7 +5,7 @@ Source of the width of a lane that is not stated: Approved Document B, table 13.
 
 from sequencer.geometry.regions import Point
 from sequencer.safety.safety_plan import safety_plan
-from sequencer.show.site import FireLane
+from sequencer.show.file_records.site import FireLane
 from sequencer.staging.staged import Staged
 
 LANE_WIDTH = 3.7  # [m] where it is not stated: assumed, not measured

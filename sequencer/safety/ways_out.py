@@ -23,7 +23,7 @@ from sequencer.motion.clearance.to_posts import Followed, closest
 from sequencer.safety.permits import permit_that_holds
 from sequencer.safety.posting import sampled_places, thinned
 from sequencer.safety.safety_plan import PLAN_PARTS, SafetyPlan, safety_plan
-from sequencer.show.site import Exit
+from sequencer.show.file_records.site import Exit
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from difflib import SequenceMatcher
 from typing import Any, Literal
 
-from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
-from sequencer.show.plain_values import ValuePath
+from sequencer.show.text.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
+from sequencer.show.text.plain_values import ValuePath
 
 MergeSide = Literal["ours", "theirs"]
 

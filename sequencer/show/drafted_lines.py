@@ -10,7 +10,6 @@ from ruamel.yaml import YAML
 from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, SequenceNode
 
 from sequencer.errors import InputError, Place
-from sequencer.show.document import Document
 from sequencer.show.drafted import (
     DraftedRow,
     FileRow,
@@ -20,6 +19,7 @@ from sequencer.show.drafted import (
     without_drafted,
     written_row,
 )
+from sequencer.show.text.document import Document
 
 
 def drafted_text(

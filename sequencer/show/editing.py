@@ -3,9 +3,9 @@
 from collections.abc import Iterator, Sequence
 from typing import Any
 
-from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
-from sequencer.show.plain_values import PathKey
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
+from sequencer.show.text.plain_values import PathKey
 
 Change = tuple[tuple[PathKey, ...], Any]
 Insertion = tuple[tuple[PathKey, ...], int, dict[str, Any]]

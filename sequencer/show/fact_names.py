@@ -7,7 +7,7 @@ from sequencer.facts.extinguishers import parse_rating
 from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import kind_of, profile
 from sequencer.show.model import Show
-from sequencer.show.plain_values import PathKey
+from sequencer.show.text.plain_values import PathKey
 
 Fault = Callable[[str, Sequence[PathKey], str, str], InputError]
 

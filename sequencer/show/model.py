@@ -8,10 +8,10 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import BeforeValidator, Field, model_validator
 
-from sequencer.show.drift_records import Drift
-from sequencer.show.entrance_record import Entrance
-from sequencer.show.evening import Emergency, Permit, StopCall, Weather
-from sequencer.show.field_kinds import (
+from sequencer.show.file_records.drift_records import Drift
+from sequencer.show.file_records.entrance_record import Entrance
+from sequencer.show.file_records.evening import Emergency, Permit, StopCall, Weather
+from sequencer.show.file_records.field_kinds import (
     Beats,
     CycleLength,
     Date,
@@ -27,12 +27,12 @@ from sequencer.show.field_kinds import (
     When,
     Words,
 )
-from sequencer.show.performer_record import Performer
-from sequencer.show.record import FilePoint, Names, Paths, Record
-from sequencer.show.site import VenueRecord
-from sequencer.show.step_kinds import MAKING, STEP_KINDS, applies
-from sequencer.show.tonight_record import Tonight
-from sequencer.show.wishes import DraftMark, Wishes
+from sequencer.show.file_records.performer_record import Performer
+from sequencer.show.file_records.record import FilePoint, Names, Paths, Record
+from sequencer.show.file_records.site import VenueRecord
+from sequencer.show.file_records.step_kinds import MAKING, STEP_KINDS, applies
+from sequencer.show.file_records.tonight_record import Tonight
+from sequencer.show.file_records.wishes import DraftMark, Wishes
 from sequencer.units import counted
 
 TempoWords = Literal["half", "double", "constant", "constant half", "constant double"]

@@ -9,9 +9,9 @@ from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError
 from sequencer.given_files import is_given_file
 from sequencer.shell_words import shell_path
-from sequencer.show.document import Document
 from sequencer.show.model import Show
-from sequencer.show.plain_values import ValuePath
+from sequencer.show.text.document import Document
+from sequencer.show.text.plain_values import ValuePath
 
 _NAMED: tuple[ValuePath, ...] = (
     ("track", "file"),

@@ -11,8 +11,8 @@ from typing import Any
 from sequencer.errors import InputError
 from sequencer.given_files import is_given_file
 from sequencer.motion.patterns.library import Pattern, patterns, patterns_from
-from sequencer.show.document import Document, read_document
 from sequencer.show.outside_files import outside_file
+from sequencer.show.text.document import Document, read_document
 from sequencer.show.unseen_texts import unseen_texts
 
 PATTERN_EXISTS = "pattern-exists"  # the code of its error

@@ -11,14 +11,14 @@ from pydantic import BaseModel, ValidationError
 from pydantic.fields import FieldInfo
 
 from sequencer.errors import InputError, InputErrors
-from sequencer.show.document import Document, read_document
-from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
+from sequencer.show.file_records.evening import Role
+from sequencer.show.file_records.performer_record import Performer
+from sequencer.show.file_records.record import Record
 from sequencer.show.model import Show
 from sequencer.show.outside_files import outside_files
-from sequencer.show.performer_record import Performer
-from sequencer.show.plain_values import PathKey
-from sequencer.show.record import Record
+from sequencer.show.text.document import Document, read_document
+from sequencer.show.text.plain_values import PathKey
 from sequencer.show.tonight import as_tonight, parts_of
 from sequencer.show.tonight_faults import tonight_faults
 from sequencer.show.unseen_texts import unseen_texts

@@ -12,9 +12,9 @@ from typing import Any
 from sequencer.errors import InputError
 from sequencer.show.drafted import KEY, is_drafted, mark_of
 from sequencer.show.operations.rows import every_block
-from sequencer.show.plain_edits import TextEdit, ValueSet, changed_plain
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import TextEdit, ValueSet, changed_plain
+from sequencer.show.text.plain_values import ValuePath
 from sequencer.timing.position import Position, clock_text, parse_moment
 from sequencer.timing.tempo import TempoMap
 

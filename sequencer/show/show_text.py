@@ -1,6 +1,6 @@
 """The text of a show file under edits: only the letters concerned change, all others stay to the byte.
 
-from sequencer.show.written import Written
+from sequencer.show.text.written import Written
 What an edit comes to is known beforehand from plain values (`show.plain_edits`). The edited text is parsed, and taken only if
 it says exactly that: an edit is made whole, or refused.
 """
@@ -10,13 +10,13 @@ from dataclasses import replace
 from typing import Any
 
 from sequencer.errors import InputError
-from sequencer.show.anchors import root_place, unshared
-from sequencer.show.document import Document, parse_document
 from sequencer.show.model import Show
-from sequencer.show.plain_edits import TextEdit, changed_plain
-from sequencer.show.plain_values import ValuePath
-from sequencer.show.splices import spliced
-from sequencer.show.text_edits import Writer, comments_above, own_lines
+from sequencer.show.text.anchors import root_place, unshared
+from sequencer.show.text.document import Document, parse_document
+from sequencer.show.text.plain_edits import TextEdit, changed_plain
+from sequencer.show.text.plain_values import ValuePath
+from sequencer.show.text.splices import spliced
+from sequencer.show.text.text_edits import Writer, comments_above, own_lines
 
 SHOW_HEADINGS = tuple(
     info.alias or name for name, info in Show.model_fields.items()

@@ -7,9 +7,9 @@ path still leads to the same place of the file.
 from collections.abc import Iterable, Mapping
 from typing import Any, TypeVar
 
+from sequencer.show.file_records.performer_record import Performer
+from sequencer.show.file_records.record import Names, Record
 from sequencer.show.model import CrewMember, Entry, Fire, Formation, Show, Staging
-from sequencer.show.performer_record import Performer
-from sequencer.show.record import Names, Record
 
 _Record = TypeVar("_Record", bound=Record)
 

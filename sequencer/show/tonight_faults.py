@@ -6,8 +6,8 @@ from typing import Any
 from pydantic import ValidationError
 
 from sequencer.errors import InputError
+from sequencer.show.file_records.tonight_record import StandIn
 from sequencer.show.model import Show
-from sequencer.show.tonight_record import StandIn
 
 _Fault = Callable[..., InputError]
 _Nearest = Callable[[str, list[str]], str]

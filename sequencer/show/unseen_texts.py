@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from typing import Any
 
 from sequencer.errors import InputError
-from sequencer.show.document import Document
-from sequencer.show.plain_values import ValuePath
+from sequencer.show.text.document import Document
+from sequencer.show.text.plain_values import ValuePath
 from sequencer.unseen_letters import steering_fault
 
 

@@ -25,8 +25,8 @@ from sequencer.motion.trajectories.link_limits import LinkLimits, PaceLimits, ha
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.stops import HandStop
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
+from sequencer.show.file_records.performer_record import Performer
 from sequencer.show.model import Limits
-from sequencer.show.performer_record import Performer
 from sequencer.show.reading import ReadShow
 from sequencer.staging.reuse import dance_key
 from sequencer.staging.staged import Accent, Block, Lit, ShowPart

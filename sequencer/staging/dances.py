@@ -20,7 +20,7 @@ from sequencer.motion.fitting.search import fitted_together
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.props.prop import Prop
 from sequencer.show import model
-from sequencer.show.performer_record import Performer
+from sequencer.show.file_records.performer_record import Performer
 from sequencer.staging.staged import Block, Path
 from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap

@@ -10,7 +10,7 @@ from math import dist
 
 from sequencer.geometry.regions import Region
 from sequencer.motion.performers.walks import Move
-from sequencer.show.entrance_record import Entrance
+from sequencer.show.file_records.entrance_record import Entrance
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.own_walks import wings_changed

@@ -13,9 +13,9 @@ import numpy as np
 
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.kept import recent
+from sequencer.show.file_records.performer_record import Performer
+from sequencer.show.file_records.prop_records import PropRecord
 from sequencer.show.model import Entry, HandPart, Step
-from sequencer.show.performer_record import Performer
-from sequencer.show.prop_records import PropRecord
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Accent, Block, HandWords, Path

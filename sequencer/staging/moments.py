@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from sequencer.show.plain_values import PathKey
 from sequencer.show.reading import ReadShow, nearest
+from sequencer.show.text.plain_values import PathKey
 from sequencer.timing.position import Clock, Moment, Position, SectionEdge
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap

@@ -14,10 +14,10 @@ from sequencer.geometry.regions import (
     round_stage,
     thrust,
 )
-from sequencer.show import site
-from sequencer.show.plain_values import PathKey
+from sequencer.show.file_records import site
+from sequencer.show.file_records.record import FilePoint
 from sequencer.show.reading import ReadShow
-from sequencer.show.record import FilePoint
+from sequencer.show.text.plain_values import PathKey
 
 LEAST_EDGE = 0.5  # [m] minimum length of an audience line
 P = ParamSpec("P")

@@ -10,8 +10,8 @@ from sequencer.facts.flames import FASTEST_HEAD, PEAK, stretched_reach
 from sequencer.facts.fuels import Fuel, fuel
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Trajectory
+from sequencer.show.file_records.prop_records import PropRecord
 from sequencer.show.model import Fire
-from sequencer.show.prop_records import PropRecord
 from sequencer.timing.tempo import TempoMap
 
 ASSUMED_FLAME = 0.45  # [m] if no flame is stated and none can be computed; common practice

@@ -4,8 +4,8 @@ from collections.abc import Iterator, Mapping
 
 from sequencer.errors import InputError
 from sequencer.motion.patterns.library import Pattern
+from sequencer.show.file_records.wishes import STOP_MOVE, Repertoire, meant_by, words_for_nothing
 from sequencer.show.reading import ReadShow, nearest
-from sequencer.show.wishes import STOP_MOVE, Repertoire, meant_by, words_for_nothing
 from sequencer.timing.song import Song
 
 

@@ -10,7 +10,7 @@ from typing import Any
 
 from sequencer.errors import InputError
 from sequencer.shell_words import shell_path
-from sequencer.show.held_values import held_values
+from sequencer.show.file_records.held_values import held_values
 from sequencer.show.reading import ReadShow
 from sequencer.staging.counted_song import as_counted
 from sequencer.timing.position import Position

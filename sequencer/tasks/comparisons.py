@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from sequencer.files import AnyPath
 from sequencer.progress import Progress, within
-from sequencer.show.file_text import disk_text
+from sequencer.show.text.file_text import disk_text
 from sequencer.tasks.kept_reports import AskedReport
 from sequencer.tasks.shows import stage_show
 
@@ -45,8 +45,8 @@ def compare_shows(
 
     def stage(text: str) -> "Staged":
         """The older one first, whose names may have been made those of the newer one."""
-        from sequencer.show.document import parse_document
         from sequencer.show.reading import show_from_document
+        from sequencer.show.text.document import parse_document
 
         read = show_from_document(parse_document(text, str(next(folders))))
         return stage_show(read, without_track=True, progress=next(turns))

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath
 from sequencer.progress import Progress, within
-from sequencer.show.file_text import DiskText, disk_text, write_disk_text
+from sequencer.show.text.file_text import DiskText, disk_text, write_disk_text
 from sequencer.tasks import songs
 
 if TYPE_CHECKING:
@@ -104,8 +104,8 @@ def draft_text(
         If it is interrupted once there is a routine; it was not checked.
     """
     from sequencer.planning.drafting.draft_search import DraftRequest, drafted_show
-    from sequencer.show.document import parse_document
     from sequencer.show.reading import show_from_document
+    from sequencer.show.text.document import parse_document
 
     read = show_from_document(parse_document(text.removeprefix("\ufeff"), str(path)))
     song = songs.song_of(read, progress=within(progress, 0.0, _HEARD))

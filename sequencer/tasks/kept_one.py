@@ -7,10 +7,10 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.errors import InputError
-from sequencer.show.plain_edits import ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.reading import ReadShow
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import ValueSet
+from sequencer.show.text.plain_values import ValuePath
 from sequencer.staging.counted_song import as_counted
 from sequencer.staging.written_count import without_corrections, without_sections
 from sequencer.timing.corrections import Corrections, corrected

@@ -17,7 +17,7 @@ from sequencer.allowed_places import is_allowed
 from sequencer.digests import sha256_of_file
 from sequencer.findings import Clearance, Finding, Report, restored_row
 from sequencer.listening import cache as song_cache
-from sequencer.show.file_text import file_text
+from sequencer.show.text.file_text import file_text
 from sequencer.units import BarLengths
 
 if TYPE_CHECKING:
@@ -139,8 +139,8 @@ class AskedReport:
 
 
 def _read(text: str, path: Path) -> "ReadShow":
-    from sequencer.show.document import parse_document
     from sequencer.show.reading import show_from_document
+    from sequencer.show.text.document import parse_document
 
     return show_from_document(parse_document(text, str(path)))
 

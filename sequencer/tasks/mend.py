@@ -12,9 +12,9 @@ from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, not_interrupted
 from sequencer.planning.mending import Mended, mended_dance, mended_spacing
 from sequencer.progress import Progress, within
-from sequencer.show.document import parse_document
-from sequencer.show.file_text import DiskText, disk_text, write_disk_text
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
+from sequencer.show.text.file_text import DiskText, disk_text, write_disk_text
 from sequencer.tasks import shows, songs
 
 

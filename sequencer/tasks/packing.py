@@ -22,9 +22,9 @@ from sequencer.packed_files import (
 
 if TYPE_CHECKING:
     from sequencer.packed_reading import Archive
-    from sequencer.show.file_text import DiskText
-    from sequencer.show.plain_values import ValuePath
     from sequencer.show.reading import ReadShow
+    from sequencer.show.text.file_text import DiskText
+    from sequencer.show.text.plain_values import ValuePath
 
 _SONG, _HASH = ("track", "file"), ("track", "sha256")
 _FENCE = "A show below reads only what lies in this folder: it came from somebody else.\n"
@@ -58,9 +58,9 @@ def pack_show(path: AnyPath, out: AnyPath, *, with_song: bool = True) -> PackedS
         If the show cannot be read, a file that it names is not there, the song is not the one whose hash the show names and only that
         is mailed, or the archive cannot be written.
     """
-    from sequencer.show.document import parse_document
-    from sequencer.show.file_text import disk_text
     from sequencer.show.reading import show_from_document
+    from sequencer.show.text.document import parse_document
+    from sequencer.show.text.file_text import disk_text
 
     show = Path(path)
     said = disk_text(show)
@@ -199,7 +199,7 @@ def _with_changes(said: "DiskText", changes: "Mapping[ValuePath, str]", show: Pa
 
 
 def _is_packed(name: str) -> bool:
-    from sequencer.listening.audio import is_audio_name
+    from sequencer.listening.signal.audio import is_audio_name
 
     return PurePosixPath(name).suffix.lower() in _ENDINGS or is_audio_name(Path(name))
 
@@ -210,9 +210,9 @@ def _endings() -> str:
 
 def _refuse_other_files(archive: "Archive", show: Path) -> None:
     """Refuse an archive that holds anything but a show and what it names, each of a kind that a show uses."""
-    from sequencer.show.document import parse_document
-    from sequencer.show.file_text import file_text
     from sequencer.show.outside_files import files_of
+    from sequencer.show.text.document import parse_document
+    from sequencer.show.text.file_text import file_text
 
     manifest = archive.manifest
     try:

@@ -13,14 +13,14 @@ from sequencer import kept
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath
 from sequencer.progress import Progress, within
-from sequencer.show.document import parse_document
-from sequencer.show.file_text import disk_text, write_disk_text
 from sequencer.show.operations.rows import keys_set
-from sequencer.show.plain_edits import TakenOut, TextEdit, ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.reading import ReadShow, show_from_document
 from sequencer.show.renumbering import Renumbering, beat_ratio, renumbered, with_drafted_marks
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.document import parse_document
+from sequencer.show.text.file_text import disk_text, write_disk_text
+from sequencer.show.text.plain_edits import TakenOut, TextEdit, ValueSet
+from sequencer.show.text.plain_values import ValuePath
 from sequencer.staging.counted_song import as_counted
 from sequencer.staging.written_count import COUNT_KEYS, unknown_to_numbers, without_sections
 from sequencer.tasks import songs

@@ -8,7 +8,7 @@ from sequencer.files import AnyPath
 
 def schema_text() -> str:
     """The JSON Schema of a show file."""
-    from sequencer.show.schema import editor_schema
+    from sequencer.show.schemas.schema import editor_schema
 
     return json.dumps(editor_schema(), indent=2, ensure_ascii=False)
 
@@ -27,9 +27,9 @@ def write_schema(path: AnyPath) -> Path:
         If the show file is no YAML, names a file of patterns that cannot be used, or the schema cannot be written.
     """
     from sequencer.files import write_text
-    from sequencer.show.document import read_document
-    from sequencer.show.schema import editor_schema
-    from sequencer.show.schema_names import names_of
+    from sequencer.show.schemas.schema import editor_schema
+    from sequencer.show.schemas.schema_names import names_of
+    from sequencer.show.text.document import read_document
     from sequencer.tasks.vocabulary import book_from
 
     values = read_document(Path(path)).values

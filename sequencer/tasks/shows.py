@@ -205,8 +205,8 @@ def staged_and_checked(
 
 def read_as(path: AnyPath, text: str | None) -> "ReadShow":
     """A show file as it is, or as it is taken to be."""
-    from sequencer.show.document import parse_document
     from sequencer.show.reading import read_show, show_from_document
+    from sequencer.show.text.document import parse_document
 
     if text is None:
         return read_show(Path(path))

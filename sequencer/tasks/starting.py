@@ -143,8 +143,8 @@ def begun_show(
     InputError
         If the track cannot be heard or has no steady beat, or what is said of somebody cannot be so.
     """
-    from sequencer.show.document import parse_document
     from sequencer.show.reading import show_from_document
+    from sequencer.show.text.document import parse_document
 
     show, track = Path(show), Path(track)
     song = songs.hear_song(track, progress=progress)

@@ -18,7 +18,7 @@ from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.workers import in_workers
 
 if TYPE_CHECKING:
-    from sequencer.show.performer_record import Performer
+    from sequencer.show.file_records.performer_record import Performer
     from sequencer.show.reading import ReadShow
     from sequencer.timing.song import Song
 

@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from sequencer.findings import Figure, Finding
-from sequencer.planning.dance_mends import DanceMend, FoundMends
+from sequencer.planning.mends.dance_mends import DanceMend, FoundMends
 from tests.repeated import at_length
 
 SCRIPT = Path(__file__).parents[2] / "benchmarks" / "mends.py"

@@ -8,8 +8,8 @@ from sequencer.outputs.exports.trace import trace_frame
 from sequencer.outputs.rehearsal.page_data import show_document
 from sequencer.outputs.rehearsal.page_file import page_from_document
 from sequencer.outputs.rehearsal.song_audio import silent
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.timeline import staged
 from tests.songs import even_song

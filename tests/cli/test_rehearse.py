@@ -93,7 +93,7 @@ def test_an_unknown_performer_is_bad_input(own_folder, tmp_path):
 
 def test_a_song_that_is_gone(own_folder, tmp_path):
     """Without a hash the count is not known; with it, what was heard before stands in, in silence."""
-    from sequencer.listening.audio import sha256_of
+    from sequencer.listening.signal.audio import sha256_of
 
     text = (own_folder / "show.yaml").read_text(encoding="utf-8")
     pinned = sha256_of(own_folder / "song.wav")

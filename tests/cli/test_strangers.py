@@ -144,8 +144,8 @@ def test_what_was_answered_once_is_not_told_where_it_is_not_allowed(mailed, verb
 
 def test_a_text_that_no_file_holds_yet_is_a_mailed_one_too(mailed):
     from sequencer.errors import InputError
-    from sequencer.show.document import parse_document
     from sequencer.show.reading import show_from_document
+    from sequencer.show.text.document import parse_document
 
     text = show_that_names(mailed, "beats", "../private/beats.txt").read_text(encoding="utf-8")
     with pytest.raises(InputError, match="lies outside the folder"):

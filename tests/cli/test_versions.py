@@ -8,8 +8,8 @@ import pytest
 from click.testing import CliRunner
 
 from sequencer.cli import main
-from sequencer.desk.kept_versions import KeptVersions
-from sequencer.show.file_text import DiskText
+from sequencer.desk.file.kept_versions import KeptVersions
+from sequencer.show.text.file_text import DiskText
 from tests.cli.test_open import MADE_UP
 from tests.desk_client import warm_desk
 

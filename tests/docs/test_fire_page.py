@@ -9,8 +9,8 @@ from sequencer.facts.burn_log import estimate, parse_burn_log
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.house_rules import house_rules_from
 from sequencer.safety.permits import permit_gaps
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 
 PAGE = (Path(__file__).parents[2] / "docs" / "fire-and-crew.md").read_text(encoding="utf-8")
 BLOCKS = re.findall(r"```(\w+)\n(.*?)```", PAGE, re.DOTALL)

@@ -10,8 +10,8 @@ ROOT = Path(__file__).parents[2]
 KEPT = {
     "checks.registry.found_by": "checks of other packages read what an earlier one found",
     "geometry.bodies.Body.of_survey": "tests stand bodies of a published survey on the stage",
-    "listening.mpeg.Recounted.readinto": "the library that reads sound calls it",
-    "listening.mpeg.Recounted.seekable": "the library that reads sound calls it",
+    "listening.signal.mpeg.Recounted.readinto": "the library that reads sound calls it",
+    "listening.signal.mpeg.Recounted.seekable": "the library that reads sound calls it",
 }
 
 

@@ -6,12 +6,12 @@ from pathlib import Path
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
+from sequencer.show.file_records.step_kinds import NEVER_TOGETHER, STEP_KINDS
 from sequencer.show.operations.every_operation import read_operation
 from sequencer.show.operations.operation import apply
 from sequencer.show.reading import show_from_document
-from sequencer.show.schema import show_schema, step_kinds
-from sequencer.show.step_kinds import NEVER_TOGETHER, STEP_KINDS
+from sequencer.show.schemas.schema import show_schema, step_kinds
+from sequencer.show.text.document import parse_document
 from tests.unit.show.operations.duo import SHOW
 
 PLANNING = Path(__file__).parents[2] / "web" / "planning"

@@ -149,7 +149,7 @@ def _values(text: str):
 @lru_cache(maxsize=16)  # most cases start from the same few files
 def _said(text: str) -> str | None:
     from sequencer.errors import InputError
-    from sequencer.show.document import parse_document
+    from sequencer.show.text.document import parse_document
 
     try:
         return json.dumps(parse_document(text, "x.yaml").values)

@@ -143,8 +143,8 @@ def _song():
 
 
 def _show(content: bytes) -> object:
-    from sequencer.show.document import parse_document
     from sequencer.show.reading import show_from_document
+    from sequencer.show.text.document import parse_document
     from sequencer.tasks.shows import stage_show
 
     text = _read_back(content, "show.yaml", _text)
@@ -152,7 +152,7 @@ def _show(content: bytes) -> object:
 
 
 def _text(path: Path) -> str:
-    from sequencer.show.file_text import file_text
+    from sequencer.show.text.file_text import file_text
 
     return file_text(path)
 
@@ -198,7 +198,7 @@ def _midi(content: bytes) -> object:
 
 
 def _audio(content: bytes) -> object:
-    from sequencer.listening.audio import AudioFile
+    from sequencer.listening.signal.audio import AudioFile
 
     kinds = {b"RIFF": "wav", b"fLaC": "flac", b"OggS": "ogg"}
     kind = kinds.get(content[:4], "mp3")

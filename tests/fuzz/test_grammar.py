@@ -5,7 +5,7 @@ from collections import Counter
 
 from hypothesis import HealthCheck, given, settings
 
-from sequencer.show.document import parse_document
+from sequencer.show.text.document import parse_document
 from tests.fuzz import grammar
 from tests.fuzz.targets import TARGETS
 from tests.handled_show import SHOW

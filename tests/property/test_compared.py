@@ -9,11 +9,11 @@ import pytest
 
 from sequencer.errors import InputError
 from sequencer.outputs.compared.comparing import ComparedText, compared
-from sequencer.show.document import parse_document
 from sequencer.show.operations.operation import apply
-from sequencer.show.plain_edits import ValueSet
 from sequencer.show.reading import show_from_document
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.document import parse_document
+from sequencer.show.text.plain_edits import ValueSet
 from sequencer.staging.timeline import staged
 from tests.made_operations import SHOW, VARIANTS, Draw
 from tests.operation_oracle import text_of

@@ -14,9 +14,9 @@ from sequencer.checks.registry import checks
 from sequencer.checks.suite import checked, reported
 from sequencer.errors import InputError
 from sequencer.planning.open_show import OpenShow
-from sequencer.planning.restaging import changed_values
-from sequencer.show.document import Document, parse_document
+from sequencer.planning.trying.restaging import changed_values
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import Document, parse_document
 from sequencer.staging.timeline import staged
 from tests.next_process import next_process
 from tests.nothing_kept import nothing_kept

@@ -8,9 +8,9 @@ import random
 import pytest
 
 from sequencer.planning.mending import mended_spacing
-from sequencer.planning.space_mends import words_for
-from sequencer.show.document import parse_document
+from sequencer.planning.mends.space_mends import words_for
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.nothing_kept import nothing_kept
 from tests.songs import even_song

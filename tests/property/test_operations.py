@@ -9,11 +9,11 @@ import random
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.operations.every_operation import OPERATIONS
 from sequencer.show.operations.operation import apply
-from sequencer.show.plain_edits import TakenOut, ValueSet
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.document import parse_document
+from sequencer.show.text.plain_edits import TakenOut, ValueSet
 from tests.made_operations import VARIANTS, Draw
 from tests.operation_oracle import text_of
 from tests.operation_runs import run

@@ -7,9 +7,9 @@ import random
 
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.operations.history import History
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.made_operations import Draw
 from tests.nothing_kept import nothing_kept

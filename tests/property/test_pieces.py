@@ -9,8 +9,8 @@ from pathlib import Path
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show import document, pieces
-from sequencer.show.document import parse_document
+from sequencer.show.text import document, pieces
+from sequencer.show.text.document import parse_document
 
 SHOWS = sorted((Path(__file__).parents[2] / "shows").glob("*.yaml"))
 LETTERS = " \t\n-:,{}[]#'\"&*|>%@?!~.a1é"

@@ -15,8 +15,8 @@ from reportlab.pdfgen.canvas import Canvas
 from sequencer.findings import Report
 from sequencer.outputs.sheets.page.free_room import free_place, is_free, overlap
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import scene_of
-from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.stage_plans.plan import StagePlan
 
 PLACE = st.tuples(st.floats(-7, 7), st.floats(0.2, 9))
 SHOW = """

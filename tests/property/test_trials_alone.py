@@ -12,12 +12,12 @@ from sequencer.checks.dance.flown_faults import strains_told
 from sequencer.checks.dance.flown_in_place import strained
 from sequencer.checks.fault_kinds import OF_PASSAGES
 from sequencer.checks.fire.hanging_lit import HANGING
-from sequencer.planning import flown_trials as flown_module
-from sequencer.planning import trials as module
-from sequencer.planning.flown_trials import FlownTrials
-from sequencer.planning.trials import DanceEdit, FaultTrials
-from sequencer.show.document import parse_document
+from sequencer.planning.trying import flown_trials as flown_module
+from sequencer.planning.trying import trials as module
+from sequencer.planning.trying.flown_trials import FlownTrials
+from sequencer.planning.trying.trials import DanceEdit, FaultTrials
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.repeated import often
 from tests.songs import even_song

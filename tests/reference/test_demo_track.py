@@ -16,8 +16,8 @@ import numpy as np
 import pytest
 import soundfile
 
-from sequencer.listening.energy import mean_energy
 from sequencer.listening.hearing import hear
+from sequencer.listening.signal.energy import mean_energy
 from sequencer.planning.drafting.gaps.music import heard_music
 from tests.repeated import at_length
 

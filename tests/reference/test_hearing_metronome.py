@@ -9,9 +9,9 @@ import numpy as np
 import pytest
 
 from sequencer.listening.activations import activations_of
-from sequencer.listening.audio import SAMPLE_RATE
 from sequencer.listening.beats import count_of
-from sequencer.listening.spectra import spectra_of
+from sequencer.listening.signal.audio import SAMPLE_RATE
+from sequencer.listening.signal.spectra import spectra_of
 from tests.repeated import at_length
 
 

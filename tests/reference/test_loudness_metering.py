@@ -7,7 +7,7 @@ LU; typed from memory.
 import numpy as np
 import pytest
 
-from sequencer.listening.loudness_meter import (
+from sequencer.listening.signal.loudness_meter import (
     MOMENTARY,
     SHORT_TERM,
     LoudnessMeter,

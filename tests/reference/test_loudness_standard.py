@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 from scipy.signal import sosfilt
 
-from sequencer.listening.energy import loudness_curve
-from sequencer.listening.weighting import weighting_filter
+from sequencer.listening.signal.energy import loudness_curve
+from sequencer.listening.signal.weighting import weighting_filter
 
 
 def test_coefficients_for_48_khz_are_those_of_the_standard() -> None:

@@ -16,7 +16,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
-from sequencer.show.prop_records import usual_prop
+from sequencer.show.file_records.prop_records import usual_prop
 
 
 def test_usual_sizes_are_those_of_the_trade():

@@ -9,7 +9,7 @@ import pytest
 
 from tests.killed import contents, faults_after, steps_of
 
-HEAD = "from pathlib import Path\nfrom sequencer.files import making_folder, write_bytes, write_set, write_text\nfrom sequencer.show.file_text import DiskText, write_disk_text\n"
+HEAD = "from pathlib import Path\nfrom sequencer.files import making_folder, write_bytes, write_set, write_text\nfrom sequencer.show.text.file_text import DiskText, write_disk_text\n"
 WRITES = {
     "text": "write_text(Path('a.yaml'), 'new ' * 900)",
     "bytes": "write_bytes(Path('deep/er/new.bin'), b'new' * 900)",

@@ -9,7 +9,7 @@ from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding, Severity
 from sequencer.safety.people import named_in
-from sequencer.show.tonight_record import StandIn
+from sequencer.show.file_records.tonight_record import StandIn
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import TOUCH

@@ -34,8 +34,8 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.safety_plan import SafetyPlan
+from sequencer.show.file_records.prop_records import PropRecord
 from sequencer.show.model import Fire
-from sequencer.show.prop_records import PropRecord
 from sequencer.staging.results import OfPerformer, result_of
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_at_rest

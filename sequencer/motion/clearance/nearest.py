@@ -36,6 +36,10 @@ def closest_at(
     beat : float
     edges : ndarray, shape (s + 1,) [beats], optional
         Of slices for which both are known already, see `key_at`.
+
+    Notes
+    -----
+    Source: `closest`, of which it is one instant. Exact to rounding.
     """
     keys = key_at(first, beat, edges), key_at(second, beat, edges)
     return recent(

@@ -104,6 +104,10 @@ def key_at(dancer: Dancer, beat: float, edges: Floats | None = None) -> bytes | 
     beat : float
     edges : ndarray, shape (s + 1,) [beats], optional
         Of slices: the key is that of the one with the instant inside. Otherwise of one as long as all are.
+
+    Notes
+    -----
+    Source: `slice_keys`. Equal keys have equal points; points that are equal may have other keys.
     """
     if edges is not None:
         k = int(np.searchsorted(edges, beat))

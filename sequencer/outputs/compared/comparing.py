@@ -29,8 +29,8 @@ from sequencer.show.operations.operation import Operation, applied, read_again, 
 from sequencer.show.operations.people_operations import RenamePerson
 from sequencer.show.operations.phrase_operations import RenamePhrase
 from sequencer.show.operations.tonight_operations import SetThere
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_values import ValuePath
 from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.staged import Block, Staged
 

@@ -18,7 +18,7 @@ from sequencer.show.differences import hunks, of_records, words_of
 from sequencer.show.drafted import KEY as DRAFTED
 from sequencer.show.drafted import is_drafted
 from sequencer.show.model import Show
-from sequencer.show.plain_values import ValuePath
+from sequencer.show.text.plain_values import ValuePath
 from sequencer.units import counted
 
 _GONE = object()

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from sequencer.findings import Severity
-from sequencer.show.plain_values import ValuePath
+from sequencer.show.text.plain_values import ValuePath
 from sequencer.units import counted
 
 ChangeSubject = Literal[

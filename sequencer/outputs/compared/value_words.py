@@ -5,7 +5,7 @@ from typing import Any
 
 from sequencer.outputs.compared.show_changes import ChangeSubject
 from sequencer.show.drafted import KEY as DRAFTED
-from sequencer.show.plain_values import ValuePath
+from sequencer.show.text.plain_values import ValuePath
 
 _SUBJECTS: dict[str, ChangeSubject] = {
     "track": "song", "cast": "cast", "crew": "crew", "venue": "place", "fire": "fire",

@@ -25,7 +25,7 @@ from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.patterns.samples import CARD_STATURE, pattern_law, pattern_rows
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.exports.timetable import inert
-from sequencer.show.prop_records import usual_prop
+from sequencer.show.file_records.prop_records import usual_prop
 from sequencer.staging.staged import Staged
 
 if TYPE_CHECKING:

@@ -35,7 +35,7 @@ from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_l
 from sequencer.motion.props.prop import USUAL_HANDS, Prop, PropKind, Solid
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.outputs.patterns.flown_law import FlownLaw
-from sequencer.show.prop_records import usual_prop
+from sequencer.show.file_records.prop_records import usual_prop
 
 TEMPO = 100.0  # [beats per minute] default
 TIMINGS: tuple[Timing, ...] = get_args(Timing)

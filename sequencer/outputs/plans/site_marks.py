@@ -13,7 +13,7 @@ from sequencer.outputs.plans.plan_labels import Label
 from sequencer.outputs.plans.plan_style import COOL, PLAN_INK, PLAN_SOFT, shown
 from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
 from sequencer.safety.ways_out import WayOut, ways_out
-from sequencer.show.site import FireLane
+from sequencer.show.file_records.site import FireLane
 from sequencer.staging.staged import Staged
 
 _NEAR = 30.0  # [m] from the middle of the stage: what is farther away need not be shown

@@ -12,7 +12,7 @@ import numpy as np
 
 from sequencer.motion.patterns.build_steps import Station
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.outputs.sheets.parts.hand_words import spoken_hands, together_words
+from sequencer.outputs.sheets.parts.dance_rows.hand_words import spoken_hands, together_words
 from sequencer.outputs.words.place_words import block_place, lie_words
 from sequencer.outputs.words.posture_words import block_posture
 from sequencer.outputs.words.setting_words import PATH_PARAMETERS, setting_words

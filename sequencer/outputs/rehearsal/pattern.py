@@ -34,7 +34,7 @@ from sequencer.outputs.rehearsal.page_data import (
 )
 from sequencer.outputs.rehearsal.page_file import page_from_document
 from sequencer.outputs.rehearsal.song_audio import silent
-from sequencer.outputs.sheets.parts.hand_words import said
+from sequencer.outputs.sheets.parts.dance_rows.hand_words import said
 from sequencer.outputs.words.law_words import law_words
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
 from sequencer.outputs.words.setting_words import setting_words

@@ -22,13 +22,7 @@ from sequencer.outputs.sheets.page.wording import (
     plural,
 )
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import (
-    scene_of,
-    ways_to,
-    wings_words,
-)
 from sequencer.outputs.sheets.parts.furniture import Sheet
-from sequencer.outputs.sheets.parts.marks_plan import MarksPlan
 from sequencer.outputs.sheets.parts.notices import (
     brief_notes,
     cautions_block,
@@ -36,17 +30,23 @@ from sequencer.outputs.sheets.parts.notices import (
     findings_block,
     opening,
 )
-from sequencer.outputs.sheets.parts.plan import StagePlan
-from sequencer.outputs.sheets.parts.scene import Spot, way_length
-from sequencer.outputs.sheets.parts.spike_marks import (
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import (
+    scene_of,
+    ways_to,
+    wings_words,
+)
+from sequencer.outputs.sheets.parts.stage_plans.marks_plan import MarksPlan
+from sequencer.outputs.sheets.parts.stage_plans.plan import StagePlan
+from sequencer.outputs.sheets.parts.stage_plans.scene import Spot, way_length
+from sequencer.outputs.sheets.parts.stage_plans.spike_marks import (
     SpikeMark,
     fixed_points,
     mark_at,
     sides,
     spike_marks,
 )
+from sequencer.outputs.sheets.parts.stage_plans.walk_marks import crossing_words
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
-from sequencer.outputs.sheets.parts.walk_marks import crossing_words
 from sequencer.staging.staged import Staged
 
 _ACROSS = 4  # names in one row

@@ -46,23 +46,23 @@ from sequencer.outputs.sheets.parts.cues import (
     early_clock,
     late_clock,
 )
-from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.folding import CueLine, folded
-from sequencer.outputs.sheets.parts.furniture import Sheet
-from sequencer.outputs.sheets.parts.handling_words import (
+from sequencer.outputs.sheets.parts.dance_rows.folding import CueLine, folded
+from sequencer.outputs.sheets.parts.dance_rows.handling_words import (
     first_move,
     lighter_words,
     putter_words,
     waiting_words,
 )
-from sequencer.outputs.sheets.parts.move_words import MoveWords, told_moves
-from sequencer.outputs.sheets.parts.performer_rows import (
+from sequencer.outputs.sheets.parts.dance_rows.move_words import MoveWords, told_moves
+from sequencer.outputs.sheets.parts.dance_rows.performer_rows import (
     Stood,
     counted_link,
     is_counted,
     stood_at,
     where_words,
 )
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.on_stop import own_on_stop
 from sequencer.staging.staged import Coming

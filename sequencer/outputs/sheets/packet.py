@@ -30,11 +30,9 @@ from sequencer.outputs.sheets.parts.compliance_table import compliance_block, ru
 from sequencer.outputs.sheets.parts.cues import early_clock, late_clock, place_at
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.emergency import emergency_block
-from sequencer.outputs.sheets.parts.formation_plans import scene_of
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.holding import held_words
 from sequencer.outputs.sheets.parts.kept_distances import distances_block
-from sequencer.outputs.sheets.parts.landing_plan import landing_block
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
     findings_block,
@@ -42,7 +40,9 @@ from sequencer.outputs.sheets.parts.notices import (
     opening,
     role_on_stop,
 )
-from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.stage_plans.landing_plan import landing_block
+from sequencer.outputs.sheets.parts.stage_plans.plan import StagePlan
 from sequencer.outputs.sheets.parts.stop_calls import stop_block
 from sequencer.outputs.sheets.safety_sheet import (
     hazards_block,
@@ -53,7 +53,7 @@ from sequencer.outputs.words.date_words import day_words
 from sequencer.safety.burning import PlannedBurn, known_fuel
 from sequencer.safety.landings import landing_area
 from sequencer.safety.permits import permit_words
-from sequencer.show.performer_record import Performer
+from sequencer.show.file_records.performer_record import Performer
 from sequencer.units import rounded_up
 
 SCALES = (

@@ -12,8 +12,12 @@ from sequencer.outputs.sheets.page.paper import TEXT, Page
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, span_seconds
 from sequencer.outputs.sheets.parts.cues import burns_of, early_clock, late_clock
+from sequencer.outputs.sheets.parts.dance_rows.performer_rows import (
+    CLOSEST_ROWS,
+    ROW_TYPES,
+    cue_table,
+)
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import formation_plans, height_of
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.holding import held_words
 from sequencer.outputs.sheets.parts.notices import (
@@ -24,9 +28,9 @@ from sequencer.outputs.sheets.parts.notices import (
     in_two_columns,
     opening,
 )
-from sequencer.outputs.sheets.parts.own_places import own_places
-from sequencer.outputs.sheets.parts.performer_rows import CLOSEST_ROWS, ROW_TYPES, cue_table
-from sequencer.outputs.sheets.parts.small_plans import SMALL_TALL, small_plans
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import formation_plans, height_of
+from sequencer.outputs.sheets.parts.stage_plans.own_places import own_places
+from sequencer.outputs.sheets.parts.stage_plans.small_plans import SMALL_TALL, small_plans
 from sequencer.outputs.sheets.parts.whole_show import whole_show_block
 from sequencer.safety.burning import burn_time
 

@@ -16,11 +16,16 @@ from sequencer.outputs.sheets.page.wording import (
     plural,
 )
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import scene_of, wings_words
 from sequencer.outputs.sheets.parts.notices import callers_words
-from sequencer.outputs.sheets.parts.scene import Scene, stage_outline, way_length, window
-from sequencer.outputs.sheets.parts.spike_marks import fixed_points, mark_at, sides
-from sequencer.outputs.sheets.parts.walk_marks import crossing_words
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import scene_of, wings_words
+from sequencer.outputs.sheets.parts.stage_plans.scene import (
+    Scene,
+    stage_outline,
+    way_length,
+    window,
+)
+from sequencer.outputs.sheets.parts.stage_plans.spike_marks import fixed_points, mark_at, sides
+from sequencer.outputs.sheets.parts.stage_plans.walk_marks import crossing_words
 from sequencer.outputs.way_marks import start_mark, way_arrow
 
 _UNITS = 100  # of a plan's own measure, to a metre

@@ -22,15 +22,15 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, at_most, brief, listed, slug
 from sequencer.outputs.sheets.parts.cues import place_at
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import WAY_POINTS
 from sequencer.outputs.sheets.parts.furniture import Sheet, first_caution
 from sequencer.outputs.sheets.parts.notices import doing_on_stop
 from sequencer.outputs.sheets.parts.own_side import OwnSide, Point, own_side
 from sequencer.outputs.sheets.parts.post_acts import PostAct, post_acts
-from sequencer.outputs.sheets.parts.post_plan import PlanMark, PostPlan, PostScene
-from sequencer.outputs.sheets.parts.scene import stage_outline, way_length
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import WAY_POINTS
+from sequencer.outputs.sheets.parts.stage_plans.post_plan import PlanMark, PostPlan, PostScene
+from sequencer.outputs.sheets.parts.stage_plans.scene import stage_outline, way_length
 from sequencer.safety.people import named_in
-from sequencer.show.evening import Emergency
+from sequencer.show.file_records.evening import Emergency
 from sequencer.show.model import CrewMember
 
 _SAME = 1e-6  # [beats]

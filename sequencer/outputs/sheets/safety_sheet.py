@@ -35,9 +35,7 @@ from sequencer.outputs.sheets.parts.compliance_table import compliance_block, co
 from sequencer.outputs.sheets.parts.cues import early_clock, late_clock, place_at
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.emergency import emergency_block
-from sequencer.outputs.sheets.parts.formation_plans import formation_plans
 from sequencer.outputs.sheets.parts.furniture import Sheet
-from sequencer.outputs.sheets.parts.landing_plan import landing_block
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
     findings_block,
@@ -45,12 +43,14 @@ from sequencer.outputs.sheets.parts.notices import (
     opening,
     role_on_stop,
 )
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import formation_plans
+from sequencer.outputs.sheets.parts.stage_plans.landing_plan import landing_block
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 from sequencer.safety.burning import PlannedBurn, burn_time
 from sequencer.safety.handling import seconds_words
 from sequencer.safety.permits import permit_words
 from sequencer.safety.watching import HandOver
-from sequencer.show.site import extinguisher_words
+from sequencer.show.file_records.site import extinguisher_words
 from sequencer.units import aloud, rounded_up
 
 MOST_PASSES = 24

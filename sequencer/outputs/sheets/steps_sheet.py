@@ -25,7 +25,7 @@ from sequencer.outputs.sheets.page.wording import NB, plural
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import cautions_block, doing_on_stop, opening
-from sequencer.outputs.sheets.parts.step_mark import StepMark
+from sequencer.outputs.sheets.parts.stage_plans.step_mark import StepMark
 from sequencer.outputs.station_picture import HandAt, Stroke, station_picture, window
 from sequencer.outputs.words.place_words import block_place, danced_span
 from sequencer.outputs.words.posture_words import block_posture

@@ -8,7 +8,7 @@ from typing import Any
 import numpy as np
 
 from sequencer.listening.hearing import song_json as song_record_of
-from sequencer.listening.sections import divisible
+from sequencer.listening.song_form.sections import divisible
 from sequencer.outputs.song.highlight_words import highlight_records, highlights_text
 from sequencer.timing.form import FormPart, section_mark, song_form, sure_word
 from sequencer.timing.phrases import Phrase, level_word, phrase_length, phrases

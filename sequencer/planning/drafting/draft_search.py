@@ -38,10 +38,10 @@ from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, 
 from sequencer.planning.drafting.optimising.choices import Chosen, Counting
 from sequencer.planning.drafting.routine_search import RoutineSearch
 from sequencer.progress import Progress
-from sequencer.show.document import parse_document
 from sequencer.show.drafted import DraftedRow, drafted_entries
 from sequencer.show.drafted_lines import drafted_text
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song

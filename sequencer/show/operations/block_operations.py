@@ -4,7 +4,6 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
-from sequencer.show.document import parse_document
 from sequencer.show.drafted import KEY
 from sequencer.show.operations.operation import Operation, RowValues, refusal
 from sequencer.show.operations.rows import (
@@ -15,10 +14,11 @@ from sequencer.show.operations.rows import (
     rows_put,
     same_list,
 )
-from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
-from sequencer.show.written import Written, flow_words
+from sequencer.show.text.document import parse_document
+from sequencer.show.text.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
+from sequencer.show.text.plain_values import ValuePath
+from sequencer.show.text.written import Written, flow_words
 from sequencer.units import counted
 
 _DIGITS = 6  # of a shift [beats]: what is left over is of the reckoning alone

@@ -7,9 +7,9 @@ from pydantic import JsonValue
 
 from sequencer.show.editing import edited_in_turn
 from sequencer.show.operations.operation import AnyOperation, Operation, RowValues, refusal
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
-from sequencer.show.text_change import TextChange, change_between
+from sequencer.show.text.plain_values import ValuePath
+from sequencer.show.text.text_change import TextChange, change_between
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,9 +6,9 @@ from typing import Any, ClassVar
 
 from sequencer.show.operations.operation import Operation, RowValues, refusal
 from sequencer.show.operations.rows import keys_set, refuse_name_taken, row_at, rows_put
-from sequencer.show.plain_edits import KeyNamed, TakenOut, ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import KeyNamed, TakenOut, ValueSet
+from sequencer.show.text.plain_values import ValuePath
 
 FileXY = tuple[float | str, float | str]  # as the file says it: metres, or with a unit
 

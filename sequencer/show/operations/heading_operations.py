@@ -7,9 +7,9 @@ from pydantic import JsonValue
 
 from sequencer.show.operations.operation import Operation, RowValues, refusal
 from sequencer.show.operations.rows import keys_set, names_in, row_at, rows_put, spoken
-from sequencer.show.plain_edits import TakenOut
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import TakenOut
+from sequencer.show.text.plain_values import ValuePath
 
 Heading = Literal[
     "venue", "fire", "stop_call", "emergency", "weather", "limits", "rules", "wishes", "drift"

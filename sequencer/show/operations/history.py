@@ -4,7 +4,7 @@ from sequencer.errors import InputError, Place
 from sequencer.show.operations.operation import Judge, Operation, applied, read_again, shown_text
 from sequencer.show.reading import ReadShow
 from sequencer.show.show_text import ShowText
-from sequencer.show.text_steps import TextSteps
+from sequencer.show.text.text_steps import TextSteps
 
 
 class History:

@@ -10,7 +10,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from sequencer.errors import InputError
-from sequencer.show.anchors import root_place
 from sequencer.show.differences import (
     Hunk,
     edits_between,
@@ -20,8 +19,9 @@ from sequencer.show.differences import (
     words_of,
 )
 from sequencer.show.operations.operation import read_again, shown_text
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.anchors import root_place
+from sequencer.show.text.plain_values import ValuePath
 
 _GONE = object()
 

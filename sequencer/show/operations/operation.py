@@ -14,9 +14,9 @@ from pydantic import ConfigDict, JsonValue, PlainValidator, TypeAdapter, Validat
 
 from sequencer.errors import InputError, Place
 from sequencer.kept import recent
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.reading import ReadShow, nearest, show_from_document
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_values import ValuePath
 
 RowValues = Mapping[
     str, JsonValue

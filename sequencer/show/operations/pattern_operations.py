@@ -13,9 +13,9 @@ from sequencer.show.operations.rows import (
     row_at,
     spoken,
 )
-from sequencer.show.plain_edits import KeyNamed, RowsIn, TakenOut, TextEdit, ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import KeyNamed, RowsIn, TakenOut, TextEdit, ValueSet
+from sequencer.show.text.plain_values import ValuePath
 
 _PATTERNS = "patterns"
 _FILES = "pattern_files"

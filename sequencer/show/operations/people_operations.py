@@ -6,9 +6,9 @@ from typing import ClassVar, Literal
 
 from sequencer.show.operations.operation import Operation, RowValues, refusal
 from sequencer.show.operations.rows import keys_set, names_in, rows_put, without_nobody
-from sequencer.show.plain_edits import KeyNamed, TakenOut, TextEdit, ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import KeyNamed, TakenOut, TextEdit, ValueSet
+from sequencer.show.text.plain_values import ValuePath
 
 _Group = Literal["cast", "crew"]
 

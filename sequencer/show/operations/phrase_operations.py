@@ -20,9 +20,9 @@ from sequencer.show.operations.rows import (
     row_at,
     same_list,
 )
-from sequencer.show.plain_edits import KeyNamed, RowsIn, TakenOut, ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import KeyNamed, RowsIn, TakenOut, ValueSet
+from sequencer.show.text.plain_values import ValuePath
 
 _MOST_ROWS = 500  # that a phrase is written out to
 

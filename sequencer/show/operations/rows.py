@@ -5,10 +5,10 @@ from typing import Any
 
 from sequencer.motion.patterns.library import patterns
 from sequencer.show.operations.operation import RowValues, refusal
-from sequencer.show.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
-from sequencer.show.written import said
+from sequencer.show.text.plain_edits import RowsIn, TakenOut, TextEdit, ValueSet
+from sequencer.show.text.plain_values import ValuePath
+from sequencer.show.text.written import said
 
 OF_AN_ENTRY = ("who", "from", "until", "canon", "mirror")  # keys of an entry that a step has not
 

@@ -6,9 +6,9 @@ from typing import Any, ClassVar
 
 from sequencer.show.operations.operation import Operation, refusal
 from sequencer.show.operations.rows import keys_set
-from sequencer.show.plain_edits import KeyNamed, RowsIn, TakenOut, TextEdit, ValueSet
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import KeyNamed, RowsIn, TakenOut, TextEdit, ValueSet
+from sequencer.show.text.plain_values import ValuePath
 from sequencer.timing.position import SectionEdge, parse_moment
 
 _CORRECTIONS: ValuePath = ("track", "corrections")

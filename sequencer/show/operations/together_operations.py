@@ -17,10 +17,10 @@ from sequencer.show.operations.rows import (
     rows_put,
     same_list,
 )
-from sequencer.show.plain_edits import RowsIn, TakenOut
-from sequencer.show.plain_values import ValuePath
 from sequencer.show.show_text import ShowText
-from sequencer.show.written import said
+from sequencer.show.text.plain_edits import RowsIn, TakenOut
+from sequencer.show.text.plain_values import ValuePath
+from sequencer.show.text.written import said
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,8 +6,8 @@ from typing import Any, ClassVar
 
 from sequencer.show.operations.operation import Operation, RowValues
 from sequencer.show.operations.rows import names_in, without_nobody
-from sequencer.show.plain_edits import RowsIn, TakenOut, ValueSet
 from sequencer.show.show_text import ShowText
+from sequencer.show.text.plain_edits import RowsIn, TakenOut, ValueSet
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

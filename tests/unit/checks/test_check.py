@@ -17,9 +17,9 @@ from sequencer.checks.outcome import (
     restored_outcome,
 )
 from sequencer.findings import Clearance, Danced, Finding
-from sequencer.planning.restaging import restaged
-from sequencer.show.document import parse_document
+from sequencer.planning.trying.restaging import restaged
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.next_process import next_process
 from tests.songs import even_song

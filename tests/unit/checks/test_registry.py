@@ -12,8 +12,8 @@ from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -2,12 +2,12 @@
 
 import pytest
 
-from sequencer.desk.kept_draft import KeptDraft
-from sequencer.desk.opened_file import OpenedFile
+from sequencer.desk.file.kept_draft import KeptDraft
+from sequencer.desk.file.opened_file import OpenedFile
+from sequencer.desk.processes.worker_link import WorkerLink
 from sequencer.desk.show_server import DRAFT, ShowServer
-from sequencer.desk.worker_link import WorkerLink
-from sequencer.show.text_change import TextChange
-from sequencer.show.text_steps import TextSteps
+from sequencer.show.text.text_change import TextChange
+from sequencer.show.text.text_steps import TextSteps
 from tests.in_a_thread import run_apart
 
 SHOW = """\

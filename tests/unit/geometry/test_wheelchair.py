@@ -11,7 +11,7 @@ from sequencer.geometry.posture import USED_ANGLES, capsule_ends, in_column
 from sequencer.geometry.segments import segment_segment
 from sequencer.geometry.wheelchair import AXLE, SEAT, WHEEL
 from sequencer.motion.trajectories.rests import rest
-from sequencer.show.prop_records import PropRecord
+from sequencer.show.file_records.prop_records import PropRecord
 
 STATURES = (0.8, 1.4, 1.7, 2.1, 2.6)
 LOW, HIGH = (np.array(limits) for limits in zip(*USED_ANGLES.values(), strict=True))

@@ -6,7 +6,7 @@ from threadpoolctl import threadpool_info
 
 from sequencer.listening import activations, network
 from sequencer.listening.activations import activations_of
-from sequencer.listening.spectra import (
+from sequencer.listening.signal.spectra import (
     FRAMES,
     HOP,
     SILENT_LEVEL,

@@ -6,11 +6,11 @@ import numpy as np
 import pytest
 
 from sequencer.listening import beats as module
-from sequencer.listening.accents import plain_accents
 from sequencer.listening.activations import Activations
 from sequencer.listening.barpointer import FPS, Path
 from sequencer.listening.beats import count_of
-from sequencer.listening.spectra import FRAMES
+from sequencer.listening.signal.accents import plain_accents
+from sequencer.listening.signal.spectra import FRAMES
 
 NEVER = 1e-5
 

@@ -10,7 +10,7 @@ from sequencer.listening import beats as module
 from sequencer.listening.activations import Activations
 from sequencer.listening.barpointer import FPS, Path
 from sequencer.listening.beats import count_of
-from sequencer.listening.spectra import FRAMES
+from sequencer.listening.signal.spectra import FRAMES
 from sequencer.timing.song import SURE_CONFIDENCE
 
 SECONDS = 64.0

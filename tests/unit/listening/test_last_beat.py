@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from sequencer.listening.last_beat import end_of_count
-from sequencer.listening.spectra import BANDS, FRAMES
+from sequencer.listening.signal.spectra import BANDS, FRAMES
 
 
 def struck(beats: np.ndarray, seconds: float, fall: float) -> np.ndarray:

@@ -2,9 +2,9 @@ import pytest
 
 from sequencer.errors import InputError
 from sequencer.planning.mending import mended_spacing
-from sequencer.planning.space_mends import baseline, harm_of, too_close
-from sequencer.show.document import parse_document
+from sequencer.planning.mends.space_mends import baseline, harm_of, too_close
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.tasks.mend import mend_show
 from tests.songs import even_song

@@ -5,9 +5,9 @@ import pytest
 from sequencer.checks.dance import joins
 from sequencer.motion.trajectories.joining import VERDICTS
 from sequencer.planning.next_patterns import next_patterns
-from sequencer.planning.restaging import restaged
-from sequencer.show.document import parse_document
+from sequencer.planning.trying.restaging import restaged
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

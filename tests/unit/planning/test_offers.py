@@ -11,9 +11,9 @@ from sequencer.checks.fault_kinds import FAULT_NAMES, FLOWN_CODES, MENDED_CODES
 from sequencer.checks.outcome import Mendable
 from sequencer.findings import Finding
 from sequencer.planning import offers
-from sequencer.planning.dance_mends import Cause, DanceMend, FoundMends
-from sequencer.planning.fault_places import Crossing, FaultPlace
-from sequencer.planning.trial_limits import Allowance
+from sequencer.planning.mends.dance_mends import Cause, DanceMend, FoundMends
+from sequencer.planning.trying.fault_places import Crossing, FaultPlace
+from sequencer.planning.trying.trial_limits import Allowance
 from sequencer.timing.tempo import TempoMap
 
 

@@ -17,8 +17,8 @@ from sequencer.planning import offers, open_show
 from sequencer.planning.offers import checked_with_mends
 from sequencer.planning.open_show import OpenShow
 from sequencer.progress import Stopped, stop_if_unwanted
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

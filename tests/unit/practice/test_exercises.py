@@ -9,8 +9,8 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.outputs.practice_pages.practice_words import nothing_left
 from sequencer.practice.exercises import _share, exercises
 from sequencer.practice.practice_plan import practice_plan
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.practice_show import made_show
 from tests.songs import even_song

@@ -4,8 +4,8 @@ import pytest
 
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.audience_floor import audience_floor
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -20,8 +20,8 @@ from sequencer.safety.compliance import CONFIRM_WARNED, compliance, tally
 from sequencer.safety.landings import landing_plan
 from sequencer.safety.measures import Measured
 from sequencer.safety.safety_plan import safety_plan
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.moves_danced import move_words
 from sequencer.staging.timeline import staged

@@ -8,7 +8,7 @@ from sequencer.errors import InputError, InputErrors
 from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.house_rules import house_rules_from, read_house_rules
-from sequencer.show.document import parse_document
+from sequencer.show.text.document import parse_document
 
 GOOD = """\
 name: our-park

@@ -6,8 +6,8 @@ import shapely
 from sequencer.motion.clearance.flown_area import flown_over
 from sequencer.motion.clearance.let_go import FLIGHT_ERROR, flights_let_go
 from sequencer.safety.landings import landing_area, landing_places, landing_plan
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -1,9 +1,9 @@
 """What everybody does on the stop call: every role has a part, and nobody waits for anybody."""
 
 from sequencer.safety.on_stop import CALL_FOR_HELP, own_on_stop, stop_call
-from sequencer.show.document import parse_document
-from sequencer.show.evening import StopCall
+from sequencer.show.file_records.evening import StopCall
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 
 SHOW = """\
 title: One lantern

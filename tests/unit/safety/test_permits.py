@@ -10,8 +10,8 @@ from sequencer.safety.permits import (
     permit_that_holds,
     permit_words,
 )
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 
 WHOLE = (
     "{number: P-7, issued_by: fire office, from: 2027-06-01, until: 2027-06-30, place: the  YARD}"

@@ -12,8 +12,8 @@ from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF
 from sequencer.safety.post_ground import proposed_posts
 from sequencer.safety.run_of_night import MINUTE, run_of_the_night
 from sequencer.safety.safety_plan import safety_plan
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -3,7 +3,7 @@
 import pytest
 
 from sequencer.safety.site_lines import LANE_WIDTH, fuel_rings, lane_outline, lane_words
-from sequencer.show.site import FireLane
+from sequencer.show.file_records.site import FireLane
 from tests.sites import site
 
 

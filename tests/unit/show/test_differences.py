@@ -4,7 +4,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from sequencer.show.differences import edits_between, groups, hunks
-from sequencer.show.plain_edits import changed_plain
+from sequencer.show.text.plain_edits import changed_plain
 
 SCALARS = st.sampled_from("abc")
 RECORDS = st.dictionaries(

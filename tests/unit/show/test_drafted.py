@@ -1,7 +1,6 @@
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.drafted import (
     DraftedRow,
     drafted_entries,
@@ -12,6 +11,7 @@ from sequencer.show.drafted import (
     written_row,
 )
 from sequencer.show.drafted_lines import drafted_text
+from sequencer.show.text.document import parse_document
 
 PLAIN = """\
 title: T   # mine

@@ -5,8 +5,8 @@ from pathlib import Path
 import pytest
 
 from sequencer.errors import InputError, InputErrors
-from sequencer.show.document import parse_document
 from sequencer.show.reading import read_show, show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.timing.position import Position
 
 GOOD = """\

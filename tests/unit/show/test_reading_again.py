@@ -8,9 +8,9 @@ from dataclasses import replace
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.planning.restaging import changed_values
-from sequencer.show.document import parse_document
+from sequencer.planning.trying.restaging import changed_values
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from tests.unit.staging.test_reuse import EDITS, SHOW
 
 ENTRY = {"who": "Cedar", "from": "5.1", "pattern": "extension", "beats": 4}

@@ -6,10 +6,10 @@ import pytest
 
 from sequencer.errors import InputError
 from sequencer.show import show_text
-from sequencer.show.plain_edits import KeyNamed, RowsIn, TakenOut, ValueSet, changed_plain
 from sequencer.show.show_text import ShowText
-from sequencer.show.splices import Splice
-from sequencer.show.written import Written
+from sequencer.show.text.plain_edits import KeyNamed, RowsIn, TakenOut, ValueSet, changed_plain
+from sequencer.show.text.splices import Splice
+from sequencer.show.text.written import Written
 
 ODD = """\
 # top

@@ -3,10 +3,10 @@
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.drafted import drafted_formations, drafted_staging
 from sequencer.show.reading import show_from_document
 from sequencer.show.starter import STARTER_SPACING, StarterDancer, starter_text
+from sequencer.show.text.document import parse_document
 from tests.songs import even_song
 
 

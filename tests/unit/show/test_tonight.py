@@ -4,12 +4,12 @@ import pytest
 import soundfile as sf
 
 from sequencer.checks.outcome import Outcome
-from sequencer.desk.show_view import show_view
+from sequencer.desk.views.show_view import show_view
 from sequencer.errors import InputError
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.offers import NOT_TONIGHT, with_mends
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.timeline import staged
 from sequencer.tasks.mend import mend_show

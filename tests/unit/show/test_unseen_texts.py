@@ -6,9 +6,9 @@ from pathlib import Path
 import pytest
 
 from sequencer.errors import InputError, InputErrors
-from sequencer.show.document import parse_document
 from sequencer.show.pattern_book import book_from_document, book_from_file
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.show.unseen_texts import unseen_texts
 
 SHOW = """\

@@ -14,9 +14,9 @@ from sequencer.geometry.posture import Posture
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.trajectories.trajectory import Trajectory
-from sequencer.planning.restaging import restaged
-from sequencer.show.document import parse_document
+from sequencer.planning.trying.restaging import restaged
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging import carrying
 from sequencer.staging.carrying import (
     carry_results,

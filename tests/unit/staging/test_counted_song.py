@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.counted_song import as_counted
 from tests.songs import even_song, silent_song
 

@@ -2,9 +2,9 @@
 
 from sequencer.geometry.bodies import Body
 from sequencer.motion.trajectories.link_limits import PaceLimits
-from sequencer.show.document import parse_document
 from sequencer.show.model import Limits
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.dancers import _laws, link_limits
 from sequencer.staging.timeline import staged
 from sequencer.timing.tempo import TempoMap

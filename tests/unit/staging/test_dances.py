@@ -6,8 +6,8 @@ import numpy as np
 import pytest
 
 from sequencer import kept
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging import dances
 from sequencer.staging.dances import dance_of, fitted_blocks
 from sequencer.staging.timeline import staged

@@ -8,8 +8,8 @@ from sequencer.checks.distances.keeping_clear import boundaries_of
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.outputs.sheets.parts.cues import cues_of
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.own_walks import own_walks
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged

@@ -3,8 +3,8 @@
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
 from tests.songs import even_song

@@ -17,8 +17,8 @@ from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.trajectories import flown_courses
 from sequencer.motion.trajectories.flown_courses import Passage, Stay
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging import flown_show as module
 from sequencer.staging.flown_show import flown_hands, flown_show, is_flown, performer_key
 from sequencer.staging.timeline import staged

@@ -4,8 +4,8 @@ from math import inf
 
 import pytest
 
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.home_beats import common_beats, home_beats
 from sequencer.staging.timeline import staged
 from tests.songs import even_song

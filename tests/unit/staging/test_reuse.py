@@ -10,9 +10,9 @@ import pytest
 
 from sequencer import kept
 from sequencer.errors import InputError
-from sequencer.planning.restaging import changed_values, restaged
-from sequencer.show.document import parse_document
+from sequencer.planning.trying.restaging import changed_values, restaged
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -9,8 +9,8 @@ from numpy.testing import assert_allclose
 from sequencer.errors import InputError
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Fit
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

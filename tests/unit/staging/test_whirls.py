@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.staging.whirls import MOST_TURNS
 from tests.songs import even_song

@@ -14,9 +14,9 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import PROP_KINDS
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.show.file_records.performer_record import Performer
+from sequencer.show.file_records.prop_records import DEFAULTS, PropRecord, usual_prop
 from sequencer.show.model import Fire
-from sequencer.show.performer_record import Performer
-from sequencer.show.prop_records import DEFAULTS, PropRecord, usual_prop
 from sequencer.staging.wicks import ASSUMED_FLAME, fastest_wick, flame_at_rest, flame_reach
 from sequencer.timing.tempo import TempoMap
 

@@ -13,7 +13,7 @@ from sequencer.tasks import drafts
 def show(tmp_path, monkeypatch):
     path = tmp_path / "s.yaml"
     path.write_text("as it was", encoding="utf-8")
-    monkeypatch.setattr("sequencer.show.document.parse_document", lambda *_: None)
+    monkeypatch.setattr("sequencer.show.text.document.parse_document", lambda *_: None)
     monkeypatch.setattr("sequencer.show.reading.show_from_document", lambda _: None)
     monkeypatch.setattr(drafts.songs, "song_of", lambda *_, **__: None)
     return path

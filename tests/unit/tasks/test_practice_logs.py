@@ -1,7 +1,7 @@
 """What `check --danced` takes from a practice log: of whoever dances a part tonight, and of nobody else."""
 
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.tasks.practice_logs import practised_spreads
 from tests.practice_show import SHOW

@@ -8,8 +8,8 @@ import pytest
 
 from sequencer.checks.dance.other_count import CHECK
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.staging.written_count import unknown_to_numbers
 from sequencer.tasks import recounting

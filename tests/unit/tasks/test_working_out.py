@@ -7,8 +7,8 @@ import pytest
 from sequencer import kept, kept_store
 from sequencer.checks.dance import as_flown, feasible, joins
 from sequencer.progress import Stopped, stoppable
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.tasks import working_out
 from tests.songs import even_song

@@ -16,7 +16,7 @@ from sequencer.outputs.sheets.parts.changes import Changes
 from sequencer.safety.compliance import ComplianceRow, compliance
 from sequencer.safety.permits import permit_that_holds, permit_words
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
-from sequencer.show.site import VenueRecord
+from sequencer.show.file_records.site import VenueRecord
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import Staged
 

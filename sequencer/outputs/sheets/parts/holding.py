@@ -3,8 +3,8 @@
 from math import degrees
 
 from sequencer.outputs.sheets.page.wording import NB, metres
-from sequencer.show.performer_record import Performer
-from sequencer.show.prop_records import PropRecord
+from sequencer.show.file_records.performer_record import Performer
+from sequencer.show.file_records.prop_records import PropRecord
 
 
 def held_words(dancer: Performer, *, short: bool = False) -> tuple[str, ...]:

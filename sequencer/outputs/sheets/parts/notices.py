@@ -43,7 +43,7 @@ from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import first_caution
 from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.on_stop import AT_ONCE, own_on_stop
-from sequencer.show.evening import Role
+from sequencer.show.file_records.evening import Role
 from sequencer.units import aloud
 
 MOST_MOMENTS = 12  # listed for similar notes

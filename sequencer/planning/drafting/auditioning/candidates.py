@@ -33,8 +33,8 @@ from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.show.file_records.performer_record import Performer
 from sequencer.show.model import Show as ShowRecord
-from sequencer.show.performer_record import Performer
 from sequencer.staging.dances import AS_THEY_ARE, CHANGED_OVER
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import pace_of

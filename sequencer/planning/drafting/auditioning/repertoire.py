@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from sequencer.errors import InputError
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.props.prop import PropKind
-from sequencer.show.performer_record import Performer
+from sequencer.show.file_records.performer_record import Performer
+from sequencer.show.file_records.wishes import USUAL_LEVEL, Repertoire, meant_by
 from sequencer.show.reading import ReadShow
-from sequencer.show.wishes import USUAL_LEVEL, Repertoire, meant_by
 
 # Not drafted unless named: two that are only as good as the parameters written for them, and one that needs a turn.
 BY_NAME_ONLY = frozenset({"orbit", "toroid", "body-turn"})

@@ -49,7 +49,7 @@ from sequencer.planning.drafting.gaps.slots import Fixed, Slot, occurrences
 from sequencer.planning.drafting.grouping.group_draft import GroupDraft
 from sequencer.planning.drafting.grouping.staggering import longer
 from sequencer.progress import Progress, within
-from sequencer.show.wishes import meant_by
+from sequencer.show.file_records.wishes import meant_by
 from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap
 

@@ -11,7 +11,7 @@ from sequencer.planning.drafting.auditioning.candidates import Audition, DraftMo
 from sequencer.planning.drafting.auditioning.repertoire import fault_of_wish
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround
-from sequencer.show.wishes import meant_by
+from sequencer.show.file_records.wishes import meant_by
 
 
 def narrowest(setting: Setting, position: Callable[[float], str]) -> str:

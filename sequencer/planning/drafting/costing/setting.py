@@ -14,7 +14,7 @@ from sequencer.planning.drafting.costing.slot_links import EIGHTS, SEEN, SlotLin
 from sequencer.planning.drafting.costing.weights import TOO_SOON
 from sequencer.planning.drafting.gaps.slots import Fixed, Slot, occurrences
 from sequencer.planning.drafting.optimising.choices import Choices, Counting
-from sequencer.show.wishes import meant_by
+from sequencer.show.file_records.wishes import meant_by
 
 _OWN_TERMS = (
     "energy",

@@ -23,7 +23,7 @@ from sequencer.planning.drafting.auditioning.passages import (
 from sequencer.planning.drafting.costing.trial_record import TrialRecord
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.slots import Slot
-from sequencer.show.wishes import Wishes
+from sequencer.show.file_records.wishes import Wishes
 from sequencer.timing.tempo import TempoMap
 
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated

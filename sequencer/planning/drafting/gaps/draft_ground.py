@@ -30,10 +30,10 @@ from sequencer.planning.drafting.gaps.slots import (
     parts_of,
     slots_of,
 )
-from sequencer.show.document import Document, parse_document
 from sequencer.show.drafted import drafted_entries, without_drafted
-from sequencer.show.performer_record import Performer
+from sequencer.show.file_records.performer_record import Performer
 from sequencer.show.reading import ReadShow, nearest, show_from_document
+from sequencer.show.text.document import Document, parse_document
 from sequencer.staging.entrances import spans_off
 from sequencer.staging.moments import Moments, beat_of
 from sequencer.staging.staged import Staged

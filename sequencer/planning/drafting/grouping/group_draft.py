@@ -27,7 +27,7 @@ from sequencer.planning.drafting.grouping.where_to_stand import (
     mirrored_partners,
 )
 from sequencer.show.drafted import DraftedRow, FileRow
-from sequencer.show.performer_record import Performer
+from sequencer.show.file_records.performer_record import Performer
 
 _LEAST = 16  # [beats] of a part that gets a formation of its own
 _KEPT = 64  # [beats] eight eights, for which a formation is kept at least where little walking is wished

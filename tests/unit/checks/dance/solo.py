@@ -1,7 +1,7 @@
 """One performer's staged show, made from the lines of its timeline."""
 
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

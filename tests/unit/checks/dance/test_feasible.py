@@ -14,8 +14,8 @@ from sequencer.checks.dance.proven import gap_to_body
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song
 from tests.repeated import at_length

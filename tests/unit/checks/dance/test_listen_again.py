@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 
 from sequencer.checks.dance.listen_again import listen_again
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

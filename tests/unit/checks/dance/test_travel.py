@@ -8,8 +8,8 @@ from numpy.testing import assert_allclose
 from sequencer.checks.dance.travel import CHECK, TravelLimits, peaks, travel
 from sequencer.geometry.bodies import Body
 from sequencer.motion.performers.walks import Move
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.timing.tempo import TempoMap
 from tests.songs import even_song

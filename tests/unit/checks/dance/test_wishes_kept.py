@@ -3,8 +3,8 @@
 import pytest
 
 from sequencer.checks.dance.wishes_kept import CHECK
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

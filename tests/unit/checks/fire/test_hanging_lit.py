@@ -16,9 +16,9 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.rests import rest
-from sequencer.planning.restaging import restaged
+from sequencer.planning.trying.restaging import restaged
 from sequencer.safety.safety_plan import safety_plan
-from sequencer.show.prop_records import PropRecord
+from sequencer.show.file_records.prop_records import PropRecord
 from sequencer.staging.timeline import staged
 from tests.handled_show import found, handled, said
 from tests.nothing_kept import nothing_kept

@@ -23,8 +23,8 @@ from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.circumstances import cautions_of, conditions_of
 from sequencer.safety.safety_plan import refuel_seconds, safety_plan, watched_by_one
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section
 from tests.songs import even_song

@@ -12,8 +12,8 @@ from sequencer.checks.outcome import Outcome
 from sequencer.facts.flames import FASTEST_HEAD, stretched_reach
 from sequencer.safety.post_ground import post_faults
 from sequencer.safety.watching import Duty
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.property.test_edits import SHOW, SONG
 from tests.sites import site

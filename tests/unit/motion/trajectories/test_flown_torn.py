@@ -11,8 +11,8 @@ from sequencer.checks.dance.flown_in_place import strained
 from sequencer.checks.suite import checked
 from sequencer.motion.trajectories.flown_hand import Course
 from sequencer.motion.trajectories.flown_torn import _flown_near, unbroken
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging import flown_show as shows
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.flown_strains import missed_limits, strains

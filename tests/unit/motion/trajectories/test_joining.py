@@ -27,7 +27,7 @@ from sequencer.motion.trajectories.link_words import limit_broken
 from sequencer.motion.trajectories.links import link
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
-from sequencer.planning.join_remedies import remedies_for
+from sequencer.planning.edits.join_remedies import remedies_for
 
 BODY = Body(stature=1.7)
 ROOM = HandSpace(body=BODY, side="right", length=0.55)

@@ -5,9 +5,9 @@ from functools import reduce
 import pytest
 
 from sequencer.outputs.compared.comparing import ComparedText, compared, sheet_rows
-from sequencer.show.document import parse_document
 from sequencer.show.drafted import mark_of
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.property.test_edits import SHOW, SONG
 from tests.songs import even_song

@@ -34,9 +34,9 @@ from sequencer.outputs.patterns.pattern_cards import card_text, steps_text
 from sequencer.outputs.patterns.pattern_drawing import drawn, drawn_hands, labels, pattern_figure
 from sequencer.outputs.patterns.pattern_records import card_record
 from sequencer.outputs.words.station_words import clock_words
-from sequencer.show.document import parse_document
-from sequencer.show.prop_records import usual_prop
+from sequencer.show.file_records.prop_records import usual_prop
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.nothing_kept import nothing_kept
 from tests.repeated import at_length

@@ -34,7 +34,7 @@ from sequencer.outputs.patterns.pattern_records import (
     station_record,
 )
 from sequencer.outputs.patterns.pattern_steps import steps_pages
-from sequencer.show.prop_records import usual_prop
+from sequencer.show.file_records.prop_records import usual_prop
 from tests.repeated import at_length
 
 

@@ -4,8 +4,8 @@ import pytest
 
 from sequencer.outputs.practice_pages.lines_for_show import show_lines
 from sequencer.practice.practice_plan import practice_plan
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from tests.practice_show import SHOW, made_show, run
 
 LOG = "two.practice.csv"

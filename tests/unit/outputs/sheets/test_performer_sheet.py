@@ -11,10 +11,10 @@ import pytest
 from sequencer.findings import Finding
 from sequencer.outputs.sheets.page.paper import TINY
 from sequencer.outputs.sheets.parts.cues import cues_of
+from sequencer.outputs.sheets.parts.dance_rows.hand_words import said
+from sequencer.outputs.sheets.parts.dance_rows.move_words import told_moves
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import document_bytes
-from sequencer.outputs.sheets.parts.hand_words import said
-from sequencer.outputs.sheets.parts.move_words import told_moves
 from sequencer.outputs.sheets.writing import sheets_of
 from sequencer.outputs.words.company_words import company_of_blocks
 from sequencer.outputs.words.law_words import LawWords

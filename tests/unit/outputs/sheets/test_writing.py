@@ -13,9 +13,9 @@ from sequencer.outputs.sheets.packet import POINTS_A_METRE, plan_scale
 from sequencer.outputs.sheets.page.elements import shared
 from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import scene_of
 from sequencer.outputs.sheets.parts.furniture import document_bytes
-from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.stage_plans.plan import StagePlan
 from sequencer.outputs.sheets.writing import sheets_of
 
 

@@ -8,8 +8,8 @@ import pytest
 
 from sequencer.outputs.song.song_chart import song_chart
 from sequencer.outputs.song.song_report import form_text, song_json, song_summary
-from sequencer.show.document import parse_document
 from sequencer.show.starter import starter_text
+from sequencer.show.text.document import parse_document
 from sequencer.timing.song import Section
 from tests.songs import even_song, silent_song
 

@@ -6,7 +6,7 @@ from sequencer.outputs.exports.captions import captions
 from sequencer.outputs.exports.midi import midi_file
 from sequencer.outputs.exports.timetable import timetable
 from sequencer.outputs.sheets.parts.cues import cues_of
-from sequencer.outputs.sheets.parts.folding import folded
+from sequencer.outputs.sheets.parts.dance_rows.folding import folded
 from sequencer.outputs.sound.counts import changes
 from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.stop_words import stop_words

@@ -19,8 +19,8 @@ from sequencer.planning.drafting.draft_search import (
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.optimising.choices import Chosen
 from sequencer.planning.drafting.why import summary
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from sequencer.timing.tempo import TempoMap
 from tests.songs import even_song, silent_song

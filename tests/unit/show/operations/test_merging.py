@@ -5,13 +5,13 @@ import random
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.show.document import parse_document
 from sequencer.show.operations.block_operations import ChangeBlock, DeleteBlocks, PutBlock
 from sequencer.show.operations.floor_operations import MoveSpot
 from sequencer.show.operations.heading_operations import ChangeHeading, ChangeTitles
 from sequencer.show.operations.merging import conflict_words, merged
 from sequencer.show.operations.operation import apply
 from sequencer.show.operations.people_operations import ChangePerson, RenamePerson
+from sequencer.show.text.document import parse_document
 from tests.made_operations import VARIANTS, Draw
 from tests.operation_oracle import text_of
 from tests.repeated import often

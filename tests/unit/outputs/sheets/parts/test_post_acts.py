@@ -10,9 +10,9 @@ from sequencer.outputs.sheets.page.wording import NB
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.own_side import own_side
 from sequencer.outputs.sheets.parts.post_acts import act_time, post_acts
-from sequencer.outputs.sheets.parts.scene import stage_outline
-from sequencer.show.document import parse_document
+from sequencer.outputs.sheets.parts.stage_plans.scene import stage_outline
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

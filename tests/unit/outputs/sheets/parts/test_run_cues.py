@@ -3,9 +3,9 @@
 from sequencer.outputs.compared.comparing import ComparedText, compared
 from sequencer.outputs.exports.timetable import timetable
 from sequencer.outputs.sheets.parts.cues import cues_of
-from sequencer.outputs.sheets.parts.folding import folded, onward_words, walk_words
-from sequencer.outputs.sheets.parts.formation_plans import wings_words
+from sequencer.outputs.sheets.parts.dance_rows.folding import folded, onward_words, walk_words
 from sequencer.outputs.sheets.parts.run_cues import run_cues
+from sequencer.outputs.sheets.parts.stage_plans.formation_plans import wings_words
 from tests.unit.staging.test_entrances import OFF, ON, SHOW, made
 
 

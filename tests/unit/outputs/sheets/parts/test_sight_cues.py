@@ -6,8 +6,8 @@
 import pytest
 
 from sequencer.outputs.sheets.parts.sight_cues import last_seen, section_words, sight_of
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -18,8 +18,8 @@ from sequencer.planning.drafting.auditioning.sizes import sizes_of
 from sequencer.planning.drafting.costing.auditions import _stages
 from sequencer.planning.drafting.finishing import cuts
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
-from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.nothing_kept import nothing_kept
 from tests.songs import even_song

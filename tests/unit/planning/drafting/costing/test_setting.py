@@ -11,7 +11,7 @@ from sequencer.planning.drafting.auditioning.repertoire import Material
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.costing.weights import TOO_SOON, Weights
 from sequencer.planning.drafting.gaps.slots import Fixed, Slot
-from sequencer.show.wishes import Wishes
+from sequencer.show.file_records.wishes import Wishes
 
 NAMES = ("static-spin", "extension", "two-beat-weave", "antispin-flower-5", "windmill")
 

@@ -13,7 +13,7 @@ from sequencer.planning.drafting.costing import slot_links
 from sequencer.planning.drafting.costing.auditions import _beside_rest, outermost_first
 from sequencer.planning.drafting.costing.slot_links import SlotLinks
 from sequencer.planning.drafting.gaps.slots import Slot
-from sequencer.show.wishes import Wishes
+from sequencer.show.file_records.wishes import Wishes
 from sequencer.timing.tempo import TempoMap
 
 SLOTS = tuple(

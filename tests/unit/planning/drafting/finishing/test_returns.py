@@ -11,7 +11,7 @@ from sequencer.planning.drafting.auditioning.sizes import sizes_of
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.finishing import returns
 from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
-from sequencer.show.wishes import Wishes
+from sequencer.show.file_records.wishes import Wishes
 from tests.unit.planning.drafting.costing.test_setting import moves, setting, slot
 
 SLOTS = [

@@ -9,9 +9,9 @@ from sequencer.planning.drafting.draft_search import drafted_show
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.grouping import group_draft as group_draft_module
 from sequencer.planning.drafting.grouping.group_draft import group_draft
-from sequencer.show.document import parse_document
 from sequencer.show.drafted import drafted_entries, drafted_staging
 from sequencer.show.reading import show_from_document
+from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

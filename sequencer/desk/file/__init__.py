@@ -1,0 +1,1 @@
+"""The opened show file: its text, its steps, its versions, and what others did to it on the disk."""

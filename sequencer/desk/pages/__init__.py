@@ -1,0 +1,1 @@
+"""What the page asks of the server: one module a subject."""

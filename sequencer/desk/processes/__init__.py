@@ -1,0 +1,1 @@
+"""Processes that check, draft and print while the page goes on."""

@@ -1,0 +1,1 @@
+"""A show that others may watch on the same network."""

@@ -1,0 +1,1 @@
+"""Where the one is, and how sure that is."""

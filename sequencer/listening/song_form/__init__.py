@@ -1,0 +1,1 @@
+"""The parts of a song: where they begin and which return."""

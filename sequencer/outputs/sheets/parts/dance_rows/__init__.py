@@ -1,0 +1,1 @@
+"""Rows of a performer's sheet: what both hands do, in words."""

@@ -1,0 +1,1 @@
+"""Plans of the stage, and what stands and moves on them."""

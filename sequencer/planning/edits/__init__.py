@@ -1,0 +1,1 @@
+"""Changes that may mend a finding, smallest first."""

@@ -1,0 +1,1 @@
+"""Mends of findings: changes that were tried and hold."""

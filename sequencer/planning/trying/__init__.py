@@ -1,0 +1,1 @@
+"""A change tried on the restaged show, and what it costs."""

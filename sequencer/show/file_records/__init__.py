@@ -1,0 +1,1 @@
+"""What a show file may hold, record by record."""

@@ -1,0 +1,1 @@
+"""The published schema of the show file."""
