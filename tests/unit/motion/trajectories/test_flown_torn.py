@@ -9,8 +9,10 @@ import pytest
 
 from sequencer.checks.dance.flown_in_place import strained
 from sequencer.checks.suite import checked
+from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.trajectories.flown_hand import Course
-from sequencer.motion.trajectories.flown_torn import _flown_near, unbroken
+from sequencer.motion.trajectories.flown_making import Ground, flown_hand
+from sequencer.motion.trajectories.flown_torn import _flown_near, is_unbroken, unbroken
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging import flown_show as shows
@@ -113,6 +115,20 @@ def test_nobody_else_and_no_slower_walk_is_touched():
     assert not any(hand.torn for hand in hands(slow).values())
     hand = hands(slow)["right"]
     assert unbroken(hand, pytest.fail, np.ones_like) is hand
+
+
+def test_a_hand_that_begins_in_full_swing_is_flown():
+    """Its spline is at rest at both ends, which nothing that is drawn there would change."""
+    hand = hands(flown())["left"]
+    swinging = next(each for each in hand.courses if each.flown and each.end - each.start > 5)
+    inside = swinging._replace(start=swinging.start + 1.0, end=swinging.end - 1.0)
+    drag = drag_of(flown().drawn.dancers[0].props["left"])
+    ground = Ground(lambda _, at: at, lambda _, at: at, lambda beats: np.full(len(beats), 4.0))
+    cut = flown_hand([inside], length=hand.length, drag=drag, drawn=hand.drawn, ground=ground)
+    ends = pieces(cut)
+    assert not np.isfinite([ends[0][2].turn_rate, ends[-1][2].turn_rate]).all()
+    assert is_unbroken(cut)
+    assert unbroken(cut, pytest.fail, np.ones_like) is cut
 
 
 def test_margins_of_the_drawing_hold_where_it_stands_in():
