@@ -69,12 +69,15 @@ def with_torn(hand: FlownHand, torn: Sequence[Torn]) -> FlownHand:
 
 
 def _unbounded(hand: FlownHand) -> list[tuple[float, float]]:
-    """Pieces on which nothing bounds how the tether turns [show beats]."""
+    """Pieces on which nothing bounds how the tether turns [show beats].
+
+    The bound on its acceleration holds the square of the one on its rate: where that is not finite, neither is this.
+    """
     first, last = hand.head.start, hand.head.start + hand.head.spans * hand.head.step
     return [
         (low, high)
         for low, high, bounds in hand.pieces(first, last)
-        if not (isfinite(bounds.turn_rate) and isfinite(bounds.turn_acceleration))
+        if not isfinite(bounds.turn_acceleration)
     ]
 
 
