@@ -134,7 +134,7 @@ def kept_on_disk(
     if found:
         return found[0]
     result = work()
-    with suppress(TypeError, ValueError):  # it cannot be written
+    with suppress(Exception):  # it cannot be written
         own = record(result)
         own = own if isinstance(own, bytes) else json.dumps(own)
         if len(own) <= LONGEST:
@@ -186,8 +186,8 @@ def _kept_by(key: bytes | None, result: T, record: Callable[[T], Any]) -> T:
 
 
 def _recorded(result: T, record: Callable[[T], Any]) -> str | None:
-    """A result as JSON; None if JSON cannot hold it, or if it is too long: then it is kept in memory only."""
-    with suppress(TypeError, ValueError):
+    """A result as JSON; None if it cannot be written so, or is too long: then it is kept in memory only."""
+    with suppress(Exception):  # the result is known: what goes wrong here must not cost it
         text = json.dumps(record(result))
         if len(text) <= LONGEST:
             return text

@@ -95,8 +95,10 @@ class ResultStore:
             return taken
         if not callable(waiting):
             return waiting
-        made = waiting()
-        if made is not None:
+        made = _made(waiting)
+        if made is None:
+            del self._waiting[key]
+        else:
             self._waiting[key] = made
         return made
 
@@ -115,7 +117,7 @@ class ResultStore:
         """
         with self._lock:
             if self._collected is not None:
-                made = record() if callable(record) else record
+                made = _made(record)
                 if made is not None:
                     self._collected[key] = made
                 return
@@ -141,14 +143,14 @@ class ResultStore:
                 self.put(key, record)
 
     def flush(self) -> None:
-        """Write what waits."""
+        """Write what waits; a record that cannot be made is left out."""
         with self._lock:
             waiting, self._waiting = self._waiting, {}
             if not waiting or self._connection() is None or not self._may_write():
                 return
             now = int(time.time())
             try:
-                made = ((key, own() if callable(own) else own) for key, own in waiting.items())
+                made = ((key, _made(own)) for key, own in waiting.items())
                 rows = [
                     (key, own, _checksum(key, own), now) for key, own in made if own is not None
                 ]
@@ -196,6 +198,13 @@ class ResultStore:
             with suppress(OSError, RuntimeError):  # there may be no home
                 self._base = _opened(store_path())
         return self._base
+
+
+def _made(record: Kept | MadeLater) -> Kept | None:
+    """A record, made now if it was not yet; None if that fails, since its result is known all the same."""
+    with suppress(Exception):
+        return record() if callable(record) else record
+    return None
 
 
 def _reading(keys: Sequence[bytes]) -> Callable[[sqlite3.Connection], list[Any]]:

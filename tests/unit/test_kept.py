@@ -10,9 +10,10 @@ import struct
 import subprocess
 import sys
 import threading
-from contextlib import closing
+from contextlib import closing, nullcontext
 from dataclasses import dataclass
 from pathlib import Path
+from typing import NamedTuple
 
 import numpy as np
 import pytest
@@ -22,6 +23,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.link_limits import LinkLimits
+from sequencer.progress import Stopped
 
 
 @pytest.fixture
@@ -686,3 +688,98 @@ def test_a_worker_records_what_it_collects_at_once(store):
     with kept.collected() as records:
         ask(Work((1.5,)))
     assert [*records.values()] == ["[1.5]"]
+
+
+class Result(NamedTuple):
+    """One that its record may make trouble of."""
+
+    number: float
+    trouble: BaseException | None = None
+
+
+def kept_of(result, name):
+    def record(own):
+        if own.trouble is not None:
+            raise own.trouble
+        return [own.number]
+
+    return kept.kept(
+        "test", (name,), lambda: result, record=record, restore=lambda own: Result(*own)
+    )
+
+
+TROUBLES = [AttributeError("a name"), KeyError("a key"), RecursionError(), OverflowError()]
+
+
+@pytest.mark.parametrize("trouble", TROUBLES, ids=lambda own: type(own).__name__)
+@pytest.mark.parametrize("on_shelf", [False, True])
+def test_a_record_that_fails_costs_only_itself(store, trouble, on_shelf):
+    """Its result is known in this process; what waits beside it is written, and whatever comes after it."""
+    bad = Result(1.0, trouble)
+    with kept.shelf("a show") if on_shelf else nullcontext():
+        assert kept_of(Result(0.0), "before") == Result(0.0)
+        assert kept_of(bad, "bad") is bad
+        assert kept_of(Result(2.0), "after") == Result(2.0)
+        kept.put_away()
+        kept_of(Result(3.0), "later")
+    next_process()
+    for name, number in (("before", 0.0), ("after", 2.0), ("later", 3.0)):
+        assert kept_of(Result(9.0), name) == Result(number)
+    assert kept_of(Result(9.0), "bad") == Result(9.0)  # computed again
+
+
+def test_a_large_record_that_fails_costs_only_itself(store):
+    key = kept.content_key("large")
+    assert kept.kept_on_disk(key, Work(4.0), record=lambda own: own.nothing, restore=float) == 4.0
+    next_process()
+    assert kept.kept_on_disk(key, Work(5.0), record=lambda own: own, restore=float) == 5.0
+
+
+def test_a_store_holds_no_record_that_fails(store):
+    """Written, asked for before that, or collected by a worker: each time it counts as missing, and nothing else does."""
+    own, tried = kept._STORE, []
+
+    def failing():
+        tried.append(1)
+        raise AttributeError("a name")
+
+    own.put(b"bad", failing)
+    own.put(b"good", "[1]")
+    assert own.get_each((b"bad", b"good")) == {b"good": "[1]"}
+    own.flush()
+    assert tried == [1]  # it would fail again
+    own.put(b"bad", failing)
+    own.flush()
+    with kept.collected() as records:
+        own.put(b"bad", failing)
+        own.put(b"better", lambda: "[2]")
+    assert records == {b"better": "[2]"}
+    own.close()
+    again = kept_store.ResultStore(kept._unchanged)
+    assert again.get_each((b"bad", b"good")) == {b"good": "[1]"}
+    again.close()
+
+
+@pytest.mark.parametrize("interruption", [KeyboardInterrupt, Stopped])
+def test_what_was_being_written_when_interrupted_is_written_later(store, interruption):
+    """Not dropped, as a record that fails is: an interruption is not the record's fault."""
+    interruptions = [interruption()]
+
+    def record():
+        if interruptions:
+            raise interruptions.pop()
+        return "[1]"
+
+    own = kept._STORE
+    own.put(b"first", "[0]")
+    own.put(b"second", record)
+    with pytest.raises(interruption):
+        own.flush()
+    own.put(b"third", "[2]")
+    own.flush()
+    own.close()
+    again = kept_store.ResultStore(kept._unchanged)
+    assert again.texts((b"first", b"second", b"third")) == {
+        b"first": "[0]", b"second": "[1]", b"third": "[2]",
+    }  # fmt: skip
+    again.close()

@@ -59,12 +59,13 @@ class Content(NamedTuple):
 
     times: Sequence[float] = ()  # [beats]
     rest: Sequence[Any] = ()
-    lengths: Sequence[float] = ()  # [beats] that times are added to
+    # [beats] that times are added to, of what is in the rest: they decide nothing more than whether sums are exact
+    lengths: Sequence[float] = ()
 
     @property
     def nothing(self) -> bool:
         """Whether there is nothing that decides it."""
-        return not (self.times or self.rest or self.lengths)
+        return not (self.times or self.rest)
 
 
 def _nothing(_low: float, _high: float) -> Content:
@@ -280,7 +281,7 @@ def _same_objects(stretch: _Stretch, fixed: bytes | None) -> _Objects:
         if not around.nothing:
             # What is in there is small and frozen, and most of it the same objects as before.
             held = tuple(around.rest)
-            own = _packed(around.times), _packed(around.lengths)
+            own = _packed(around.times)
     beats = _PAIR.pack(low, high)
     for each in trajectories:
         spans, blends = each.part(low, high)

@@ -71,13 +71,14 @@ def with_torn(hand: FlownHand, torn: Sequence[Torn]) -> FlownHand:
 def _unbounded(hand: FlownHand) -> list[tuple[float, float]]:
     """Pieces on which nothing bounds how the tether turns [show beats]; but the first and the last.
 
-    There a hand whose courses begin or end in full swing is brought to rest by its spline, whatever is flown.
+    There a hand whose courses begin or end in full swing is brought to rest by its spline, whatever is flown. The bound on the
+    acceleration holds the square of the one on the rate: where that is not finite, neither is this.
     """
     first, last = hand.head.start, hand.head.start + hand.head.spans * hand.head.step
     return [
         (low, high)
         for low, high, bounds in hand.pieces(first, last)[1:-1]
-        if not (isfinite(bounds.turn_rate) and isfinite(bounds.turn_acceleration))
+        if not isfinite(bounds.turn_acceleration)
     ]
 
 

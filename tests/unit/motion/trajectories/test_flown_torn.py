@@ -1,6 +1,7 @@
 """A hand that would jump: what is drawn stands in on the course that needs it, and what the hand would have to do is told."""
 
 import json
+from dataclasses import replace
 from functools import cache
 from types import SimpleNamespace
 
@@ -10,13 +11,14 @@ import pytest
 from sequencer.checks.dance.flown_in_place import strained
 from sequencer.checks.suite import checked
 from sequencer.motion.flown.tether import drag_of
-from sequencer.motion.trajectories.flown_hand import Course
+from sequencer.motion.trajectories.flown_hand import Course, _OwnSlice, _piece_bounds
 from sequencer.motion.trajectories.flown_making import Ground, flown_hand
-from sequencer.motion.trajectories.flown_torn import _flown_near, is_unbroken, unbroken
+from sequencer.motion.trajectories.flown_torn import _flown_near, is_unbroken, unbroken, with_torn
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging import flown_show as shows
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging import flown_strains
+from sequencer.staging.flown_show import FlownShow, flown_show
 from sequencer.staging.flown_strains import missed_limits, strains
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
@@ -172,3 +174,59 @@ def test_beside_a_drawing_the_nearest_flown_course_is_at_fault():
     assert _flown_near(hand, [(11.5, 11.75)]) == [3]
     assert _flown_near(hand, [(9.0, 9.25), (11.5, 11.75)]) == [1, 3]
     assert _flown_near(SimpleNamespace(courses=rows[2:3]), [(9.0, 9.25)]) == []
+
+
+def test_where_the_turning_is_not_bounded_its_acceleration_is_not_either():
+    """One bound tells of both: the hand goes through its head, keeps close beside it, or passes it close by and further off."""
+    step, beats = 0.125, np.arange(9.0) - 4.0
+
+    def beside(distance):
+        return np.array([0.0, distance, 0.0])
+
+    head = np.stack([0.1 * beats, 0 * beats, 0 * beats], axis=1)
+    for hand, bounded in (
+        (-head, False), (head + beside(1e-9), True), (-head + beside(1e-3), False), (-head + beside(0.9), True),
+    ):  # fmt: skip
+        for each in _piece_bounds(_OwnSlice(0, step, head, hand, b"")):
+            assert np.isfinite([each.turn_rate, each.turn_acceleration]).tolist() == [bounded] * 2
+
+
+def test_a_hand_is_broken_where_nothing_bounds_its_turning():
+    def hand(*accelerations):
+        rows = [
+            (float(k), k + 1.0, SimpleNamespace(turn_rate=1.0, turn_acceleration=own))
+            for k, own in enumerate(accelerations)
+        ]
+        head = SimpleNamespace(start=0.0, spans=len(rows), step=1.0)
+        return SimpleNamespace(head=head, pieces=lambda _first, _last: rows)
+
+    assert is_unbroken(hand(1.0, 1e9, 1.0))
+    assert not is_unbroken(hand(1.0, np.inf, 1.0))
+    assert not is_unbroken(hand(1.0, 1.0, np.nan, 1.0))
+    assert is_unbroken(hand(np.inf, 1.0, np.nan))  # brought to rest by the spline
+
+
+def test_a_jump_within_wide_limits_is_told_all_the_same(monkeypatch):
+    """Its bounds may say that it is slow and that the tether holds: no tether holds through a jump."""
+    show = flown()
+    dancer = show.staged.dancers[0]
+    side, hand = next((side, own) for side, own in dancer.trajectories.items() if own.torn)
+    (row,) = hand.torn
+    mild = row._replace(
+        least_pull=1.0, most_pull=1.0, hand_speed=1.0, hand_acceleration=1.0, head_speed=1.0
+    )
+    wide = show.staged.show.limits.model_copy(
+        update={"hand_acceleration": 1e6, "hand_speed": 1e6, "head_speed": 1e6, "pull": 1e6}
+    )
+    own = show.staged.show.model_copy(update={"limits": wide})
+    only = replace(dancer, trajectories={**dancer.trajectories, side: with_torn(hand, [mild])})
+    monkeypatch.setattr(flown_strains, "recent", lambda _kind, _key, work, **_more: work())
+    found = strains(
+        FlownShow(
+            staged=replace(show.staged, show=own, dancers=(only,)),
+            drawn=replace(show.drawn, show=own, dancers=show.drawn.dancers[:1]),
+        )
+    )
+    told = [each for each in found if each.side == side and each.course.start == row.start]
+    assert [missed_limits(each, wide, dancer.body.arm_length) for each in told] == [("least_pull",)]
+    assert (told[0].who, told[0].side, told[0].hand_speed) == ("Birch", side, 1.0)

@@ -2,9 +2,16 @@
 
 from dataclasses import replace
 
+import pytest
+
 from sequencer.planning.drafting.auditioning import candidates
 from sequencer.planning.drafting.auditioning.candidates import DraftMove, moves_for
-from sequencer.planning.drafting.costing.auditions import _stages, setting_for
+from sequencer.planning.drafting.costing.auditions import (
+    RANGE_STEP,
+    _fastest_link,
+    _stages,
+    setting_for,
+)
 from sequencer.planning.drafting.costing.weights import Weights
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.grouping.group_draft import group_draft
@@ -75,3 +82,13 @@ def test_in_a_setting_the_tallest_and_the_shortest_try_first():
         ground, slots, group_draft(ground, slots), weights=Weights(), seed=0, say=lambda *_: None
     )
     assert [people[n][0] for n in made._in_turn()] == ["Cedar", "Birch", "Ash", "Dale"]
+
+
+@pytest.mark.parametrize(
+    ("links", "pace"),
+    [((101.0,), 104.0), ((103.0, 97.0), 104.0), ((100.0,), 100.0), ((100.0, 101.0), 104.0)],
+)
+def test_links_are_auditioned_at_the_whole_step_above_their_fastest_beat(links, pace):
+    """So songs of nearly one tempo find each other's auditions; what is danced beside a link is none of it."""
+    assert RANGE_STEP == 4.0
+    assert _fastest_link([(160.0, link, 170.0) for link in links]) == pace >= max(links)
