@@ -9,7 +9,7 @@ from sequencer.cli.printing import say
 
 
 @click.command(name="open", epilog="Example: sequencer open shows/lantern_round.yaml")
-@click.argument("show", type=click.Path(path_type=Path), required=False)
+@click.argument("show", type=click.Path(path_type=Path, readable=False), required=False)
 @click.option(
     "--track", type=click.Path(path_type=Path), help="The song, for a show that is not there yet."
 )

@@ -224,7 +224,7 @@ def test_the_tour_is_seen_once(folder, monkeypatch, tmp_path_factory):
 @pytest.mark.parametrize(
     ("given", "said"),
     [
-        (".", "there may be a show in this folder already: 'mine.yml' (this file is empty); type `sequencer open mine.yml` to open it"),
+        (".", "there may be a show in this folder already: 'lost.yaml' (a link that leads nowhere), 'mine.yml' (this file is empty); type `sequencer open lost.yaml` or `sequencer open mine.yml` to open one of them, or"),
         ("missing/folder", "there is no folder 'missing' that can be opened; check the path, or make the folder first"),
         ("lost", "this is a link to 'nowhere.yaml', and nothing can be opened there; put the show back there"),
         ("songs", "there are several shows in this folder: 'a copy.yaml', 'a.yaml'; type `sequencer open \"songs/a copy.yaml\"` or"),

@@ -3,6 +3,7 @@
 import difflib
 import os
 import re
+import stat
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -80,14 +81,23 @@ def _may_be_begun(path: Path) -> bool:
 
 
 def _refuse_nowhere(path: Path) -> None:
-    """Refuse to begin a show where there is no folder for it, or in place of one that is away."""
+    """Refuse to begin a show where there is no folder for it, where nobody can see whether one is there, or in place of one that is away."""
     place = Place(str(path))
     if not is_given_folder(path.parent):
         raise InputError(
             "no-folder", place, f"there is no folder {str(path.parent)!r} that can be opened",
             "check the path, or make the folder first",
         )  # fmt: skip
-    if path.is_symlink():
+    try:
+        lost = stat.S_ISLNK(path.lstat().st_mode)
+    except FileNotFoundError:
+        return
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or str(error)
+        raise InputError(
+            "cannot-read", place, f"this file cannot be read ({reason})", "check the path"
+        ) from error
+    if lost:
         raise InputError(
             "lost-link", place, f"this is a link to {str(path.readlink())!r}, and nothing can be opened there",
             "put the show back there, or take the link away",
@@ -147,7 +157,7 @@ def _show_in(folder: Path) -> Path:
         told = [f"{each.name!r} ({why})" for each, why in doubts.items()]
         raise InputError(
             "unsure-show", Place(str(folder)), f"there may be a show in this folder already: {_listed(told)}",
-            f"type {_commands(list(doubts))} to open it, or `sequencer open` and a new name to begin another",
+            f"type {_commands(list(doubts))} to open {'it' if len(doubts) == 1 else 'one of them'}, or `sequencer open` and a new name to begin another",
         )  # fmt: skip
     return new
 

@@ -196,6 +196,22 @@ def test_a_show_in_a_folder_that_is_missing_is_told(folder, name):
     )
 
 
+@pytest.mark.parametrize("name", ["m" * 300 + ".yaml", "mi\0ne.yaml"])
+def test_a_name_that_no_file_can_have_is_told(folder, name):
+    code, said = refused(folder / name)
+    assert (code, said.startswith("this file cannot be read (")) == ("cannot-read", True)
+
+
+def test_no_show_is_begun_where_nobody_may_see_whether_one_is_there(folder, monkeypatch):
+    def forbidden(path):
+        raise PermissionError(errno.EACCES, "Permission denied", str(path))
+
+    monkeypatch.setattr(Path, "lstat", forbidden)
+    assert refused(folder / "mine.yaml") == (
+        "cannot-read", "this file cannot be read (Permission denied); check the path",
+    )  # fmt: skip
+
+
 def test_of_several_shows_it_is_told_what_to_type_for_each(folder, monkeypatch):
     for name in ("mine.yaml", "mine copy.yaml", "mine.packed.yaml", "-mine.yaml"):
         (folder / name).write_text(SHOW, encoding="utf-8")
