@@ -9,7 +9,7 @@ from sequencer.cli.printing import say
 
 
 @click.command(name="open", epilog="Example: sequencer open shows/lantern_round.yaml")
-@click.argument("show", type=click.Path(path_type=Path), required=False)
+@click.argument("show", type=click.Path(path_type=Path, readable=False), required=False)
 @click.option(
     "--track", type=click.Path(path_type=Path), help="The song, for a show that is not there yet."
 )
@@ -34,8 +34,8 @@ def open_(
 ) -> None:
     """Open SHOW in the browser, to plan it there; a SHOW that does not exist yet is begun there.
 
-    SHOW may also be a folder, by default the one you are in: its show is opened, or one is begun in it. If it is a song, a show is
-    begun beside it.
+    SHOW may also be a folder, by default the one you are in: its show is opened, or one is begun in it. If it is a song, the show
+    of its name beside it is opened, or begun. The ending `.yaml` can be left out. If it is not certain which show is meant, you are told what to type.
 
     The page is served by this machine to itself alone; nothing leaves it, unless you --share it. What you do is kept in a journal beside SHOW at
     once, and SHOW itself is written when you save. It may be edited in an editor meanwhile. The command ends when the last

@@ -221,6 +221,32 @@ def test_the_tour_is_seen_once(folder, monkeypatch, tmp_path_factory):
         assert own.page.get("tour")[1] == {"seen": True}
 
 
+@pytest.mark.parametrize(
+    ("given", "said"),
+    [
+        (".", "there may be a show in this folder already: 'lost.yaml' (a link that leads nowhere), 'mine.yml' (this file is empty); type `sequencer open lost.yaml` or `sequencer open mine.yml` to open one of them, or"),
+        ("missing/folder", "there is no folder 'missing' that can be opened; check the path, or make the folder first"),
+        ("lost", "this is a link to 'nowhere.yaml', and nothing can be opened there; put the show back there"),
+        ("songs", "there are several shows in this folder: 'a copy.yaml', 'a.yaml'; type `sequencer open \"songs/a copy.yaml\"` or"),
+    ],
+    ids=["unsure", "missing", "lost", "several"],
+)  # fmt: skip
+def test_what_cannot_be_begun_is_one_line_and_leaves_all_as_it_was(
+    folder, monkeypatch, given, said
+):
+    monkeypatch.chdir(folder)
+    (folder / "mine.yml").write_bytes(b"")
+    for name in ("a.yaml", "a copy.yaml"):
+        (folder / "songs" / name).write_text("track: {file: tune.wav}\n", encoding="utf-8")
+    (folder / "lost.yaml").symlink_to("nowhere.yaml")
+    before = sorted(folder.rglob("*"))
+    result = CliRunner().invoke(main, ["open", given, "--no-browser"])
+    assert result.exit_code == 2
+    assert said in result.output
+    assert result.output.count("\n") == 1
+    assert sorted(folder.rglob("*")) == before
+
+
 def test_the_help_names_the_new_option():
     said = CliRunner().invoke(main, ["open", "--help"]).output
     assert "--track" in said
