@@ -226,7 +226,7 @@ def test_the_tour_is_seen_once(folder, monkeypatch, tmp_path_factory):
     [
         (".", "there may be a show in this folder already: 'lost.yaml' (a link that leads nowhere), 'mine.yml' (this file is empty); type `sequencer open lost.yaml` or `sequencer open mine.yml` to open one of them, or"),
         ("missing/folder", "there is no folder 'missing' that can be opened; check the path, or make the folder first"),
-        ("lost", "this is a link to 'nowhere.yaml', and nothing can be opened there; put the show back there"),
+        ("lost", "this is a link to 'nowhere.yaml', and nothing can be opened there; put the file back there"),
         ("songs", "there are several shows in this folder: 'a copy.yaml', 'a.yaml'; type `sequencer open \"songs/a copy.yaml\"` or"),
     ],
     ids=["unsure", "missing", "lost", "several"],

@@ -45,7 +45,7 @@ def what_to_open(given: Path | None, track: Path | None = None) -> tuple[Path, P
         has no folder to lie in.
     """
     path, song = _meant(from_home(Path() if given is None else given), track)
-    if path.suffix.lower() in SHOW_FILES and not is_there(path):
+    if not is_there(path):
         _refuse_nowhere(path)
     return path, song
 
@@ -100,7 +100,7 @@ def _refuse_nowhere(path: Path) -> None:
     if lost:
         raise InputError(
             "lost-link", place, f"this is a link to {str(path.readlink())!r}, and nothing can be opened there",
-            "put the show back there, or take the link away",
+            "put the file back there, or take the link away",
         )  # fmt: skip
 
 

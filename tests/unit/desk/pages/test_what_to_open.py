@@ -40,6 +40,8 @@ def test_a_folder_means_its_show_or_a_new_one_of_its_name(folder):
     (folder / "mine (before the rehearsal).yaml").write_text(SHOW, encoding="utf-8")
     (folder / "moves.yaml").write_text("patterns: {}\n", encoding="utf-8")
     (folder / ".mine.yaml.journal").write_text("{}", encoding="utf-8")
+    (folder / "._mine.yaml").write_bytes(b"\0\5\x16\7")  # as some systems put beside a file
+    (folder / ".other.yaml").write_text(SHOW, encoding="utf-8")
     (folder / "track.yaml").mkdir()
     assert what_to_open(folder, folder / "song.ogg") == (folder / "mine.yaml", folder / "song.ogg")
     (folder / "other (duo).yaml").write_text(SHOW, encoding="utf-8")
@@ -95,8 +97,9 @@ def test_a_show_with_the_short_ending_is_found_by_its_name_and_by_its_song(folde
         b"  title: Mine\n  track: {file: song.ogg}\n",
         b"title: Mine\rtrack: {file: song.ogg}\r",
         b"title: [broken\ntrack: {file: song.ogg}\n",
+        b"title: [broken\n'track' : {file: song.ogg}\n",
     ],
-    ids=["marked", "quoted", "apostrophes", "json", "indented", "cr", "broken"],
+    ids=["marked", "quoted", "apostrophes", "json", "indented", "cr", "broken", "broken-quoted"],
 )
 def test_a_show_is_recognised_however_it_is_written(folder, written):
     (folder / "mine.yaml").write_bytes(written)
@@ -163,6 +166,8 @@ def test_a_link_that_leads_nowhere_is_told_and_nothing_is_begun_in_its_place(fol
         code, said = refused(folder / given)
         assert code == "lost-link"
         assert "this is a link to 'gone/mine.yaml', and nothing can be opened there" in said
+    (folder / "lost").symlink_to("gone/mine.yaml")
+    assert refused(folder / "lost")[0] == "lost-link", "and no 'lost.yaml' is begun"
     (folder / "gone").mkdir()
     (folder / "gone" / "mine.yaml").write_text(SHOW, encoding="utf-8")
     assert what_to_open(folder) == (folder / "mine.yaml", None)
@@ -187,7 +192,7 @@ def test_no_show_is_begun_of_another_files_name_or_a_slip(folder, name):
     assert what_to_open(folder / name) == (folder / name, None)
 
 
-@pytest.mark.parametrize("name", ["folder", "folder.v2", "folder.yaml"])
+@pytest.mark.parametrize("name", ["folder", "folder.v2", "folder.yaml", "gone.ogg"])
 def test_a_show_in_a_folder_that_is_missing_is_told(folder, name):
     code, said = refused(folder / "missing" / name)
     assert code == "no-folder"
