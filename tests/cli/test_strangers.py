@@ -242,7 +242,9 @@ def test_a_name_like_an_option_is_told_how_to_be_written(mailed, monkeypatch):
 @pytest.mark.parametrize("kind", ["link", "notes"])
 def test_opening_it_writes_no_file_that_the_desk_did_not_write(mailed, kind):
     path = mailed / "show.yaml"
-    path.write_text(SHOW + "tonight: {away: [Birch]}\n", encoding="utf-8")
+    ash = next(line for line in SHOW.splitlines(keepends=True) if "name: Ash" in line)
+    two = SHOW.replace(ash, ash + ash.replace("Ash", "Birch"))
+    path.write_text(two + "tonight: {away: [Birch]}\n", encoding="utf-8")
     private = mailed.parent / "private" / "beats.txt"
     foreign = [mailed / f".show.yaml.{end}" for end in ("switch", "draft", "journal")]
     for each in foreign:
@@ -251,9 +253,9 @@ def test_opening_it_writes_no_file_that_the_desk_did_not_write(mailed, kind):
         else:
             each.write_text(f"{PRIVATE}\n", encoding="utf-8")
     with desk(path) as own:
-        own.page.until_checked()
-        assert own.page.get("switched")[0] == 200
-        status, state = own.page.do(1, do="set-title", title="Two")
+        assert own.page.get("show")[0] == 200
+        operation = {"do": "change-titles", "values": {"title": "Two"}}
+        status, state = own.page.post("operations", revision=1, operation=operation, anyway=True)
         assert (status, state["kept"]["where"]) == (200, "cache")
         assert own.page.post("save")[0] == 200
     for each in (*foreign, private):
