@@ -33,7 +33,7 @@ _REASONS = {
 
 
 @contextmanager
-def replacing(path: Path, *, settled: bool = True) -> Iterator[Path]:
+def replacing(path: Path, *, settled: bool = True, private: bool = False) -> Iterator[Path]:
     """Yield a temporary path next to `path`, moved into place only if the body succeeds.
 
     Parameters
@@ -43,6 +43,8 @@ def replacing(path: Path, *, settled: bool = True) -> Iterator[Path]:
     settled : bool
         Whether it has to be on the disk before it takes the name. Without, a power cut may leave it empty: only for what is
         known to be whole by a checksum of its own, and can be made again.
+    private : bool
+        Whether nobody but its owner may read it, whatever was there before.
 
     Yields
     ------
@@ -61,7 +63,7 @@ def replacing(path: Path, *, settled: bool = True) -> Iterator[Path]:
         _sweep(path.parent)
         scratch.touch(mode=0o600, exist_ok=False)
         yield scratch
-        mode = path.stat().st_mode if path.exists() else 0o666 & ~_umask()
+        mode = 0o600 if private else _usual_mode(path)
         if settled:
             _settle(scratch)  # before it gets rights that may forbid it
         scratch.chmod(mode & 0o777)
@@ -75,6 +77,11 @@ def replacing(path: Path, *, settled: bool = True) -> Iterator[Path]:
             OSError
         ):  # gone under its new name, or never there; a disk that is read-only says so even then
             scratch.unlink()
+
+
+def _usual_mode(path: Path) -> int:
+    """The rights of the file that is replaced, or those of any new file."""
+    return path.stat().st_mode if path.exists() else 0o666 & ~_umask()
 
 
 def _settle(scratch: Path) -> None:

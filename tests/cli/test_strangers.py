@@ -10,6 +10,7 @@ from click.testing import CliRunner
 from sequencer.allowed_places import VARIABLE
 from sequencer.cli import main
 from tests.cli.test_bad_input import assert_refused, run
+from tests.desk_client import desk
 
 from .conftest import RATE, SHOW, click_track
 
@@ -235,3 +236,38 @@ def test_a_name_like_an_option_is_told_how_to_be_written(mailed, monkeypatch):
     result = CliRunner().invoke(main, ["check", "-x.yaml"])
     assert result.exit_code == 2
     assert "./-x.yaml" in result.stderr
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="links of POSIX systems")
+@pytest.mark.parametrize("kind", ["link", "notes"])
+def test_opening_it_writes_no_file_that_the_desk_did_not_write(mailed, kind):
+    path = mailed / "show.yaml"
+    ash = next(line for line in SHOW.splitlines(keepends=True) if "name: Ash" in line)
+    two = SHOW.replace(ash, ash + ash.replace("Ash", "Birch"))
+    path.write_text(two + "tonight: {away: [Birch]}\n", encoding="utf-8")
+    private = mailed.parent / "private" / "beats.txt"
+    foreign = [mailed / f".show.yaml.{end}" for end in ("switch", "draft", "journal")]
+    for each in foreign:
+        if kind == "link":
+            each.symlink_to("../private/beats.txt")
+        else:
+            each.write_text(f"{PRIVATE}\n", encoding="utf-8")
+    with desk(path) as own:
+        assert own.page.get("show")[0] == 200
+        operation = {"do": "change-titles", "values": {"title": "Two"}}
+        status, state = own.page.post("operations", revision=1, operation=operation, anyway=True)
+        assert (status, state["kept"]["where"]) == (200, "cache")
+        assert own.page.post("save")[0] == 200
+    for each in (*foreign, private):
+        assert each.read_text(encoding="utf-8") == f"{PRIVATE}\n"
+    assert all(each.is_symlink() is (kind == "link") for each in foreign)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="links of POSIX systems")
+def test_it_is_not_opened_where_something_else_lies_in_place_of_the_hold(mailed):
+    path = mailed / "show.yaml"
+    path.write_text(SHOW, encoding="utf-8")
+    hold = mailed / ".show.yaml.open"
+    hold.symlink_to("../private/beats.txt")
+    assert_refused(run("open", path, "--no-browser"), "something else has its name")
+    assert hold.read_text(encoding="utf-8") == f"{PRIVATE}\n"

@@ -8,9 +8,12 @@ from hashlib import sha256
 from pathlib import Path
 from typing import IO
 
+from sequencer.desk.file.plain_file import ForeignFileError, plain_handle
 from sequencer.errors import InputError, Place
 from sequencer.files import PARTIAL, telling
 from sequencer.system_folders import cache_folder
+
+_HEAD = b'{"process": '  # how the file begins by which a show is held
 
 
 def can_write_beside(path: Path) -> bool:
@@ -68,8 +71,7 @@ class Hold:
 
     def _taken(self, path: Path) -> IO[bytes]:
         while True:
-            with telling(self._place):
-                file = self._place.open("a+b")
+            file = self._opened()
             if not _locked(file):
                 file.seek(0)
                 told = _told(file.read())
@@ -79,8 +81,19 @@ class Hold:
                     "go on in that page, or end that one with Ctrl-C first",
                 )  # fmt: skip
             if _is_at(file, self._place):
+                if not _is_hold(file):
+                    file.close()
+                    raise _taken_name(self._place)
                 return file
             file.close()  # whoever held it has just taken the file away
+
+    def _opened(self) -> IO[bytes]:
+        with telling(self._place):
+            try:
+                handle = plain_handle(self._place, os.O_RDWR | os.O_CREAT | os.O_APPEND, 0o666)
+            except ForeignFileError:
+                raise _taken_name(self._place) from None
+            return os.fdopen(handle, "a+b")
 
     def __repr__(self) -> str:
         return f"<Hold of {self._place.name}>"
@@ -90,6 +103,20 @@ class Hold:
         with suppress(OSError):
             self._place.unlink()
         self._file.close()
+
+
+def _is_hold(file: IO[bytes]) -> bool:
+    """Whether a file was written here: one that was just made is empty, and after a power cut one may hold zeros."""
+    file.seek(0)
+    start = file.read(len(_HEAD)).rstrip(b"\0")
+    return _HEAD.startswith(start)
+
+
+def _taken_name(place: Path) -> InputError:
+    return InputError(
+        "name-taken", Place(str(place)), "the file that says that a show is open goes here, and something else has its name",
+        "move that away",
+    )  # fmt: skip
 
 
 def _told(content: bytes) -> str:

@@ -60,7 +60,7 @@ class KeptDraft:
             whole = not damaged and _sum(base, result) == line["sum"]
             asked = line["asked"]
             given = {key: asked[key] for key in ("section", "span", "another", "seed")}
-        except (KeyError, TypeError, ValueError, AttributeError):
+        except (KeyError, TypeError, ValueError, AttributeError, RecursionError):
             whole = False
         if not whole:
             self.forget()

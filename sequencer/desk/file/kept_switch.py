@@ -3,6 +3,7 @@
 It lies beside the journal (`.mine.yaml.switch`) with the whole texts before and after it, which no journal has once the show is saved.
 """
 
+import json
 from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
@@ -13,6 +14,7 @@ from sequencer.desk.file.step_journal import StepJournal, read_journal, text_sum
 from sequencer.errors import InputError
 
 _REPORTED = ("findings", "unseen")  # all that is compared of a report
+_SAID = ("after", "tonight", "reports")
 
 
 class KeptSwitch:
@@ -38,7 +40,7 @@ class KeptSwitch:
         ]
         said = {"after": last.after, "tonight": last.tonight, "reports": reports}
         with suppress(InputError, OSError):
-            self._file.begin(last.before, {**said, "sum": _sum(last.before, last.after)})
+            self._file.begin(last.before, {**said, "sum": _sum(last.before, said)})
 
     def forget(self) -> None:
         """Take it away: everybody is there."""
@@ -49,14 +51,14 @@ class KeptSwitch:
         try:
             entries, _, damaged = read_journal(self._file.path)
             first, line = entries
-            if damaged or _sum(first["disk"], line["after"]) != line["sum"]:
+            if damaged or _sum(first["disk"], line) != line["sum"]:
                 return None
             before, after = map(_report, line["reports"])
             return LastSwitch(
                 before=first["disk"], after=line["after"], tonight=line["tonight"], revision=0,
                 report_before=before, report_after=after,
             )  # fmt: skip
-        except (InputError, KeyError, TypeError, ValueError, AttributeError):
+        except (InputError, KeyError, TypeError, ValueError, AttributeError, RecursionError):
             return None
 
 
@@ -64,5 +66,6 @@ def _report(said: Any) -> Mapping[str, Any] | None:
     return None if said is None else {key: list(said[key]) for key in _REPORTED}
 
 
-def _sum(before: str, after: str) -> str:
-    return text_sum(before) + text_sum(after)
+def _sum(before: str, said: Mapping[str, Any]) -> str:
+    """A sum over all that is kept."""
+    return text_sum(json.dumps([before, *(said[key] for key in _SAID)]))

@@ -5,8 +5,10 @@ dies leaves it for the next one. Whoever else changes the file is never overwrit
 """
 
 import datetime as dt
+import os
 from collections.abc import Callable, Mapping
 from contextlib import suppress
+from itertools import chain, count
 from pathlib import Path
 from typing import Any
 
@@ -353,14 +355,14 @@ class OpenedFile:
         for entry in rest:
             try:
                 known = _replay(self.edits, entry, known)
-            except (KeyError, TypeError, ValueError):
+            except (KeyError, TypeError, ValueError, OverflowError, RecursionError):
                 whole = False
                 break
         self._journal, self._begun = StepJournal(place), True
         disk, self._disk = self._disk, known
         if damaged or not whole:
             with suppress(OSError):
-                place.rename(place.with_name(f"{place.name}-damaged"))
+                place.rename(_free_name(place.with_name(f"{place.name}-damaged")))
             self._begin_again()
         else:
             self._journal.go_on(size)
@@ -375,7 +377,7 @@ class OpenedFile:
     def _keep(self, entry: Mapping[str, Any]) -> None:
         """Put a step on disk; if that cannot be, say why and try again with the next."""
         try:
-            if self._begun:
+            if self._begun and self._journal.stands:
                 self._journal.add(entry)
             else:
                 self._begin_again()
@@ -417,6 +419,12 @@ class OpenedFile:
             "look at the show as it is now, and do it again",
             why,
         )
+
+
+def _free_name(path: Path) -> Path:
+    """The path, or one with a number behind it: whatever has the name stays."""
+    names = (path.with_name(f"{path.name}-{number}") for number in count(2))
+    return next(each for each in chain([path], names) if not os.path.lexists(each))
 
 
 def _replay(edits: EditedText, entry: Mapping[str, Any], known: str) -> str:

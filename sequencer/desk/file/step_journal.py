@@ -1,6 +1,7 @@
 """The journal of an open show: every change, on disk before it is told, so that a crash loses nothing.
 
 One line of JSON a change. A line that is not whole, as after a crash, ends what is read; the sum of each text is kept with it.
+What has the name of a journal and does not begin as one is somebody else's: it is never written, and never taken away.
 """
 
 import hashlib
@@ -11,12 +12,13 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
+from sequencer.desk.file.plain_file import ForeignFileError, plain_file
 from sequencer.errors import InputError, Place
-from sequencer.files import telling
-from sequencer.given_files import TooLargeError, given_bytes
+from sequencer.files import replacing, telling
 
 _LARGEST = 256_000_000  # bytes
 _FORMAT = 1
+_HEAD = b'{"journal":1,"disk":'  # how every one begins
 JournalEntry = Mapping[str, Any]
 
 
@@ -49,7 +51,7 @@ class StepJournal:
         Raises
         ------
         InputError
-            If it cannot be written; it is tried again with the next line.
+            If it cannot be written, or something else has its name; it is tried again with the next line. What was there stays.
         """
         self._size = 0
         self._waiting = [_line(each) for each in ({"journal": _FORMAT, "disk": text}, *entries)]
@@ -70,30 +72,76 @@ class StepJournal:
         self._waiting.append(_line(entry))
         self._write()
 
+    @property
+    def stands(self) -> bool:
+        """Whether a line can be put behind the others: they are where they were, and under no other name besides."""
+        if not self._size:
+            return True  # all of it is written with the next line
+        try:
+            with plain_file(self.path, os.O_RDONLY) as handle:
+                return self._goes_on(handle)
+        except OSError:
+            return False
+
     def remove(self) -> None:
         """Take the file away: nothing in it is needed any more."""
         with suppress(OSError):
-            self.path.unlink()
+            if _begins_as_one(self.path):
+                self.path.unlink()
 
     def _write(self) -> None:
         content = b"".join(self._waiting)
-        with telling(self.path):
-            handle = os.open(self.path, os.O_RDWR | os.O_CREAT | getattr(os, "O_BINARY", 0), 0o600)
-            try:
-                os.ftruncate(handle, self._size)  # what was half written before
-                os.lseek(handle, self._size, os.SEEK_SET)
-                left = memoryview(content)
-                while left:
-                    left = left[os.write(handle, left) :]
-                os.fsync(handle)
-            finally:
-                os.close(handle)
+        if self._size:
+            with telling(self.path):
+                self._write_behind(content)
+        else:
+            with telling(self.path):
+                self.path.parent.stat()  # a folder that is gone is not made anew
+                if os.path.lexists(self.path) and not _begins_as_one(self.path):
+                    raise ForeignFileError(self.path)
+            with replacing(self.path, private=True) as scratch:
+                scratch.write_bytes(content)
         self._size += len(content)
         self._waiting = []
+
+    def _write_behind(self, content: bytes) -> None:
+        with plain_file(self.path, os.O_RDWR) as handle:
+            if not self._goes_on(handle):
+                raise ForeignFileError(self.path)
+            os.ftruncate(handle, self._size)  # what was half written before
+            os.lseek(handle, self._size, os.SEEK_SET)
+            left = memoryview(content)
+            while left:
+                left = left[os.write(handle, left) :]
+            os.fsync(handle)
+
+    def _goes_on(self, handle: int) -> bool:
+        there = os.fstat(handle)
+        return there.st_nlink == 1 and there.st_size >= self._size and _is_head(_start(handle))
+
+
+def _begins_as_one(path: Path) -> bool:
+    """Whether what has the name is a journal, also one of which no more than a part of the first line is there."""
+    try:
+        with plain_file(path, os.O_RDONLY) as handle:
+            return _is_head(_start(handle))
+    except ForeignFileError:
+        return False
+
+
+def _start(handle: int) -> bytes:
+    os.lseek(handle, 0, os.SEEK_SET)
+    return os.read(handle, len(_HEAD))
+
+
+def _is_head(start: bytes) -> bool:
+    return _HEAD.startswith(start)
 
 
 def read_journal(path: Path) -> tuple[list[dict[str, Any]], int, bool]:
     """The whole lines of a journal, the bytes that they take, and whether anything but a last half line follows them.
+
+    Of a link, a device or a pipe nothing is read, as if there was none.
 
     Raises
     ------
@@ -102,22 +150,26 @@ def read_journal(path: Path) -> tuple[list[dict[str, Any]], int, bool]:
     """
     with telling(path):
         try:
-            content = given_bytes(path, _LARGEST)
-        except FileNotFoundError:
+            with (
+                plain_file(path, os.O_RDONLY) as handle,
+                os.fdopen(handle, "rb", closefd=False) as file,
+            ):
+                content = file.read(_LARGEST + 1)
+        except (FileNotFoundError, ForeignFileError):
             return [], 0, False
-        except TooLargeError as error:
-            raise InputError(
-                "too-large",
-                Place(str(path)),
-                "this journal is larger than any that was kept here",
-                "move it away",
-            ) from error
+    if len(content) > _LARGEST:
+        raise InputError(
+            "too-large",
+            Place(str(path)),
+            "this journal is larger than any that was kept here",
+            "move it away",
+        )
     entries: list[dict[str, Any]] = []
     size = 0
     for line in _whole_lines(content):
         try:
             entry = json.loads(line)
-        except ValueError:
+        except (ValueError, RecursionError):  # nested deeper than anything that was written here
             return entries, size, True
         if not isinstance(entry, dict) or (not entries and entry.get("journal") != _FORMAT):
             return entries, size, True

@@ -1,5 +1,7 @@
 """A draft that was offered when the show was last open: offered again, whatever was done and saved since."""
 
+import sys
+
 import pytest
 
 from sequencer.desk.file.kept_draft import KeptDraft
@@ -112,3 +114,30 @@ def test_opening_goes_through_each_step_once(path, monkeypatch, steps, drafted):
     assert (draft is not None) == drafted
     assert (OFFERED in words) == drafted
     assert len(done) == steps
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="links of POSIX systems")
+@pytest.mark.parametrize("away", [True, False])
+@pytest.mark.parametrize("kind", ["link", "notes"])
+@pytest.mark.parametrize("end", ["switch", "draft", "journal"])
+def test_opening_a_show_touches_nothing_of_somebody_else(path, end, kind, away):
+    path.with_name(".mine.yaml.draft").unlink()
+    text = SHOW + "tonight: {away: [Ash]}\n" if away else SHOW
+    path.write_text(text, encoding="utf-8")
+    precious = path.with_name("precious.txt")
+    precious.write_text("what somebody wrote\n", encoding="utf-8")
+    foreign = path.with_name(f".mine.yaml.{end}")
+    if kind == "link":
+        foreign.symlink_to("precious.txt")
+    else:
+        foreign.write_text("what somebody wrote\n", encoding="utf-8")
+
+    def switch(server):
+        server._remember(server._switches.take, 0, text, {"away": ["Ash"]} if away else None, None)
+        server.opened.take(text + "# done\n", "work")
+        server.opened.save()
+
+    opened_again(path, switch)
+    assert foreign.is_symlink() is (kind == "link")
+    for each in (foreign, precious):
+        assert each.read_text(encoding="utf-8") == "what somebody wrote\n"

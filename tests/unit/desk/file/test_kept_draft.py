@@ -45,7 +45,7 @@ def test_what_was_kept_is_offered_again_to_the_text_that_it_is_for(kept, tmp_pat
     assert kept.offered() is None
 
 
-@pytest.mark.parametrize("spoil", ["half", "letters", "letters of the show"])
+@pytest.mark.parametrize("spoil", ["half", "letters", "letters of the show", "nested without end"])
 def test_what_is_not_whole_is_taken_away(kept, tmp_path, spoil):
     kept.keep(GIVEN, RESULT)
     (path,) = tmp_path.iterdir()
@@ -56,6 +56,8 @@ def test_what_is_not_whole_is_taken_away(kept, tmp_path, spoil):
         path.write_bytes(content.replace(b"a: 2", b"a: 3"))
     elif spoil == "letters of the show":
         path.write_bytes(content.replace(b"a: 1", b"a: 0"))
+    elif spoil == "nested without end":
+        path.write_bytes(content.splitlines(keepends=True)[0] + b"[" * 200_000 + b"\n")
     assert kept.offered() is None
     assert list(tmp_path.iterdir()) == []
 

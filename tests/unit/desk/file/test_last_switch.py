@@ -122,12 +122,23 @@ def test_a_switch_that_the_checks_had_not_looked_at_is_looked_at_when_the_show_i
     assert (memory.last.report_before, memory.last.report_after) == (None, report("away"))
 
 
-@pytest.mark.parametrize("spoil", ["half", "letters", "another file"])
+@pytest.mark.parametrize(
+    "spoil", ["half", "letters", "a person", "a finding", "another file", "nested without end"]
+)
 def test_a_switch_that_is_not_whole_is_none(kept, tmp_path, spoil):
     kept.keep(KEPT)
     (path,) = tmp_path.iterdir()
     content = path.read_bytes()
-    spoilt = {"half": content[: len(content) // 2], "letters": content.replace(b"away", b"awry"), "another file": b"title: x\n"}  # fmt: skip
+    first, _line = content.splitlines(keepends=True)
+    spoilt = {
+        "half": content[: len(content) // 2],
+        "letters": content.replace(b"away", b"awry"),
+        "a person": content.replace(b"Birch", b"Cedar"),
+        "a finding": content.replace(b'["all"]', b'["none"]'),
+        "another file": b"title: x\n",
+        "nested without end": first + b"[" * 200_000 + b"\n",
+    }
+    assert spoilt[spoil] != content
     path.write_bytes(spoilt[spoil])
     assert kept.found() is None
     path.unlink()

@@ -127,10 +127,34 @@ def test_a_damaged_journal_is_kept_and_what_can_be_read_of_it_comes_back(path):
     again = open_at(path)
     assert "title: A" in again.text
     assert "part of its journal could not be read" in again.recovered
-    assert path.with_name(".s.yaml.journal-damaged").exists()
+    damaged = path.with_name(".s.yaml.journal-damaged")
+    kept = damaged.read_bytes()
     titled(again, "C")
     crashed(again)
+    last = open_at(path)
+    assert "title: C" in last.text
+    crashed(last)
+    with journal.open("ab") as more:
+        more.write(b"no step\n")
     assert "title: C" in open_at(path).text
+    assert damaged.read_bytes() == kept  # what was kept before stays
+    assert path.with_name(".s.yaml.journal-damaged-2").exists()
+
+
+@pytest.mark.parametrize(
+    "line",
+    [b'{"step":"x","at":Infinity,"out":0,"in":"","sum":"","time":""}', b"[" * 200_000],
+    ids=["a place that is none", "nested without end"],
+)
+def test_a_line_that_nobody_wrote_here_is_damaged(path, line):
+    opened = open_at(path)
+    titled(opened, "A")
+    crashed(opened)
+    with path.with_name(".s.yaml.journal").open("ab") as more:
+        more.write(line + b"\n")
+    again = open_at(path)
+    assert "title: A" in again.text
+    assert "part of its journal could not be read" in again.recovered
 
 
 def test_what_was_saved_is_not_told_as_lost_after_a_crash(path):

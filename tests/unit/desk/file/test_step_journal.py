@@ -2,6 +2,8 @@
 
 import errno
 import os
+import stat
+from pathlib import Path
 
 import pytest
 
@@ -40,6 +42,7 @@ def test_what_is_no_journal_is_said_to_be_damaged(tmp_path):
     for content in (b"hello\n", b'{"journal": 99}\n', b"[1]\n", b"\x00\xff\n"):
         (tmp_path / "j").write_bytes(content)
         assert read_journal(tmp_path / "j") == ([], 0, True)
+    (tmp_path / "j").unlink()
     journal = StepJournal(tmp_path / "j")
     journal.begin("text", {"step": "one"}, {"step": "two"})
     lines = (tmp_path / "j").read_bytes().splitlines(keepends=True)
@@ -66,6 +69,58 @@ def test_a_full_disk_is_said_and_what_was_not_written_is_written_with_the_next_l
     monkeypatch.setattr(os, "write", write)
     journal.add({"step": "two"})
     assert [entry.get("step") for entry in read_journal(tmp_path / "j")[0]] == [None, "one", "two"]
+
+
+def test_a_line_that_is_nested_without_end_is_damaged(tmp_path):
+    journal = StepJournal(tmp_path / "j")
+    journal.begin("text", {"step": "one"})
+    size = (tmp_path / "j").stat().st_size
+    with (tmp_path / "j").open("ab") as more:
+        more.write(b"[" * 200_000 + b"\n")
+    entries, whole, damaged = read_journal(tmp_path / "j")
+    assert (len(entries), whole, damaged) == (2, size, True)
+
+
+def test_begun_anew_it_is_the_old_one_until_the_new_one_is_whole(tmp_path, monkeypatch):
+    journal = StepJournal(tmp_path / "j")
+    journal.begin("text", {"step": "one"})
+    before = (tmp_path / "j").read_bytes()
+
+    def full(_path, content):
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    with monkeypatch.context() as patch:
+        patch.setattr(Path, "write_bytes", full)
+        with pytest.raises(InputError, match="the disk is full"):
+            journal.begin("another text")
+    assert (tmp_path / "j").read_bytes() == before
+    assert [each.name for each in tmp_path.iterdir()] == ["j"]
+    journal.add({"step": "two"})
+    first, second = read_journal(tmp_path / "j")[0]
+    assert (first["disk"], second["step"]) == ("another text", "two")
+    if os.name == "posix":
+        assert stat.S_IMODE((tmp_path / "j").stat().st_mode) == 0o600
+
+
+def test_no_line_is_put_behind_others_that_are_gone_or_have_a_second_name(tmp_path):
+    journal = StepJournal(tmp_path / "j")
+    journal.begin("text", {"step": "one"})
+    assert journal.stands
+    os.link(tmp_path / "j", tmp_path / "backup")
+    before = (tmp_path / "backup").read_bytes()
+    assert not journal.stands
+    with pytest.raises(InputError, match="left alone"):
+        journal.add({"step": "two"})
+    assert (tmp_path / "backup").read_bytes() == before
+    journal.begin("text")
+    assert journal.stands
+    assert (tmp_path / "backup").read_bytes() == before
+    (tmp_path / "j").unlink()
+    assert not journal.stands
+    with pytest.raises(InputError, match="cannot write"):
+        journal.add({"step": "two"})
+    (tmp_path / "j").write_bytes(before[:5])
+    assert not journal.stands
 
 
 def test_a_text_is_known_by_its_sum():
