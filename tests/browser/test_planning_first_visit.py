@@ -93,7 +93,7 @@ def test_where_there_is_no_room_what_follows_can_be_moved_along_at_once(flat_bro
         counts_on(planner, written(planner, 9), 1, of=4)
         page.mouse.up()
         page.locator(".refused", has_text="while extension from 9.2 on (line").wait_for()
-        page.get_by_role("button", name="Move what follows along: 1 entry, up to the end").click()
+        page.get_by_role("button", name="Move what follows along: 1 move, up to the end").click()
         eventually(lambda: "from: 10.2" in text_of(served))
         assert changed_lines(FULL, text_of(served)) == (
             ["  - {from: 9.1, pattern: extension, beats: 4}", "  - {from: 10.1, pattern: two-beat-weave, beats: 8}"],
@@ -104,7 +104,7 @@ def test_where_there_is_no_room_what_follows_can_be_moved_along_at_once(flat_bro
         page.locator(".sheet:not(.older)").wait_for()
         planner.count(9, 3).first.click(force=True)
         page.get_by_role("button", name="1 beat longer").click()
-        page.get_by_role("button", name="Move what follows along: 1 entry, up to the end").click()
+        page.get_by_role("button", name="Move what follows along: 1 move, up to the end").click()
         eventually(lambda: "{from: 9.2, pattern: extension, beats: 5}" in text_of(served))
         assert "from: 10.3" in text_of(served)
         assert planner.faults == []
@@ -206,7 +206,7 @@ def test_moves_are_said_to_join_once_that_is_known_and_the_keyboard_is_at_the_mo
         option = page.get_by_role("option", name="wheel-spin")
         option.wait_for()
         assert "nothing stands before it" not in option.inner_text()
-        assert "looking how it joins …" in option.inner_text()
+        assert "seeing how it joins …" in option.inner_text()
         page.evaluate("release()")
         page.wait_for_function("() => !document.querySelector('[role=option] small').innerText.includes('looking')")  # fmt: skip
         assert "link" in option.inner_text() or "join" in option.inner_text()

@@ -46,7 +46,7 @@ def test_what_follows_moves_along_up_to_the_next_gap(flat_browser, show):
     with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         opened(planner, 5, 1)
         box = planner.page.get_by_label("What follows moves along")
-        assert "moves along: 2 entries, up to 11.3" in planner.page.locator(".along").inner_text()
+        assert "moves along: 2 moves, up to 11.3" in planner.page.locator(".along").inner_text()
         box.check()
         planner.page.get_by_role("button", name="1 beat longer").click()
         planner.waits_for("Lasts 17 beats")
@@ -87,7 +87,7 @@ def test_what_begins_with_a_section_keeps_its_count_and_the_box_is_empty_at_anot
     with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
         opened(planner, 5, 1)
         box = planner.page.get_by_label("What follows moves along")
-        assert "1 entry, up to 9.1" in planner.page.locator(".along").inner_text()
+        assert "1 move, up to 9.1" in planner.page.locator(".along").inner_text()
         box.check()
         planner.page.get_by_role("button", name="1 beat longer").click()
         planner.waits_for("Lasts 17 beats")

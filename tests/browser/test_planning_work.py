@@ -106,7 +106,7 @@ def test_from_an_empty_folder_with_a_song_to_printed_sheets(flat_browser, folder
         page.wait_for_selector(".offered")
         offered = page.locator(".drafting").inner_text()
         # Nothing on the sheet throws the offer away.
-        page.get_by_text("A routine is drafted, and waits for you under Draft").wait_for()
+        page.get_by_text("Your draft is ready under Draft").wait_for()
         assert page.get_by_role("button", name="Draft a first routine").count() == 0
         assert "under these rules" in offered
         assert "Checked: no STOP and no WARN comes from the routine." in offered

@@ -188,7 +188,7 @@ def test_what_is_added_is_asked_for_first(planner):
     own.get_by_label("metres across").fill("7")
     page.keyboard.press("Tab")
     assert add.is_disabled()
-    planner.waits_for("Still to be said: at, width.")
+    planner.waits_for("Still needed: at, width.")
     own.get_by_label("metres upstage").fill("2.5")
     own.get_by_label("width").fill("1.8 m")
     page.keyboard.press("Tab")

@@ -95,7 +95,7 @@ export function Beginning() {
             </div>
           ))}
           <p class="row"><button type="button" onClick={add}>Add somebody</button></p>
-          <p class="quiet">Height as you say it: 1.70 m, 170 cm or 5 ft 7 in. The level says which moves a draft may use.</p>
+          <p class="quiet">Heights can be in metres, centimetres or feet: 1.70 m, 170 cm or 5 ft 7 in. The level says which moves a draft may use.</p>
         </fieldset>
         <fieldset><legend>The floor</legend>
           <label>Width <input type="text" size={6} value={room[0]} onInput={(event) => setFloor([event.currentTarget.value, room[1]])} /></label>

@@ -42,15 +42,19 @@ async function toServer(work: () => Promise<State>, said?: string, again?: () =>
 export function take(now: State): void {
   if (state.value && now.revision < state.value.revision) return;
   if (now.recovered && now.recovered !== state.value?.recovered) notice(now.recovered);
-  // Doing all the same what was refused is about the show as it was then.
-  if (fault.value?.anyway && state.value && now.revision !== state.value.revision) fault.value = queued ? { ...fault.value, anyway: null, instead: null } : null;
+  // Doing all the same what was refused, or something instead, is about the show as it was then.
+  if ((fault.value?.anyway || fault.value?.instead) && state.value && now.revision !== state.value.revision) fault.value = queued ? { ...fault.value, anyway: null, instead: null } : null;
   state.value = now;
 }
 
 // What this page changed itself, one answer after the other, without moving anything to another place in the file.
 let steady = { since: -1, now: -1 };
-const IN_PLACE = /^change-(block|titles|heading|person|item|pattern)$/;
+const SET_IN_PLACE = /^change-(block|titles|heading|person|item|pattern)$/;
+const IN_PLACE = new RegExp(`${SET_IN_PLACE.source}|^(move-spot|set-way)$`);
 const inPlaceSince = (revision: number) => revision >= steady.since && state.value!.revision === steady.now;
+
+/** Whether everything stands where it stood in the file at a revision: what was taken hold of then can be let go now. */
+export const placesKept = (revision: number) => state.value!.revision === revision || inPlaceSince(revision);
 
 type Composed = { operation: Operation | Operation[]; revision: number };
 
@@ -88,7 +92,7 @@ const inPlace = (operation: Operation | Operation[]): operation is Operation => 
 
 /** Whether it sets values as such: a record is written as a whole, so that the server has to see what else was said of it meanwhile. */
 function valuesAlone(operation: Operation | Operation[]): boolean {
-  return inPlace(operation) && Object.values(operation.values as object).every((each) => each === null || typeof each !== "object");
+  return inPlace(operation) && SET_IN_PLACE.test(operation.do) && Object.values(operation.values as object).every((each) => each === null || typeof each !== "object");
 }
 
 const LONGEST = 20_000; // [ms] until a show that is not put on its song is waited for no longer
@@ -128,6 +132,13 @@ export function waiting(event: Event): void {
     if (button.isConnected) button.click();
     else told.value = "Nothing was done: what the button was about has changed.";
   });
+}
+
+/** A drag ends where the show changes under it: what is held may be something else by then. */
+export function dragLost(): void {
+  const words = "Nothing was moved: the show changed while you were dragging. Try again.";
+  fault.value = { words, anyway: null };
+  told.value = words;
 }
 
 export const undo = () => inTurn(async () => state.value?.undo && toServer(() => post<State>("undo", {}), `Undone: ${state.value.undo}.`));

@@ -141,7 +141,7 @@ export function FirstMoves() {
   if (draft.value?.state === "done" && draft.value.offer)
     return (
       <div class="first">
-        <p>A routine is drafted, and waits for you under Draft: put it into the show, or leave it.</p>
+        <p>Your draft is ready under Draft: put it into the show, or leave it.</p>
         <button type="button" class="main" onClick={() => beside("draft")}>Look at it</button>
       </div>
     );

@@ -1,9 +1,10 @@
 // A move dragged along the sheet by the mouse, or only its end: where it comes to is outlined until it is let go. Fingers scroll there, and use the form.
-import { signal } from "@preact/signals";
+import { effect, signal } from "@preact/signals";
 import type { Block } from "./api";
+import { dragLost, placesKept } from "./doing";
 import { beatsSaid, endsOf, entryOf, moveEntry, startOf, stretchEntry } from "./moving";
 import { moment, type Line, type Row } from "./rows";
-import { along, fresh, readOnly, tempo } from "./store";
+import { along, fresh, readOnly, state, tempo } from "./store";
 
 interface Carried { who: string; start: number; end: number; by: number; words: string }
 
@@ -32,6 +33,7 @@ export function grab(event: PointerEvent, block: Block): void {
   const from = beatAt(event.clientX, event.clientY), x = event.clientX, y = event.clientY;
   just = false;
   if (event.button !== 0 || event.pointerType === "touch" || readOnly.value || !fresh.value || from === null || !block.path || entryOf(block)[0] !== "timeline") return;
+  const on = state.value!.revision; // what the block is a block of
   const stretching = atEnd(block, event.currentTarget as HTMLElement, x);
   const first = startOf(entryOf(block), block), last = endsOf(entryOf(block), 0).get(block.who) ?? block.end;
   const all = () => along.value === `${block.path!.join("/")} ${block.who}`;
@@ -50,13 +52,21 @@ export function grab(event: PointerEvent, block: Block): void {
   const end = (done: boolean) => {
     const now = carried.value;
     carried.value = null;
+    watching();
     document.body.classList.remove("carrying", "stretching");
     for (const [name, work] of Object.entries(watched)) removeEventListener(name, work as EventListener, true);
     if (!now) return;
     just = true; // until the click that may follow has been
-    setTimeout(() => (just = false));
-    if (done && now.by) void (stretching ? stretchEntry(block, block.end - block.start + now.by, all()) : moveEntry(block, now.by, all()));
+    const over = () => setTimeout(() => (just = false));
+    if (done) over();
+    else addEventListener("pointerup", over, { capture: true, once: true });
+    if (done && now.by) void (stretching ? stretchEntry(block, block.end - block.start + now.by, all(), on) : moveEntry(block, now.by, all(), on, first));
   };
+  const watching = effect(() => {
+    if (!carried.value || placesKept(on)) return;
+    end(false);
+    dragLost();
+  });
   const watched = {
     pointermove: to,
     pointerup: () => end(true),

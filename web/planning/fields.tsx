@@ -360,7 +360,7 @@ export function NewRecord({ of, must, path, word, add, without, words, head }: {
         <button type="button" onClick={leave}>Leave it</button>
       </p>
       {/* Below the buttons: what goes as soon as the last field is left would else take the button from under the pointer. */}
-      {missing.length > 0 && <p class="quiet">Still to be said: {missing.map((key) => words?.[key] ?? asked.properties[key]?.label ?? worded(key)).join(", ")}.</p>}
+      {missing.length > 0 && <p class="quiet">Still needed: {missing.map((key) => words?.[key] ?? asked.properties[key]?.label ?? worded(key)).join(", ")}.</p>}
     </div>
   );
 }

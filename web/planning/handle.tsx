@@ -1,9 +1,9 @@
 // Something on the stage plan that is dragged, or moved by arrow keys: one move after the other, each from where the one before has led.
-import { signal } from "@preact/signals";
+import { effect, signal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import type { Operation } from "./api";
-import { operate } from "./doing";
-import { fresh, readOnly } from "./store";
+import { dragLost, operate, placesKept } from "./doing";
+import { fresh, readOnly, state } from "./store";
 
 export type Point = [number, number]; // [m] across and upstage
 
@@ -21,8 +21,15 @@ const STILL = 0.02; // [m] that is no move
 
 export const round = (metres: number) => Math.round(Math.round(metres / MARKED) * MARKED * 100) / 100;
 
-/** What is being dragged. */
-export const dragged = signal<{ key: string; words: string; at: Point; from: Point; drop: (to: Point) => void } | null>(null);
+/** What is being dragged, since which revision. */
+export const dragged = signal<{ key: string; words: string; at: Point; from: Point; on: number; drop: (to: Point) => void } | null>(null);
+
+effect(() => {
+  const now = dragged.value;
+  if (!now || placesKept(now.on)) return;
+  dragged.value = null;
+  dragLost();
+});
 
 const moved = signal<ReadonlyMap<string, Point>>(new Map()); // where things are put that the view does not show yet
 let under = 0; // moves that are not answered yet
@@ -39,10 +46,11 @@ export function whereNow(key: string, given: Point): Point {
 export function putAt(key: string, at: Point, operation: () => Operation | Operation[] | null, said: string): void {
   moved.value = new Map(fresh.value && !under ? [] : moved.value).set(key, at);
   under += 1;
+  const asked = state.value!.revision;
   waiting = waiting.then(async () => {
     if (moved.value.get(key) === at) {
       const what = operation();
-      if (!what || !(await operate(what, said))) {
+      if (!what || !(await operate(what, said, placesKept(asked) ? undefined : asked))) {
         const left = new Map(moved.value);
         left.delete(key);
         moved.value = left;
@@ -82,7 +90,7 @@ export function Handle({ id, plan, at, words, put, remove, class: kind = "", sha
     event.preventDefault();
     (event.currentTarget as SVGElement).parentElement!.querySelector<SVGElement>(".handle")!.focus();
     plan.hold(event.pointerId);
-    dragged.value = { key: id, words, at, from: at, drop: put };
+    dragged.value = { key: id, words, at, from: at, on: state.value!.revision, drop: put };
   };
   const given = readOnly.value ? { class: `handle ${kind}`, role: "img" as const, "aria-label": `${words}, ${at[0].toFixed(2)} across, ${at[1].toFixed(2)} upstage` } : {
     class: `handle ${kind}`,

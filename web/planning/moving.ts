@@ -10,7 +10,7 @@ export interface Follow { operations: Operation[]; words: string }
 const ALONE: Follow = { operations: [], words: "" };
 
 export const beatsSaid = (beats: number) => `${Math.round(beats * 1000) / 1000} ${Math.abs(beats - 1) < 1e-6 ? "beat" : "beats"}`;
-export const entriesSaid = (count: number) => (count === 1 ? "1 entry" : `${count} entries`);
+export const movesSaid = (count: number) => (count === 1 ? "1 move" : `${count} moves`);
 
 export function rowAt(path: Path): Record<string, any> | null {
   let value: any = state.value?.values;
@@ -62,10 +62,11 @@ export async function seen(done: Promise<boolean>, follow: Follow, said: string)
 }
 
 /** Where something was refused for want of room, what follows can be moved along instead. */
-function offerAlong(from: { entry: number }, ends: Ends, work: () => unknown): void {
+function offerAlong(from: { entry: number }, ends: Ends, on: number, work: () => unknown): void {
+  if (state.value!.revision !== on) return; // the entry may be another one by now
   const far = reached(shiftsOf(from, ends));
   if (!fault.value || !far.count) return;
-  fault.value = { ...fault.value, instead: { words: `Move what follows along: ${entriesSaid(far.count)}, up to ${far.until}`, work } };
+  fault.value = { ...fault.value, instead: { words: `Move what follows along: ${movesSaid(far.count)}, up to ${far.until}`, work } };
 }
 
 // --- an entry ---
@@ -89,27 +90,27 @@ export function startOf(entry: Path, block: Block): number {
   return Math.min(block.start, ...own.map((each) => each.start));
 }
 
-/** Moves the entry of a block by some beats, and what follows it too if that is wanted. */
-export async function moveEntry(block: Block, by: number, all: boolean): Promise<boolean> {
+/** Moves the entry of a block by some beats, and what follows it too if that is wanted; as the show stood at a revision, when it began at a beat. */
+export async function moveEntry(block: Block, by: number, all: boolean, on = state.value!.revision, first = startOf(entryOf(block), block)): Promise<boolean> {
   const entry = entryOf(block), number = Number(entry[1]), ends = endsOf(entry, by);
-  const to = moment(tempo.value!, startOf(entry, block) + by), place = picked.value;
+  const to = moment(tempo.value!, first + by), place = picked.value;
   const follow = all ? followed({ entry: number }, ends) : ALONE;
   const move = { do: "move-block", at: entry, start: to };
   const said = `Moved to ${to}${follow.words}.`;
-  const well = await seen(operate(follow.operations.length ? [...follow.operations, move] : move, quietly(follow, said)), follow, said);
+  const well = await seen(operate(follow.operations.length ? [...follow.operations, move] : move, quietly(follow, said), on), follow, said);
   if (well && place) picked.value = { ...place, beat: place.beat + by };
-  if (!well && !all && by > 0) offerAlong({ entry: number }, ends, () => moveEntry(block, by, true));
+  if (!well && !all && by > 0) offerAlong({ entry: number }, ends, on, () => moveEntry(block, by, true, on, first));
   return well;
 }
 
-/** Lets a block that stands on the timeline by itself last so many beats, and moves what follows it too if that is wanted. */
-export async function stretchEntry(block: Block, beats: number, all: boolean): Promise<boolean> {
+/** Lets a block that stands on the timeline by itself last so many beats, and moves what follows it too if that is wanted; as the show stood at a revision. */
+export async function stretchEntry(block: Block, beats: number, all: boolean, on = state.value!.revision): Promise<boolean> {
   const entry = entryOf(block), number = Number(entry[1]), by = beats - (block.end - block.start), ends = endsOf(entry, by);
   const times = Number(rowAt(block.path!)?.repeat ?? 1) || 1;
   const follow = all ? followed({ entry: number }, ends) : ALONE;
   const stretch = { do: "stretch-block", at: block.path!, beats: beats / times };
   const said = `${block.title}: ${beatsSaid(beats)}${follow.words}.`;
-  const well = await seen(operate(follow.operations.length ? [...follow.operations, stretch] : stretch, quietly(follow, said)), follow, said);
-  if (!well && !all && by > 0) offerAlong({ entry: number }, ends, () => stretchEntry(block, beats, true));
+  const well = await seen(operate(follow.operations.length ? [...follow.operations, stretch] : stretch, quietly(follow, said), on), follow, said);
+  if (!well && !all && by > 0) offerAlong({ entry: number }, ends, on, () => stretchEntry(block, beats, true, on));
   return well;
 }

@@ -4,7 +4,7 @@ import { Refused, get, type Block, type Operation, type Path, type Pattern } fro
 import { copy, cut, operate, operateOn, paste, shown, waiting } from "./doing";
 import { made } from "./fields";
 import type { Ends } from "./following";
-import { beatsSaid, endsOf, entriesSaid, entryOf, following, moveEntry, quietly, reached, rowAt, seen, shiftsOf, stretchEntry } from "./moving";
+import { beatsSaid, endsOf, movesSaid, entryOf, following, moveEntry, quietly, reached, rowAt, seen, shiftsOf, stretchEntry } from "./moving";
 import { moment, together } from "./rows";
 import { CutInTwo, Together } from "./answers";
 import { DraftHere } from "./drafting";
@@ -201,7 +201,7 @@ function Along({ of, shifts }: { of: string; shifts: Map<number, number>[] }) {
     if (along.peek() !== of) along.value = null; // also if this place is chosen again later
   }, [of]);
   const far = shifts.map(reached).sort((a, b) => b.count - a.count)[0];
-  const words = far.count ? `${entriesSaid(far.count)}, up to ${far.until}` : "here nothing has to";
+  const words = far.count ? `${movesSaid(far.count)}, up to ${far.until}` : "here nothing has to";
   return (
     <label class="along"><input type="checkbox" checked={along.value === of} onChange={(event) => (along.value = event.currentTarget.checked ? of : null)} /> What follows moves along: {words}</label>
   );
@@ -296,7 +296,7 @@ function PatternField({ label, value, choose, who, at, near, found }: { label: s
         <ul id="patterns" role="listbox" aria-label="Moves">
           {fits.map((each, k) => (
             <li key={each.name} id={`pattern-${k}`} role="option" aria-selected={k === on} class={k === on ? "on" : ""} onMouseDown={(event) => { event.preventDefault(); choose(each.name); setOpen(false); }}>
-              <span>{each.name}</span> <small>{!each.suits ? "not for these props" : near.length ? each.words : "looking how it joins …"}</small>
+              <span>{each.name}</span> <small>{!each.suits ? "not for these props" : near.length ? each.words : "seeing how it joins …"}</small>
               <em>{each.summary}</em>
             </li>
           ))}

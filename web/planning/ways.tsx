@@ -62,7 +62,7 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
     }, `${walk.who} walks through ${to[0]}, ${to[1]}.`);
   const remove = (k: number) => {
     const points = pointsOf(number, walk.who).filter((_, other) => other !== k);
-    void operate(setWay(number, walk.who, points), `A point of ${walk.who}’s way is taken out.`);
+    void operate(setWay(number, walk.who, points), `A point is taken out of ${walk.who}’s way.`);
   };
   const held = via.findIndex((_, k) => dragged.value?.key === key(k));
   return (
@@ -78,7 +78,7 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
           const at = plan.place(event);
           const k = stretchAt(path, at);
           plan.hold(event.pointerId);
-          dragged.value = { key: `new point ${walk.who}`, words: `a new point of ${walk.who}’s way`, at, from: [Infinity, Infinity], drop: (to) => void addPoint(number, walk.who, k, to) };
+          dragged.value = { key: `new point ${walk.who}`, words: `a new point of ${walk.who}’s way`, at, from: [Infinity, Infinity], on: state.value!.revision, drop: (to) => void addPoint(number, walk.who, k, to) };
         }}
       ><title>{walk.who}: {walk.length.toFixed(1)} m; take hold of the way to lead it through another point</title></polyline>
       <circle class="way-start" cx={plan.at(...start)[0]} cy={plan.at(...start)[1]} r={0.24} />
