@@ -44,9 +44,10 @@ def what_to_open(given: Path | None, track: Path | None = None) -> tuple[Path, P
         If several shows may be meant, a file in the folder may be a show and cannot be told from one, or what is to be begun
         has no folder to lie in.
     """
-    path, song = _meant(from_home(Path() if given is None else given), track)
+    wanted = from_home(Path() if given is None else given)
+    path, song = _meant(wanted, track)
     if not is_there(path):
-        _refuse_nowhere(path)
+        _refuse_nowhere(path, whole_name=wanted.suffix.lower() in SHOW_FILES)
     return path, song
 
 
@@ -80,10 +81,13 @@ def _may_be_begun(path: Path) -> bool:
     )
 
 
-def _refuse_nowhere(path: Path) -> None:
-    """Refuse to begin a show where there is no folder for it, where nobody can see whether one is there, or in place of one that is away."""
+def _refuse_nowhere(path: Path, *, whole_name: bool) -> None:
+    """Refuse to begin a show where there is no folder for it, where nobody can see whether one is there, or in place of one that is away.
+
+    The folder of a show whose whole name was given is made with the show, when it is first saved.
+    """
     place = Place(str(path))
-    if not is_given_folder(path.parent):
+    if not (is_given_folder(path.parent) or (whole_name and not os.path.lexists(path.parent))):
         raise InputError(
             "no-folder", place, f"there is no folder {str(path.parent)!r} that can be opened",
             "check the path, or make the folder first",

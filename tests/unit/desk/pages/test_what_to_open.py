@@ -192,7 +192,14 @@ def test_no_show_is_begun_of_another_files_name_or_a_slip(folder, name):
     assert what_to_open(folder / name) == (folder / name, None)
 
 
-@pytest.mark.parametrize("name", ["folder", "folder.v2", "folder.yaml", "gone.ogg"])
+def test_the_folder_of_a_show_whose_whole_name_is_given_is_made_with_it(folder):
+    path = folder / "shows" / "new.yaml"
+    assert what_to_open(path) == (path, None)
+    (folder / "file").write_text("", encoding="utf-8")
+    assert refused(folder / "file" / "new.yaml")[0] == "no-folder"
+
+
+@pytest.mark.parametrize("name", ["folder", "folder.v2", "gone.ogg"])
 def test_a_show_in_a_folder_that_is_missing_is_told(folder, name):
     code, said = refused(folder / "missing" / name)
     assert code == "no-folder"
