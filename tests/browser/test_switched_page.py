@@ -19,6 +19,7 @@ crew:
 stop_call: {callers: [Ash]}
 """,
 )
+ALL = "() => /All of it: .* how the props really fly/.test(document.querySelector('.switched').innerText)"
 DONE = "() => /Findings: .* as before/.test(document.querySelector('.switched').innerText)"
 
 
@@ -119,6 +120,7 @@ def test_the_list_is_there_again_when_the_show_is_next_opened(flat_browser, show
             ).check()
             planner.waits_for(f"{name} is away. ")
             planner.page.wait_for_function(DONE)  # else the two switches are told as one
+        planner.page.wait_for_function(ALL)
         lines = listed(planner.page)
         planner.page.get_by_role("button", name="Save").click()
         eventually(lambda: "away: [Ivy, Ash]" in show.read_text(encoding="utf-8"))
@@ -126,6 +128,7 @@ def test_the_list_is_there_again_when_the_show_is_next_opened(flat_browser, show
         planner.tab("Who")
         planner.waits_for("Ash is away. 2 moves fall out")
         planner.page.wait_for_function(DONE)
+        planner.page.wait_for_function(ALL)  # the checks are done anew; what they found is known before
         assert listed(planner.page) == lines
         planner.page.get_by_role("button", name="Everybody is there").click()
         planner.waits_for("Ash is there again")

@@ -165,7 +165,7 @@ function Looked({ found, looked, current }: { found: Found | null; looked: Check
       {!found && current && <p class="quiet">{left === null ? "All of it is looked at again." : `Done: ${looked!.done.length ? subjects(looked!.done) : "nothing yet"}. Still to come: ${subjects(left)}.`}</p>}
       {found && (
         <>
-          <p>{current && looked?.done.length ? `All of it: ${subjects(looked.done)}. ` : ""}{cameAndWent(found)}.</p>
+          <p>{current && looked?.done.length && !left?.some((each) => each !== "mends") ? `All of it: ${subjects(looked.done)}. ` : ""}{cameAndWent(found)}.</p>
           {found.changes.length > 0 && (
             <ul class="came">
               {found.changes.map((each, k) => <li key={k} class={each.kind}><b>{CAME[each.kind]}</b>, {each.severity}{each.position ? `, ${each.position}` : ""}: {each.message}{each.before ? `; before: ${each.before}` : ""}</li>)}
