@@ -128,7 +128,9 @@ def test_the_list_is_there_again_when_the_show_is_next_opened(flat_browser, show
         planner.tab("Who")
         planner.waits_for("Ash is away. 2 moves fall out")
         planner.page.wait_for_function(DONE)
-        planner.page.wait_for_function(ALL)  # the checks are done anew; what they found is known before
+        planner.page.wait_for_function(
+            ALL
+        )  # the checks are done anew; what they found is known before
         assert listed(planner.page) == lines
         planner.page.get_by_role("button", name="Everybody is there").click()
         planner.waits_for("Ash is there again")
