@@ -1,27 +1,28 @@
 """A drag while the show changes: it moves what was taken hold of, or nothing, and says so."""
 
 import pytest
-import soundfile as sf
 
+from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_first_visit import FULL, HELD, counts_on, text_of, written
 from tests.browser.test_planning_page import Planner
 from tests.browser.test_stage_page import SHOW as PLACED
 from tests.browser.test_stage_page import drag
-from tests.cli.conftest import RATE, click_track
 from tests.desk_client import eventually, warm_desk
 
 WEAVE = "  - {from: 3.1, pattern: two-beat-weave, beats: 8}\n"
 ABOVE = FULL.replace(WEAVE, "  - {from: 1.1, pattern: extension, beats: 4}\n" + WEAVE)
+# What was asked for first is done at once, and its answer comes once the test says so.
+ANSWERED_LATE = """held => { const send = window.fetch; let first = true; window.fetch = async (...what) => {
+    const answer = await send(...what);
+    if (first && String(what[0]).includes(held)) { first = false; await new Promise((done) => (window.release = done)); }
+    return answer; } }"""
 WORDS = "Nothing was moved: the show changed while you were dragging. Try again."
 
 
 @pytest.fixture
 def show(tmp_path):
     """A small show of two, in a folder of its own."""
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "two.yaml"
-    path.write_text(FULL, encoding="utf-8")
-    return path
+    return beside_its_song(tmp_path, FULL)
 
 
 def let_go(planner):
@@ -125,4 +126,29 @@ def test_a_spot_held_while_the_one_before_is_put_down_is_put_down_too(flat_brows
         pair = "pair: {spots: {Ash: {at: [-4, 4]}, Birch: {at: [4, 5]}}}"
         eventually(lambda: pair in text_of(served))
         assert page.locator(".refused").count() == 0
+        assert planner.faults == []
+
+
+def test_a_spot_is_held_on_while_the_page_hears_of_the_one_before_from_elsewhere(
+    flat_browser, show
+):
+    """The server tells all pages what was done; that may come before the answer to the page that did it."""
+    show.write_text(PLACED, encoding="utf-8")
+    with warm_desk(show) as served, Planner(flat_browser, served.address) as planner:
+        page = planner.page
+        planner.tab("Stage")
+        page.locator(".plan").wait_for()
+        page.evaluate(ANSWERED_LATE, "operations")
+        drag(planner, (-3, 4), (-4, 4))
+        page.mouse.up()
+        page.wait_for_function("() => !!window.release", timeout=60_000)
+        drag(planner, (3, 4), (4, 5))
+        page.get_by_role("button", name="Undo").and_(page.locator(":enabled")).wait_for()
+        page.wait_for_timeout(200)  # whatever would end the drag has ended it
+        assert page.locator(".refused").count() == 0
+        assert page.locator(".held.dragged").count() == 1
+        page.evaluate("window.release()")
+        page.mouse.up()
+        pair = "pair: {spots: {Ash: {at: [-4, 4]}, Birch: {at: [4, 5]}}}"
+        assert eventually(lambda: pair in text_of(served))
         assert planner.faults == []

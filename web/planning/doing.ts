@@ -56,6 +56,9 @@ const inPlaceSince = (revision: number) => revision >= steady.since && state.val
 /** Whether everything stands where it stood in the file at a revision: what was taken hold of then can be let go now. */
 export const placesKept = (revision: number) => state.value!.revision === revision || inPlaceSince(revision);
 
+/** Whether what was taken hold of at a revision is to be let go; not while an answer is under way, since the show may be told before it. */
+export const dragEnds = (revision: number) => !busy.value && !placesKept(revision);
+
 type Composed = { operation: Operation | Operation[]; revision: number };
 
 /** Does an operation in its turn; one that is a function is made when its turn comes. */

@@ -1,7 +1,7 @@
 // A move dragged along the sheet by the mouse, or only its end: where it comes to is outlined until it is let go. Fingers scroll there, and use the form.
 import { effect, signal } from "@preact/signals";
 import type { Block } from "./api";
-import { dragLost, placesKept } from "./doing";
+import { dragEnds, dragLost } from "./doing";
 import { beatsSaid, endsOf, entryOf, moveEntry, startOf, stretchEntry } from "./moving";
 import { moment, type Line, type Row } from "./rows";
 import { along, fresh, readOnly, state, tempo } from "./store";
@@ -63,7 +63,7 @@ export function grab(event: PointerEvent, block: Block): void {
     if (done && now.by) void (stretching ? stretchEntry(block, block.end - block.start + now.by, all(), on) : moveEntry(block, now.by, all(), on, first));
   };
   const watching = effect(() => {
-    if (!carried.value || placesKept(on)) return;
+    if (!carried.value || !dragEnds(on)) return;
     end(false);
     dragLost();
   });

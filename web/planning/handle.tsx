@@ -2,7 +2,7 @@
 import { effect, signal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import type { Operation } from "./api";
-import { dragLost, operate, placesKept } from "./doing";
+import { dragEnds, dragLost, operate, placesKept } from "./doing";
 import { fresh, readOnly, state } from "./store";
 
 export type Point = [number, number]; // [m] across and upstage
@@ -26,12 +26,13 @@ export const dragged = signal<{ key: string; words: string; at: Point; from: Poi
 
 effect(() => {
   const now = dragged.value;
-  if (!now || placesKept(now.on)) return;
+  if (!now || !dragEnds(now.on)) return;
   dragged.value = null;
   dragLost();
 });
 
 const moved = signal<ReadonlyMap<string, Point>>(new Map()); // where things are put that the view does not show yet
+let heldOn: number | null = null; // the revision of what is let go just now
 let under = 0; // moves that are not answered yet
 let waiting: Promise<unknown> = Promise.resolve();
 
@@ -46,7 +47,7 @@ export function whereNow(key: string, given: Point): Point {
 export function putAt(key: string, at: Point, operation: () => Operation | Operation[] | null, said: string): void {
   moved.value = new Map(fresh.value && !under ? [] : moved.value).set(key, at);
   under += 1;
-  const asked = state.value!.revision;
+  const asked = heldOn ?? state.value!.revision;
   waiting = waiting.then(async () => {
     if (moved.value.get(key) === at) {
       const what = operation();
@@ -68,7 +69,10 @@ export function dragTo(at: Point): void {
 export function drop(): void {
   const now = dragged.value;
   dragged.value = null;
-  if (now && Math.hypot(now.at[0] - now.from[0], now.at[1] - now.from[1]) > STILL) now.drop(now.at);
+  if (!now || Math.hypot(now.at[0] - now.from[0], now.at[1] - now.from[1]) <= STILL) return;
+  heldOn = now.on;
+  now.drop(now.at);
+  heldOn = null;
 }
 
 interface Given {
