@@ -10,7 +10,6 @@ from dataclasses import dataclass
 from time import monotonic, sleep
 
 import pytest
-import soundfile as sf
 
 from sequencer.show.operations import block_operations as blocks
 from sequencer.show.operations import floor_operations as floor
@@ -24,10 +23,10 @@ from sequencer.show.operations import tonight_operations as tonight
 from sequencer.show.operations.combined_operations import DoTogether
 from sequencer.show.operations.every_operation import OPERATIONS, read_operation
 from sequencer.show.operations.operation import Operation, apply
+from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_page import SHOW as PAIR
 from tests.browser.test_planning_page import Planner, changed_lines
 from tests.browser.test_stage_page import on_plan
-from tests.cli.conftest import RATE, click_track
 from tests.desk_client import eventually, warm_desk
 from tests.repeated import at_length
 
@@ -538,11 +537,9 @@ BY_KEYS = (Keys, [kind for kind in ROWS if kind not in SEEN_ELSEWHERE])
 def test_each_operation_changes_the_file_as_it_says_and_undo_gives_its_bytes_back(
     flat_browser, tmp_path, hand, kinds
 ):
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
     (tmp_path / "moves.yaml").write_text("patterns: {loops: {law: orbit}}\n", encoding="utf-8")
     for number, show in enumerate(dict.fromkeys(ROWS[kind].show for kind in kinds)):
-        path = tmp_path / f"two{number or ''}.yaml"
-        path.write_text(show, encoding="utf-8")
+        path = beside_its_song(tmp_path, show, f"two{number or ''}.yaml")
         _all_done_and_undone(flat_browser, hand, path, [kind for kind in kinds if ROWS[kind].show == show])  # fmt: skip
 
 
@@ -590,9 +587,7 @@ LEFT = ("timeline", 3)
     "slowed", ["operations", *at_length("view")]
 )  # the change, or what is shown after it
 def test_a_second_press_before_the_first_is_shown_touches_nothing_else(flat_browser, tmp_path, slowed):  # fmt: skip
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "two.yaml"
-    path.write_text(SHOW, encoding="utf-8")
+    path = beside_its_song(tmp_path, SHOW)
     with warm_desk(path) as served, Planner(flat_browser, served.address) as planner:
         page, person = planner.page, Mouse(planner)
         page.locator(SHOWN).wait_for()

@@ -1,11 +1,10 @@
 """The planning page for somebody who has never seen it: what they try first does what it seems to, and every press is answered."""
 
 import pytest
-import soundfile as sf
 
+from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_page import SHOW, Planner, changed_lines
 from tests.browser.test_planning_work import PHONE, visitor
-from tests.cli.conftest import RATE, click_track
 from tests.desk_client import eventually, warm_desk
 
 TIMELINE = """\
@@ -28,10 +27,7 @@ AT_TOP = "each => Math.abs(each.getBoundingClientRect().top) < 30"
 @pytest.fixture
 def show(tmp_path):
     """A small show of two, in a folder of its own."""
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "two.yaml"
-    path.write_text(FULL, encoding="utf-8")
-    return path
+    return beside_its_song(tmp_path, FULL)
 
 
 def text_of(served):
@@ -145,7 +141,7 @@ def test_the_first_click_adds_what_was_typed_last(flat_browser, show):
         page.mouse.down()
         page.wait_for_timeout(100)  # what the field left behind is drawn meanwhile
         page.mouse.up()
-        eventually(lambda: "name: Oak" in text_of(served))
+        assert eventually(lambda: "name: Oak" in text_of(served))
 
 
 def test_a_renamed_performer_keeps_their_form_and_fire_begins_with_its_fuel(flat_browser, show):

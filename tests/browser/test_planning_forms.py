@@ -1,10 +1,9 @@
 """Forms of the planning page: patterns of one's own, what is refused told at its field, quick changes of one record."""
 
 import pytest
-import soundfile as sf
 
+from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_work import SHOW, SLOWLY, visitor
-from tests.cli.conftest import RATE, click_track
 from tests.desk_client import eventually, warm_desk
 
 OWN = "patterns:\n  # mine\n  petals: {law: orbit, set: {ratio: -3}}   # four\ntimeline:\n"
@@ -16,10 +15,7 @@ TEXT = SHOW.replace("timeline:\n", OWN).replace("pattern: two-beat-weave", "patt
 @pytest.fixture
 def show(tmp_path):
     """A show that dances a pattern of its own."""
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "small.yaml"
-    path.write_text(TEXT, encoding="utf-8")
-    return path
+    return beside_its_song(tmp_path, TEXT, "small.yaml")
 
 
 def text_of(served):

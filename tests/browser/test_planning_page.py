@@ -5,10 +5,9 @@ import re
 from functools import partial
 
 import pytest
-import soundfile as sf
 
 from tests.browser.machine import PATIENCE
-from tests.cli.conftest import RATE, click_track
+from tests.browser.shows_on_disk import beside_its_song
 from tests.desk_client import eventually, warm_desk
 
 IN_SIGHT = """(line) => {
@@ -39,10 +38,7 @@ timeline:
 @pytest.fixture
 def show(tmp_path):
     """A small show of two, in a folder of its own."""
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "two.yaml"
-    path.write_text(SHOW, encoding="utf-8")
-    return path
+    return beside_its_song(tmp_path, SHOW)
 
 
 class Planner:

@@ -1,11 +1,10 @@
 """The planning page: a phrase named, danced again, renamed and written out; a move cut in two, parted and answered."""
 
 import pytest
-import soundfile as sf
 
+from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_page import SHOW, Planner
 from tests.browser.test_planning_together import opened
-from tests.cli.conftest import RATE, click_track
 from tests.desk_client import eventually, warm_desk
 
 MOVE = "  - {from: 3.1, pattern: two-beat-weave, beats: 16}\n"
@@ -15,10 +14,7 @@ TWO = MOVE + "  - {pattern: extension, until: 9.1}   # and out\n"
 @pytest.fixture
 def show(tmp_path):
     """A small show of two, in a folder of its own."""
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "two.yaml"
-    path.write_text(SHOW.replace(MOVE, TWO), encoding="utf-8")
-    return path
+    return beside_its_song(tmp_path, SHOW.replace(MOVE, TWO))
 
 
 def timeline_of(served):

@@ -1,10 +1,9 @@
 """The planning page: what follows moves along with a change, and who is there tonight."""
 
 import pytest
-import soundfile as sf
 
+from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_page import SHOW, Planner, changed_lines
-from tests.cli.conftest import RATE, click_track
 from tests.desk_client import eventually, warm_desk
 
 # Ash: 3–7, a gap of a beat, 7.2–9, then nothing until 13. Birch with Ash at 7.2, and alone at 9.3.
@@ -24,10 +23,7 @@ crew:
 @pytest.fixture
 def show(tmp_path):
     """A small show of two, in a folder of its own."""
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "two.yaml"
-    path.write_text(FULL, encoding="utf-8")
-    return path
+    return beside_its_song(tmp_path, FULL)
 
 
 def saved(planner, show, before):

@@ -1,11 +1,10 @@
 """The stage plan of the planning page: ways, formations, posts; by mouse and by keyboard, and what becomes of the file."""
 
 import pytest
-import soundfile as sf
 
 from tests.browser.machine import DRAWN
+from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_page import Planner, changed_lines
-from tests.cli.conftest import RATE, click_track
 from tests.desk_client import eventually, warm_desk
 
 SHOW = """\
@@ -35,9 +34,7 @@ crew:
 
 @pytest.fixture
 def planner(browser, tmp_path):
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "three.yaml"
-    path.write_text(SHOW, encoding="utf-8")
+    path = beside_its_song(tmp_path, SHOW, "three.yaml")
     with warm_desk(path) as served, Planner(browser, served.address) as planner:
         planner.served = served
         yield planner

@@ -1,11 +1,10 @@
 """The planning page: what a switch of who is there changed is listed, by mouse and by keyboard, until all is looked at anew."""
 
 import pytest
-import soundfile as sf
 
+from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_axe import axe, found, page_of
 from tests.browser.test_planning_page import SHOW, Planner
-from tests.cli.conftest import RATE, click_track
 from tests.desk_client import eventually, warm_desk
 
 __all__ = ["axe"]  # the fixture
@@ -26,10 +25,7 @@ DONE = "() => /Findings: .* as before/.test(document.querySelector('.switched').
 @pytest.fixture
 def show(tmp_path):
     """A small show of two with a canon, in a folder of its own."""
-    sf.write(tmp_path / "song.wav", click_track(), RATE)
-    path = tmp_path / "two.yaml"
-    path.write_text(FULL, encoding="utf-8")
-    return path
+    return beside_its_song(tmp_path, FULL)
 
 
 def listed(page):
