@@ -6,10 +6,10 @@ once the show is saved; it goes once it is put in or given up.
 
 from collections.abc import Mapping
 from contextlib import suppress
-from pathlib import Path
 from typing import Any, NamedTuple
 
-from sequencer.desk.file.step_journal import StepJournal, read_journal, text_sum
+from sequencer.desk.file.kept_beside import KeptBeside
+from sequencer.desk.file.step_journal import read_journal, text_sum
 from sequencer.errors import InputError
 
 
@@ -20,20 +20,8 @@ class OfferedDraft(NamedTuple):
     result: dict[str, Any]  # as `draft_errand.draft_offer` gives it
 
 
-class KeptDraft:
-    """The draft of a show that is offered.
-
-    Parameters
-    ----------
-    path : Path
-        Where it lies.
-    """
-
-    def __init__(self, path: Path) -> None:
-        self._file = StepJournal(path)
-
-    def __repr__(self) -> str:
-        return f"<KeptDraft {self._file.path.name}>"
+class KeptDraft(KeptBeside):
+    """The draft of a show that is offered; forgotten once it is put in, or given up."""
 
     def keep(self, given: Mapping[str, Any], result: Mapping[str, Any]) -> None:
         """Put a draft on disk, in place of the one before; where nothing can be written it is only on the page."""
@@ -41,10 +29,6 @@ class KeptDraft:
         line = {"asked": asked, "result": dict(result), "sum": _sum(given["base"], result)}
         with suppress(InputError, OSError):
             self._file.begin(given["base"], line)
-
-    def forget(self) -> None:
-        """Take it away: it is put in, or given up."""
-        self._file.remove()
 
     def offered(self) -> OfferedDraft | None:
         """The draft that is kept, if it is whole; else it is taken away: one that was half written was never offered."""

@@ -6,31 +6,19 @@ It lies beside the journal (`.mine.yaml.switch`) with the whole texts before and
 import json
 from collections.abc import Mapping
 from contextlib import suppress
-from pathlib import Path
 from typing import Any
 
+from sequencer.desk.file.kept_beside import KeptBeside
 from sequencer.desk.file.last_switch import LastSwitch
-from sequencer.desk.file.step_journal import StepJournal, read_journal, text_sum
+from sequencer.desk.file.step_journal import read_journal, text_sum
 from sequencer.errors import InputError
 
 _REPORTED = ("findings", "unseen")  # all that is compared of a report
 _SAID = ("after", "tonight", "reports")
 
 
-class KeptSwitch:
-    """The last switch of a show.
-
-    Parameters
-    ----------
-    path : Path
-        Where it lies.
-    """
-
-    def __init__(self, path: Path) -> None:
-        self._file = StepJournal(path)
-
-    def __repr__(self) -> str:
-        return f"<KeptSwitch {self._file.path.name}>"
+class KeptSwitch(KeptBeside):
+    """The last switch of a show; forgotten once everybody is there."""
 
     def keep(self, last: LastSwitch) -> None:
         """Put a switch on disk, in place of the one before; where nothing can be written it is forgotten with the program."""
@@ -41,10 +29,6 @@ class KeptSwitch:
         said = {"after": last.after, "tonight": last.tonight, "reports": reports}
         with suppress(InputError, OSError):
             self._file.begin(last.before, {**said, "sum": _sum(last.before, said)})
-
-    def forget(self) -> None:
-        """Take it away: everybody is there."""
-        self._file.remove()
 
     def found(self) -> LastSwitch | None:
         """The switch that is kept, if it is whole; its revision is none of the texts that are to come."""
