@@ -33,7 +33,10 @@ def new(
     draft: bool,
     schema: bool,
 ) -> None:
-    """Write a commented show file SHOW, divided into the sections of the track, with a routine to start from."""
+    """Write a commented show file SHOW, divided into the sections of the track, with a routine to start from.
+
+    If SHOW is a song, its show is written beside it, under the song's name.
+    """
     from sequencer import tasks
 
     if schema and show is not None:
@@ -42,6 +45,8 @@ def new(
     if schema:
         say(tasks.schema_text())
         return
+    if show is not None and track is None:
+        show, track = _beside_its_song(show)
     if show is None or track is None:
         missing = "SHOW" if show is None else "--track"
         raise click.UsageError(f"{missing} is missing; for example: {_EXAMPLE}", ctx)
@@ -55,3 +60,10 @@ def new(
     say(
         f"wrote {show}, and {schema_file} beside it for editors; next: sequencer check {shell_path(show)}"
     )
+
+
+def _beside_its_song(given: Path) -> tuple[Path, Path | None]:
+    """The show that is meant and its song, where nothing but a path is given."""
+    from sequencer.listening.signal.audio import is_audio_name
+
+    return (given.with_suffix(".yaml"), given) if is_audio_name(given) else (given, None)

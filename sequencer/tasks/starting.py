@@ -10,6 +10,7 @@ from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.given_files import is_there
 from sequencer.progress import Progress, within
+from sequencer.shell_words import shell_path
 from sequencer.tasks import schema_files, songs
 
 if TYPE_CHECKING:
@@ -49,11 +50,18 @@ def start_show(
     Raises
     ------
     InputError
-        If the file or its schema exists already, or the track has no steady beat.
+        If the file or its schema exists already, has the name of a song, or the track has no steady beat.
     KeyboardInterrupt
         If drafting is interrupted; the file is written all the same, with the best routine so far or with easy patterns.
     """
+    from sequencer.listening.signal.audio import is_audio_name
+
     show, track = Path(show), Path(track)
+    if is_audio_name(show):
+        raise InputError(
+            "show-is-song", Place(str(show)), "this is the name of a song, where the show is to be written",
+            f"name the show first: sequencer new {shell_path(show.with_suffix('.yaml'))} --track {shell_path(track)}",
+        )  # fmt: skip
     if is_there(show) and not force:
         raise InputError(
             "file-exists",

@@ -116,3 +116,28 @@ def test_new_drafts_a_routine_unless_told_otherwise(stage_folder, tmp_path):
         "two-beat-weave",
         "three-beat-weave",
     }
+
+
+def test_the_show_of_a_song_is_written_beside_it(stage_folder, tmp_path):
+    song = tmp_path / "ember.wav"
+    shutil.copy(stage_folder / "song.wav", song)
+    made = run("new", song, "--no-draft")
+    assert made.exit_code == 0, made.output
+    assert read_show(tmp_path / "ember.yaml").show.track.file == "ember.wav"
+    again = run("new", song, "--no-draft")
+    assert again.exit_code == 2
+    assert "ember.yaml: this file already exists" in again.stderr
+
+
+@pytest.mark.parametrize("there", [True, False])
+def test_a_song_is_never_overwritten_by_a_show(stage_folder, tmp_path, there):
+    song = tmp_path / "ember.wav"
+    if there:
+        shutil.copy(stage_folder / "song.wav", song)
+    made = run("new", song, "--track", stage_folder / "song.wav", "--force", "--no-draft")
+    assert made.exit_code == 2
+    assert "ember.wav: this is the name of a song" in made.stderr
+    assert "ember.yaml --track" in made.stderr
+    if there:
+        assert song.read_bytes() == (stage_folder / "song.wav").read_bytes()
+    assert not (tmp_path / "ember.yaml").exists()
