@@ -43,7 +43,7 @@ OF_A_SHOW = (
 )  # fmt: skip
 READERS = [
     *(f"sequencer/show/{name}.py" for name in OF_A_SHOW), "sequencer/timing/taps.py", "sequencer/facts/burn_log.py",
-    "sequencer/practice/log_reading.py", "sequencer/safety/house_rules.py", "sequencer/motion/patterns/library.py", "sequencer/listening/signal/audio.py",
+    "sequencer/practice/log_reading.py", "sequencer/safety/rules/house_rules.py", "sequencer/motion/patterns/library.py", "sequencer/listening/signal/audio.py",
     "sequencer/listening/signal/mpeg.py", "sequencer/packed_files.py", "sequencer/packed_reading.py", "sequencer/file_names.py",
 ]  # fmt: skip
 

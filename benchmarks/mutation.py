@@ -44,7 +44,7 @@ ROOT = Path(__file__).resolve().parent.parent
 PACKAGES = ("motion", "geometry", "timing", "planning")
 FIRE = (
     "facts/burn_log.py", "facts/burn_times.py", "facts/combustion.py", "facts/flames.py",
-    "facts/pool_fires.py", "facts/radiation.py", "safety/burning.py", "safety/fuel_plan.py",
+    "facts/pool_fires.py", "facts/radiation.py", "safety/burns/burning.py", "safety/burns/fuel_plan.py",
 )  # fmt: skip
 NEAR = ("unit/motion", "unit/geometry", "unit/timing", "unit/safety", "unit/facts", "unit/staging",
         "unit/planning", "unit/checks/distances", "property", "reference")  # fmt: skip

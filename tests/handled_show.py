@@ -2,7 +2,7 @@
 
 from functools import cache
 
-from sequencer.checks.fire.handling_kept import CHECK
+from sequencer.checks.fire.each_burn.handling_kept import CHECK
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged

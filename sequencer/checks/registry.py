@@ -23,24 +23,24 @@ from sequencer.checks.dance import (
     wishes_kept,
 )
 from sequencer.checks.distances import drift, keeping_clear
-from sequencer.checks.fire import (
-    audience_room,
-    burning_time,
+from sequencer.checks.fire import not_planned, rules_kept
+from sequencer.checks.fire.at_posts import (
     crew,
     equipment,
-    exits_clear,
     extinguishers_at_hand,
+    handing_over,
+    lines_of_sight,
+    posts_clear,
+    watch_kept,
+)
+from sequencer.checks.fire.each_burn import burning_time, handling_kept
+from sequencer.checks.fire.on_site import (
+    audience_room,
+    exits_clear,
     fuel_point,
     fuel_rules,
-    handing_over,
-    handling_kept,
     heat,
     let_go_range,
-    lines_of_sight,
-    not_planned,
-    posts_clear,
-    rules_kept,
-    watch_kept,
     weather,
 )
 from sequencer.checks.outcome import Outcome

@@ -15,7 +15,7 @@ from sequencer.checks.registry import blank_codes, checks, conditions_by_code, f
 from sequencer.facts.cautions import Condition, page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.progress import Progress, within
-from sequencer.safety.circumstances import cautions_of
+from sequencer.safety.rules.circumstances import cautions_of
 from sequencer.staging.flown_show import flown_show
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import ShowPart, Staged

@@ -7,7 +7,7 @@ from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS, TOO_SLOW, UNFLOWN
-from sequencer.checks.fire.burning_time import ends_earlier
+from sequencer.checks.fire.each_burn.burning_time import ends_earlier
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report

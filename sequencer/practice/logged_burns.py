@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from sequencer.facts.burn_log import BurnEstimate, TimedBurn, estimate, matching
 from sequencer.facts.burn_times import BurnTime
 from sequencer.practice.logged_run import LoggedRun
-from sequencer.safety.burning import burn_time, timed_burns
+from sequencer.safety.burns.burning import burn_time, timed_burns
 from sequencer.staging.staged import Staged
 
 

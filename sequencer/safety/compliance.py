@@ -16,10 +16,10 @@ from sequencer.facts.radiation import seconds_to_pain
 from sequencer.facts.rule_kinds import Kind
 from sequencer.facts.sources import cited
 from sequencer.findings import Finding, Report
-from sequencer.safety.landings import LandingPlan, landing_plan
 from sequencer.safety.measures import Measured, PlanCase, heads_for, measured, moment
-from sequencer.safety.permits import permit_that_holds
-from sequencer.safety.radiant_heat import HeatPlan, heat_plan
+from sequencer.safety.rules.permits import permit_that_holds
+from sequencer.safety.site_ground.landings import LandingPlan, landing_plan
+from sequencer.safety.site_ground.radiant_heat import HeatPlan, heat_plan
 from sequencer.staging.moves_danced import move_words
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_down, rounded_up

@@ -16,13 +16,13 @@ from sequencer.facts.profiles import CountRule, Rule
 from sequencer.findings import Clearance, Report
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, closest, farthest
-from sequencer.safety.burning import known_fuel
-from sequencer.safety.carried import counted
-from sequencer.safety.guarding import Guarded, guarded_by
-from sequencer.safety.permits import permit_contradictions, permit_gaps, permit_words
-from sequencer.safety.radiant_heat import heat_plan
+from sequencer.safety.burns.burning import known_fuel
+from sequencer.safety.duties.carried import counted
+from sequencer.safety.duties.watching import watchers_of
+from sequencer.safety.rules.permits import permit_contradictions, permit_gaps, permit_words
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
-from sequencer.safety.watching import watchers_of
+from sequencer.safety.site_ground.guarding import Guarded, guarded_by
+from sequencer.safety.site_ground.radiant_heat import heat_plan
 from sequencer.show.file_records.site import Extinguisher, extinguisher_words
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_at_rest

@@ -10,11 +10,11 @@ from dataclasses import dataclass
 
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
-from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.fuel_plan import FUEL_RESERVE, Light
-from sequencer.safety.handling import seconds_words, waiting_order
-from sequencer.safety.on_stop import Stop, stop_of
-from sequencer.safety.permits import permit_words
+from sequencer.safety.burns.burning import PlannedBurn
+from sequencer.safety.burns.fuel_plan import FUEL_RESERVE, Light
+from sequencer.safety.burns.handling import seconds_words, waiting_order
+from sequencer.safety.duties.on_stop import Stop, stop_of
+from sequencer.safety.rules.permits import permit_words
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.file_records.site import extinguisher_words
 from sequencer.staging.staged import Staged

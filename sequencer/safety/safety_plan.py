@@ -9,11 +9,11 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
-from sequencer.safety.burning import PlannedBurn, lit_at_once, planned_burns, put_out
-from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
-from sequencer.safety.handling import SAME_PLACE, HandlingTimes, handling_times, walk_seconds
-from sequencer.safety.house_rules import rules_of
-from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watch_plan
+from sequencer.safety.burns.burning import PlannedBurn, lit_at_once, planned_burns, put_out
+from sequencer.safety.burns.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
+from sequencer.safety.burns.handling import SAME_PLACE, HandlingTimes, handling_times, walk_seconds
+from sequencer.safety.duties.watching import Duty, WatchPlan, longest_walk, watch_plan
+from sequencer.safety.rules.house_rules import rules_of
 from sequencer.staging.results import Part, once_per_show_with
 from sequencer.staging.staged import Staged
 

@@ -10,7 +10,8 @@ from sequencer.checks.distances import rule_distances
 from sequencer.checks.fire import records
 from sequencer.checks.registry import checks
 from sequencer.cli import main
-from sequencer.safety import house_rules, safety_plan
+from sequencer.safety import safety_plan
+from sequencer.safety.rules import house_rules
 
 LIT = """\
 fire:

@@ -7,8 +7,8 @@ import pytest
 
 from sequencer.facts.burn_log import estimate, parse_burn_log
 from sequencer.facts.rule_book import rule_book
-from sequencer.safety.house_rules import house_rules_from
-from sequencer.safety.permits import permit_gaps
+from sequencer.safety.rules.house_rules import house_rules_from
+from sequencer.safety.rules.permits import permit_gaps
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 

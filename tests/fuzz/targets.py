@@ -167,7 +167,7 @@ def _pattern_file(content: bytes) -> object:
 
 
 def _rules(content: bytes) -> object:
-    from sequencer.safety.house_rules import read_house_rules
+    from sequencer.safety.rules.house_rules import read_house_rules
 
     return _read_back(content, "rules.yaml", read_house_rules)
 

@@ -4,13 +4,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from sequencer.checks.fire.burning_time import Cut, burn_findings
+from sequencer.checks.fire.each_burn.burning_time import Cut, burn_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.profiles import Profile, Rule, kind_of, profile, profile_names
 from sequencer.facts.rule_book import rule_book
 from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Source
-from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.burns.burning import PlannedBurn
 
 NUMBERS = [name for name, kind in RULE_KINDS.items() if kind.sort in {"least", "most"}]
 COUNTS = [name for name, kind in RULE_KINDS.items() if kind.sort == "count"]

@@ -11,7 +11,7 @@ import pytest
 from sequencer.checks.dance.flown_faults import strains_told
 from sequencer.checks.dance.flown_in_place import strained
 from sequencer.checks.fault_kinds import OF_PASSAGES
-from sequencer.checks.fire.hanging_lit import HANGING
+from sequencer.checks.fire.each_burn.hanging_lit import HANGING
 from sequencer.planning.trying import flown_trials as flown_module
 from sequencer.planning.trying import trials as module
 from sequencer.planning.trying.flown_trials import FlownTrials

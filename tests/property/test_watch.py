@@ -5,7 +5,7 @@ from hypothesis import strategies as st
 
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
-from sequencer.safety.watching import Duty, watch_plan
+from sequencer.safety.duties.watching import Duty, watch_plan
 
 PLACE = st.tuples(st.floats(-8, 8), st.floats(-8, 8))
 

@@ -18,7 +18,7 @@ from sequencer.facts.signs import signs, signs_for
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.outputs.words.date_words import day_words
-from sequencer.safety.audience_floor import standing_area
+from sequencer.safety.site_ground.audience_floor import standing_area
 from sequencer.units import LENGTHS, SPEEDS, VOLUMES, quantity
 
 FOOT = 0.3048

@@ -5,21 +5,24 @@ Keys in brackets are those of docs/sources.md. A foot is 0.3048 m, a US gallon 3
 
 import pytest
 
-from sequencer.checks.fire.burning_time import burn_findings
-from sequencer.checks.fire.crew import number_findings, role_findings
-from sequencer.checks.fire.equipment import carried_findings
-from sequencer.checks.fire.extinguishers_at_hand import PlacedExtinguisher, extinguisher_findings
-from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
+from sequencer.checks.fire.at_posts.crew import number_findings, role_findings
+from sequencer.checks.fire.at_posts.equipment import carried_findings
+from sequencer.checks.fire.at_posts.extinguishers_at_hand import (
+    PlacedExtinguisher,
+    extinguisher_findings,
+)
+from sequencer.checks.fire.each_burn.burning_time import burn_findings
+from sequencer.checks.fire.on_site.fuel_rules import fuel_amount_findings, fuel_kind_findings
+from sequencer.checks.fire.on_site.weather import wind_findings
 from sequencer.checks.fire.records import Night
 from sequencer.checks.fire.rules_kept import confirm_findings
 from sequencer.checks.fire.rules_kept import rule_findings as house_findings
-from sequencer.checks.fire.weather import wind_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import profile, profile_names
 from sequencer.facts.rule_book import rule_book
-from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.watching import Duty
+from sequencer.safety.burns.burning import PlannedBurn
+from sequencer.safety.duties.watching import Duty
 
 FOOT = 0.3048
 GALLON = 3.785411784e-3  # [m³]

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding, Severity
-from sequencer.safety.people import named_in
+from sequencer.safety.duties.people import named_in
 from sequencer.show.file_records.tonight_record import StandIn
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged

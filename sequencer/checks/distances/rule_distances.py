@@ -5,8 +5,8 @@ from types import MappingProxyType
 
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.facts.rule_book import RuleBook
-from sequencer.safety.house_rules import rules_of
-from sequencer.safety.permits import permit_that_holds
+from sequencer.safety.rules.house_rules import rules_of
+from sequencer.safety.rules.permits import permit_that_holds
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 

@@ -8,7 +8,7 @@ import re
 from sequencer.checks.check import Check
 from sequencer.checks.fire.records import PROGRESS, night_finding
 from sequencer.checks.outcome import Outcome
-from sequencer.safety.house_rules import rules_of
+from sequencer.safety.rules.house_rules import rules_of
 from sequencer.staging.staged import Staged
 
 CODE = "breathes-fire"

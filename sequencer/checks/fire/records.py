@@ -14,8 +14,8 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.sources import Source
 from sequencer.findings import Finding, Severity
-from sequencer.safety.burning import known_fuel
-from sequencer.safety.permits import permit_contradictions, permit_gaps, permit_that_holds
+from sequencer.safety.burns.burning import known_fuel
+from sequencer.safety.rules.permits import permit_contradictions, permit_gaps, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.show.model import Fire
 from sequencer.staging.results import once_per_show_with

@@ -21,8 +21,8 @@ from sequencer.checks.outcome import Outcome
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
-from sequencer.safety.house_rules import rules_of
-from sequencer.safety.permits import MARKED_DRAFT, NONE_RECORDED, permit_that_holds
+from sequencer.safety.rules.house_rules import rules_of
+from sequencer.safety.rules.permits import MARKED_DRAFT, NONE_RECORDED, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_up

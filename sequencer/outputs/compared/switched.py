@@ -12,7 +12,7 @@ from sequencer.outputs.compared.comparing import sheet_rows
 from sequencer.outputs.compared.show_changes import Eight
 from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.entrance_words import only_entrances
-from sequencer.safety.people import JOB_WORDS, jobs_of
+from sequencer.safety.duties.people import JOB_WORDS, jobs_of
 from sequencer.show.model import Fire, Show
 from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.staged import Block, Staged

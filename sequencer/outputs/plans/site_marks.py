@@ -11,8 +11,8 @@ import numpy as np
 from sequencer.geometry.regions import Point
 from sequencer.outputs.plans.plan_labels import Label
 from sequencer.outputs.plans.plan_style import COOL, PLAN_INK, PLAN_SOFT, shown
-from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
-from sequencer.safety.ways_out import WayOut, ways_out
+from sequencer.safety.site_ground.site_lines import fuel_rings, lane_outline, lane_words
+from sequencer.safety.site_ground.ways_out import WayOut, ways_out
 from sequencer.show.file_records.site import FireLane
 from sequencer.staging.staged import Staged
 

@@ -31,8 +31,8 @@ from sequencer.outputs.rehearsal.keys import (
     recorded,
     restored,
 )
-from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
-from sequencer.safety.ways_out import ways_out
+from sequencer.safety.site_ground.site_lines import fuel_rings, lane_outline, lane_words
+from sequencer.safety.site_ground.ways_out import ways_out
 from sequencer.staging.flown_show import is_flown
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import moment_words

@@ -63,8 +63,8 @@ from sequencer.outputs.sheets.parts.dance_rows.performer_rows import (
 )
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
-from sequencer.safety.circumstances import cautions_of
-from sequencer.safety.on_stop import own_on_stop
+from sequencer.safety.duties.on_stop import own_on_stop
+from sequencer.safety.rules.circumstances import cautions_of
 from sequencer.staging.staged import Coming
 
 

@@ -35,9 +35,9 @@ from sequencer.outputs.sheets.parts.notices import (
     role_on_stop,
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
-from sequencer.safety.burning import PlannedBurn, known_fuel
-from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF, FuelPlan
-from sequencer.safety.handling import seconds_words
+from sequencer.safety.burns.burning import PlannedBurn, known_fuel
+from sequencer.safety.burns.fuel_plan import FUEL_RESERVE, SPIN_OFF, FuelPlan
+from sequencer.safety.burns.handling import seconds_words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -29,7 +29,7 @@ from sequencer.outputs.sheets.parts.cues import early_clock
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import opening, role_on_stop
-from sequencer.safety.handling import seconds_words
+from sequencer.safety.burns.handling import seconds_words
 from sequencer.safety.run_of_night import MINUTE, NightStep, RunOfNight, run_of_the_night
 
 _MOST_NAMES = 6  # of those who do a step

@@ -29,7 +29,7 @@ from sequencer.outputs.sheets.parts.notices import (
 )
 from sequencer.outputs.sheets.parts.run_cues import RunCue, run_cues
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
-from sequencer.safety.handling import seconds_words
+from sequencer.safety.burns.handling import seconds_words
 from sequencer.timing.timecode import RATES, frame_at, timecode_of
 
 _RATES = {"24": "24", "25": "25", "29.97df": "29.97 drop", "30": "30"}

@@ -50,9 +50,9 @@ from sequencer.outputs.sheets.safety_sheet import (
     posts_block,
 )
 from sequencer.outputs.words.date_words import day_words
-from sequencer.safety.burning import PlannedBurn, known_fuel
-from sequencer.safety.landings import landing_area
-from sequencer.safety.permits import permit_words
+from sequencer.safety.burns.burning import PlannedBurn, known_fuel
+from sequencer.safety.rules.permits import permit_words
+from sequencer.safety.site_ground.landings import landing_area
 from sequencer.show.file_records.performer_record import Performer
 from sequencer.units import rounded_up
 

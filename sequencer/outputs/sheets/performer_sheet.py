@@ -32,7 +32,7 @@ from sequencer.outputs.sheets.parts.stage_plans.formation_plans import formation
 from sequencer.outputs.sheets.parts.stage_plans.own_places import own_places
 from sequencer.outputs.sheets.parts.stage_plans.small_plans import SMALL_TALL, small_plans
 from sequencer.outputs.sheets.parts.whole_show import whole_show_block
-from sequencer.safety.burning import burn_time
+from sequencer.safety.burns.burning import burn_time
 
 _PAGES = 2  # that a show should fit on: the largest type is taken that does
 _PLANS_ACROSS = 4

@@ -29,7 +29,7 @@ from sequencer.outputs.sheets.parts.post_acts import PostAct, post_acts
 from sequencer.outputs.sheets.parts.stage_plans.formation_plans import WAY_POINTS
 from sequencer.outputs.sheets.parts.stage_plans.post_plan import PlanMark, PostPlan, PostScene
 from sequencer.outputs.sheets.parts.stage_plans.scene import stage_outline, way_length
-from sequencer.safety.people import named_in
+from sequencer.safety.duties.people import named_in
 from sequencer.show.file_records.evening import Emergency
 from sequencer.show.model import CrewMember
 

@@ -46,10 +46,10 @@ from sequencer.outputs.sheets.parts.notices import (
 from sequencer.outputs.sheets.parts.stage_plans.formation_plans import formation_plans
 from sequencer.outputs.sheets.parts.stage_plans.landing_plan import landing_block
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
-from sequencer.safety.burning import PlannedBurn, burn_time
-from sequencer.safety.handling import seconds_words
-from sequencer.safety.permits import permit_words
-from sequencer.safety.watching import HandOver
+from sequencer.safety.burns.burning import PlannedBurn, burn_time
+from sequencer.safety.burns.handling import seconds_words
+from sequencer.safety.duties.watching import HandOver
+from sequencer.safety.rules.permits import permit_words
 from sequencer.show.file_records.site import extinguisher_words
 from sequencer.units import aloud, rounded_up
 

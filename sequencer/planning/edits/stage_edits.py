@@ -9,7 +9,7 @@ from itertools import pairwise
 from typing import Any
 
 from sequencer.checks.fault_kinds import BURN, FAST_WALK, OF_BURNS
-from sequencer.checks.fire.burning_time import cuts_of
+from sequencer.checks.fire.each_burn.burning_time import cuts_of
 from sequencer.findings import Finding
 from sequencer.planning.edits.as_written import angle_like, length_like, plain
 from sequencer.planning.edits.ladders import Ladder

@@ -24,7 +24,7 @@ from sequencer.checks.fault_kinds import (
     UNFLOWN,
     UNFLOWN_LINK,
 )
-from sequencer.checks.fire.hanging_lit import HANGING
+from sequencer.checks.fire.each_burn.hanging_lit import HANGING
 from sequencer.checks.outcome import Outcome
 from sequencer.errors import InputError
 from sequencer.findings import Finding

@@ -10,7 +10,7 @@ from dataclasses import replace
 from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible, joins
 from sequencer.checks.dance.feasible import feasible_as_drawn, one_kind_as_drawn
-from sequencer.checks.fire.hanging_lit import hanging_findings
+from sequencer.checks.fire.each_burn.hanging_lit import hanging_findings
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.trying.restaging import restaged_alone

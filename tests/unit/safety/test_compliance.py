@@ -15,11 +15,11 @@ from sequencer.facts.sources import Source
 from sequencer.findings import Finding, Report
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.safety import compliance as table
-from sequencer.safety import house_rules
 from sequencer.safety.compliance import CONFIRM_WARNED, compliance, tally
-from sequencer.safety.landings import landing_plan
 from sequencer.safety.measures import Measured
+from sequencer.safety.rules import house_rules
 from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.site_ground.landings import landing_plan
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging.flown_show import flown_show

@@ -7,8 +7,8 @@ import pytest
 from sequencer.facts.pace import response_seconds
 from sequencer.facts.profiles import profile
 from sequencer.findings import Clearance, Report
+from sequencer.safety.duties.watching import Watch, WatchPlan
 from sequencer.safety.measures import PlanCase, measured, moment
-from sequencer.safety.watching import Watch, WatchPlan
 from tests.unit.checks.fire.test_rules_kept import show
 
 RULES = {rule.kind.name: rule for rule in profile("default").rules}

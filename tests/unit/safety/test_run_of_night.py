@@ -8,10 +8,10 @@ import pytest
 from sequencer.errors import InputError
 from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
-from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF
-from sequencer.safety.post_ground import proposed_posts
+from sequencer.safety.burns.fuel_plan import FUEL_RESERVE, SPIN_OFF
 from sequencer.safety.run_of_night import MINUTE, run_of_the_night
 from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.site_ground.post_ground import proposed_posts
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged

@@ -11,7 +11,7 @@ from contextlib import closing
 import pytest
 
 from sequencer import kept, kept_store, plugins, tasks
-from sequencer.checks.fire import lines_of_sight
+from sequencer.checks.fire.at_posts import lines_of_sight
 from sequencer.listening import cache
 from tests.next_process import next_process
 from tests.nothing_kept import nothing_kept

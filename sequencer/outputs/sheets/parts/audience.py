@@ -11,8 +11,8 @@ from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, brief, metres, span_seconds
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.safety.audience_floor import audience_floor
-from sequencer.safety.ways_out import WayOut, ways_out
+from sequencer.safety.site_ground.audience_floor import audience_floor
+from sequencer.safety.site_ground.ways_out import WayOut, ways_out
 from sequencer.units import rounded_down
 
 _FLOWS = ("default", "level", "open-air")

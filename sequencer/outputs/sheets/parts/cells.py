@@ -8,7 +8,7 @@ from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, TEXT, WATCH
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, brief, clock, closed_up
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.burns.burning import PlannedBurn
 from sequencer.units import aloud
 
 

@@ -8,7 +8,7 @@ from typing import Any
 
 from sequencer.outputs.sheets.parts.cues import Cue, cues_of
 from sequencer.outputs.words.company_words import company_of_blocks
-from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.burns.burning import PlannedBurn
 from sequencer.staging.staged import Block, Staged
 
 Key = tuple[Hashable, ...]

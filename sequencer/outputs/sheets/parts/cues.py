@@ -8,7 +8,7 @@ from typing import Literal
 
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.outputs.sheets.page.wording import clock
-from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.burns.burning import PlannedBurn
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.entrances import spans_in_wings
 from sequencer.staging.own_walks import OwnWalk, own_walks, wings_changed

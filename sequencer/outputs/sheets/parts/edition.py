@@ -14,7 +14,7 @@ from sequencer.outputs.sheets.page.own_type import OwnType
 from sequencer.outputs.sheets.page.wording import listed, plural, slug
 from sequencer.outputs.sheets.parts.changes import Changes
 from sequencer.safety.compliance import ComplianceRow, compliance
-from sequencer.safety.permits import permit_that_holds, permit_words
+from sequencer.safety.rules.permits import permit_that_holds, permit_words
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
 from sequencer.show.file_records.site import VenueRecord
 from sequencer.staging.flown_show import flown_show

@@ -19,8 +19,8 @@ from sequencer.outputs.sheets.page.paper import TEXT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import brief, clock, metres
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.safety.guarding import Guarded, guarded_by
-from sequencer.safety.ways_out import audience_gap, ways_out
+from sequencer.safety.site_ground.guarding import Guarded, guarded_by
+from sequencer.safety.site_ground.ways_out import audience_gap, ways_out
 
 _Ways = Callable[[Floats], Floats]
 

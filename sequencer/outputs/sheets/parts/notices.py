@@ -41,8 +41,8 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import NB, clock_fine, listed
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import first_caution
-from sequencer.safety.circumstances import cautions_of
-from sequencer.safety.on_stop import AT_ONCE, own_on_stop
+from sequencer.safety.duties.on_stop import AT_ONCE, own_on_stop
+from sequencer.safety.rules.circumstances import cautions_of
 from sequencer.show.file_records.evening import Role
 from sequencer.units import aloud
 

@@ -13,8 +13,8 @@ from sequencer.outputs.sheets.parts.cues import early_clock, late_clock, place_a
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.own_side import OwnSide, Point
 from sequencer.outputs.sheets.parts.sight_cues import last_seen, section_words, sight_of
-from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.fuel_plan import Light, Lighting
+from sequencer.safety.burns.burning import PlannedBurn
+from sequencer.safety.burns.fuel_plan import Light, Lighting
 from sequencer.safety.run_of_night import MINUTE, second_go
 from sequencer.show.model import CrewMember
 

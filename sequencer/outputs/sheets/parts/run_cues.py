@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from sequencer.outputs.sheets.page.wording import listed, number_spans, plural
 from sequencer.outputs.words.entrance_words import comings_words, only_entrances
-from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.burns.burning import PlannedBurn
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.staged import Staged, Standing
 

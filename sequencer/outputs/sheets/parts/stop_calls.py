@@ -7,7 +7,7 @@ from sequencer.outputs.sheets.page.paper import CUE, GAP, SMALL, TEXT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import brief
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.safety.on_stop import AT_ONCE, stop_of
+from sequencer.safety.duties.on_stop import AT_ONCE, stop_of
 
 
 def stop_block(edition: Edition, room: float, *, close: bool = False) -> list[Flowable]:

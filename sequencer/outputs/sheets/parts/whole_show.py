@@ -9,7 +9,7 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import clock
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.notices import findings_block
-from sequencer.safety.permits import MARKED_DRAFT
+from sequencer.safety.rules.permits import MARKED_DRAFT
 
 _TITLE = "Before you dance: the whole show"
 

@@ -7,7 +7,7 @@ from typing import Any
 from sequencer.checks.check import Check
 from sequencer.checks.dance import as_flown, feasible
 from sequencer.checks.dance.flown_feasible import OF_THE_FLIGHT
-from sequencer.checks.fire.hanging_lit import HANGING
+from sequencer.checks.fire.each_burn.hanging_lit import HANGING
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import checks
 from sequencer.checks.suite import outcome_as_flown

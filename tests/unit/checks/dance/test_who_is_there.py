@@ -1,8 +1,8 @@
 """What is told of those who are away: what falls out, whose canon begins without its first, what still names them."""
 
 from sequencer.checks.dance.who_is_there import CHECK
-from sequencer.checks.fire.crew import job_findings
-from sequencer.safety.people import jobs_of
+from sequencer.checks.fire.at_posts.crew import job_findings
+from sequencer.safety.duties.people import jobs_of
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 from tests.unit.show.test_tonight import SHOW, read

@@ -3,7 +3,7 @@
 import pytest
 
 from sequencer.checks.fire.not_planned import CHECK
-from sequencer.safety.circumstances import cautions_of
+from sequencer.safety.rules.circumstances import cautions_of
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged

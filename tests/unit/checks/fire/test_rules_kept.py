@@ -12,7 +12,7 @@ import pytest
 from sequencer.checks import suite
 from sequencer.facts.profiles import profile, profile_names
 from sequencer.facts.rule_book import rule_book
-from sequencer.safety import house_rules as safety_rules
+from sequencer.safety.rules import house_rules as safety_rules
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged

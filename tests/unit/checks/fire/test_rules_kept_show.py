@@ -5,23 +5,18 @@ from dataclasses import replace
 import pytest
 
 from sequencer.checks.distances.rule_distances import distances_by, required_distances
-from sequencer.checks.fire import (
-    audience_room,
-    burning_time,
-    exits_clear,
-    heat,
-    lines_of_sight,
-    rules_kept,
-    watch_kept,
-)
-from sequencer.checks.fire.burning_time import cuts_of
+from sequencer.checks.fire import rules_kept
+from sequencer.checks.fire.at_posts import lines_of_sight, watch_kept
+from sequencer.checks.fire.each_burn import burning_time
+from sequencer.checks.fire.each_burn.burning_time import cuts_of
+from sequencer.checks.fire.on_site import audience_room, exits_clear, heat
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import check_named
 from sequencer.checks.suite import reported
 from sequencer.errors import InputError
 from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
-from sequencer.safety.circumstances import cautions_of, conditions_of
+from sequencer.safety.rules.circumstances import cautions_of, conditions_of
 from sequencer.safety.safety_plan import refuel_seconds, safety_plan, watched_by_one
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document

@@ -5,8 +5,8 @@ import pytest
 
 from sequencer.facts.cautions import page_one
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.safety.circumstances import cautions_of
-from sequencer.safety.on_stop import AT_ONCE, stop_of
+from sequencer.safety.duties.on_stop import AT_ONCE, stop_of
+from sequencer.safety.rules.circumstances import cautions_of
 
 
 @pytest.fixture(scope="module")

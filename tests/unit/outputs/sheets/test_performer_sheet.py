@@ -18,7 +18,7 @@ from sequencer.outputs.sheets.parts.furniture import document_bytes
 from sequencer.outputs.sheets.writing import sheets_of
 from sequencer.outputs.words.company_words import company_of_blocks
 from sequencer.outputs.words.law_words import LawWords
-from sequencer.safety.permits import MARKED_DRAFT
+from sequencer.safety.rules.permits import MARKED_DRAFT
 
 MOVES = (
     "pendulum", "extension", "two-beat-weave", "three-beat-weave", "butterfly", "windmill",

@@ -3,7 +3,7 @@
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.safety.on_stop import agreed_on_stop, stop_call
+from sequencer.safety.duties.on_stop import agreed_on_stop, stop_call
 from sequencer.show.file_records.evening import Emergency, StopCall, Weather
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document

@@ -4,8 +4,8 @@ from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.outputs.sheets.page.wording import brief, place_words, plural
 from sequencer.outputs.sheets.parts.cues import early_clock, late_clock
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.handling import seconds_words, waiting_order
+from sequencer.safety.burns.burning import PlannedBurn
+from sequencer.safety.burns.handling import seconds_words, waiting_order
 from sequencer.staging.staged import Block
 
 NEVER_HOT = "the second soaked set, never the hot wick"

@@ -17,7 +17,7 @@ from sequencer.outputs.sheets.page.paper import HAIR, INK, MIST, PAPER, RULE, SO
 from sequencer.outputs.sheets.page.prose import TextSpan, broken, one_line, set_line
 from sequencer.outputs.sheets.page.wording import brief, metres
 from sequencer.outputs.sheets.parts.stage_plans.scene import Scene, ShownArea, stage_outline, window
-from sequencer.safety.ways_out import ways_out
+from sequencer.safety.site_ground.ways_out import ways_out
 from sequencer.show.file_records.site import AudienceLine, VenueRecord
 
 FOOT = 3  # lines under the drawing, at most

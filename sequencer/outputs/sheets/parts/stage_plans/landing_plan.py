@@ -12,7 +12,7 @@ from sequencer.outputs.sheets.page.wording import at_least, at_most, brief, cloc
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.stage_plans.formation_plans import scene_of
 from sequencer.outputs.sheets.parts.stage_plans.plan import StagePlan
-from sequencer.safety.landings import Landing, landing_area, landing_plan
+from sequencer.safety.site_ground.landings import Landing, landing_area, landing_plan
 from sequencer.staging.moves_danced import move_words
 
 TALLEST_LANDING = 200.0  # also with the words of a plan about it

@@ -17,7 +17,7 @@ from sequencer.outputs.sheets.page.wording import metres
 from sequencer.outputs.sheets.parts.stage_plans.ground import Circles, is_nearest
 from sequencer.outputs.sheets.parts.stage_plans.people_drawing import PLAINLY, PeopleDrawing
 from sequencer.outputs.sheets.parts.stage_plans.scene import ShownArea, once_shown
-from sequencer.safety.ways_out import ways_out
+from sequencer.safety.site_ground.ways_out import ways_out
 from sequencer.show.file_records.site import VenueRecord
 
 _WIND = 22.0  # length of the wind's arrow

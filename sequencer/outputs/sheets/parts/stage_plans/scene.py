@@ -9,7 +9,7 @@ from itertools import pairwise
 from math import dist, hypot, inf
 from typing import TypeVar
 
-from sequencer.safety.ways_out import ways_out
+from sequencer.safety.site_ground.ways_out import ways_out
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Staged
 

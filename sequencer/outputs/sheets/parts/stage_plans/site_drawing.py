@@ -13,8 +13,8 @@ from sequencer.geometry.regions import Point
 from sequencer.outputs.sheets.page.paper import HAIR, INK, PAPER, SOFT, WATCH
 from sequencer.outputs.sheets.page.wording import metres
 from sequencer.outputs.sheets.parts.stage_plans.ground import GroundDrawing
-from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
-from sequencer.safety.ways_out import WayOut, ways_out
+from sequencer.safety.site_ground.site_lines import fuel_rings, lane_outline, lane_words
+from sequencer.safety.site_ground.ways_out import WayOut, ways_out
 from sequencer.show.file_records.site import VenueRecord
 
 _RING_WORDS = 170.0  # room for the words at a ring

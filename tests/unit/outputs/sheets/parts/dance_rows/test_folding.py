@@ -8,7 +8,7 @@ from sequencer.outputs.sheets.parts.dance_rows.folding import SHORT_REST, folded
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import document_bytes
 from sequencer.outputs.sheets.writing import sheets_of
-from sequencer.safety.circumstances import cautions_of
+from sequencer.safety.rules.circumstances import cautions_of
 
 BY_THE_WAY = '{formation: Diamond, from: "25.1", beats: 8, via: {Łucja: [[-2.55, 3.88]]}}'
 

@@ -13,7 +13,7 @@ from sequencer.outputs.sheets.parts.stage_plans.formation_plans import scene_of
 from sequencer.outputs.sheets.parts.stage_plans.landing_plan import WIDEST_AREA, landing_block
 from sequencer.outputs.sheets.parts.stage_plans.plan import StagePlan
 from sequencer.outputs.sheets.parts.stage_plans.scene import window
-from sequencer.safety.landings import Landing, LandingPlan
+from sequencer.safety.site_ground.landings import Landing, LandingPlan
 from sequencer.staging.moves_danced import move_words
 
 

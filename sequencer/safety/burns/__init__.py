@@ -1,0 +1,1 @@
+"""Who is lit when, by whom, and the fuel for it."""

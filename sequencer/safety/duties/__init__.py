@@ -1,0 +1,1 @@
+"""Who is there, what each does, carries and watches."""
