@@ -9,12 +9,12 @@ from sequencer.staging import flown_show
 LONG = 3.0  # [s] for which whoever flies can be stopped, hung up or killed
 
 
-def fly_slowly(pipe):
+def fly_slowly(pipe, long=LONG):
     """As `fly_for`."""
     work = flown_show.flown_performer
 
     def flown(*given):
-        end = monotonic() + LONG
+        end = monotonic() + long
         while monotonic() < end:
             stop_if_unwanted()
             sleep(0.01)
