@@ -42,7 +42,7 @@ def test_a_move_let_go_after_the_file_changed_moves_nothing_else(flat_browser, s
         let_go(planner)
         assert text_of(served) == ABOVE
         # What is dragged after that goes where it is let go.
-        planner.page.locator(".sheet:not(.older)").wait_for()
+        planner.up_to_date()
         counts_on(planner, written(planner, 9), -1, of=4, end=True)
         planner.page.mouse.up()
         line = "{from: 9.1, pattern: extension, beats: 3}"
@@ -71,7 +71,7 @@ def test_undo_while_a_move_is_held_lets_it_go(flat_browser, show):
         counts_on(planner, written(planner, 9), -1, of=4, end=True)
         planner.page.mouse.up()
         eventually(lambda: "beats: 3}" in text_of(served))
-        planner.page.locator(".sheet:not(.older)").wait_for()
+        planner.up_to_date()
         counts_on(planner, written(planner, 3), 3)
         planner.page.keyboard.press("Control+z")
         let_go(planner)
@@ -121,7 +121,7 @@ def test_a_spot_held_while_the_one_before_is_put_down_is_put_down_too(flat_brows
         drag(planner, (3, 4), (4, 5))
         page.evaluate("window.release()")
         eventually(lambda: "{Ash: {at: [-4, 4]}" in text_of(served))
-        page.locator(".sheet:not(.older)").wait_for()
+        planner.up_to_date()
         page.mouse.up()
         pair = "pair: {spots: {Ash: {at: [-4, 4]}, Birch: {at: [4, 5]}}}"
         eventually(lambda: pair in text_of(served))

@@ -61,12 +61,12 @@ def test_a_move_is_dragged_along_the_sheet_and_so_is_its_end(flat_browser, show)
         mouse.up()
         eventually(lambda: "{from: 3.4, pattern: two-beat-weave, beats: 8}" in text_of(served))
         assert page.locator(".place").count() == 0  # a drag is no click
-        page.locator(".sheet:not(.older)").wait_for()
+        planner.up_to_date()
         counts_on(planner, written(planner, 9), -1, of=4, end=True)
         assert page.locator(".outline b").first.inner_text() == "3 beats"
         mouse.up()
         eventually(lambda: "{from: 9.1, pattern: extension, beats: 3}" in text_of(served))
-        page.locator(".sheet:not(.older)").wait_for()
+        planner.up_to_date()
         # Escape leaves it where it was, and a press that goes nowhere is a click.
         before = text_of(served)
         counts_on(planner, written(planner, 9), 2, of=3)
@@ -97,7 +97,7 @@ def test_where_there_is_no_room_what_follows_can_be_moved_along_at_once(flat_bro
         )  # fmt: skip
         page.locator(".refused").wait_for(state="detached")
         # By the form too.
-        page.locator(".sheet:not(.older)").wait_for()
+        planner.up_to_date()
         planner.count(9, 3).first.click(force=True)
         page.get_by_role("button", name="1 beat longer").click()
         page.get_by_role("button", name="Move what follows along: 1 move, up to the end").click()

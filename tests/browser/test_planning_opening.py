@@ -61,14 +61,19 @@ def test_checks_that_answer_together_are_asked_about_together(browser, show):
             status, after = served.page.do(revision, do="change-titles", values={"title": "Other"})
             assert status == 200
             served.page.until_checked(PATIENCE / 1000)
+            planner.page.locator(".top h1", has_text="Other").wait_for()
+            planner.looked()
             planner.page.wait_for_timeout(500)
-            events = [
-                values
-                for event, values in list(told)
-                if event == "findings" and values["revision"] == after["revision"]
-            ]
-            assert len(events) > 20
-            assert 1 <= fetched(planner.page).count("api/findings") - before < len(events) / 2
+
+            def events():
+                return [
+                    values
+                    for event, values in list(told)
+                    if event == "findings" and values["revision"] == after["revision"]
+                ]
+
+            eventually(lambda: len(events()) > 20)
+            assert 1 <= fetched(planner.page).count("api/findings") - before < len(events()) / 2
 
 
 def test_the_page_without_the_dance_is_small():

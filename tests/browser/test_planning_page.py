@@ -51,7 +51,9 @@ class Planner:
         self.faults = []
         self.page.on("pageerror", lambda error: self.faults.append(str(error)))
         self.page.on("dialog", lambda box: box.accept())
-        self.page.goto(address)
+        # The tour, where it comes, moves the sheet down: no place on it is looked at before.
+        with self.page.expect_response("**/api/tour"):
+            self.page.goto(address)
         self.page.wait_for_selector(".eight")
 
     def __enter__(self):
@@ -71,6 +73,11 @@ class Planner:
         self.page.wait_for_function(
             "words => document.body.innerText.includes(words)", arg=words
         )  # fmt: skip
+
+    def up_to_date(self):
+        """Waits until the page shows what was done to the show, which the server may say before."""
+        self.looked()
+        self.page.locator(".sheet:not(.older)").wait_for()
 
     def looked(self):
         """Waits until the checks have answered about what the file says now."""

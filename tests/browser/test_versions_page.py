@@ -40,6 +40,8 @@ def test_a_version_is_kept_and_what_changed_since_is_stepped_through_by_keyboard
     do(planner, do="move-spot", formation="pair", who="Ash", at=[-3.5, 4])
     do(planner, do="change-person", group="cast", name="Birch", values={"stature": 1.82})
     planner.waits_for("Since then: 2 changes in what is danced, 1 change in where everybody")
+    page.locator(".block.written", has_text="windmill").first.wait_for()
+    planner.up_to_date()
     page.get_by_role("button", name="Compare before the rehearsal").click()
     page.locator(".change-list").wait_for()
     listed = page.locator("button.change").all_inner_texts()

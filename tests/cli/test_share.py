@@ -255,8 +255,11 @@ def test_the_terminal_says_what_is_exposed(show):
     own = Desk(show, "--share-address", HERE)
     eventually(lambda: own.page.get("share")[1])
     address = own.page.get("share")[1]["address"]
-    time.sleep(0.3)
-    _, said = own.end()
+    said = ""
+    while "It ends with this program" not in said:
+        said += (line := own.process.stderr.readline())
+        assert line, said
+    own.end()
     assert address in said
     assert re.search(r"code to join: [2-9A-Z]{4}-[2-9A-Z]{4}", said)
     assert "Nothing is encrypted" in said

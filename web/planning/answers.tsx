@@ -1,7 +1,7 @@
 // How those who dance an entry are together: at once, one after the other, mirrored, apart; and who answers it.
 import { useState } from "preact/hooks";
 import type { Block, Path } from "./api";
-import { operate } from "./doing";
+import { operate, operateFrom } from "./doing";
 import { CLOSE, moment, together } from "./rows";
 import { names, picked, state, tempo, view } from "./store";
 
@@ -29,8 +29,14 @@ export function Together({ entry }: { entry: Path }) {
   );
 }
 
+const mirroredIn = (row: Row, who: string[]): string[] => (row.mirror === undefined ? [] : row.mirror === "all" ? who : [row.mirror].flat());
+
 function AtOnce({ entry, row, who }: { entry: Path; row: Row; who: string[] }) {
-  const mirrored: string[] = row.mirror === undefined ? [] : [row.mirror].flat();
+  const mirrored = mirroredIn(row, who);
+  const mirror = (name: string, on: boolean) => operateFrom((file) => {
+    const before = mirroredIn(file.timeline[Number(entry[1])], who);
+    return { do: "set-mirror", at: entry, who: who.filter((other) => (other === name ? on : before.includes(other))) };
+  }, "Mirrored.");
   const canon = row.canon ? Number(row.canon) : 0;
   return (
     <fieldset><legend>Together</legend>
@@ -39,7 +45,7 @@ function AtOnce({ entry, row, who }: { entry: Path; row: Row; who: string[] }) {
         {canon > 0 && <button type="button" onClick={() => void operate({ do: "set-unison", at: [entry] }, "All at once.")}>All at once</button>}
       </p>
       <p>Mirrored: {who.map((name) => (
-        <label key={name}><input type="checkbox" checked={mirrored.includes(name) || mirrored.includes("all")} onChange={(event) => void operate({ do: "set-mirror", at: entry, who: who.filter((other) => (other === name ? event.currentTarget.checked : mirrored.includes(other) || mirrored.includes("all"))) }, "Mirrored.")} /> {name}</label>
+        <label key={name}><input type="checkbox" checked={mirrored.includes(name)} onChange={(event) => void mirror(name, event.currentTarget.checked)} /> {name}</label>
       ))}</p>
     </fieldset>
   );

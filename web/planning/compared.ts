@@ -1,7 +1,7 @@
 // Versions of the show, and two texts of it compared: what the server says of them, and which change is looked at.
 import { computed, signal } from "@preact/signals";
 import { Refused, get, post, type Path, type State } from "./api";
-import { doing } from "./doing";
+import { doing, seenAt } from "./doing";
 import { fault, names, notice, pick, seek, tempo, told } from "./store";
 
 export interface Version { name: string; file: string; time: string; line: string; same: boolean; checked: Record<"stop" | "warn" | "note", number> | null; holds: boolean }
@@ -101,7 +101,7 @@ export async function remove(name: string): Promise<void> {
 
 /** Makes the show what a version or a step says: one step, which Undo takes back. */
 export function goBack(to: { name: string } | { step: number }, revision: number): Promise<boolean> {
-  return doing(() => post<State>("versions/take", { ...to, revision }), "name" in to ? `Back to the version ${to.name}.` : "Back to that step.");
+  return doing(() => post<State>("versions/take", { ...to, revision: seenAt(revision) }), "name" in to ? `Back to the version ${to.name}.` : "Back to that step.");
 }
 
 let turn = 0;

@@ -24,8 +24,11 @@ export function doing(work: () => Promise<State>, said?: string, again?: () => v
 
 async function toServer(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
   busy.value = true;
+  const before = state.value!.revision;
   try {
-    take(await work());
+    const now = await work();
+    alone = { since: now.revision > before + 1 ? now.revision : alone.now === before ? alone.since : before, now: now.revision };
+    take(now);
     if (said) told.value = said;
     return true;
   } catch (error) {
@@ -47,10 +50,18 @@ export function take(now: State): void {
   state.value = now;
 }
 
+// Revisions in a row that all come from this page.
+let alone = { since: -1, now: -1 };
+
+/** The revision of the show as somebody sees it, in the turn of what they do: with what this page changed before, but with nothing from elsewhere. */
+export const seenAt = (revision: number) => (revision >= alone.since && state.value!.revision === alone.now ? alone.now : revision);
+
 // What this page changed itself, one answer after the other, without moving anything to another place in the file.
 let steady = { since: -1, now: -1 };
-const SET_IN_PLACE = /^change-(block|titles|heading|person|item|pattern)$/;
-const IN_PLACE = new RegExp(`${SET_IN_PLACE.source}|^(move-spot|set-way)$`);
+const SET_IN_PLACE = /^change-(block|titles|heading|person|item|pattern|walk)$/;
+const IN_PLACE = new RegExp(`${SET_IN_PLACE.source}|^(move-spot|set-way|set-mirror|set-away|set-there|set-stand-in)$`);
+// What names its thing, and says nothing that was made from what stood elsewhere.
+const NAMES_ALONE = /^(delete-(?!blocks)|remove-|rename-|set-(away|there|stand-in)$)/;
 const inPlaceSince = (revision: number) => revision >= steady.since && state.value!.revision === steady.now;
 
 /** Whether everything stands where it stood in the file at a revision: what was taken hold of then can be let go now. */
@@ -74,17 +85,22 @@ export function operate(operation: Operation | Operation[] | (() => Promise<Comp
 export function operateOn(now: (file: any) => unknown, value: unknown, operation: (value: unknown) => Operation, what: string): Promise<boolean> {
   const told = `${what} ${value === null ? "left out" : "changed"}.`;
   if (typeof value !== "function") return operate(operation(value), told);
+  return operateFrom((file) => operation(made(value, now(file))), told);
+}
+
+/** An operation that is made from what the file says, in its turn: with what this page changed before it. */
+export function operateFrom(operation: (file: any) => Operation, said: string): Promise<boolean> {
   const asked = state.value!;
   return operate(async () => {
     const on = inPlaceSince(asked.revision) ? state.value! : asked; // what moved places is put together by the server
-    return { operation: operation(made(value, now(on.values ?? {}))), revision: on.revision };
-  }, told);
+    return { operation: operation(on.values ?? {}), revision: on.revision };
+  }, said);
 }
 
-/** On the revision that the operation was made for, which the server puts together with what came since; a value said after one that waited, on the answer to that. */
+/** On the revision that the operation was made for, which the server puts together with what came since; a value said, or something taken out, after a change that waited, on the answer to that. */
 async function send({ operation, revision }: Composed, anyway: boolean): Promise<State> {
   const latest = state.value!.revision;
-  const on = valuesAlone(operation) && inPlaceSince(revision) ? latest : revision;
+  const on = (valuesAlone(operation) || namesAlone(operation)) && inPlaceSince(revision) ? latest : revision;
   const answer = await post<State>("operations", { revision: on, ...(Array.isArray(operation) ? { operations: operation } : { operation }), anyway });
   const kept = inPlace(operation) && on === latest && answer.revision <= on + 1;
   steady = { since: !kept ? answer.revision : steady.now === on ? steady.since : on, now: answer.revision };
@@ -93,9 +109,11 @@ async function send({ operation, revision }: Composed, anyway: boolean): Promise
 
 const inPlace = (operation: Operation | Operation[]): operation is Operation => !Array.isArray(operation) && IN_PLACE.test(operation.do);
 
-/** Whether it sets values as such: a record is written as a whole, so that the server has to see what else was said of it meanwhile. */
+const namesAlone = (operation: Operation | Operation[]) => !Array.isArray(operation) && NAMES_ALONE.test(operation.do);
+
+/** Whether it sets values as such: words, numbers, a place, lines. What else is written as a record is a whole, so that the server has to see what else was said of it meanwhile. */
 function valuesAlone(operation: Operation | Operation[]): boolean {
-  return inPlace(operation) && SET_IN_PLACE.test(operation.do) && Object.values(operation.values as object).every((each) => each === null || typeof each !== "object");
+  return inPlace(operation) && SET_IN_PLACE.test(operation.do) && Object.values(operation.values as object).every((each) => [each].flat().every((one) => one === null || typeof one !== "object"));
 }
 
 const LONGEST = 20_000; // [ms] until a show that is not put on its song is waited for no longer
@@ -219,7 +237,7 @@ export function heard(event: string, data: any): void {
   if (event === "show") {
     if (data.words && data.revision > (state.value?.revision ?? 0)) told.value = data.words;
     if (!state.value || data.revision > state.value.revision) void askState();
-    else state.value = { ...state.value, ...data, text: state.value.text, values: state.value.values };
+    else if (data.revision === state.value.revision) state.value = { ...state.value, ...data, text: state.value.text, values: state.value.values };
   } else if (event === "staged") {
     if (data.error) stageFault.value = saidOf(data.error);
     else void look();

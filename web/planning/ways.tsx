@@ -1,7 +1,8 @@
 // A walk and the way of each who walks it: on the plan with its points and moments, and beside it as a form.
 import { signal } from "@preact/signals";
 import type { Operation, View, Walk } from "./api";
-import { operate } from "./doing";
+import { operate, operateFrom, shown, whenShown } from "./doing";
+import { said as written } from "./fields";
 import { Handle, dragged, putAt, round, whereNow, type Plan, type Point } from "./handle";
 import { nearest, stretchAt } from "./plan";
 import { moment, together } from "./rows";
@@ -25,11 +26,10 @@ export function showWalk(number: number): void {
   if (standing && tempo.value) seek(Math.max(0, tempo.value.secondsAt(standing.walk)));
 }
 
-/** The points through which somebody walks, as the file has them. */
-function pointsOf(number: number, who: string): Point[] {
-  const walk = view.value ? ownWalks(view.value, number).find((each) => each.who === who) : undefined;
-  return walk ? walk.via.map(([x, y]) => [x, y]) : [];
-}
+/** The points through which somebody walks, as the file has them: the view may be older. */
+const pointsOf = (number: number, who: string, file = state.value?.values): Point[] => written(file?.staging?.[number]?.via?.[who] ?? []);
+
+const samePlace = (a: readonly unknown[], b: readonly unknown[]) => Number(a[0]) === Number(b[0]) && Number(a[1]) === Number(b[1]);
 
 function setWay(number: number, who: string, points: Point[]): Operation {
   return { do: "set-way", number, who, points };
@@ -61,8 +61,12 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
       return setWay(number, walk.who, points);
     }, `${walk.who} walks through ${to[0]}, ${to[1]}.`);
   const remove = (k: number) => {
-    const points = pointsOf(number, walk.who).filter((_, other) => other !== k);
-    void operate(setWay(number, walk.who, points), `A point is taken out of ${walk.who}’s way.`);
+    const shown = via[k], all = via.length;
+    void operateFrom((file) => {
+      // The point that is seen: a key that is pressed twice does not take the next one.
+      const points = pointsOf(number, walk.who, file), found = points.findIndex((each) => samePlace(each, shown));
+      return setWay(number, walk.who, points.filter((_, other) => other !== (found < 0 && points.length === all ? k : found)));
+    }, `A point is taken out of ${walk.who}’s way.`);
   };
   const held = via.findIndex((_, k) => dragged.value?.key === key(k));
   return (
@@ -96,16 +100,22 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
 }
 
 async function addPoint(number: number, who: string, place: number, at: Point): Promise<void> {
-  const points = pointsOf(number, who);
-  points.splice(place, 0, at);
-  if (await operate(setWay(number, who, points), `${who} walks through ${at[0]}, ${at[1]}.`)) focusPoint(`Point ${place + 1} of ${points.length} of ${who}’s way`);
+  const keyboard = document.activeElement;
+  let points: Point[] = [];
+  const done = await operateFrom((file) => {
+    points = pointsOf(number, who, file);
+    if (!points.some((each) => samePlace(each, at))) points.splice(place, 0, at); // asked for twice at once, it is one
+    return setWay(number, who, points);
+  }, `${who} walks through ${at[0]}, ${at[1]}.`);
+  if (!done) return;
+  await shown();
+  await whenShown(() => focusPoint(`Point ${place + 1} of ${points.length} of ${who}’s way`, keyboard));
 }
 
-/** Takes the keyboard to a point once it is on the plan. */
-function focusPoint(words: string, tries = 60): void {
-  const found = [...document.querySelectorAll<SVGElement>(".via.handle")].find((each) => each.getAttribute("aria-label")?.startsWith(words));
-  if (found) found.focus();
-  else if (tries > 0) setTimeout(() => focusPoint(words, tries - 1), 100);
+/** Takes the keyboard to a point, unless somebody has taken it elsewhere meanwhile. */
+function focusPoint(words: string, from: Element | null): void {
+  if (document.activeElement !== from && document.activeElement !== document.body) return;
+  [...document.querySelectorAll<SVGElement>(".via.handle")].find((each) => each.getAttribute("aria-label")?.startsWith(words))?.focus();
 }
 
 function NewPoint({ plan, path, at }: { plan: Plan; path: Point[]; at: Point }) {

@@ -138,7 +138,7 @@ def test_a_process_that_dies_begins_again_and_questions_to_it_are_answered(tmp_p
             await asyncio.sleep(0.1)
             os.kill(link._process.pid, signal.SIGKILL)
             with pytest.raises(AnswerError) as error:
-                await asyncio.wait_for(asking, 20)
+                await asyncio.wait_for(asking, 60)
             assert error.value.error["code"] == "gone"
             assert (await link.until_staged(1, 60)).error["code"] == "no-track"
             assert "cannot find" in (await link.trial(SHOW))["message"]

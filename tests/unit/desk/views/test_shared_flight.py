@@ -6,6 +6,7 @@ import pickle
 import signal
 import threading
 from contextlib import contextmanager, suppress
+from functools import partial
 from time import monotonic, sleep
 
 import pytest
@@ -20,6 +21,7 @@ from sequencer.staging import flown_show as flying
 from sequencer.staging.flown_show import flown_show, unflown
 from sequencer.staging.timeline import staged
 from tests.nothing_kept import nothing_kept
+from tests.slow_flight import fly_slowly
 from tests.songs import even_song
 
 SHOW = """\
@@ -55,11 +57,11 @@ def told(show):
 
 
 @contextmanager
-def second_process():
+def second_process(work=fly_for):
     """The pipe to one, and the process."""
     context = multiprocessing.get_context("spawn")
     here, there = context.Pipe()
-    process = context.Process(target=fly_for, args=(there,), daemon=True)
+    process = context.Process(target=work, args=(there,), daemon=True)
     process.start()
     there.close()
     try:
@@ -127,6 +129,7 @@ def test_a_second_process_that_dies_costs_time_only(fresh, alone):
         process.join(10)
         flight.fly(show)
         assert told(show) == alone
+        sleep_until(lambda: flight._pipe is None)
         flight.begin(a_show(SHOW.replace("extension", "two-beat-weave")))
         assert not flight._theirs
 
@@ -239,10 +242,14 @@ def test_a_full_pipe_keeps_nobody_waiting_but_the_thread_that_sends(fresh):
     pipe, show = Full(), a_show()
     flight = SharedFlight(pipe)
 
+    flight.begin(show)
+    sleep_until(lambda: pipe.sent)  # and never comes back from sending it
+
     def talk():
         for _ in range(5):
-            flight.begin(show)
             flight.stop()
+            flight.begin(show)
+        flight.stop()
 
     talking = threading.Thread(target=talk, daemon=True)
     talking.start()
@@ -250,6 +257,12 @@ def test_a_full_pipe_keeps_nobody_waiting_but_the_thread_that_sends(fresh):
     assert not talking.is_alive()
     assert len(pipe.sent) == 1
     assert [message[0] for message in flight._outbox] == ["stop"]  # what waits is the newest
+
+
+def goes_on(begun, heard):
+    """For a while, and on a machine that has much else to do until both kinds were heard."""
+    past = monotonic() - begun
+    return past < 1.5 or (past < 60 and len({message[0] for message in heard}) < 2)
 
 
 def test_two_threads_talk_to_the_second_process_and_each_message_comes_whole(fresh):
@@ -269,26 +282,26 @@ def test_two_threads_talk_to_the_second_process_and_each_message_comes_whole(fre
     hearing.start()
     flight = SharedFlight(here)
     big = b"x" * 300_000
-    end = monotonic() + 1.5
+    begun = monotonic()
 
     def hand_over():
-        while monotonic() < end:
+        while goes_on(begun, heard):
             with flight._news:
                 flight._shared = show
                 flight._begin_turn("fly", big, ["Cedar"])
 
     def stop():
-        while monotonic() < end:
+        while goes_on(begun, heard):
             flight.stop()
 
     talking = [threading.Thread(target=each, daemon=True) for each in (hand_over, stop)]
     for each in talking:
         each.start()
     for each in talking:
-        each.join(30)
+        each.join(90)
     with flight._news:
         flight._begin_turn("last")
-    hearing.join(30)
+    hearing.join(60)
     assert not broken
     turns = [message[1] for message in heard]
     assert turns == sorted(set(turns))
@@ -331,7 +344,7 @@ def test_a_broken_message_of_the_second_process_leaves_all_to_be_flown_here(fres
 def test_a_second_process_that_hangs_costs_time_only(fresh, alone, monkeypatch):
     monkeypatch.setattr(module, "_PATIENCE", 0.2)
     show = a_show()
-    with second_process() as (pipe, process):
+    with second_process(fly_slowly) as (pipe, process):
         flight = SharedFlight(pipe)
         flight.begin(show)
         sleep_until(lambda: flight._theirs == {"Cedar": True})
@@ -352,14 +365,14 @@ def test_a_second_process_that_hangs_costs_time_only(fresh, alone, monkeypatch):
 
 def test_a_second_process_that_is_killed_while_it_flies_costs_time_only(fresh, alone):
     show = a_show()
-    with second_process() as (pipe, process):
+    with second_process(fly_slowly) as (pipe, process):
         flight = SharedFlight(pipe)
         flight.begin(show)
         sleep_until(lambda: flight._theirs == {"Cedar": True})
         process.kill()
         flight.fly(show)
         assert told(show) == alone
-        assert flight._pipe is None
+        sleep_until(lambda: flight._pipe is None)
 
 
 def test_edits_while_both_fly_end_as_flown_from_nothing(fresh):
@@ -367,7 +380,7 @@ def test_edits_while_both_fly_end_as_flown_from_nothing(fresh):
     texts = [SHOW.replace("[-4, 4]", f"[-4.{k}, 4]") for k in range(6)]
     texts = [text.replace("beats: 4", f"beats: {4 + k}") for k, text in enumerate(texts)]
     ended = []
-    with second_process() as (pipe, _):
+    with second_process(partial(fly_slowly, long=0.5)) as (pipe, _):
         flight = SharedFlight(pipe)
         for text in texts[:-1]:
             show, given = a_show(text), threading.Event()
@@ -395,7 +408,7 @@ def test_edits_while_both_fly_end_as_flown_from_nothing(fresh):
 def test_the_second_process_leaves_what_nobody_wants(fresh):
     show = a_show()
     given = packed(show)
-    with second_process() as (pipe, _):
+    with second_process(fly_slowly) as (pipe, _):
         pipe.send(("fly", 1, given, ["Ash", "Birch", "Cedar"]))
         assert pipe.recv() == ("begun", 1, "Ash")
         pipe.send(("stop", 2))
