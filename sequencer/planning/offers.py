@@ -142,7 +142,7 @@ def _cycles(
     show: Staged, findings: Sequence[Finding], offered: list[OfferedMend] | None
 ) -> dict[Finding, tuple[str, ...]]:
     """Notes on cycles that are left open, with the change that writes down what is danced now."""
-    words = {}
+    words: dict[Finding, tuple[str, ...]] = {}
     for note in findings if show.read is not None and show.heard is not None else ():
         edit = cycle_written(show, note) if note.code == ANOTHER_CYCLE else None
         if edit is not None:

@@ -36,7 +36,9 @@ def cycle_written(show: Staged, note: Finding) -> DanceEdit | None:
     value = plain(of.cycle)
     if not paths or any(abs(cycle - value) > _EXACT for cycle in cycles):
         return None
-    changes: tuple[Change, ...] = tuple(((*path, "cycle"), value) for path in sorted(paths, key=str))
+    changes: tuple[Change, ...] = tuple(
+        ((*path, "cycle"), value) for path in sorted(paths, key=str)
+    )
     edit = DanceEdit(
         words=f"keep it at {of.cycle:.4g} beats a cycle, whatever the count or the prop: write `cycle: {of.cycle:.4g}`",
         changes=changes,
