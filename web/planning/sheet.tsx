@@ -1,4 +1,4 @@
-// The sheet of eights: a row for two bars of the song, and in it a line for everybody who dances the same.
+// The sheet of eights: a row for each eight of the song, and in it a line for everybody who dances the same.
 import { computed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
