@@ -28,7 +28,7 @@ _TOUCH = 1e-9
 _FAR = 1000.0  # [m] farther than any stage is wide
 _ANYWHERE = 8.0  # [m] around the others that is looked at where the file has no stage
 
-Tried = Callable[[Mapping[str, "NewSpot"]], Staged]
+_Staging = Callable[[Mapping[str, "NewSpot"]], Staged]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,7 +42,7 @@ class NewSpot:
     clear: bool = True  # whether the checks find nobody too close there, nor on the way
 
 
-def new_spots(show: Staged, who: str, tried: Tried) -> dict[str, NewSpot]:
+def new_spots(show: Staged, who: str, tried: _Staging) -> dict[str, NewSpot]:
     """A spot with room in each formation, or the one that falls least short.
 
     Parameters

@@ -6,14 +6,22 @@ from dataclasses import dataclass, replace
 from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS, TOO_SLOW, UNFLOWN
+from sequencer.checks.fault_kinds import (
+    ANOTHER_CYCLE,
+    FAULT_NAMES,
+    OF_BURNS,
+    OF_FIT,
+    ROOTS,
+    TOO_SLOW,
+    UNFLOWN,
+)
 from sequencer.checks.fire.burning_time import ends_earlier
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.planning.edits.length_edits import ways_by_itself
 from sequencer.planning.edits.space_edits import SpaceEdit
-from sequencer.planning.mends.cycle_notes import ANOTHER_CYCLE, CHOOSE, cycle_written
+from sequencer.planning.mends.cycle_notes import CHOOSE, cycle_written
 from sequencer.planning.mends.dance_mends import Cause, DanceMend, FoundMends, causes
 from sequencer.planning.mends.flown_dance_mends import MendSearch, causes_as_flown
 from sequencer.planning.mends.flown_mends import Pair, words_as_flown

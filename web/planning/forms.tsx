@@ -35,6 +35,7 @@ export function ShowForms() {
   const titles = { properties: Object.fromEntries(TITLES.map((key) => [key, schema.properties[key]])) };
   return (
     <div class="forms">
+      {Object.entries(schema.known as Record<string, string[]>).map(([name, all]) => <datalist key={name} id={`known-${name}`}>{all.map((each) => <option key={each} value={each} />)}</datalist>)}
       <details open><summary>Show</summary><Saved of={titles} values={values} change={(values) => ({ do: "change-titles", values })} latest={(file) => file} path="show" /></details>
       <details><summary>Song</summary><Song values={values} /></details>
       <details><summary>Cast</summary><People group="cast" kind="Performer" values={values} /></details>

@@ -31,6 +31,7 @@ from sequencer.checks.dance.proven import (
     tether_pull,
 )
 from sequencer.checks.fault_kinds import (
+    ANOTHER_CYCLE,
     BEYOND_REACH,
     BODY_GAP,
     HAND_ACCELERATION,
@@ -232,7 +233,7 @@ def _other_cycles(case: DancerCase) -> list[Finding]:
         if abs(block.cycle - usual) < _SAME:
             continue
         found[block.title] = Finding(
-            code="another-cycle",
+            code=ANOTHER_CYCLE,
             severity="note",
             who=(case.dancer.name,),
             start=show.seconds(block.start),
@@ -550,7 +551,7 @@ CHECK = Check(
     name="feasible",
     run=feasible,
     codes={
-        "another-cycle": ("note",),
+        ANOTHER_CYCLE: ("note",),
         "flame-near-body": ("warn", "note"),
         "flown-not-drawn": ("note",),
         "hand-out-of-reach": ("stop",),

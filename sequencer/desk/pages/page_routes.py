@@ -141,10 +141,12 @@ async def _patterns(server: ShowServer, given: Mapping[str, Any]) -> Any:
 
 
 async def _schema(_server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    from sequencer.facts.fuels import fuels
     from sequencer.show.pattern_form import pattern_form
     from sequencer.show.schemas.schema import show_schema, step_kinds
 
-    return {**show_schema(), "step_kinds": step_kinds(), "pattern_form": pattern_form()}
+    known = {"fuel": sorted(each.name for each in fuels().values() if each.refused is None)}
+    return {**show_schema(), "step_kinds": step_kinds(), "pattern_form": pattern_form(), "known": known}  # fmt: skip
 
 
 async def _operations(_server: ShowServer, _given: Mapping[str, Any]) -> Any:

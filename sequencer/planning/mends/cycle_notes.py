@@ -9,7 +9,6 @@ from sequencer.planning.trying.trials import DanceEdit
 from sequencer.show.editing import Change
 from sequencer.staging.staged import Block, Staged
 
-ANOTHER_CYCLE = "another-cycle"
 CHOOSE = "or choose another `cycle`"
 _EXACT = 1e-9  # [beats]
 

@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 from sequencer.checks.dance.feasible import feasible
-from sequencer.planning.mends.cycle_notes import ANOTHER_CYCLE, cycle_written
+from sequencer.checks.fault_kinds import ANOTHER_CYCLE
+from sequencer.planning.mends.cycle_notes import cycle_written
 from sequencer.planning.trying.restaging import restaged
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
