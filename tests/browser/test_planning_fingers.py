@@ -109,6 +109,7 @@ def test_a_chosen_move_has_grips_that_a_finger_drags_at_once(
         person.page.touchscreen.tap(*middle(written(person, bar)))
         grip = person.page.locator(".grip.end" if end else ".grip:not(.end)").first
         grip.wait_for()
+        person.page.wait_for_timeout(300)  # the chosen count has come into sight
         box = written(person, bar)
         x, y = middle(grip.bounding_box())
         assert grip.bounding_box()["width"] >= 43  # wide enough for a finger

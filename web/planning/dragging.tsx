@@ -68,7 +68,7 @@ export function grab(event: PointerEvent, block: Block, grip: "move" | "end" | n
     if (!carried.value && resting && far > SHAKE) return end(false); // it scrolls
     if (!carried.value && (resting || far < FAR)) return;
     latest = now;
-    scroll(now.clientY);
+    if (Math.abs(now.clientY - y) > NEAR_EDGE / 2) scroll(now.clientY); // not where something near the edge is dragged along its row
     const at = beatAt(now.clientX, now.clientY - off);
     if (at === null) return;
     const by = stretching ? Math.max(Math.round(at - from - lies), Math.floor(1 - (block.end - block.start))) : Math.max(Math.floor(at) - Math.floor(from), -Math.floor(first));
