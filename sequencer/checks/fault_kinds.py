@@ -37,6 +37,7 @@ OF_BURNS = ("burn-reserve", "burns-out")
 # What cannot be flown, or is in the way of itself on the flown paths.
 UNFLOWN, UNFLOWN_LINK, TOO_SLOW = "cannot-be-flown", "link-cannot-be-flown", "too-slow-to-fly"
 STRAINS, MEETS, HITS = "strained-as-flown", "props-meet-as-flown", "hits-body-as-flown"
+ANOTHER_CYCLE = "another-cycle"  # no fault: a note, which what it names can settle
 OF_PASSAGES = (*OF_JOINS, UNFLOWN_LINK)  # that another change of the passage may mend
 OFF_COURSE = (STRAINS, MEETS, HITS)
 FLOWN_CODES = (UNFLOWN, UNFLOWN_LINK, TOO_SLOW, *OFF_COURSE)

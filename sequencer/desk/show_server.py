@@ -81,7 +81,7 @@ class ShowServer:
             "faults": [] if fault is None else all_errors(fault, opened.path.name),
             "saved": opened.saved,
             "autosave": "file" if opened.autosave else "journal",
-            "undo": opened.edits.done[-1].words if opened.edits.done else None,
+            "undo": opened.to_undo.words if opened.to_undo else None,
             "redo": opened.edits.undone[-1].words if opened.edits.undone else None,
             "kept": {"where": opened.kept_where, "message": opened.trouble},
             "outside": None

@@ -6,13 +6,22 @@ from dataclasses import dataclass, replace
 from sequencer.checks.dance.feasible import TELLS_MORE
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.checks.fault_kinds import FAULT_NAMES, OF_BURNS, OF_FIT, ROOTS, TOO_SLOW, UNFLOWN
+from sequencer.checks.fault_kinds import (
+    ANOTHER_CYCLE,
+    FAULT_NAMES,
+    OF_BURNS,
+    OF_FIT,
+    ROOTS,
+    TOO_SLOW,
+    UNFLOWN,
+)
 from sequencer.checks.fire.each_burn.burning_time import ends_earlier
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
 from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.planning.edits.length_edits import ways_by_itself
 from sequencer.planning.edits.space_edits import SpaceEdit
+from sequencer.planning.mends.cycle_notes import CHOOSE, cycle_written
 from sequencer.planning.mends.dance_mends import Cause, DanceMend, FoundMends, causes
 from sequencer.planning.mends.flown_dance_mends import MendSearch, causes_as_flown
 from sequencer.planning.mends.flown_mends import Pair, words_as_flown
@@ -118,6 +127,7 @@ def with_mends(
                     OfferedMend(finding=each.finding, words=edit.words, steps=(edit,))
                     for edit in edits.get(pair, ())
                 ]
+    words |= _cycles(show, outcome.findings, offered)
     allowance = allowance_for(show)
     if show.read is not None and show.heard is not None:
         words |= dance_words(
@@ -134,6 +144,20 @@ def with_mends(
             for each in outcome.findings
         ),
     )
+
+
+def _cycles(
+    show: Staged, findings: Sequence[Finding], offered: list[OfferedMend] | None
+) -> dict[Finding, tuple[str, ...]]:
+    """Notes on cycles that are left open, with the change that writes down what is danced now."""
+    words: dict[Finding, tuple[str, ...]] = {}
+    for note in findings if show.read is not None and show.heard is not None else ():
+        edit = cycle_written(show, note) if note.code == ANOTHER_CYCLE else None
+        if edit is not None:
+            words[note] = edit.words, CHOOSE
+            if offered is not None:
+                offered.append(OfferedMend(finding=note, words=edit.words, steps=(edit,)))
+    return words
 
 
 def _left_out(show: Staged, conflicts: int, faults: int) -> Iterator[str]:

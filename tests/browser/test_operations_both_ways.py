@@ -485,7 +485,7 @@ ROWS = {
     "change-walk": Row(lambda hand: (walk_of_deep(hand), hand.write(hand.page.get_by_label("in beats"), "6"))[-1], floor.ChangeWalk(number=1, values={"beats": 6})),
     "set-way": Row(lambda hand: (walk_of_deep(hand), hand.press(hand.page.get_by_role("button", name="Add a point to Ash’s way")))[-1], floor.SetWay(number=1, who="Ash", points=((-3.5, 5.5),))),
     "delete-walk": Row(lambda hand: (walk_of_deep(hand), hand.press(hand.page.get_by_role("button", name="Delete this walk")))[-1], floor.DeleteWalk(number=1)),
-    "add-performer": Row(in_form("Cast", adding("performer", ("name *", "Cedar"), ("height *", "1.6 m"), ("prop *", "poi"))), people.AddPerformer(performer={"name": "Cedar", "stature": "1.6 m", "prop": "poi"}, spots={"pair": {"at": [5, 4]}, "deep": {"at": [5, 4]}, "spare": {"at": [4, 4]}})),
+    "add-performer": Row(in_form("Cast", adding("performer", ("name *", "Cedar"), ("height *", "1.6 m"), ("prop *", "poi"))), people.AddPerformer(performer={"name": "Cedar", "stature": "1.6 m", "prop": "poi"}, spots={"pair": {"at": [0, 3]}, "deep": {"at": [0, 3]}, "spare": {"at": [0, 1.5]}})),
     "add-crew": Row(in_form("Crew", adding("member of the crew", ("name *", "Oak"), ("metres across, right of the middle for the audience", "8"), ("metres upstage of the front edge", "6"), ("duty *", "lighter"))), people.AddCrew(member={"name": "Oak", "post": [8, 6], "duty": "lighter"})),
     "change-person": Row(in_form("Cast", "Ash", field("height", "1.71 m")), people.ChangePerson(group="cast", name="Ash", values={"stature": "1.71 m"})),
     "rename-person": Row(in_form("Cast", "Ash", renaming("Rowan")), people.RenamePerson(group="cast", name="Ash", new="Rowan")),

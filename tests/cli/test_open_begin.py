@@ -55,8 +55,17 @@ def test_a_show_is_begun_from_a_form(folder):
         assert (
             page.post("begin", track="songs/tune.wav", cast=[WREN], floor=["8 m", "8 m"])[0] == 409
         )
-        assert page.post("undo")[1]["text"] == ""
-        assert page.post("redo")[1]["text"] == state["text"]
+        assert page.get("show")[1]["undo"] is None
+        status, said = page.post("undo")
+        assert (status, said["error"]["code"]) == (409, "nothing-to-undo")
+        assert page.get("show")[1]["text"] == state["text"]
+
+
+def emptied(page):
+    """The show, once somebody has taken its whole text out."""
+    revision = page.get("show")[1]["revision"]
+    operation = {"do": "replace-text", "text": ""}
+    return page.post("operations", revision=revision, operation=operation, anyway=True)[1]
 
 
 def test_a_show_that_was_begun_is_never_begun_over(folder):
@@ -67,11 +76,11 @@ def test_a_show_that_was_begun_is_never_begun_over(folder):
         assert page.get("show")[1]["new"] is True
         text = begun(page)["text"]
         assert page.get("show")[1]["new"] is False
-        state = page.post("undo")[1]
-        assert (state["text"], state["new"], state["redo"]) == ("", False, "begin the show")
+        state = emptied(page)
+        assert (state["text"], state["new"], state["undo"]) == ("", False, "edit the text")
         status, said = page.post("begin", **asked)
         assert status == 409
-        assert "press Redo to get it back" in said["error"]["message"]
+        assert "press Undo to get it back" in said["error"]["message"]
         own.process.kill()
         own.process.wait()
     assert path.read_text(encoding="utf-8") == text
@@ -80,7 +89,7 @@ def test_a_show_that_was_begun_is_never_begun_over(folder):
         state = page.get("show")[1]
         assert (state["text"], state["new"], state["saved"]) == ("", False, False)
         assert page.post("begin", **asked)[0] == 409
-        assert page.post("redo")[1]["text"] == text
+        assert page.post("undo")[1]["text"] == text
         own.end()
     assert path.read_text(encoding="utf-8") == text
 
@@ -90,13 +99,13 @@ def test_where_all_was_taken_out_and_saved_a_step_leads_back(folder):
     with warm_desk(path) as own:
         page = own.page
         text = begun(page)["text"]
-        page.post("undo")
+        emptied(page)
         assert page.post("save")[1]["saved"] is True
         assert path.read_text(encoding="utf-8") == ""
         state = page.get("show")[1]
-        assert state["new"] is False, "redo would bring it back"
-        assert page.post("redo")[1]["text"] == text
-        page.post("undo")
+        assert state["new"] is False, "undo would bring it back"
+        assert page.post("undo")[1]["text"] == text
+        page.post("redo")
         own.end()
     with warm_desk(path) as own:
         assert own.page.get("show")[1]["new"] is True, "empty, and nothing leads back"

@@ -58,7 +58,7 @@ def test_a_draft_is_shown_then_laid_as_one_step_and_is_that_of_the_command_line(
         now = drafted(page)
         offer = now["offer"]
         assert offer["words"] == said.stdout.splitlines()
-        assert "under these rules" in offer["words"][1]
+        assert "as this tool weighs them" in offer["words"][1]
         assert offer["checked"] is offer["new"] is True
         assert {row["words"].partition(",")[0] for row in offer["rows"]} <= {"extension", "wheel-spin", "two-beat-weave", "static-spin"}  # fmt: skip
         assert next(row["position"] for row in offer["rows"]) == "1.1"

@@ -169,10 +169,12 @@ function Count() {
 let lastPress = 0;
 const pressing = (stamp: number) => (lastPress = stamp);
 
+/** The song's tempo, as `median_tempo` has it: one figure for it everywhere [beats a minute]. */
 function tempoOf(times: number[]): number {
   const span = Math.min(8, times.length - 1);
   const gaps = times.slice(span).map((time, k) => time - times[k]).sort((a, b) => a - b);
-  return (60 * span) / gaps[Math.floor(gaps.length / 2)];
+  const middle = gaps.length >> 1;
+  return (60 * span) / (gaps.length % 2 ? gaps[middle] : (gaps[middle - 1] + gaps[middle]) / 2);
 }
 
 function milliseconds(shift: unknown): number {

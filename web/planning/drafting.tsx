@@ -69,8 +69,8 @@ function Asking({ now }: { now: Draft | null }) {
           : <p class="quiet">Or choose an empty count in the sheet: then the stretch around it can be drafted.</p>}
       </fieldset>
       <Levels />
-      <p class="row"><label>Seed <input type="number" min={0} step={1} value={seed} aria-describedby="seed-why" onInput={(event) => setSeed(Math.max(0, Math.round(Number(event.currentTarget.value) || 0)))} /></label></p>
-      <p class="quiet" id="seed-why">The same seed gives the same routine; another one decides otherwise where it costs little.</p>
+      <p class="row"><label>Variant <input type="number" min={0} step={1} value={seed} aria-describedby="seed-why" onInput={(event) => setSeed(Math.max(0, Math.round(Number(event.currentTarget.value) || 0)))} /></label></p>
+      <p class="quiet" id="seed-why">Variant 0 is what fits best. Another number decides otherwise where it makes little difference; the same number gives the same routine again.</p>
     </>
   );
 }
@@ -225,7 +225,7 @@ function Offered({ now }: { now: Draft }) {
           </section>
         ))}
       </div>
-      {offer.why.length > 0 && <details><summary>What it costs, and why</summary><pre tabIndex={0}>{offer.why.join("\n")}</pre></details>}
+      {offer.why.length > 0 && <details><summary>What counts against it, in figures</summary><pre tabIndex={0}>{offer.why.join("\n")}</pre></details>}
       {offer.lines.length > 0 && <details><summary>What changes in the file</summary><pre tabIndex={0}>{offer.lines.map((hunk) => [...hunk.out.map((line) => `− ${line}`), ...hunk.in.map((line) => `+ ${line}`)].join("\n")).join("\n…\n")}</pre></details>}
     </>
   );

@@ -149,7 +149,7 @@ function ScalarField({ name, label, of, value, set, id, must }: Given & { must: 
       </select>
     );
   }
-  return <TextField id={id} why={why} given={given} list={PERSON.includes(name) ? "cast-names" : undefined} placeholder={of.examples?.[0] ?? (of.default !== undefined && of.default !== null ? String(of.default) : "")} most={of.maxLength} label={label} put={(text) => set(text ? scalar(text) : null)} />;
+  return <TextField id={id} why={why} given={given} list={PERSON.includes(name) ? "cast-names" : schema?.known?.[name] ? `known-${name}` : undefined} placeholder={of.examples?.[0] ?? (of.default !== undefined && of.default !== null ? String(of.default) : "")} most={of.maxLength} label={label} put={(text) => set(text ? scalar(text) : null)} />;
 }
 
 const YES: Record<string, string> = { true: "yes", false: "no" };

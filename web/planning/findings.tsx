@@ -80,7 +80,7 @@ function Mends({ found, remedies, old }: { found: Finding[]; remedies: string[];
       {mends.length > 0 && (
         <p class="mends">
           {mends.map((mend) => (
-            <button key={mend.words} type="button" aria-pressed={seen === mend} onClick={() => setSeen(seen === mend ? null : mend)}>{mend.words}</button>
+            <button key={mend.words} type="button" aria-pressed={seen === mend} onClick={() => setSeen(seen === mend ? null : mend)}>{coded(mend.words)}</button>
           ))}
         </p>
       )}

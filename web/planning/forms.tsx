@@ -1,12 +1,12 @@
 // Forms for what the show file says about people, place, fire and rules; made from the file's own schema.
 import { useEffect, useLayoutEffect, useState } from "preact/hooks";
-import { get, type Operation } from "./api";
+import { Refused, get, post, type Operation } from "./api";
 import { SongFile } from "./beginning";
 import { heldCorrection } from "./count_store";
 import { operate, operateOn } from "./doing";
 import { Fields, NewRecord, made, plain, schemaNow, setSchema, worded, type Json, type Maker } from "./fields";
 import { OwnPatterns } from "./own_patterns";
-import { names, state, view } from "./store";
+import { names, notice, state, view } from "./store";
 
 type Change = (values: Record<string, Json>) => Operation;
 
@@ -35,6 +35,7 @@ export function ShowForms() {
   const titles = { properties: Object.fromEntries(TITLES.map((key) => [key, schema.properties[key]])) };
   return (
     <div class="forms">
+      {Object.entries(schema.known as Record<string, string[]>).map(([name, all]) => <datalist key={name} id={`known-${name}`}>{all.map((each) => <option key={each} value={each} />)}</datalist>)}
       <details open><summary>Show</summary><Saved of={titles} values={values} change={(values) => ({ do: "change-titles", values })} latest={(file) => file} path="show" /></details>
       <details><summary>Song</summary><Song values={values} /></details>
       <details><summary>Cast</summary><People group="cast" kind="Performer" values={values} /></details>
@@ -58,10 +59,13 @@ export function ShowForms() {
 
 function People({ group, kind, values }: { group: "cast" | "crew"; kind: string; values: Json }) {
   const rows: Json[] = values[group] ?? [];
+  const there: Room = { spots: {}, short: [], words: "" };
   const add = (given: Record<string, Json>) => {
     if (group === "crew") return operate({ do: "add-crew", member: given }, `${given.name} is in the crew.`);
-    const formations = Object.entries(values.formations ?? {}).filter(([, each]: Json) => each?.spots).map(([each]) => each);
-    return operate({ do: "add-performer", performer: given, spots: Object.fromEntries(formations.map((each) => [each, beside(each)])) }, `${given.name} is in the cast, and stands beside the others until you move them on the stage.`);
+    return operate(async () => Object.assign(there, await roomFor(given)) && added(given, there)).then((well) => {
+      if (well) notice(there.words, there.short.length > 0);
+      return well;
+    });
   };
   const of = schemaNow().$defs[kind];
   return (
@@ -77,6 +81,21 @@ function People({ group, kind, values }: { group: "cast" | "crew"; kind: string;
     </>
   );
 }
+
+interface Room { spots: Record<string, Json>; short: string[]; words: string }
+
+/** Where somebody new has room, as the server finds by the show's distances; beside the others where it cannot say. */
+async function roomFor(performer: Record<string, Json>): Promise<Room> {
+  try {
+    return await post<Room>("room", { performer });
+  } catch (error) {
+    if (!(error instanceof Refused) || ![409, 422, 503].includes(error.status)) throw error;
+    const formations = Object.entries(state.value!.values?.formations ?? {}).filter(([, each]: Json) => each?.spots).map(([each]) => each);
+    return { spots: Object.fromEntries(formations.map((each) => [each, beside(each)])), short: [], words: `${performer.name} is in the cast, beside the others: where there is room is not known, since the show cannot be put on its song.` };
+  }
+}
+
+const added = (performer: Record<string, Json>, there: Room) => ({ operation: { do: "add-performer", performer, spots: there.spots }, revision: state.value!.revision });
 
 /** A spot beside those of a formation: where somebody new is seen, and can be moved from. */
 function beside(formation: string): { at: [number, number] } {

@@ -14,6 +14,7 @@ import { CastNames, ShowForms } from "./forms";
 import { PlaceForm } from "./place";
 import { Printing } from "./printing";
 import { ShareBanner } from "./share";
+import { HereOrEverywhere } from "./dragging";
 import { Sheet } from "./sheet";
 import { TakenBack } from "./taken_back";
 import { Transport, player } from "./playing";
@@ -70,6 +71,7 @@ function App() {
       </main>
       <StepBar />
       <Transport><BelowAndBack /></Transport>
+      <HereOrEverywhere />
       <Notices />
       <Outside />
       <CastNames />

@@ -4,7 +4,7 @@ import { Refused, get, type Block, type Operation, type Path, type Pattern } fro
 import { copy, cut, operate, operateOn, paste, shown, waiting } from "./doing";
 import { made } from "./fields";
 import type { Ends } from "./following";
-import { beatsSaid, endsOf, movesSaid, entryOf, following, moveEntry, quietly, reached, rowAt, seen, shiftsOf, stretchEntry } from "./moving";
+import { beatsSaid, danced, endsOf, entryOf, following, hereOnly, inPhrase, moveEntry, movesSaid, quietly, reached, rowAt, seen, shiftsOf, stretchEntry, stretchStep } from "./moving";
 import { moment, together } from "./rows";
 import { CutInTwo, Together } from "./answers";
 import { DraftHere } from "./drafting";
@@ -18,8 +18,9 @@ export function PlaceForm() {
   const box = useRef<HTMLElement>(null);
   const form = useRef<{ path: string; who: string; start: number; number: number } | null>(null);
   const blocks = chosenBlocks();
-  // The move, not the name of its phrase, nor whatever else comes first.
+  // The move, not the name of its phrase, nor whatever else comes first. Under a finger the form itself: a field would bring the keyboard up over the sheet.
   const first = () => {
+    if (matchMedia("(pointer: coarse)").matches) return box.current?.focus({ preventScroll: true });
     const found = [".pattern-field input", ".steps button", "form input"].map((each) => box.current?.querySelector<HTMLElement>(each));
     found.find(Boolean)?.focus({ preventScroll: true });
   };
@@ -40,7 +41,7 @@ export function PlaceForm() {
   const row = rowsNow().find((each) => at.beat >= each.start - 1e-6 && at.beat < each.start + each.beats - 1e-6);
   return (
     <section
-      ref={box} class="place" aria-label="What is danced here" onClickCapture={waiting}
+      ref={box} class="place" tabIndex={-1} aria-label="What is danced here" onClickCapture={waiting}
       onKeyDown={(event) => {
         if (event.key === "Escape") close();
       }}
@@ -119,44 +120,35 @@ function free(beat: number, who: string[]): number {
 
 function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
   const entry = entryOf(block);
-  const inPhrase = block.path![0] === "phrases";
+  const ofPhrase = inPhrase(block);
   const [here, setHere] = useState(true);
-  const same = danced(block);
-  const uses = inPhrase ? same.length : 1;
+  const uses = ofPhrase ? danced(block).length : 1;
   const row = rowAt(block.path!) ?? {};
   const length = block.end - block.start;
-  const times = Number(row.repeat ?? 1) || 1;
   const key = `${block.path!.join("/")} ${block.who}`;
-  const hereOnly = inPhrase && here && uses > 1;
-  const own = (operation: Operation) => (hereOnly ? { do: "change-here", use: [entry], rounds: [roundOf(block, same)], operation } : operation);
-  const change = (operation: Operation, said?: string, follow: Operation[] = []) => operate(follow.length ? [...follow, own(operation)] : own(operation), said);
+  const once = ofPhrase && here && uses > 1;
+  const own = (operation: Operation) => (once ? hereOnly(block, operation) : operation);
+  const change = (operation: Operation, said?: string) => operate(own(operation), said);
   const at = block.path!;
   const latest = useRef({ at, own, revision: 0 });
   latest.current = { at, own, revision: view.value!.revision };
   const say = (key: string, value: unknown, what: string) => {
     const change = (at: Path, own: unknown) => ({ do: "change-block", at, values: { [key]: own } });
-    if (!hereOnly) return operateOn(() => rowAt(at)?.[key], value, (own) => change(at, own), what);
+    if (!once) return operateOn(() => rowAt(at)?.[key], value, (own) => change(at, own), what);
     return operate(async () => {
       await shown(); // the change before this one may have given the block a phrase of its own
       const now = latest.current;
       return { operation: now.own(change(now.at, made(value, rowAt(now.at)?.[key]))), revision: now.revision };
     }, `${what} ${value === null ? "left out" : "changed"}.`);
   };
-  const stretch = (beats: number) => {
-    if (!inPhrase) return void stretchEntry(block, beats, along.value === key);
-    // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
-    const by = beats - length, lasting = here && roundOf(block, same) === null ? by : by * entryTimes(entry, block);
-    const follow = following(key, { entry: Number(entry[1]) }, endsOf(entry, lasting));
-    const said = `${block.title}: ${beatsSaid(beats)}${follow.words}.`;
-    void seen(change({ do: "stretch-block", at, beats: beats / times }, quietly(follow, said), follow.operations), follow, said);
-  };
+  const stretch = (beats: number) => void (ofPhrase ? stretchStep(block, beats, once, along.value === key) : stretchEntry(block, beats, along.value === key));
   const start = (by: number) => moveEntry(block, by, along.value === key);
   const shift = Number(block.shift ?? 0);
   return (
     <>
       <h3>{block.title}</h3>
       <ul class="words">{block.words.filter((line) => line !== block.title).map((line) => <li key={line}>{line}</li>)}</ul>
-      {inPhrase && (
+      {ofPhrase && (
         <fieldset>
           <legend>The phrase {block.phrase} is danced {uses === 1 ? "once" : `${uses} times`}. Change it</legend>
           {uses > 1 && <label><input type="radio" name="where" checked={here} onChange={() => setHere(true)} /> here only</label>}
@@ -167,7 +159,7 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
       {"pattern" in row && <Another block={block} change={change} at={at} />}
       <div class="steps">
         <p>Starts {block.position}
-          <button type="button" onClick={() => void start(-1)} title={inPhrase ? "The whole entry moves" : "A beat earlier"}>1 beat earlier</button>
+          <button type="button" onClick={() => void start(-1)} title={ofPhrase ? "The whole entry moves" : "A beat earlier"}>1 beat earlier</button>
           <button type="button" onClick={() => void start(1)}>1 beat later</button>
         </p>
         <p>Lasts {beatsSaid(length)}
@@ -186,8 +178,8 @@ function Written({ block, blocks }: { block: Block; blocks: Block[] }) {
       <p class="row">
         <button type="button" onClick={() => void copy(blocks)}>Copy</button>
         <button type="button" onClick={() => void cut(blocks)}>Cut</button>
-        <button type="button" onClick={() => void remove(blocks)}>{inPhrase ? "Delete the entry" : "Delete"}</button>
-        {!inPhrase && <CutInTwo block={block} row={row} />}
+        <button type="button" onClick={() => void remove(blocks)}>{ofPhrase ? "Delete the entry" : "Delete"}</button>
+        {!ofPhrase && <CutInTwo block={block} row={row} />}
       </p>
       <NameIt key={entry.join("/")} entry={entry} />
       <Together entry={entry} />
@@ -205,25 +197,6 @@ function Along({ of, shifts }: { of: string; shifts: Map<number, number>[] }) {
   return (
     <label class="along"><input type="checkbox" checked={along.value === of} onChange={(event) => (along.value = event.currentTarget.checked ? of : null)} /> What follows moves along: {words}</label>
   );
-}
-
-/** How often an entry dances the step of a block. */
-function entryTimes(entry: Path, block: Block): number {
-  const key = entry.join("/");
-  return danced(block).filter((each) => each.entry?.join("/") === key).length;
-}
-
-/** Every time that the performer dances the same step, in order. */
-function danced(block: Block): Block[] {
-  const key = block.path!.join("/");
-  return (view.value?.blocks ?? []).filter((each) => each.who === block.who && each.path?.join("/") === key).sort((a, b) => a.start - b.start);
-}
-
-/** Which time it is of an entry that repeats the phrase; null for one that does not. */
-function roundOf(block: Block, same: Block[]): number | null {
-  const entry = block.entry?.join("/");
-  const times = Number(rowAt(block.entry ?? [])?.repeat ?? 1);
-  return times > 1 ? same.filter((each) => each.entry?.join("/") === entry).indexOf(block) : null;
 }
 
 function Another({ block, change, at }: { block: Block; change: (operation: Operation, said: string) => void; at: Path }) {

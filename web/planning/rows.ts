@@ -17,14 +17,17 @@ export interface Line {
 
 export const CLOSE = 1e-6; // [beats]
 
-/** Rows of two bars; a section begins a new one. */
+/** Bars of a row: an eight, which is two bars, but four of two beats; in other metres two bars too, such as six counts of a waltz. */
+const barsOfRow = (metre: number) => (8 % metre === 0 ? 8 / metre : 2);
+
+/** Rows of an eight; a section begins a new one. */
 export function rowsOf(tempo: TempoMap, sections: Section[], first: number, end: number): Row[] {
   const rows: Row[] = [];
   let bar = Math.min(1, tempo.position(first + CLOSE).bar);
   while (tempo.barStart(bar) < end - CLOSE) {
     const start = tempo.barStart(bar);
-    const border = sections.some((each) => Math.abs(each.start_beat - tempo.barStart(bar + 1)) < 0.5);
-    const next = border ? bar + 1 : bar + 2;
+    let next = bar + 1;
+    while (next < bar + barsOfRow(tempo.metre) && !sections.some((each) => Math.abs(each.start_beat - tempo.barStart(next)) < 0.5)) next += 1;
     const section = sectionAt(sections, start + 0.5);
     rows.push({
       section,

@@ -1,9 +1,9 @@
-// The sheet of eights: a row for two bars of the song, and in it a line for everybody who dances the same.
+// The sheet of eights: a row for each eight of the song, and in it a line for everybody who dances the same.
 import { computed } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Block, Entry, Section } from "./api";
 import { CountMarks } from "./counting";
-import { Outline, grab, wasDrag } from "./dragging";
+import { Grips, Outline, grab, keepStill, wasDrag } from "./dragging";
 import { copy, cut, entriesOf, operate, paste, takenOut, whenShown } from "./doing";
 import { RowMarks } from "./marks";
 import { Near } from "./near";
@@ -37,7 +37,7 @@ export function Sheet({ only }: { only?: string[] }) {
   const rows = rowsOfShow.value, who = only ?? names.value, many = rows.length * who.length > MANY;
   const wide = Math.max(1, ...rows.map((row) => row.beats));
   return (
-    <div class={fresh.value ? "sheet" : "sheet older"} role="group" aria-label="The song in eights; arrow keys walk over the counts" onKeyDown={(event) => keyed(event, rows)}>
+    <div class={fresh.value ? "sheet" : "sheet older"} role="group" aria-label="The song in eights; arrow keys walk over the counts" onKeyDown={(event) => keyed(event, rows)} onTouchMove={keepStill}>
       {rows.map((row, k) => <RowThere key={row.start} row={row} wide={wide} first={k === 0} who={who} many={many} />)}
     </div>
   );
@@ -105,6 +105,7 @@ function SheetLine({ line, row, named, entry }: { line: Line; row: Row; named: b
         {eachCount(row).map((k) => <Count key={k} beat={row.start + k} line={line} row={row} entry={entry && k === 0} />)}
         {gapsOf(line.blocks).map((gap) => <span key={gap.start} class="gap" aria-hidden="true" style={across(row, gap.start, gap.end)} />)}
         {line.blocks.map((block) => <Bar key={`${block.kind} ${block.start}`} block={block} line={line} row={row} />)}
+        {line.blocks.map((block) => isChosen(block, line) && <Grips key={`${block.kind} ${block.start}`} block={block} row={row} left={share} />)}
         <Outline line={line} row={row} across={across} />
       </div>
     </div>
@@ -150,11 +151,15 @@ export function spoken(block: Block): string {
 /** The cue word and the note that somebody wrote for a move. */
 const ownWords = (block: Block) => [...(block.cue ? [`cue: ${block.cue}`] : []), ...(block.note ? [`note: ${block.note}`] : [])];
 
+/** Whether the chosen count lies in a block of a line. */
+function isChosen(block: Block, line: Line): boolean {
+  const at = picked.value;
+  return at !== null && block.path !== null && at.who.some((name) => line.who.includes(name)) && at.beat >= block.start - 1e-6 && at.beat < block.end - 1e-6;
+}
+
 function Bar({ block, line, row }: { block: Block; line: Line; row: Row }) {
   const begins = block.start >= row.start - 1e-6, ends = block.end <= row.start + row.beats + 1e-6;
-  const at = picked.value;
-  const chosen = at !== null && block.path !== null && at.who.some((name) => line.who.includes(name)) && at.beat >= block.start - 1e-6 && at.beat < block.end - 1e-6;
-  const kind = ["block", block.path === null ? "between" : "written", block.kind, begins ? "begins" : "", ends ? "ends" : "", block.path?.[0] === "timeline" ? "alone" : "", chosen ? "chosen" : ""].join(" ");
+  const kind = ["block", block.path === null ? "between" : "written", block.kind, begins ? "begins" : "", ends ? "ends" : "", isChosen(block, line) ? "chosen" : ""].join(" ");
   const told = block.kind !== "link" && (block.path !== null || block.end - block.start > 1.5);
   return (
     <div

@@ -7,7 +7,7 @@ const at = signal<number | null>(null); // the step that is shown
 const called = signal(false); // by a person: then the keyboard goes there
 
 const STEPS: [title: string, words: string, about: string][] = [
-  ["The sheet", "Your song stands here in eights, as on a count sheet. A bar across the counts is a move, a hatched one the link to the next. Click a count, or walk there with the arrow keys and press Enter, to put a move or to change the one that is there.", ".left"],
+  ["The sheet", "Your song stands here in eights, as on a count sheet. A bar across the counts is a move, a hatched one the link to the next. Click a count, or walk there with the arrow keys and press Enter, to put a move or to change the one that is there. Drag a move to another count, or its end to stretch it; a finger rests on it first.", ".left"],
   ["A routine to begin with", "Under Draft you get a proposal: moves that everybody can dance at this tempo, checked as a whole. You see it before it goes into the show, and one Undo takes it out again.", "#tab-draft"],
   ["Hear it, see it", "The space bar plays the song. Under Dance the show is danced; under Stage you drag everybody to where they stand.", ".transport"],
   ["What stands against it", "After every change the show is looked at anew: reach, distances, walks, fire. The answer stands up here, each finding beside its row and under Findings, often with a mend to try.", ".verdict"],

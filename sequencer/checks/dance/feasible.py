@@ -31,6 +31,7 @@ from sequencer.checks.dance.proven import (
     tether_pull,
 )
 from sequencer.checks.fault_kinds import (
+    ANOTHER_CYCLE,
     BEYOND_REACH,
     BODY_GAP,
     HAND_ACCELERATION,
@@ -232,15 +233,15 @@ def _other_cycles(case: DancerCase) -> list[Finding]:
         if abs(block.cycle - usual) < _SAME:
             continue
         found[block.title] = Finding(
-            code="another-cycle",
+            code=ANOTHER_CYCLE,
             severity="note",
             who=(case.dancer.name,),
             start=show.seconds(block.start),
             end=show.seconds(block.end),
             position=show.position(block.start),
-            message=f"{block.title} takes {block.cycle:.4g} beats a cycle at "
-            f"{60 * float(show.tempo.beats_per_second(np.array(block.start))):.0f} beats a minute, not its usual "
-            f"{usual:.4g}, so that it can be danced with this prop",
+            # By the song's own tempo, as it was chosen (staging/timeline.py): at one beat it is a little faster or slower.
+            message=f"{block.title} takes {block.cycle:.4g} beats a cycle, not its usual {usual:.4g}, so that it can be "
+            f"danced with this prop at this song's {show.song.tempo:.0f} beats a minute",
             remedies=(f"write `cycle: {block.cycle:.4g}` to fix it, or choose another `cycle`",),
             source=SECTION_FEASIBLE,
         )
@@ -550,7 +551,7 @@ CHECK = Check(
     name="feasible",
     run=feasible,
     codes={
-        "another-cycle": ("note",),
+        ANOTHER_CYCLE: ("note",),
         "flame-near-body": ("warn", "note"),
         "flown-not-drawn": ("note",),
         "hand-out-of-reach": ("stop",),

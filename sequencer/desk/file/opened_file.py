@@ -154,15 +154,22 @@ class OpenedFile:
         self._keep(_entry(self.edits.step(text, words, _now()), text))
         self._save_at_once()
 
+    @property
+    def to_undo(self) -> TextStep | None:
+        """The step that undo takes back; None if there is none, or nothing of the show would be left."""
+        done = self.edits.done
+        begun = len(done) == 1 and self.text.strip() and not self.edits.after(0).strip()
+        return None if not done or begun else done[-1]
+
     def undo(self) -> None:
-        """Take the last step back.
+        """Take the last step back, but for the one that began the show.
 
         Raises
         ------
         InputError
             If there is none.
         """
-        self._turn("undo", self.edits.undo)
+        self._turn("undo", lambda: self.to_undo is not None and self.edits.undo())
 
     def redo(self) -> None:
         """Do again what was undone last.

@@ -54,7 +54,7 @@ def page_app(server: ShowServer) -> Starlette:
     posts: dict[str, _Asked] = {
         "operations": _do, "preview": _preview, "copied": _copied, "undo": _undo, "redo": _redo,
         "save": _save, "autosave": _autosave, "outside": _settle, "count": _count, "taps": _taps,
-        "unshare": _unshare,
+        "unshare": _unshare, "room": _room,
         "draft": begin_draft, "draft/stop": stop_draft, "draft/lay": lay_draft,
         "sheets": begin_sheets, "rehearsal": begin_rehearsal, "print/stop": stop_print,
         "begin": begin_show, "begin/stop": stop_begin, "begin/take": take_begun, "track": choose_track,
@@ -141,10 +141,12 @@ async def _patterns(server: ShowServer, given: Mapping[str, Any]) -> Any:
 
 
 async def _schema(_server: ShowServer, _given: Mapping[str, Any]) -> Any:
+    from sequencer.facts.fuels import fuels
     from sequencer.show.pattern_form import pattern_form
     from sequencer.show.schemas.schema import show_schema, step_kinds
 
-    return {**show_schema(), "step_kinds": step_kinds(), "pattern_form": pattern_form()}
+    known = {"fuel": sorted(each.name for each in fuels().values() if each.refused is None)}
+    return {**show_schema(), "step_kinds": step_kinds(), "pattern_form": pattern_form(), "known": known}  # fmt: skip
 
 
 async def _operations(_server: ShowServer, _given: Mapping[str, Any]) -> Any:
@@ -182,6 +184,14 @@ async def _taps(server: ShowServer, given: Mapping[str, Any]) -> Any:
         raise _bad("'latency' is a number of seconds, or null")
     await server.staged()
     return await server.link.ask("taps", taps=taps, latency=latency)
+
+
+async def _room(server: ShowServer, given: Mapping[str, Any]) -> Any:
+    performer = given.get("performer")
+    if not isinstance(performer, Mapping):
+        raise _bad("'performer' is a performer as the file says it")
+    await server.staged()
+    return await server.link.ask("room", performer=dict(performer))
 
 
 def _is_second(value: object) -> bool:

@@ -182,7 +182,7 @@ class ShowWorker:
         """What takes long ends where somebody does something to the show; the page asks again."""
         if what == "patterns":
             return stoppable(partial(self._listed_anew, number))
-        if what in {"compare", "switched"}:
+        if what in {"compare", "switched", "room"}:
             return stoppable(lambda: self._trials > 0)
         return nullcontext()
 
@@ -191,7 +191,7 @@ class ShowWorker:
         answers: dict[str, Callable[[Mapping[str, Any]], Any]] = {
             "trial": self._trial, "view": self._view, "cues": self._cues, "dance": self._dance,
             "song": self._song_view, "sound": self._sound, "patterns": self._patterns,
-            "count": self._count, "taps": self._taps,
+            "count": self._count, "taps": self._taps, "room": self._room,
             "compare": self._compare, "switched": self._switched,
         }  # fmt: skip
         while True:
@@ -472,6 +472,27 @@ class ShowWorker:
         wanted, show = self._newest()
         with stoppable(lambda: self._wanted is not wanted):
             return json_bytes({"revision": wanted.revision, **pattern_list(show, given)})
+
+    def _room(self, given: Mapping[str, Any]) -> dict[str, Any]:
+        """Where somebody new has room; staged aside, as for a comparison."""
+        from sequencer.desk.file.show_operations import done_on
+        from sequencer.desk.views.room_view import room_view
+
+        wanted, show = self._newest()
+        name = Path(self._path).name
+
+        def with_them(spots: Mapping[str, Any]) -> "Staged":
+            add = {"do": "add-performer", "performer": given["performer"], "spots": spots}
+            return self._staged(done_on(wanted.text, name, add)[0], aside=True)
+
+        anywhere = {
+            key: {"at": [0, 0]}
+            for key, one in show.show.formations.items()
+            if one.spots is not None
+        }
+        first = with_them(anywhere)
+        values = room_view(first, first.dancers[-1].name, with_them)
+        return {"revision": wanted.revision, **values}
 
     def _compare(self, given: Mapping[str, Any]) -> bytes:
         """Two texts compared; what is staged for it changes nothing in how the newest one is staged."""

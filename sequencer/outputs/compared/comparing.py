@@ -33,6 +33,7 @@ from sequencer.show.show_text import ShowText
 from sequencer.show.text.plain_values import ValuePath
 from sequencer.staging.danced_entries import entry_of_blocks
 from sequencer.staging.staged import Block, Staged
+from sequencer.timing.phrases import phrase_length
 
 _STAGED = {"timeline", "phrases", "formations", "staging"}  # headings that a staged show tells of
 _NAMED_OTHERWISE = 8  # names that are followed from one text to the other, at most
@@ -301,7 +302,7 @@ def _placed(
 
 
 def _eights(changes: Sequence[ShowChange], staged: Staged) -> Iterator[Eight]:
-    """Rows of the sheet in which something differs: two bars each; a section begins a new one."""
+    """Rows of the sheet in which something differs: an eight each; a section begins a new one."""
     placed: list[tuple[float, int]] = sorted(
         (each.beat, k) for k, each in enumerate(changes) if each.beat is not None
     )
@@ -317,7 +318,7 @@ def _eights(changes: Sequence[ShowChange], staged: Staged) -> Iterator[Eight]:
 
 
 def sheet_rows(staged: Staged, until: float) -> list[Eight]:
-    """Rows of two bars up to a beat, as the planning page has them; a section begins a new one.
+    """Rows of an eight up to a beat, as the planning page has them: two bars, four of two beats; a section begins a new one.
 
     Parameters
     ----------
@@ -329,10 +330,14 @@ def sheet_rows(staged: Staged, until: float) -> list[Eight]:
     first = min([0.0, *(each.start for each in (*staged.blocks, *staged.stops))])
     end = max(staged.span[1], until + 1e-6)
     bar = min(1, tempo.position_of(first + 1e-6).bar)
+    most = phrase_length(tempo.metre) // tempo.metre
     rows = []
     while (start := tempo.bar_start(bar)) < end:
-        border = any(abs(each - tempo.bar_start(bar + 1)) < 0.5 for each in starts)
-        following = bar + (1 if border else 2)
+        following = bar + 1
+        while following < bar + most and not any(
+            abs(each - tempo.bar_start(following)) < 0.5 for each in starts
+        ):
+            following += 1
         beats = tempo.bar_start(following) - start
         rows.append(Eight(bar=bar, start=start, beats=beats, section=staged.section_at(start + 0.5), changes=()))  # fmt: skip
         bar = following

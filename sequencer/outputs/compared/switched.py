@@ -54,7 +54,7 @@ class StandsNow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RowOfPart:
-    """What changes of a part in one row of the sheet, two bars."""
+    """What changes of a part in one row of the sheet, an eight."""
 
     bar: int
     position: str  # bar.beat of the first move

@@ -16,14 +16,14 @@ def summary(draft: Draft, *, why: bool = False) -> str:
     ----------
     draft : Draft
     why : bool
-        Also each term of the cost, and what is danced in every stretch.
+        Also what it costs, how good that is proven to be, each term of the cost, and what is danced in every stretch.
     """
     patterns = {words.partition(",")[0] for *_, words in draft.rows}
     stretches = counted(len(draft.rows), "stretch", "stretches")
     links = f"{counted(draft.links, 'link')} ({100 * draft.link_share:.0f} % of the time)"
     lines = [
         f"{stretches}, {counted(len(patterns), 'pattern')}, {links}",
-        f"cost {draft.cost:.2f}: {goodness(draft)}",
+        fit(draft),
     ]
     if draft.unflown:
         lines.append(
@@ -43,9 +43,19 @@ def summary(draft: Draft, *, why: bool = False) -> str:
         at = f" ({finding.position})" if finding.position else ""
         lines.append(f"not from the routine, {finding.severity.upper()}{at}: {finding.message}")
     if why:
-        lines += ["", "What it costs", *_terms(draft), *_following(draft)]
+        lines += ["", f"What it costs: {draft.cost:.2f}, {goodness(draft)}"]
+        lines += [*_terms(draft), *_following(draft)]
         lines += ["", "What is danced", *_rows(draft)]
     return "\n".join(lines)
+
+
+def fit(draft: Draft) -> str:
+    """How well it suits song, cast and wishes, for whoever dances it: without figures that mean nothing to them."""
+    of = "music, wishes and what everybody can dance, as this tool weighs them"
+    looked = " of those looked at" if draft.unseen or draft.dearer > 1 else ""
+    if draft.gap <= _PROVEN:
+        return f"no other routine{looked} fits better: {of}"
+    return f"close to the best fit of {of}: what counts against it could be {100 * draft.gap:.2g} % less at most"
 
 
 def goodness(draft: Draft) -> str:

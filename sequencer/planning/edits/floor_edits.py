@@ -5,7 +5,7 @@ Move a place, bend a path, widen or turn a formation, turn a facing.
 
 import math
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
+from itertools import combinations, pairwise
 from typing import Any
 
 import numpy as np
@@ -217,20 +217,36 @@ def _wider(show: Staged, one: Standing, factor: float) -> tuple[str, float, list
     if line is not None:  # mirrored pairs stay mirrored
         middle[0] = line
     cost = (factor - 1.0) * float(np.hypot(*(points - middle).T).sum())
-    words = f"widen {one.formation} to {100 * factor:.0f} %"
+    neighbours = ""
     changes: list[Change] = []
     if formation.spots is not None:
         raw = file_values(show)["formations"][one.formation]["spots"]
+        wide: dict[str, tuple[float, float]] = {}
         for who, spot in formation.spots.items():
-            at = [marked(middle[k] + factor * (spot.at[k] - middle[k])) for k in (0, 1)]
+            x, y = (marked(middle[k] + factor * (spot.at[k] - middle[k])) for k in (0, 1))
+            wide[who] = x, y
             path = ("formations", one.formation, "spots", who, "at")
-            changes.append((path, _place_like(raw[who]["at"], (at[0], at[1]))))
+            changes.append((path, _place_like(raw[who]["at"], wide[who])))
+        now = {who: (spot.at[0], spot.at[1]) for who, spot in formation.spots.items()}
+        neighbours = _apart(_nearest(wide), _nearest(now))
     elif formation.spacing is not None:
         spacing = math.ceil(20 * factor * formation.spacing - 1e-9) / 20
         old = file_values(show)["formations"][one.formation].get("spacing")
         changes.append((("formations", one.formation, "spacing"), length_like(old, spacing)))
-        words += f" (spacing {spacing:.2f} m)"
-    return words, cost, changes
+        neighbours = _apart(spacing, formation.spacing)
+    return f"spread {one.formation} from its middle{neighbours}", cost, changes
+
+
+def _apart(after: float, before: float) -> str:
+    """How far neighbours stand apart once a formation is wider, and now; empty for one who is alone."""
+    if not math.isfinite(after):
+        return ""
+    return f": neighbours {after:.2f} m apart, not {before:.2f} m"
+
+
+def _nearest(places: Places) -> float:
+    """How far the two who are nearest to each other stand apart [m]; infinity for one alone."""
+    return min((math.dist(a, b) for a, b in combinations(places.values(), 2)), default=math.inf)
 
 
 def turned(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:

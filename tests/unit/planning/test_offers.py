@@ -22,6 +22,7 @@ class Found:
     who: tuple[str, ...]
     position: str
     remedies: tuple[str, ...] = ("before",)
+    code: str = "a code"
 
 
 @dataclass(frozen=True)

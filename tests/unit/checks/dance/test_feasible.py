@@ -301,7 +301,10 @@ def test_another_cycle_than_usual_is_noted_unless_it_was_written():
 
     (line,) = told("stall")
     assert line.severity == "note"
-    assert "stall takes 4 beats a cycle at 100 beats a minute, not its usual 2" in line.message
+    assert line.message == (
+        "stall takes 4 beats a cycle, not its usual 2, so that it can be danced with this prop "
+        "at this song's 100 beats a minute"
+    )
     assert told("stall, cycle: 4") == []
     assert told("static-spin") == []
 

@@ -344,7 +344,7 @@ def test_saving_looks_at_the_file_first_and_overwrites_nothing_unseen(path):
     assert "beats: 8" in said
 
 
-def test_a_show_that_is_not_there_yet_is_begun_saved_and_taken_back(path):
+def test_a_show_that_is_not_there_yet_is_begun_saved_and_never_undone_to_nothing(path):
     path.unlink()
     with pytest.raises(InputError, match="file not found"):
         OpenedFile(path)
@@ -355,9 +355,16 @@ def test_a_show_that_is_not_there_yet_is_begun_saved_and_taken_back(path):
     assert not opened.saved
     opened.save()
     assert path.read_text(encoding="utf-8") == SHOW
+    titled(opened, "One")
     opened.undo()
-    assert (opened.text, opened.saved) == ("", False)
+    assert opened.to_undo is None
+    with pytest.raises(InputError, match="nothing to undo"):
+        opened.undo()
+    assert (opened.text, opened.saved) == (SHOW, True)
     opened.redo()
+    opened.undo()
+    opened.take("", "all of it taken out")  # that is a step like any other
+    opened.undo()
     opened.close()
     assert [one.name for one in path.parent.iterdir()] == ["s.yaml"]
 

@@ -7,6 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from sequencer.desk.pages import page_routes
+from sequencer.facts.fuels import fuel, fuels
+
 WEB = Path(__file__).parents[4] / "web"
 ASSETS = files("sequencer.desk") / "assets"
 
@@ -50,3 +53,15 @@ def test_what_the_pages_say_has_one_kind_of_apostrophe(folder):
             if straight.search(comments.sub("", line)):
                 said[f"{path.name}:{number}"] = line.strip()
     assert said == {}
+
+
+def test_a_form_offers_fuels_that_a_show_may_name():
+    """Nobody can know by which name a fuel is known here; what is refused is not offered."""
+    with pytest.raises(StopIteration) as answer:  # it waits for nothing
+        page_routes._schema(None, {}).send(None)
+    known = answer.value.value["known"]["fuel"]
+    assert known
+    for name in known:
+        assert fuel(name).name == name
+        assert fuel(name).refused is None
+    assert len(known) < len(fuels())

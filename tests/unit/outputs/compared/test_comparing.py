@@ -187,6 +187,17 @@ def test_rows_are_two_bars_and_a_section_begins_a_new_one():
     ]
 
 
+@pytest.mark.parametrize(
+    ("metre", "bars"), [(2, [1, 5, 7, 11, 15]), (3, [1, 3, 5, 7, 9]), (4, [1, 3, 5, 7, 9])]
+)
+def test_a_row_is_an_eight_of_two_beats_a_bar_too(metre, bars):
+    borders = "sections: [{from: 1.1, name: one}, {from: 7.1, name: two}]"
+    text = SHOW.replace("track: {file: song.ogg}", f"track: {{file: song.ogg, corrections: {{metre: {metre}, {borders}}}}}")  # fmt: skip
+    text = text[: text.index("timeline:")] + "timeline:\n  - {from: 1.1, rest: 40}\n"
+    rows = sheet_rows(stage(text), 0.0)
+    assert [row.bar for row in rows[:5]] == bars
+
+
 TONIGHT = """\
 crew:
   - {name: Ivy, post: [-8, 6]}

@@ -18,7 +18,7 @@ from sequencer.planning.drafting.draft_search import (
 )
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.optimising.choices import Chosen
-from sequencer.planning.drafting.why import summary
+from sequencer.planning.drafting.why import fit, summary
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging.timeline import staged
@@ -198,12 +198,27 @@ def test_why_names_every_term_and_the_proof(plain):
         assert f"{name}: " in said
 
 
+def test_how_well_it_fits_is_said_without_figures_that_mean_nothing_to_a_performer(plain):
+    of = "music, wishes and what everybody can dance, as this tool weighs them"
+    assert fit(plain) == f"no other routine fits better: {of}"
+    assert fit(replace(plain, unseen=1)) == f"no other routine of those looked at fits better: {of}"
+    assert fit(replace(plain, bound=plain.cost / 2)) == (
+        f"close to the best fit of {of}: what counts against it could be 50 % less at most"
+    )
+    said = summary(plain)
+    assert fit(plain) in said
+    assert "cost" not in said.lower()
+    assert f"What it costs: {plain.cost:.2f}, no better routine" in summary(plain, why=True)
+
+
 def test_a_proof_says_what_nobody_looked_at(plain):
-    said = summary(replace(plain, unseen=3))
+    said = summary(replace(plain, unseen=3), why=True)
     assert "under these rules, leaving out 3 ways of dancing a pattern where" in said
-    assert "leaving out one way of" in summary(replace(plain, unseen=1, bound=plain.cost / 2))
+    assert "leaving out one way of" in summary(
+        replace(plain, unseen=1, bound=plain.cost / 2), why=True
+    )
     assert "no STOP and no WARN comes from the routine" in said
-    assert "within 50 % of the best" in summary(replace(plain, bound=plain.cost / 2))
+    assert "within 50 % of the best" in summary(replace(plain, bound=plain.cost / 2), why=True)
     assert "NOT checked" in summary(replace(plain, checked=False))
 
 

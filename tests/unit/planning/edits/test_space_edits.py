@@ -51,7 +51,7 @@ def test_spots_are_spread_from_their_middle(placed):
         assert_allclose(np.array([x, u]) / 0.05, np.round(np.array([x, u]) / 0.05), atol=1e-6)
         assert y == v == 4
         assert edit.cost == pytest.approx((factor - 1) * 1.9)
-    assert found[0].words == "widen close to 105 %"
+    assert found[0].words == "spread close from its middle: neighbours 2.00 m apart, not 1.90 m"
 
 
 def test_a_shape_is_spread_by_its_spacing_and_rounded_up():
@@ -60,7 +60,7 @@ def test_a_shape_is_spread_by_its_spacing_and_rounded_up():
         2.15, 2.25, 2.35, 2.45, 2.65, 2.85, 3.05, 3.55, 4.05,
     ]  # fmt: skip
     assert found[0].changes[0][0] == ("formations", "close", "spacing")
-    assert found[0].words == "widen close to 105 % (spacing 2.15 m)"
+    assert found[0].words == "spread close from its middle: neighbours 2.15 m apart, not 2.01 m"
     assert found[-1].cost == pytest.approx(2.01)
 
 

@@ -239,14 +239,17 @@ def test_what_is_widened_and_turned_by_the_time(show):
     assert [edit.changes[0][0][1] for edit in widened] == ["there"] * 9 + ["row"] * 9 + [
         "there"
     ] * 9
-    assert widened[18].words == "widen there to 105 % and widen row to 105 % (spacing 2.75 m)"
+    assert (
+        widened[18].words
+        == "spread there from its middle: neighbours 2.17 m apart, not 2.06 m and spread row from its middle: neighbours 2.75 m apart, not 2.60 m"
+    )
     assert widened[18].changes == widened[0].changes + widened[9].changes
     # the middle of (−1, 4), (1, 6.5), (3, 6) is (1, 5.5); at 200 % each stands twice as far from it
     assert [change[1] for change in widened[8].changes] == [[-3.0, 2.5], [1.0, 7.5], [5.0, 6.5]]
     far = math.hypot(2, 1.5) + 1 + math.hypot(2, 0.5)
     assert_allclose([edit.cost for edit in widened[:2]], [0.05 * far, 0.1 * far])
     assert widened[9].changes == ((("formations", "row", "spacing"), 2.75),)
-    assert widened[9].words == "widen row to 105 % (spacing 2.75 m)"
+    assert widened[9].words == "spread row from its middle: neighbours 2.75 m apart, not 2.60 m"
     assert_allclose(widened[17].cost, 2 * 2.6)
     assert_allclose(widened[26].cost, widened[8].cost + widened[17].cost)
     turned = list(floor.turned(show, conflict(29.0, 46.0)))

@@ -185,7 +185,9 @@ def test_the_report_offers_what_holds():
     report = checked_with_mends(stage(PLANTED["shift"]))
     (finding,) = (one for one in report.findings if one.code == "too-close")
 
-    assert finding.remedies[0] == "widen close to 120 %", "a wider formation before another dance"
+    assert (
+        finding.remedies[0] == "spread close from its middle: neighbours 3.50 m apart, not 2.90 m"
+    ), "a wider formation before another dance"
     assert "let Ash start 1 beat further into extension at 3.1" in finding.remedies
 
 
