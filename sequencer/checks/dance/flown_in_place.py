@@ -44,7 +44,7 @@ from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.model import Limits
 from sequencer.staging.flown_show import flown_show
-from sequencer.staging.flown_strains import Strain, missed_limits, strains
+from sequencer.staging.flown_strains import Strain, missed_limits, rows_of, strains
 from sequencer.staging.results import results_together
 from sequencer.staging.staged import Staged
 from sequencer.units import length_words
@@ -267,6 +267,21 @@ def own_gaps(show: Staged, dancer: Dancer) -> OwnGaps:
         lambda names: dict(zip(names, _gaps_of(show, [every[k] for k in names]), strict=True)),
     )
     return found[dancer.name]
+
+
+def look_at_flight(show: Staged, dancer: Dancer) -> None:
+    """Work out what checks ask of one performer's flight, so that it is known by content.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    dancer : Dancer
+        On flown paths, of this show.
+    """
+    drawn = next(each for each in show.dancers if each.name == dancer.name)
+    rows_of(show, drawn, dancer)
+    _gaps_of(show, [dancer])
 
 
 class _Window(NamedTuple):
