@@ -26,7 +26,7 @@ from sequencer.motion.clearance.slices import floor_keys
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW, FlyingHand
+from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW, flying_hand
 from sequencer.motion.trajectories.flown_apart import kept_apart
 from sequencer.motion.trajectories.flown_courses import Journey, courses_of, journey
 from sequencer.motion.trajectories.flown_hand import SHOW_KNOTS, Course, FlownHand, Torn
@@ -102,7 +102,7 @@ def _new_journeys(
     alone = within(progress, 0.0, _ALONE)
     for k, (side, trajectory) in enumerate(held):
         say = None if alone is None else _teller(alone, k, len(held), dancer, trajectory)
-        hand = FlyingHand(
+        hand = flying_hand(
             side=side,
             prop=dancer.props[side],
             carriage=dancer.carriage,

@@ -6,14 +6,13 @@ in may follow from that: it could not be eased across it, and may be once all of
 """
 
 from collections.abc import Callable, Sequence
-from functools import partial
 from math import inf
 from typing import Any, NamedTuple
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.geometry.bodies import Side
-from sequencer.kept import recent
+from sequencer.kept import kept, recent
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import reach_quantity
@@ -62,15 +61,7 @@ def strains(flown: FlownShow) -> tuple[Strain, ...]:
     show = flown.staged
     out = []
     for dancer, drawn in zip(show.dancers, flown.drawn.dancers, strict=True):
-        key, limits = performer_key(flown.drawn, drawn), show.show.limits
-        rows = recent(
-            "strained hands",
-            None if key is None else (b"strained", key, limits.head_speed, limits.pull),
-            partial(_strained, show, dancer), most=_MOST_PERFORMERS,
-            record=lambda own: [list(each) for each in own],
-            restore=lambda record: [_row_from(each) for each in record],
-        )  # fmt: skip
-        for row in rows:
+        for row in rows_of(flown.drawn, drawn, dancer):
             hand = dancer.trajectories[row.side]
             if isinstance(hand, FlownHand):
                 course = hand.courses[row.course]
@@ -82,6 +73,36 @@ def strains(flown: FlownShow) -> tuple[Strain, ...]:
                     )
                 )  # fmt: skip
     return tuple(sorted(out, key=lambda each: (each.course.start, each.who, each.side)))
+
+
+def rows_of(show: Staged, drawn: Dancer, dancer: Dancer) -> "list[StrainRow]":
+    """What of a performer's hands is strained, worked out once for all that decides it.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    drawn, dancer : Dancer
+        Of it, and the same on flown paths.
+    """
+    key, limits = performer_key(show, drawn), show.show.limits
+    content = None if key is None else (b"strained", key, limits.head_speed, limits.pull)
+
+    def work() -> list[StrainRow]:
+        return _strained(show, dancer)
+
+    def record(own: list[StrainRow]) -> list[list[Any]]:
+        return [list(each) for each in own]
+
+    def restore(rows: list[list[Any]]) -> list[StrainRow]:
+        return [_row_from(each) for each in rows]
+
+    return recent(
+        "strained hands",
+        content,
+        lambda: kept("strained hands", (content or object(),), work, record=record, restore=restore),
+        most=_MOST_PERFORMERS, record=record, restore=restore,
+    )  # fmt: skip
 
 
 def limits_missed_between(flown: FlownShow, start: float, end: float) -> tuple[str, ...]:
@@ -111,7 +132,7 @@ def limits_missed_between(flown: FlownShow, start: float, end: float) -> tuple[s
     return ()
 
 
-class _Row(NamedTuple):
+class StrainRow(NamedTuple):
     """A strain as it is kept."""
 
     side: Side
@@ -125,9 +146,11 @@ class _Row(NamedTuple):
     follows: tuple[tuple[Stretch, ...], ...]
 
 
-def _row_from(record: list[Any]) -> _Row:
+def _row_from(record: list[Any]) -> StrainRow:
     *own, follows = record
-    return _Row._make([*own, tuple(tuple((low, high) for low, high in some) for some in follows)])
+    return StrainRow._make(
+        [*own, tuple(tuple((low, high) for low, high in some) for some in follows)]
+    )
 
 
 class CourseFigures(NamedTuple):
@@ -171,7 +194,7 @@ def missed_limits(own: "Strain | CourseFigures", limits: Limits, arm: float) -> 
     return tuple(sorted(missed, key=lambda name: -beyond[name][0]))
 
 
-def _strained(show: Staged, dancer: Dancer) -> list[_Row]:
+def _strained(show: Staged, dancer: Dancer) -> list[StrainRow]:
     """What of a performer's hands is strained."""
     limits, out = show.show.limits, []
     for side, hand in dancer.trajectories.items():
@@ -193,12 +216,12 @@ def _strained(show: Staged, dancer: Dancer) -> list[_Row]:
                 some = _beside(hand, k)
                 away = of([away_from(hand.courses[k], *each) for each in some])
                 clear = [each for each, other in zip(some, away, strict=True) if not misses(other)]
-                out.append(_Row(side, k, *figures, _least_of(clear)))
+                out.append(StrainRow(side, k, *figures, _least_of(clear)))
         out += [_torn_row(side, hand, each, dancer, limits) for each in hand.torn]
     return out
 
 
-def _torn_row(side: Side, hand: FlownHand, torn: Torn, dancer: Dancer, limits: Limits) -> _Row:
+def _torn_row(side: Side, hand: FlownHand, torn: Torn, dancer: Dancer, limits: Limits) -> StrainRow:
     """A course on which the hand would jump: whatever its bounds say, the tether does not hold it."""
     weight = dancer.props[side].mass * STANDARD_GRAVITY
     figures = CourseFigures(
@@ -208,7 +231,7 @@ def _torn_row(side: Side, hand: FlownHand, torn: Torn, dancer: Dancer, limits: L
     if not missed_limits(figures, limits, dancer.body.arm_length):
         figures = figures._replace(least_pull=0.0)
     place = next(k for k, each in enumerate(hand.courses) if each.start == torn.start)
-    return _Row(side, place, *figures, ())
+    return StrainRow(side, place, *figures, ())
 
 
 _Beside = tuple[Stretch | None, Stretch | None]  # drawn before it, and after it

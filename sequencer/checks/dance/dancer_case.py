@@ -9,7 +9,7 @@ from sequencer.kept import recent
 from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.patterns.library import Pattern, cycle_beats
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
+from sequencer.motion.performers.flown_figures import FlownFigures, flying_hand
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.staging.staged import Block, Staged
 
@@ -51,7 +51,7 @@ class DancerCase:
         """A block as flown; None where the search would hardly end well, or none is wanted."""
         if not self.fly:
             return None
-        hand = FlyingHand(
+        hand = flying_hand(
             side=side,
             prop=self.dancer.props[side],
             carriage=self.dancer.carriage,

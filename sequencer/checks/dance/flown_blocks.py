@@ -22,6 +22,7 @@ from sequencer.motion.performers.flown_figures import (
     FlownFigures,
     FlyingHand,
     figures_record,
+    flying_hand,
     restored_figures,
 )
 from sequencer.motion.props.prop import Prop
@@ -108,7 +109,7 @@ def hands_of(show: Staged) -> Iterator[ShowHand]:
         for side, prop in dancer.props.items():
             trajectory = dancer.trajectories[side]
             if prop.flexible and isinstance(trajectory, Trajectory):
-                flyer = FlyingHand(
+                flyer = flying_hand(
                     side=side, prop=prop, carriage=dancer.carriage, tempo=show.tempo, limits=own
                 )
                 yield ShowHand(

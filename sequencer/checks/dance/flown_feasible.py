@@ -5,6 +5,7 @@ its prop go is told as strain (`flown_in_place`); how often a pattern turns stay
 its block is told as drawn.
 """
 
+from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import partial
@@ -106,11 +107,16 @@ def _of_turns(finding: Finding) -> list[Finding]:
 
 
 def _near(show: Staged, case: DancerCase, side: Side, hand: FlownHand) -> list[SpanLeast]:
-    """The gaps of a flown prop to the body, with the spans that they are in."""
+    """The gaps of a flown prop to the body as far as they were asked for, with the spans that they are in."""
     gaps = own_gaps(show, _flown(show, case.dancer.name))
-    spans = hand.drawn.spans
+    near = [
+        each for each in gaps.of(side) if each[2].label >= 0
+    ]  # the others are farther than was asked
+    spans = hand.drawn.spans if near else ()
+    starts = [each.start for each in spans]
     return [
-        SpanLeast(_span_at(spans, (low + high) / 2.0), least) for low, high, least in gaps.of(side)
+        SpanLeast(spans[_span_at(spans, starts, (low + high) / 2.0)], least)
+        for low, high, least in near
     ]
 
 
@@ -138,8 +144,10 @@ def _rate_of(hand: FlownHand) -> Callable[[Span, float], float]:
     return rate
 
 
-def _span_at(spans: Sequence[Span], beat: float) -> Span:
-    return next((each for each in spans if each.start <= beat < each.end), spans[-1])
+def _span_at(spans: Sequence[Span], starts: Sequence[float], beat: float) -> int:
+    """The place of the span that a beat is in, of spans that follow each other; the last one if it is in none."""
+    k = bisect_right(starts, beat) - 1
+    return k if k >= 0 and beat < spans[k].end else len(spans) - 1
 
 
 CHECK_AS_FLOWN = replace(

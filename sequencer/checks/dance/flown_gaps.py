@@ -211,9 +211,18 @@ def failed_gaps(gaps: Sequence[FlownGap], progress: Progress | None) -> list[Fai
             partial(_failing, own, progress, done, len(gaps)), most=MOST_HANDS,
             record=lambda found: found, restore=lambda record: [int(k) for k in record],
         )  # fmt: skip
-        out += [FailedGap(own[k], own[k].flown()) for k in failing]
+        links = recent(
+            "links of a hand as far as they can be flown",
+            None if key is None else (key, hand.side, tuple((own[k].start, own[k].end) for k in failing)),
+            partial(_links_of, own, failing), most=MOST_HANDS,
+        )  # fmt: skip
+        out += [FailedGap(own[k], link) for k, link in zip(failing, links, strict=True)]
         done += len(own)
     return out
+
+
+def _links_of(gaps: Sequence[FlownGap], which: Sequence[int]) -> list[FlownLink]:
+    return [gaps[k].flown() for k in which]
 
 
 def _failing(gaps: Sequence[FlownGap], progress: Progress | None, done: int, of: int) -> list[int]:

@@ -43,14 +43,15 @@ from sequencer.motion.performers.least_values import Asked, Least, Quantity, lea
 from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.model import Limits
-from sequencer.staging.flown_show import flown_show
-from sequencer.staging.flown_strains import Strain, missed_limits, strains
+from sequencer.staging.flown_show import flown_show, performer_key
+from sequencer.staging.flown_strains import Strain, missed_limits, rows_of, strains
 from sequencer.staging.results import results_together
 from sequencer.staging.staged import Staged
 from sequencer.units import length_words
 
 _SOURCE = "docs/motion.md, section 7"
 _MOST_KEPT = 20_000  # slices
+_MOST_FLIGHTS = 256  # performers
 _TOUCHING = (
     -2 * GAP_ERROR
 )  # [m] of which a search tells values below half: those that count as touches
@@ -269,6 +270,21 @@ def own_gaps(show: Staged, dancer: Dancer) -> OwnGaps:
     return found[dancer.name]
 
 
+def look_at_flight(show: Staged, dancer: Dancer) -> None:
+    """Work out what checks ask of one performer's flight, so that it is known by content.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    dancer : Dancer
+        On flown paths, of this show.
+    """
+    drawn = next(each for each in show.dancers if each.name == dancer.name)
+    rows_of(show, drawn, dancer)
+    _gaps_of(show, [dancer])
+
+
 class _Window(NamedTuple):
     """A slice of beats in which a performer's gaps are looked at by themselves."""
 
@@ -284,11 +300,29 @@ class _Window(NamedTuple):
 
 
 def _gaps_of(show: Staged, dancers: Sequence[Dancer], *, whether: bool = False) -> list[OwnGaps]:
-    """The least gap on every stretch of some performers, by hand and of both; if asked for, only whether it is one that counts as a touch.
+    """The least gap on every stretch of some performers, by hand and of both; if asked for, only whether it is one that counts as a touch."""
+    near, drawn = limits_of(show).own_body_near, {each.name: each for each in show.dancers}
+
+    def known_by(dancer: Dancer) -> Hashable | None:
+        key = performer_key(show, drawn[dancer.name])
+        flown = [(side, hand.slices) for side, hand in _flown_hands(dancer).items()]
+        if key is None or any(not slices or None in slices for _, slices in flown):
+            return None
+        return key, *flown, dancer.lit, near, whether
+
+    return recent_each(
+        "own gaps of flights",
+        [known_by(each) for each in dancers],
+        lambda missing: _new_gaps_of([dancers[k] for k in missing], near, whether=whether),
+        most=_MOST_FLIGHTS,
+    )
+
+
+def _new_gaps_of(dancers: Sequence[Dancer], near: float, *, whether: bool) -> list[OwnGaps]:
+    """The same, worked out.
 
     Each slice of beats is kept by all that decides the motion in it; those that are not known are searched together.
     """
-    near = limits_of(show).own_body_near
     beats = [_stretches_of(each) for each in dancers]
     windows = [
         list(_windows(dancer, own, near)) for dancer, own in zip(dancers, beats, strict=True)

@@ -1,8 +1,8 @@
 """A second process that flies performers of an open show, so that two cores work at what takes longest.
 
 The process that checks hands over a show as drawn with half of those who are not flown yet, flies the others, and takes whoever
-the second process has not begun with by then. What that finds comes back as records by content: the answer is the same to the last
-byte whoever flew. Where the second process is slow, hangs or dies, only time is lost: whoever is waited for is soon flown here too,
+the second process has not begun with by then. Once its part is flown, the second process works out what checks will ask of it.
+What it finds comes back as records by content: the answer is the same to the last byte whoever flew. Where the second process is slow, hangs or dies, only time is lost: whoever is waited for is soon flown here too,
 and no thread but the one that sends ever waits for the pipe.
 """
 
@@ -87,25 +87,44 @@ class SecondPilot:
                     self._news.wait()
                 (turn, packed, names), self._given = self._given, None
             show = pickle.loads(packed)  # noqa: S301  # from our own process
+            flown: list[Dancer] = []
             for name in names:
                 if turn != self._turn:
                     break
                 if (turn, name) not in self._left:
-                    self._fly_one(show, name, turn)
+                    flown += self._fly_one(show, name, turn)
+            self._look_ahead(show, flown, turn)
 
-    def _fly_one(self, show: "Staged", name: str, turn: int) -> None:
+    def _fly_one(self, show: "Staged", name: str, turn: int) -> "list[Dancer]":
+        """Fly one performer, who is returned if that came to an end."""
         from sequencer.staging.flown_show import flown_performer
 
+        out: list[Dancer] = []
         self._pipe.send(("begun", turn, name))
         # What is wrong is told by the process that checks, which finds this performer not flown.
         unwanted = stoppable(lambda: self._turn != turn)
         with kept.collected() as records, suppress(Stopped, Exception), unwanted:
             stop_if_unwanted()
-            flown_performer(show, next(one for one in show.dancers if one.name == name))
+            drawn = next(one for one in show.dancers if one.name == name)
+            out.append(flown_performer(show, drawn))
         with suppress(OSError):
             self._pipe.send(
                 ("flown", turn, name, records)
             )  # links that were found, also if stopped
+        return out
+
+    def _look_ahead(self, show: "Staged", flown: "Sequence[Dancer]", turn: int) -> None:
+        """Work out what the checks will ask of flights, while the other process still flies."""
+        from sequencer.checks.dance.flown_in_place import look_at_flight
+
+        for dancer in flown:
+            unwanted = stoppable(lambda: self._turn != turn)
+            with kept.collected() as records, suppress(Stopped, Exception), unwanted:
+                stop_if_unwanted()
+                look_at_flight(show, dancer)
+            if records:
+                with suppress(OSError):
+                    self._pipe.send(("looked at", turn, dancer.name, records))
 
 
 class SharedFlight:
@@ -145,7 +164,10 @@ class SharedFlight:
         theirs = names[(len(names) + 1) // 2 :]
         if not theirs:
             return
-        bare = replace(show, book={}, read=None, heard=None, blocks=(), stops=(), accents=())
+        given = tuple(each for each in show.dancers if each.name in theirs)
+        bare = replace(
+            show, dancers=given, book={}, read=None, heard=None, blocks=(), stops=(), accents=()
+        )
         try:
             packed = pickle.dumps(bare, pickle.HIGHEST_PROTOCOL)
         except (pickle.PicklingError, AttributeError, TypeError):
@@ -223,7 +245,7 @@ class SharedFlight:
         while True:
             try:
                 kind, turn, name, *rest = pipe.recv()
-                if kind == "flown":
+                if rest:
                     kept.take(rest[0])
             except Exception:  # noqa: BLE001  # the end of the pipe, or a message that is not whole
                 break
@@ -232,7 +254,7 @@ class SharedFlight:
                 if turn == self._turn and name in self._theirs:
                     if kind == "begun":
                         self._theirs[name] = True
-                    else:
+                    elif kind == "flown":
                         del self._theirs[name]
                     self._news.notify_all()
         with self._news:  # it has died: all is flown here

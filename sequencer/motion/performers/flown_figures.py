@@ -31,6 +31,7 @@ _LOOKS = 64  # a beat, at which the drawn tether is looked at
 READS_SOFT = 0.15  # [m] root mean square of a head off its drawing; above it the pattern reads soft
 UNSETTLED = 1e-2  # residual above which a search has not converged
 _MOST_LOOKED_AT = 20_000  # blocks
+_MOST_HANDS = 2_000
 _SPARE = 0.02  # [m] on top of what is seen at the looks
 
 
@@ -201,6 +202,25 @@ class FlyingHand:
         if not (self.prop.flexible and isfinite(block.law.period)):
             return None
         return flown_figures(block.law, self.flying(block.start, block.end))
+
+
+def flying_hand(
+    *, side: Side, prop: Prop, carriage: Carriage, tempo: TempoMap, limits: FlownLimits
+) -> FlyingHand:
+    """A hand, the same object as long as it is remembered: what it has worked out holds in every show that leaves it as it was.
+
+    Parameters
+    ----------
+    side, prop, carriage, tempo, limits
+        See `FlyingHand`.
+    """
+
+    def work() -> FlyingHand:
+        return FlyingHand(side=side, prop=prop, carriage=carriage, tempo=tempo, limits=limits)
+
+    # It holds prop, carriage and tempo, so that no others can have their ids.
+    key = side, id(prop), id(carriage), id(tempo), limits
+    return recent("hands that fly", key, work, most=_MOST_HANDS)
 
 
 def _taut(law: Law, beats_per_second: float, length: float) -> bool:

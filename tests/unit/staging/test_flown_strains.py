@@ -79,7 +79,8 @@ def test_reach_is_searched_and_not_sampled(monkeypatch, shorter, told):
     hand = dancer.trajectories["right"]
     beats = np.linspace(8.0, 24.0, 40_001)
     far = float(np.max(dancer.carriage.beyond(beats, hand.hand.at(beats), "right")))
-    monkeypatch.setattr(module, "recent", lambda _kind, _key, work, **_more: work())
+    for name in ("recent", "kept"):
+        monkeypatch.setattr(module, name, lambda _kind, _key, work, **_more: work())
     grown = replace(dancer.body, arm=far - shorter)
     own = replace(made.staged, dancers=(replace(dancer, body=grown),))
     found = strains(

@@ -10,7 +10,7 @@ from sequencer import kept
 from sequencer.checks.dance import as_flown as module
 from sequencer.checks.dance import flown_findings, flown_gaps
 from sequencer.checks.dance.as_flown import as_flown
-from sequencer.checks.dance.flown_blocks import hands_of
+from sequencer.checks.dance.flown_blocks import flown_blocks, hands_of
 from sequencer.checks.dance.flown_findings import hands_words, would_words
 from sequencer.findings import Figure
 from sequencer.motion.flown.flyable import WouldFly
@@ -221,6 +221,28 @@ def test_a_link_that_cannot_be_flown_names_the_beats_that_would_do(made_up, enou
         assert f"both hands: cannot be flown in {words}" in each.message or words in each.message
         assert mend in each.remedies[0]
     assert told["static-spin into static-spin"].position == "5.1"  # 8 beats after 3.1
+
+
+def test_a_link_that_cannot_be_flown_is_sought_once_for_a_dance(made_up):
+    """Every trial of a mend asks for those of all hands again: only another dance is sought anew."""
+    sought = []
+    made_up(flown=lambda beats: sought.append(beats) or link(flies=False))
+    show = stage(SPIN)
+    failed = links_that_fail(show)
+    assert len(failed) == 4  # in and out, of both hands
+    assert all(each.link.broken for each in failed)
+    sought.clear()
+    again = links_that_fail(replace(show))
+    assert [each.link for each in again] == [each.link for each in failed]
+    assert sought == []
+    links_that_fail(stage(SPIN.replace("beats: 8", "beats: 10")))
+    assert sought
+
+
+def links_that_fail(show):
+    hands = list(hands_of(show))
+    gaps, _ = flown_gaps.gaps_between(hands, flown_blocks(hands, None).flown)
+    return flown_gaps.failed_gaps(gaps, None)
 
 
 @pytest.mark.parametrize(("residual", "places"), [(1e-7, [(21.0, 23.0)]), (1.0, [])])

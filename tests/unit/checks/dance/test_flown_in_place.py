@@ -251,3 +251,46 @@ def test_how_deep_props_go_is_measured_after_it_was_asked_whether_they_do(monkey
         assert list(module.first_touch(replace(show)))
         after = module.own_gaps(replace(show), flown.dancers[0])
     assert repr(after) == repr(new)  # where there is no gap its place is no number
+
+
+def test_own_gaps_of_a_flight_are_worked_out_once_for_all_that_decides_them(monkeypatch):
+    """Another show in which a performer flies the same is not looked at; where they are lit otherwise, or fly otherwise, it is."""
+    looked = []
+    work = module._new_gaps_of
+    monkeypatch.setattr(
+        module,
+        "_new_gaps_of",
+        lambda dancers, near, *, whether: (
+            looked.append(whether) or work(dancers, near, whether=whether)
+        ),
+    )
+
+    def gaps(show):
+        return module.own_gaps(show, module.flown_show(show).staged.dancers[0])
+
+    with nothing_kept():
+        show = stage(SPIN)
+        first = gaps(show)
+        assert gaps(replace(show)) is first
+        assert looked == [False]
+        list(module.first_touch(replace(show)))
+        assert looked == [False, True]
+        (dancer,) = show.dancers
+        lit = replace(show, dancers=(replace(dancer, lit=((9.25, 12.0),)),))
+        assert gaps(lit).beats != first.beats
+        gaps(stage(SPIN.replace("beats: 8", "beats: 9")))
+    assert looked == [False, True, False, False]
+
+
+def test_a_flight_that_is_not_known_by_its_slices_is_looked_at_each_time():
+    show = stage(SPIN)
+    (dancer,) = show.dancers
+    far, near = (
+        replace(
+            dancer, trajectories={side: through((x, 0.5, 0.9), (x, 0.5, 1.4)) for side, x in hands}
+        )
+        for hands in ((("left", -0.9), ("right", 0.9)), (("left", 0.0), ("right", 0.0)))
+    )
+    (apart,), (together,) = (module._gaps_of(show, [each]) for each in (far, near))
+    assert all(each.label < 0 for each in apart.gaps[module.BOTH])
+    assert any(each.label >= 0 for each in together.gaps[module.BOTH])

@@ -12,12 +12,15 @@ from time import monotonic, sleep
 import pytest
 
 from sequencer import kept
+from sequencer.checks.dance.flown_in_place import look_at_flight
 from sequencer.desk.views import shared_flight as module
 from sequencer.desk.views.shared_flight import SharedFlight, fly_for
+from sequencer.motion.performers import least_values
 from sequencer.progress import Stopped, stop_if_unwanted, stoppable
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging import flown_show as flying
+from sequencer.staging import flown_strains
 from sequencer.staging.flown_show import flown_show, unflown
 from sequencer.staging.timeline import staged
 from tests.nothing_kept import nothing_kept
@@ -417,6 +420,43 @@ def test_the_second_process_leaves_what_nobody_wants(fresh):
         assert not pipe.poll(1.0)
         pipe.send(("fly", 3, given, ["Birch"]))
         assert pipe.recv() == ("begun", 3, "Birch")
+
+
+def test_what_checks_ask_of_a_flight_is_worked_out_by_whoever_flew_it(fresh, monkeypatch):
+    show = a_show()
+    with second_process() as (pipe, _):
+        flight = SharedFlight(pipe)
+        took, take = [], kept.take
+        monkeypatch.setattr(
+            kept, "take", lambda records: took.append(len(records)) or take(records)
+        )
+        flight.begin(show)
+        sleep_until(lambda: len(took) == 2)  # the flight, and what was looked at
+
+    def searched(*_):
+        raise AssertionError("it is known")
+
+    monkeypatch.setattr(least_values, "_searched", searched)
+    monkeypatch.setattr(flown_strains, "_strained", searched)
+    cedar = show.dancers[2]
+    look_at_flight(show, flying.flown_performer(show, cedar))
+    with pytest.raises(AssertionError, match="it is known"):  # nobody has looked at Ash
+        look_at_flight(show, flying.flown_performer(show, show.dancers[0]))
+
+
+def test_nothing_is_looked_at_for_a_show_that_nobody_wants(fresh):
+    show = a_show()
+    with second_process() as (pipe, _):
+        pipe.send(("fly", 1, packed(show), ["Cedar"]))
+        while pipe.recv()[0] != "flown":
+            pass
+        pipe.send(("stop", 2))
+        pipe.send(("fly", 3, packed(a_show(SHOW.replace("beats: 4", "beats: 6"))), ["Birch"]))
+        told_since = []
+        while not told_since or told_since[-1][0] != "looked at" or told_since[-1][1] != 3:
+            told_since.append(pipe.recv()[:3])
+    said = [each for each in told_since if each[1] == 3]
+    assert said == [("begun", 3, "Birch"), ("flown", 3, "Birch"), ("looked at", 3, "Birch")]
 
 
 def test_a_show_that_is_flown_already_is_not_handed_over(fresh):

@@ -13,7 +13,7 @@ from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.laws.carriage import Carriage, carried
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers import flown_figures as module
-from sequencer.motion.performers.flown_figures import FlyingHand
+from sequencer.motion.performers.flown_figures import FlyingHand, flying_hand
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import lowest_tempo
 from sequencer.motion.trajectories.trajectory import Span
@@ -34,6 +34,21 @@ def hand(seconds=0.6, prop=POI, carriage=None):
     return FlyingHand(
         side="right", prop=prop, carriage=carriage or Carriage(body=BODY), tempo=tempo, limits=LIMITS
     )  # fmt: skip
+
+
+def test_a_hand_is_the_same_as_long_as_all_that_it_is_of_is():
+    tempo, carriage = TempoMap(np.arange(40) * 0.6), Carriage(body=BODY)
+    given = {"side": "right", "prop": POI, "carriage": carriage, "tempo": tempo, "limits": LIMITS}
+    own = flying_hand(**given)
+    assert flying_hand(**given) is own
+    assert (own.side, own.prop, own.carriage, own.tempo, own.limits) == tuple(given.values())
+    others = {
+        "side": "left", "prop": replace(POI, length=0.5), "carriage": Carriage(body=BODY),
+        "tempo": TempoMap(np.arange(40) * 0.6), "limits": replace(LIMITS, hand_speed=4.0),
+    }  # fmt: skip
+    for name, other in others.items():
+        changed = flying_hand(**{**given, name: other})
+        assert getattr(changed, name) is other
 
 
 def test_figures_are_those_of_the_period():
