@@ -52,6 +52,7 @@ THOROUGH = 8000  # effort of a proof, see `choices.best`
 _MOST_STARTS = 10  # with more and more left open
 _MOST_FLOWN = 8  # checks that find what cannot be flown, before that is left and told; twice as many of a group
 _MOST_CHECKS = 30  # of the whole, from one start
+_MOST_NEAR = 4  # cheaper routines that failed as a whole, near which another is sought
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
 _MOST_SIZINGS = 3  # of what returns, before it is as large each time
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search
@@ -170,6 +171,20 @@ class _Whole(NamedTuple):
     stranded: set[int]  # slots whose move is not flown out of the rest beside it, or into it
 
 
+def _next_better(
+    search: RoutineSearch, sound: Chosen, failed: Chosen | None
+) -> tuple[Chosen | None, bool]:
+    """What to check as a whole after a routine that stands: something near a cheaper one that failed, or what is proven no worse than it; None for neither; and which.
+
+    What was tried and found good in the cheaper one is kept so, where only a little of it has to change.
+    """
+    near = None if failed is None else search.mended(failed.picks, below=sound.cost)
+    if near is not None:
+        return near, False
+    # What was forbidden for another routine's sake may be in it: it stands nevertheless
+    return search.proven(sound.picks) if search.allows(sound.picks) else None, True
+
+
 class _Drafting:
     """One call of the draft."""
 
@@ -252,7 +267,7 @@ class _Drafting:
         sound: _Whole | None = None
         faults: list[Finding] = []
         alone = proven = len(self.ground.dancing) == 1
-        flown = 0
+        flown = nears = 0
         known = standing_picks(self.ground, setting)
         chosen = search.routine(known) if proven else search.unproven(known)
         for checks in range(1, _MOST_CHECKS + 1):
@@ -281,13 +296,13 @@ class _Drafting:
                 stands=() if sound is None else sound.chosen.picks,
             ):
                 break
-            proven = sound is not None
             if sound is None:
+                proven = False
                 chosen = (search.unproven if alone else search.repaired)(chosen.picks)
                 continue
-            # What was forbidden for another routine's sake may be in it: it stands nevertheless
-            allowed = search.allows(sound.chosen.picks)
-            chosen = search.proven(sound.chosen.picks) if allowed else None
+            nears += not stands
+            failed = chosen if not stands and nears <= _MOST_NEAR else None
+            chosen, proven = _next_better(search, sound.chosen, failed)
             if chosen is not None and chosen.picks == sound.chosen.picks:
                 return sound._replace(chosen=chosen)
         if sound is not None:

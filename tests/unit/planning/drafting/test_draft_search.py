@@ -507,10 +507,10 @@ def chosen(pick, cost, bound):
 class Search:
     """Routines in the order in which they are found; what was asked for is noted."""
 
-    def __init__(self, first, near, better, allowed=True):
+    def __init__(self, first, near, better, allowed=True, close=()):
         self.setting = SimpleNamespace(slots=())
         self.first, self.near, self.better = first, iter(near), iter(better)
-        self.allowed, self.asked = allowed, []
+        self.allowed, self.asked, self.close = allowed, [], iter(close)
 
     def routine(self, known):
         self.asked.append(("routine", known))
@@ -527,6 +527,11 @@ class Search:
     def proven(self, picks):
         self.asked.append(("proven", picks))
         return next(self.better)
+
+    def mended(self, picks, below):
+        self.asked.append(("mended", picks))
+        found = next(self.close, None)
+        return found if found is None or found.cost < below else None
 
     def allows(self, picks):
         self.asked.append(("allows", picks))
@@ -595,6 +600,18 @@ def test_where_what_is_better_fails_the_one_that_stands_is_kept_and_proven_of_wh
     assert (found.chosen.picks, found.chosen.bound) == ((1,), 11.9)
     assert checked == [0, 1, 2]  # what stands is not checked again
     assert search.asked[-1] == ("proven", (1,))
+
+
+def test_near_what_is_better_and_fails_something_is_sought_that_is_better_still(sound):
+    better = [chosen(2, 11, 10), chosen(4, 11.5, 10)]
+    search = Search(chosen(0, 10, 8), [chosen(1, 12, 8)], better, close=[chosen(4, 11.5, 9)])
+    found, checked = sound(search, {0, 2})
+    assert (found.chosen.picks, found.chosen.bound) == ((4,), 10)
+    assert checked == [0, 1, 2, 4]
+    dear = [chosen(2, 11, 10), chosen(1, 12, 11.9)]
+    search = Search(chosen(0, 10, 8), [chosen(1, 12, 8)], dear, close=[chosen(4, 12.5, 9)])
+    found, checked = sound(search, {0, 2})
+    assert (found.chosen.picks, checked) == ((1,), [0, 1, 2])  # what costs more is of no use
 
 
 def test_what_stands_stays_with_its_own_bound_where_something_of_it_was_forbidden_since(sound):
