@@ -18,7 +18,6 @@ from sequencer.planning.drafting.earlier_draft import another_than, standing, st
 from sequencer.planning.drafting.finishing.cuts import (
     Findings,
     at_slots_only,
-    besides_dance,
     caused,
     cut,
     grave_findings,
@@ -27,13 +26,16 @@ from sequencer.planning.drafting.finishing.cuts import (
     to_leave,
 )
 from sequencer.planning.drafting.finishing.draft_entries import rows_of
+from sequencer.planning.drafting.finishing.hopeless import Hopeless
 from sequencer.planning.drafting.finishing.in_turn import FlownInTurn
 from sequencer.planning.drafting.finishing.not_clean import NOT_CLEAN, not_clean
 from sequencer.planning.drafting.finishing.returns import follows, most_by_material, sized_returns
 from sequencer.planning.drafting.finishing.slot_dances import slot_dances
 from sequencer.planning.drafting.finishing.support import Support, supported
+from sequencer.planning.drafting.finishing.venue_findings import venue_findings
 from sequencer.planning.drafting.gaps.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.gaps.on_stage import dances_in_words
+from sequencer.planning.drafting.gaps.skipped import Skipped
 from sequencer.planning.drafting.grouping.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.optimising.choices import Chosen, Counting
 from sequencer.planning.drafting.routine_search import RoutineSearch
@@ -50,6 +52,7 @@ THOROUGH = 8000  # effort of a proof, see `choices.best`
 _MOST_STARTS = 10  # with more and more left open
 _MOST_FLOWN = 8  # checks that find what cannot be flown, before that is left and told; twice as many of a group
 _MOST_CHECKS = 30  # of the whole, from one start
+_MOST_NEAR = 4  # cheaper routines that failed as a whole, near which another is sought
 _MOST_SUPPORTS = 3  # of solos, before they are danced by all
 _MOST_SIZINGS = 3  # of what returns, before it is as large each time
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search
@@ -168,6 +171,20 @@ class _Whole(NamedTuple):
     stranded: set[int]  # slots whose move is not flown out of the rest beside it, or into it
 
 
+def _next_better(
+    search: RoutineSearch, sound: Chosen, failed: Chosen | None
+) -> tuple[Chosen | None, bool]:
+    """What to check as a whole after a routine that stands: something near a cheaper one that failed, or what is proven no worse than it; None for neither; and which.
+
+    What was tried and found good in the cheaper one is kept so, where only a little of it has to change.
+    """
+    near = None if failed is None else search.mended(failed.picks, below=sound.cost)
+    if near is not None:
+        return near, False
+    # What was forbidden for another routine's sake may be in it: it stands nevertheless
+    return search.proven(sound.picks) if search.allows(sound.picks) else None, True
+
+
 class _Drafting:
     """One call of the draft."""
 
@@ -180,6 +197,7 @@ class _Drafting:
         self._group: GroupDraft = ALONE
         self._unflown: tuple[Finding, ...] = ()  # what is left that cannot be flown
         self._in_turn = FlownInTurn(ground.base)
+        self._hopeless = Hopeless(ground.base.tempo)
         # sizes of slots in which something was found
         self._unsized = set[tuple[int, DraftMove]]()
         self._staggers = True  # whether a group may dance in canon, or call and answer
@@ -193,9 +211,12 @@ class _Drafting:
             try:
                 draft = self._round()
             except InputError as error:
-                if error.code != NOT_CLEAN or not self._group.late:
+                if error.code != NOT_CLEAN:
                     raise
-                self._staggers = False  # all together is easier
+                if self._group.late:
+                    self._staggers = False  # all together is easier
+                elif not (self._setting and self._skips(self._hopeless.in_search(self._setting))):
+                    raise
                 continue
             if draft is not None:
                 return draft
@@ -205,7 +226,7 @@ class _Drafting:
         """The draft; None if something must stay open for it, and it has to be begun again."""
         slots = self.ground.slots()
         self._group = group_draft(self.ground, slots, in_turn=self._staggers)
-        venue = self._of_the_venue()
+        venue = venue_findings(self.ground, self._group)
         before = {**self._known_before, **venue}
         setting = setting_for(
             self.ground,
@@ -246,7 +267,7 @@ class _Drafting:
         sound: _Whole | None = None
         faults: list[Finding] = []
         alone = proven = len(self.ground.dancing) == 1
-        flown = 0
+        flown = nears = 0
         known = standing_picks(self.ground, setting)
         chosen = search.routine(known) if proven else search.unproven(known)
         for checks in range(1, _MOST_CHECKS + 1):
@@ -256,12 +277,17 @@ class _Drafting:
             whole = self._whole(setting, chosen, before, flown)
             faults = whole.faults
             flown += whole.of_one or of_flight_only(faults)
-            if self._stands(whole, flown):
+            stands = self._stands(whole, flown)
+            if (
+                sound is None
+                and faults
+                and (self._may_leave if stands else self._must_leave)(whole)
+            ):
+                return None
+            if stands:
                 if proven:
                     return whole
                 sound = whole
-            elif sound is None and self._must_leave(whole):
-                return None
             elif not cut(
                 setting,
                 chosen.picks,
@@ -270,13 +296,13 @@ class _Drafting:
                 stands=() if sound is None else sound.chosen.picks,
             ):
                 break
-            proven = sound is not None
             if sound is None:
+                proven = False
                 chosen = (search.unproven if alone else search.repaired)(chosen.picks)
                 continue
-            # What was forbidden for another routine's sake may be in it: it stands nevertheless
-            allowed = search.allows(sound.chosen.picks)
-            chosen = search.proven(sound.chosen.picks) if allowed else None
+            nears += not stands
+            failed = chosen if not stands and nears <= _MOST_NEAR else None
+            chosen, proven = _next_better(search, sound.chosen, failed)
             if chosen is not None and chosen.picks == sound.chosen.picks:
                 return sound._replace(chosen=chosen)
         if sound is not None:
@@ -285,6 +311,8 @@ class _Drafting:
 
     def _must_leave(self, whole: "_Whole") -> bool:
         """Whether something must stay open, since whatever is danced there is in the way; it is noted."""
+        if self._skips(self._hopeless.in_routine(whole.setting, whole.show, whole.faults)):
+            return True
         if whole.of_one:
             return False
         names, off = self.ground.names, self._group.off
@@ -293,6 +321,26 @@ class _Drafting:
         if more:
             self.ground = replace(self.ground, left=(*self.ground.left, *more))
         return bool(more)
+
+    def _may_leave(self, whole: "_Whole") -> bool:
+        """Whether something is left open rather than told, since whatever was tried there cannot be flown; it is noted."""
+        at_last = self._hopeless.at_last
+        return self._skips(at_last(whole.setting, whole.show, whole.faults, whole.stranded))
+
+    def _skips(self, some: Sequence[Skipped]) -> bool:
+        """Whether anything new is left open, as nothing can be danced there; not where nothing would be left to be danced."""
+        more = [each for each in some if each not in self.ground.skipped]
+        if not more:
+            return False
+        ground = replace(self.ground, skipped=(*self.ground.skipped, *more))
+        try:
+            ground.slots()
+        except InputError:
+            if any(each.jump for each in more):
+                raise
+            return False
+        self.ground = ground
+        return True
 
     @property
     def _most_flown(self) -> int:
@@ -394,19 +442,6 @@ class _Drafting:
             known = {(each.code, each.who, each.position) for each in self._unflown}
             return [each for each in faults if (each.code, each.who, each.position) not in known]
         return list(faults)
-
-    def _of_the_venue(self) -> Findings:
-        """What stops or warns in drafted formations before anybody dances, besides what is between the dancers."""
-        if not self._group.formations:
-            return {}
-        ground = self.ground
-        values = {
-            **ground.values,
-            "formations": {**(ground.values.get("formations") or {}), **self._group.formations},
-            "staging": [dict(row.values) for row in self._group.staging],
-        }
-        read = show_from_document(replace(ground.document, values=values))
-        return besides_dance(staged(read, ground.heard, before=ground.base))
 
     def best_so_far(self) -> Draft | None:
         """The best routine of a search that was interrupted; it was not checked."""

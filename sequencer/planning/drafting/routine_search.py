@@ -125,15 +125,22 @@ class RoutineSearch:
         picks : sequence of int
             Of the one that passed.
         """
+        return self.mended(picks) or self.unproven(picks)
+
+    def mended(self, picks: Sequence[int], *, below: float = inf) -> Chosen | None:
+        """The same, but only near the one that passed, and cheaper than so much [1]; None where none was met, which proves nothing."""
         most = max(MOST_LINKED, self.setting.linked(picks))
         for _ in range(_MOST_REPAIRS):
             near = self._near(picks)
             if near is None or self.setting.linked(near) > most:
-                break
-            self._found(self._with_bound(near))
+                return None
+            chosen = self._with_bound(near)
+            if chosen.cost >= below:
+                return None
+            self._found(chosen)
             if not self._fails(near, most=1):
                 return self._with_bound(near)
-        return self.unproven(picks)
+        return None
 
     def _near(self, picks: Sequence[int]) -> tuple[int, ...] | None:
         """The routine to try next where something of another was forbidden; None where none was met that is possible."""

@@ -207,6 +207,28 @@ class Setting(SlotLinks):
             self.unseen |= alike - self.forbidden
             self.forbidden |= alike
 
+    def without_moves(self) -> list[int]:
+        """The materials in which nothing is left to be danced: each move is forbidden, or was found to strain a hand in its place."""
+        spoilt = self.forbidden | self.strained_moves
+        return [
+            material
+            for material in range(len(self.uses))
+            if all((material, k) in spoilt for k in range(self.count))
+        ]
+
+    def without_links(self) -> list[tuple[int, int]]:
+        """The slots that follow each other of which no two moves are left, though some of each are."""
+        left = np.ones((len(self.uses), self.count), dtype=np.bool_)
+        left[tuple(np.array(list(self.forbidden), dtype=np.int64).reshape(-1, 2).T)] = False
+        own = {k: left[slot.material] for k, slot in enumerate(self.slots)}
+        return [
+            (a, b)
+            for a, b in self.neighbours
+            if own[a].any()
+            and own[b].any()
+            and not (np.isfinite(self.link_table(a, b)) & own[a][:, None] & own[b]).any()
+        ]
+
     def unsettled(self, picks: Sequence[int]) -> set[int]:
         """The materials of a routine in which something is forbidden by now, or beside a link that was not found to pass."""
         out = {

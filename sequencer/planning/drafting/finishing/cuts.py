@@ -195,7 +195,8 @@ def _told_at(setting: Setting, show: Staged, start: float, end: float | None) ->
     """The beat at which a finding between two times [s] is taken to lie.
 
     What is told of a whole block is no passage's fault, though it begins with one: there it is the middle. But what is told of
-    more than a block may be several moments far apart, between which all is well: only the first is sure, at the start.
+    more than a block may be several moments far apart, between which all is well: only the first is sure, at the start. Where that
+    lies in a long rest, it is of what comes out of the rest.
     """
     first, last = (
         float(show.tempo.beats_from_seconds(at)) for at in (start, start if end is None else end)
@@ -206,7 +207,11 @@ def _told_at(setting: Setting, show: Staged, start: float, end: float | None) ->
         return first
     slot, late = setting.slots[k], setting.late.get(k, 0)
     inside = first >= slot.start - _NEAR_EDGE and last <= slot.end + late + _NEAR_EDGE
-    return middle if inside else first
+    if inside:
+        return middle
+    if slot_at(setting.slots, first) is None:
+        return float(min(each.start for each in setting.slots if each.end > first))
+    return first
 
 
 def is_of_times(finding: Finding) -> bool:

@@ -9,6 +9,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.errors import InputError
+from sequencer.planning.drafting.gaps.entry_starts import entry_starts
 from sequencer.planning.drafting.gaps.music import HeardMusic, heard_music, shares_below
 from sequencer.planning.drafting.gaps.on_stage import (
     EVER,
@@ -21,6 +22,7 @@ from sequencer.planning.drafting.gaps.on_stage import (
     nobody_on,
     those_off,
 )
+from sequencer.planning.drafting.gaps.skipped import Skipped, skipped_in_words
 from sequencer.planning.drafting.gaps.slots import (
     SHORTEST_STRETCH,
     STOP_BEATS,
@@ -35,7 +37,7 @@ from sequencer.show.file_records.performer_record import Performer
 from sequencer.show.reading import ReadShow, nearest, show_from_document
 from sequencer.show.text.document import Document, parse_document
 from sequencer.staging.entrances import spans_off
-from sequencer.staging.moments import Moments, beat_of
+from sequencer.staging.moments import beat_of
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.staging.wish_faults import wish_faults
@@ -86,6 +88,7 @@ class DraftGround:
     section: str | None = None
     span: tuple[float, float] | None = None
     left: tuple[LeftOpen, ...] = ()  # what must stay open, as the checks found
+    skipped: tuple[Skipped, ...] = ()  # where nothing was found that can be danced
 
     @property
     def is_part(self) -> bool:
@@ -174,6 +177,13 @@ class DraftGround:
                 f"there is no gap of {SHORTEST_STRETCH} beats or more in which anybody is on the stage",
                 "move an entrance or an exit, or take out what should be drafted anew",
             )  # fmt: skip
+        if any(each.jump for each in self.skipped):
+            raise self.fault(
+                "count-jumps", ("track", "file"),
+                f"the count of this song jumps {counted(len(self.skipped), 'time')}, nothing was found that can be danced over that, "
+                f"and nowhere are {SHORTEST_STRETCH} beats left between",
+                "tap along and give your beats under `track`, `corrections`, `beats`",
+            )  # fmt: skip
         if self.unsteady() and not self.taken:
             raise self.fault(
                 "no-beat", ("track", "file"), "no steady beat was found in this song",
@@ -213,6 +223,7 @@ class DraftGround:
                 *off,
                 *self.stop_spans(),
                 *self.unsteady(),
+                *((start, end) for start, end, _ in self.skipped),
                 *self._beside_span(),
             ],
             alike=self.whole.show.wishes.returns != "free",
@@ -336,9 +347,16 @@ class DraftGround:
             f"{clock_text(max(0.0, seconds(a)))} to {clock_text(min(last, seconds(b)))}: nobody is on the stage then"
             for a, b in nobody_on(self.names, self.away)
         )
+        skipped = skipped_in_words(
+            self.skipped,
+            self.slots() if self.skipped else (),
+            self.base.position,
+            lambda beat: clock_text(seconds(beat)),
+        )
         return (
             while_lit
             + away
+            + skipped
             + tuple(
                 f"{clock_text(a)} to {clock_text(b)}: no steady beat was heard there, so nothing is drafted; tap along to change that"
                 for a, b in self.base.song.unsteady
@@ -513,18 +531,3 @@ def _outside(whole: ReadShow, song: Song, inside: Sequence[tuple[float, float]])
         for k in drafted_entries(whole.document.values)
         if not any(low - 1e-6 <= begins.get(k, -1.0) < high - 1e-6 for low, high in inside)
     )
-
-
-def entry_starts(show: Staged) -> dict[int, float]:
-    """When each entry of the timeline begins [beats]; one that follows another, as the other."""
-    read = show.read
-    if read is None:
-        return {}
-    moments = Moments(read, show.song, show.tempo)
-    begins: dict[int, float] = {}
-    at = 0.0
-    for k, entry in enumerate(read.show.timeline):
-        if entry.start is not None:
-            at = moments.beat(entry.start, ("timeline", k, "from"))
-        begins[k] = at
-    return begins

@@ -1,8 +1,10 @@
 import re
 from dataclasses import replace
+from itertools import pairwise
 from math import inf
 from types import SimpleNamespace
 
+import numpy as np
 import pytest
 
 from sequencer.checks.suite import checked
@@ -424,6 +426,88 @@ def failure(show, beat):
     )  # fmt: skip
 
 
+# --- what nothing can be danced over ---
+
+
+def song_of(lengths):
+    """The song, with beats of these lengths, and sections that begin at the same ones."""
+    whole = song(beats=len(lengths) + 1)
+    beats = np.concatenate([[0.0], np.cumsum(lengths)])
+    edges = [*(float(beats[16 * k]) for k in range(len(SECTIONS))), float(beats[-1]) + 0.6]
+    sections = tuple(
+        replace(each, start=a, end=b)
+        for each, (a, b) in zip(whole.sections, pairwise(edges), strict=True)
+    )
+    return replace(
+        whole, beats=tuple(beats), downbeats=tuple(beats[::4]), sections=sections, duration=edges[-1]
+    )  # fmt: skip
+
+
+def grave(text, heard):
+    show = staged(show_from_document(parse_document(text, "s.yaml")), heard)
+    return [each for each in checked(show, flown=True).findings if each.severity != "note"]
+
+
+def test_a_stretch_too_quick_for_all_that_is_known_is_left_open_and_the_rest_is_clean():
+    lengths = np.full(96, 0.6)
+    lengths[64:80] /= 3
+    heard = song_of(lengths)
+    made = drafted_show(show_text(), "s.yaml", heard)
+    assert (made.checked, made.unflown) == (True, ())
+    assert grave(made.text, heard) == []
+    (said,) = made.left_open
+    assert "(16.2 to 22.1): nothing was found that can be danced there" in said
+    assert [row[1] for row in made.rows] == ["1.1", "5.1", "9.1", "13.1", "22.1"]
+
+
+def faults_over(jumps):
+    """What a check finds that holds it against a routine where it is danced over a jump of the count."""
+
+    def caused(show, _before):
+        over = [
+            beat for beat in jumps if any(b.start < beat + 1 and b.end > beat for b in show.blocks)
+        ]
+        return [
+            Finding(
+                code="strained-as-flown", severity="warn", who=("Ash",), message="too hard", position="1.1",
+                start=show.seconds(beat), end=show.seconds(beat),
+            )
+            for beat in over
+        ]  # fmt: skip
+
+    return caused
+
+
+def test_where_the_count_jumps_and_nothing_passes_over_it_little_is_left_open(monkeypatch):
+    lengths = np.full(64, 0.6)
+    lengths[26] = 1.2
+    heard, asked = song_of(lengths), []
+    over = faults_over([26])
+    monkeypatch.setattr(draft_search, "caused", lambda *g: asked.append(1) or over(*g))
+    made = drafted_show(show_text(), "s.yaml", heard)
+    assert (made.checked, made.unflown) == (True, ())
+    assert len(asked) > 2  # it was tried first
+    (said,) = made.left_open
+    assert said.startswith(
+        "0:13.8 to 0:19.8 (6.4 to 9.1): the count jumps at 7.3 (a beat of 1.20 s"
+    )
+    assert f"left open: {said}" in summary(made)
+    # danced over where that stands
+    monkeypatch.setattr(draft_search, "caused", lambda *_: [])
+    assert drafted_show(show_text(), "s.yaml", heard).left_open == ()
+
+
+def test_a_song_whose_count_jumps_all_along_is_refused_in_a_line(monkeypatch):
+    lengths = np.full(64, 0.6)
+    jumps = range(4, 64, 8)
+    lengths[list(jumps)] = 1.2
+    monkeypatch.setattr(draft_search, "caused", faults_over(jumps))
+    with pytest.raises(InputError) as refused:
+        drafted_show(show_text(), "s.yaml", song_of(lengths))
+    assert refused.value.code == "count-jumps"
+    assert "s.yaml:2:15: the count of this song jumps 8 times, " in str(refused.value)
+
+
 # --- the order in which routines are searched, checked as a whole and proven ---
 
 FAULT = Finding(
@@ -438,10 +522,10 @@ def chosen(pick, cost, bound):
 class Search:
     """Routines in the order in which they are found; what was asked for is noted."""
 
-    def __init__(self, first, near, better, allowed=True):
+    def __init__(self, first, near, better, allowed=True, close=()):
         self.setting = SimpleNamespace(slots=())
         self.first, self.near, self.better = first, iter(near), iter(better)
-        self.allowed, self.asked = allowed, []
+        self.allowed, self.asked, self.close = allowed, [], iter(close)
 
     def routine(self, known):
         self.asked.append(("routine", known))
@@ -458,6 +542,11 @@ class Search:
     def proven(self, picks):
         self.asked.append(("proven", picks))
         return next(self.better)
+
+    def mended(self, picks, below):
+        self.asked.append(("mended", picks))
+        found = next(self.close, None)
+        return found if found is None or found.cost < below else None
 
     def allows(self, picks):
         self.asked.append(("allows", picks))
@@ -483,7 +572,7 @@ def _sound(monkeypatch):
         drafting.ground = SimpleNamespace(document=SimpleNamespace(), dancing=[None] * people)
         drafting.say = lambda *_: None
         drafting._whole = whole
-        drafting._must_leave = lambda _: False
+        drafting._must_leave = drafting._may_leave = lambda _: False
         drafting._not_clean = lambda finding: LookupError(finding.message)
         return drafting._sound(search, {}), checked
 
@@ -526,6 +615,18 @@ def test_where_what_is_better_fails_the_one_that_stands_is_kept_and_proven_of_wh
     assert (found.chosen.picks, found.chosen.bound) == ((1,), 11.9)
     assert checked == [0, 1, 2]  # what stands is not checked again
     assert search.asked[-1] == ("proven", (1,))
+
+
+def test_near_what_is_better_and_fails_something_is_sought_that_is_better_still(sound):
+    better = [chosen(2, 11, 10), chosen(4, 11.5, 10)]
+    search = Search(chosen(0, 10, 8), [chosen(1, 12, 8)], better, close=[chosen(4, 11.5, 9)])
+    found, checked = sound(search, {0, 2})
+    assert (found.chosen.picks, found.chosen.bound) == ((4,), 10)
+    assert checked == [0, 1, 2, 4]
+    dear = [chosen(2, 11, 10), chosen(1, 12, 11.9)]
+    search = Search(chosen(0, 10, 8), [chosen(1, 12, 8)], dear, close=[chosen(4, 12.5, 9)])
+    found, checked = sound(search, {0, 2})
+    assert (found.chosen.picks, checked) == ((1,), [0, 1, 2])  # what costs more is of no use
 
 
 def test_what_stands_stays_with_its_own_bound_where_something_of_it_was_forbidden_since(sound):

@@ -72,6 +72,17 @@ def test_a_finding_that_tells_of_several_blocks_lies_where_it_begins(start, end,
     assert set(one.bad) == ({links[passage]} if passage else set())
 
 
+@pytest.mark.parametrize("start", [58.0, 64.0])
+def test_a_finding_that_begins_in_a_long_rest_is_of_the_move_that_comes_out_of_it(start):
+    """The way out of rest may begin earlier than the two beats that it takes in drawing."""
+    slots = [*SLOTS, slot(3, start=70, label="D"), slot(4, start=86, label="E")]
+    one = setting(slots)
+    show = SimpleNamespace(tempo=TempoMap.steady(60.0, beats=120))
+    assert cut(one, (0, 1, 2, 3, 4), show, [finding(start, 90.0)])
+    assert one.forbidden == {(3, 3)}
+    assert not one.bad
+
+
 def test_a_block_that_somebody_ends_late_is_one_block():
     """In canon the last ends it that many beats later."""
     one = setting(SLOTS, late={1: 4})
