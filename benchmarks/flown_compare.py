@@ -90,7 +90,7 @@ def link_rows(pairs: int) -> Iterator[tuple[str, dict[str, Any]]]:
     from flown_pairs import vocabulary
 
     from sequencer.motion.patterns.library import patterns
-    from sequencer.motion.trajectories.flown_links import flown_link
+    from sequencer.motion.trajectories.flown_path.flown_links import flown_link
 
     flown = vocabulary(sorted(patterns()))
     possible = [(a, b) for a in flown for b in flown if a is not b and a.flies and b.flies]
@@ -104,8 +104,8 @@ def link_rows(pairs: int) -> Iterator[tuple[str, dict[str, Any]]]:
 
 def show_rows(folder: Path) -> Iterator[tuple[str, dict[str, Any]]]:
     """Figures of all periods and passages of the solo shows; the time is that of the whole show, shared alike."""
-    from sequencer.motion.trajectories.flown_courses import Stay
-    from sequencer.staging.flown_show import flown_hands
+    from sequencer.motion.trajectories.flown_path.flown_courses import Stay
+    from sequencer.staging.in_flight.flown_show import flown_hands
     from sequencer.tasks.shows import stage_show
 
     for name in SHOWS:

@@ -13,16 +13,16 @@ from sequencer.geometry.posture import UPRIGHT
 from sequencer.motion.flown.flown_motion import Flying
 from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.patterns.library import patterns
-from sequencer.motion.trajectories.flown_links import (
+from sequencer.motion.trajectories.flown_path.flown_links import (
     FlownLink,
     StateAt,
     flown_link,
 )
 
 try:
-    from sequencer.motion.trajectories.head_states import HeadState, hanging, state_in
+    from sequencer.motion.trajectories.one_link.head_states import HeadState, hanging, state_in
 except ImportError:  # of an older version, which is compared with this one
-    from sequencer.motion.trajectories.flown_links import HeadState, hanging, state_in
+    from sequencer.motion.trajectories.flown_path.flown_links import HeadState, hanging, state_in
 from sequencer.motion.trajectories.rests import rest
 from sequencer.outputs.patterns.one_pattern import one_pattern
 

@@ -20,9 +20,9 @@ from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import FIRST_POINT
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.trajectories.flown_courses import Journey, Passage, Stay
-from sequencer.motion.trajectories.flown_hand import FlownHand
-from sequencer.staging.flown_show import FlownShow, flown_hands, flown_show
+from sequencer.motion.trajectories.flown_path.flown_courses import Journey, Passage, Stay
+from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand
+from sequencer.staging.in_flight.flown_show import FlownShow, flown_hands, flown_show
 from sequencer.staging.staged import Staged
 from sequencer.tasks.shows import stage_show
 from sequencer.timing.tempo import TempoMap

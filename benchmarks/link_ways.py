@@ -70,7 +70,7 @@ def routine(seed: int) -> tuple[str, Any]:
 def links_of(show: Any) -> list[dict[str, Any]]:
     """Every link of a show, with its figures against the limits, and whether a finding tells one that breaks them."""
     from sequencer.checks.dance import feasible, joins
-    from sequencer.motion.trajectories.link_search import darting
+    from sequencer.motion.trajectories.one_link.link_search import darting
 
     limits = show.show.limits
     told = [

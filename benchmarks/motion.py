@@ -28,7 +28,7 @@ from sequencer.geometry.segments import segment_segment
 from sequencer.motion.patterns.library import cycle_beats, law_for, patterns
 from sequencer.motion.trajectories.join_matrix import join_matrix
 from sequencer.motion.trajectories.joining import judge
-from sequencer.motion.trajectories.link_limits import HandSpace
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace
 
 BODY = Body(stature=1.70)
 TEMPO = 100.0

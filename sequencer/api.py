@@ -420,7 +420,7 @@ def trace(
         show = stage(of)
         if not flown:
             return trace_frame(show, rate=pace)
-        from sequencer.staging.flown_show import flown_show
+        from sequencer.staging.in_flight.flown_show import flown_show
 
         return trace_frame(show, rate=pace, flown=flown_show(show).staged)
     if not callable(getattr(of, "bounds", None)):

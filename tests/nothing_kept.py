@@ -7,7 +7,7 @@ import pytest
 from sequencer import kept
 from sequencer.motion.fitting import kept_fits, search
 from sequencer.motion.flown import optimum
-from sequencer.motion.trajectories import flown_links
+from sequencer.motion.trajectories.flown_path import flown_links
 
 
 class _Nothing:

@@ -9,7 +9,7 @@ from sequencer.practice.logged_run import LoggedRun
 from sequencer.practice.practice_plan import practice_plan
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
-from sequencer.staging.moments import beat_of
+from sequencer.staging.entries.moments import beat_of
 from sequencer.staging.timeline import staged
 from sequencer.timing.position import parse_moment
 from tests.songs import even_song

@@ -4,7 +4,7 @@ from time import monotonic, sleep
 
 from sequencer.desk.views.shared_flight import fly_for
 from sequencer.progress import stop_if_unwanted
-from sequencer.staging import flown_show
+from sequencer.staging.in_flight import flown_show
 
 LONG = 3.0  # [s] for which whoever flies can be stopped, hung up or killed
 

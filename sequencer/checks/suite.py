@@ -16,7 +16,7 @@ from sequencer.facts.cautions import Condition, page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.progress import Progress, within
 from sequencer.safety.rules.circumstances import cautions_of
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import ShowPart, Staged
 

@@ -26,7 +26,7 @@ from sequencer.motion.trajectories.joining import (
     shifts_of,
     shortest_link,
 )
-from sequencer.motion.trajectories.link_limits import LinkLimits, hand_space_of
+from sequencer.motion.trajectories.one_link.link_limits import LinkLimits, hand_space_of
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.progress import stop_if_unwanted
 from sequencer.show.model import Step

@@ -24,7 +24,7 @@ from sequencer.planning.offers import OfferedMend, checked_with_mends, with_mend
 from sequencer.planning.trying.restaging import restaged
 from sequencer.progress import Progress, stop_if_unwanted, stoppable, within
 from sequencer.show.editing import Change, Insertion
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.staged import Staged
 
 Fly = Callable[[Staged, Progress], object]

@@ -18,11 +18,11 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.motion.patterns.toroid import home_cycles
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import Move
-from sequencer.motion.trajectories.link_law import LinkLaw
-from sequencer.motion.trajectories.link_limits import LinkLimits
+from sequencer.motion.trajectories.one_link.link_law import LinkLaw
+from sequencer.motion.trajectories.one_link.link_limits import LinkLimits
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.practice.logged_run import WHOLE_SHOW
-from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.entries.danced_entries import entry_of_blocks
 from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.position import TOUCH, Position

@@ -21,7 +21,7 @@ from sequencer.motion.performers.hand_deviation import hand_deviations_of
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
-from sequencer.motion.trajectories.link_limits import LinkLimits, PaceLimits, hand_space_of
+from sequencer.motion.trajectories.one_link.link_limits import LinkLimits, PaceLimits, hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.stops import HandStop
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory

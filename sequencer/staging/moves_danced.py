@@ -1,7 +1,7 @@
 """What a performer dances at a beat, in words: a pattern, or the link between two."""
 
 from sequencer.geometry.bodies import SIDES
-from sequencer.motion.trajectories.flown_hand import FlownHand
+from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.staging.staged import Staged
 

@@ -9,7 +9,7 @@ from math import ceil, floor
 
 from sequencer.geometry.bodies import SIDES
 from sequencer.motion.clearance.slices import SLICE_BEATS
-from sequencer.staging.moments import beat_of
+from sequencer.staging.entries.moments import beat_of
 from sequencer.staging.staged import Block, ShowPart
 from sequencer.timing.position import TOUCH, Moment
 from sequencer.timing.song import Song

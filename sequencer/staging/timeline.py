@@ -15,17 +15,17 @@ from sequencer.show.model import Limits
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
 from sequencer.staging.carrying import carry_results, files_beside
-from sequencer.staging.counted_song import as_counted
 from sequencer.staging.dancers import PlacedDance, dancer_at, recent_dancer
 from sequencer.staging.dances import fitted_blocks
-from sequencer.staging.expansion import expanded
-from sequencer.staging.moments import Moments
+from sequencer.staging.entries.counted_song import as_counted
+from sequencer.staging.entries.expansion import expanded
+from sequencer.staging.entries.moments import Moments
+from sequencer.staging.entries.wish_faults import refuse_unknown_moves
+from sequencer.staging.on_floor.standings import floor_path, standings
+from sequencer.staging.on_floor.venues import venue_of
 from sequencer.staging.reuse import same_song, same_vocabulary, unchanged
 from sequencer.staging.show_part import near_part, show_part
 from sequencer.staging.staged import Block, Lit, Staged, Standing, by_name
-from sequencer.staging.standings import floor_path, standings
-from sequencer.staging.venues import venue_of
-from sequencer.staging.wish_faults import refuse_unknown_moves
 from sequencer.timing.position import TOUCH, Moment
 from sequencer.timing.song import Song
 

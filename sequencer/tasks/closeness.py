@@ -10,7 +10,7 @@ from sequencer.arrays import as_number
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.motion.clearance.approach import Approaches, approaches
 from sequencer.motion.clearance.nearest import closest
-from sequencer.staging.moments import beat_of
+from sequencer.staging.entries.moments import beat_of
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import parse_moment
 from sequencer.units import counted

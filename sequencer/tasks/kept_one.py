@@ -11,8 +11,8 @@ from sequencer.show.reading import ReadShow
 from sequencer.show.show_text import ShowText
 from sequencer.show.text.plain_edits import ValueSet
 from sequencer.show.text.plain_values import ValuePath
-from sequencer.staging.counted_song import as_counted
-from sequencer.staging.written_count import without_corrections, without_sections
+from sequencer.staging.entries.counted_song import as_counted
+from sequencer.staging.entries.written_count import without_corrections, without_sections
 from sequencer.timing.corrections import Corrections, corrected
 from sequencer.timing.position import Clock, Position, clock_text
 from sequencer.timing.song import Song

@@ -156,7 +156,7 @@ def _span(show: Staged, options: PictureOptions) -> tuple[float, float]:
 
 def _beat(show: Staged, text: str, option: str) -> float:
     """Beat coordinate of a moment given on the command line."""
-    from sequencer.staging.moments import beat_of
+    from sequencer.staging.entries.moments import beat_of
 
     try:
         moment = parse_moment(text)

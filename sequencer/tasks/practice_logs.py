@@ -54,7 +54,7 @@ def practised_spreads(show: "Staged") -> "dict[str, MeasuredSpread]":
 def ground_of(show: "Staged", today: dt.date | None) -> "LogGround":
     """What a log's lines are read against: who there is, where in the song a moment is, and the day after which nothing was run."""
     from sequencer.practice.log_reading import LogGround
-    from sequencer.staging.moments import beat_of
+    from sequencer.staging.entries.moments import beat_of
     from sequencer.timing.position import parse_moment
 
     cast = show.show.names if show.read is None else show.read.written.names

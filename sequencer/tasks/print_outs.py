@@ -189,7 +189,7 @@ def write_rehearsal(
         small=small, each=each, timecodes=tuple(timecodes), code_from=code_from,
     )  # fmt: skip
     if flown and "page" in parts:
-        from sequencer.staging.flown_show import flown_show
+        from sequencer.staging.in_flight.flown_show import flown_show
 
         flown_show(show, within(progress, begun, 1.0))
     track = Path(path).parent / show.show.track.file
@@ -213,6 +213,6 @@ def trace_show(
     show = stage_show(path, progress=progress)
     if not flown:
         return trace_csv(show, rate=rate)
-    from sequencer.staging.flown_show import flown_show
+    from sequencer.staging.in_flight.flown_show import flown_show
 
     return trace_csv(show, rate=rate, flown=flown_show(show, progress).staged)

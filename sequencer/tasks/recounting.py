@@ -21,8 +21,8 @@ from sequencer.show.text.document import parse_document
 from sequencer.show.text.file_text import disk_text, write_disk_text
 from sequencer.show.text.plain_edits import TakenOut, TextEdit, ValueSet
 from sequencer.show.text.plain_values import ValuePath
-from sequencer.staging.counted_song import as_counted
-from sequencer.staging.written_count import COUNT_KEYS, unknown_to_numbers, without_sections
+from sequencer.staging.entries.counted_song import as_counted
+from sequencer.staging.entries.written_count import COUNT_KEYS, unknown_to_numbers, without_sections
 from sequencer.tasks import songs
 from sequencer.tasks.kept_one import with_one_kept
 

@@ -80,7 +80,7 @@ def stage_show(
     try:
         return staged(read, heard) if part is None else part.staged(read, heard)
     except InputError as error:
-        from sequencer.staging.written_count import other_count_fault
+        from sequencer.staging.entries.written_count import other_count_fault
 
         raise other_count_fault(read, heard) or error from None
 

@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from sequencer.motion.clearance.nearest import closest
-from tests.unit.staging.test_flown_show import flown
+from tests.unit.staging.in_flight.test_flown_show import flown
 
 BENCHMARKS = Path(__file__).parents[2] / "benchmarks"
 

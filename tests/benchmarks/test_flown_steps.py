@@ -13,7 +13,7 @@ from numpy.testing import assert_allclose
 from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.timing.tempo import TempoMap
 from tests.unit.motion.flown.flights import period_of
-from tests.unit.staging.test_flown_show import flown, staged_show
+from tests.unit.staging.in_flight.test_flown_show import flown, staged_show
 
 BENCHMARKS = Path(__file__).parents[2] / "benchmarks"
 

@@ -10,7 +10,7 @@ from sequencer.outputs.rehearsal.page_file import page_from_document
 from sequencer.outputs.rehearsal.song_audio import silent
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

@@ -12,7 +12,7 @@ from sequencer.checks.dance import as_flown, flown_gaps
 from sequencer.cli import main
 from sequencer.cli.progress_line import ProgressLine
 from sequencer.outputs.exports import folder
-from sequencer.staging import flown_show
+from sequencer.staging.in_flight import flown_show
 from tests.nothing_kept import nothing_kept
 
 SHOW = """\

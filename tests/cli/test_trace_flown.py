@@ -7,9 +7,9 @@ import math
 from click.testing import CliRunner
 
 from sequencer.cli import main
-from sequencer.motion.trajectories import flown_courses
+from sequencer.motion.trajectories.flown_path import flown_courses
 from sequencer.tasks import print_outs
-from tests.unit.staging.test_flown_show import staged_show
+from tests.unit.staging.in_flight.test_flown_show import staged_show
 
 
 def test_hand_and_head_are_a_tether_apart(tmp_path, monkeypatch):

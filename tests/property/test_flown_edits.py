@@ -13,14 +13,14 @@ import pytest
 from sequencer import kept
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
-from sequencer.motion.trajectories import hand_slices
-from sequencer.motion.trajectories.flown_hand import FlownHand
+from sequencer.motion.trajectories.flown_path import hand_slices
+from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand
 from sequencer.planning.open_show import OpenShow
 from sequencer.planning.trying.restaging import changed_values
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import Document, parse_document
-from sequencer.staging import flown_show as module
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight import flown_show as module
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.timeline import staged
 from tests.next_process import next_process
 from tests.songs import even_song

@@ -13,8 +13,8 @@ from sequencer.motion.laws.carriage import beyond_upright
 from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.joining import Tolerances, gap_between
-from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import link
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace
+from sequencer.motion.trajectories.one_link.links import link
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 

@@ -15,7 +15,7 @@ from sequencer.checks.dance import as_flown
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import check_named
 from sequencer.checks.suite import OF_A_PART, checked
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.tasks import PartOfShow, stage_show
 
 SHOWS = Path(__file__).parents[2] / "shows"

@@ -22,7 +22,7 @@ from sequencer import kept, kept_store
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.link_limits import LinkLimits
+from sequencer.motion.trajectories.one_link.link_limits import LinkLimits
 from sequencer.progress import Stopped
 
 

@@ -29,7 +29,7 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import lowest_tempo
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.progress import Progress, stop_if_unwanted
-from sequencer.staging.flown_show import performer_key
+from sequencer.staging.in_flight.flown_show import performer_key
 from sequencer.staging.staged import ShowPart, Staged
 from sequencer.timing.position import TOUCH
 

@@ -28,9 +28,9 @@ from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
 from sequencer.geometry.bodies import Side
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.trajectories.flown_hand import FlownHand
+from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Span
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.staged import Staged
 
 OF_THE_FLIGHT = (

@@ -23,7 +23,7 @@ from sequencer.motion.flown.flyable import WouldFly, would_fly
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.periods import LOST
 from sequencer.motion.performers.flown_figures import UNSETTLED, FlownFigures
-from sequencer.motion.trajectories.flown_links import FlownLink
+from sequencer.motion.trajectories.flown_path.flown_links import FlownLink
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.staging.staged import Staged
 from sequencer.units import counted, length_words, rounded_down, rounded_up

@@ -18,14 +18,14 @@ from sequencer.checks.dance.flown_blocks import MOST_HANDS, FlownBlock, ShowHand
 from sequencer.kept import content_key, recent, whole_code
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period
-from sequencer.motion.trajectories.flown_links import (
+from sequencer.motion.trajectories.flown_path.flown_links import (
     FlownLink,
     GripLimits,
     StateAt,
     flown_link,
     surely_flies,
 )
-from sequencer.motion.trajectories.head_states import HeadState, hanging, state_in
+from sequencer.motion.trajectories.one_link.head_states import HeadState, hanging, state_in
 from sequencer.motion.trajectories.trajectory import Span
 from sequencer.progress import Progress, stop_if_unwanted
 

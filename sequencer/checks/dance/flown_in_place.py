@@ -40,11 +40,11 @@ from sequencer.motion.performers.feasibility import (
     shape_of,
 )
 from sequencer.motion.performers.least_values import Asked, Least, Quantity, least_values
-from sequencer.motion.trajectories.flown_hand import FlownHand
+from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.model import Limits
-from sequencer.staging.flown_show import flown_show, performer_key
-from sequencer.staging.flown_strains import Strain, missed_limits, rows_of, strains
+from sequencer.staging.in_flight.flown_show import flown_show, performer_key
+from sequencer.staging.in_flight.flown_strains import Strain, missed_limits, rows_of, strains
 from sequencer.staging.results import results_together
 from sequencer.staging.staged import Staged
 from sequencer.units import length_words

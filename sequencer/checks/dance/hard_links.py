@@ -18,9 +18,9 @@ from sequencer.kept import content_key, recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.props.peaks import SoughtOn, peak_beyond, pulling, twisting, wick_speed
-from sequencer.motion.trajectories.link_law import LinkLaw
-from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits
-from sequencer.motion.trajectories.link_words import out_of_reach, pace_breach
+from sequencer.motion.trajectories.one_link.link_law import LinkLaw
+from sequencer.motion.trajectories.one_link.link_limits import REACH_SLACK, LinkLimits
+from sequencer.motion.trajectories.one_link.link_words import out_of_reach, pace_breach
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import TOUCH

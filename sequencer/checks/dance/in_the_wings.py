@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
-from sequencer.staging.entrances import spans_in_wings
+from sequencer.staging.on_floor.entrances import spans_in_wings
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import TOUCH
 

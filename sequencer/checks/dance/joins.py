@@ -24,7 +24,7 @@ from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.trajectories.boundary import BlockPart, Boundary
 from sequencer.motion.trajectories.joining import Tolerances, Verdict
-from sequencer.motion.trajectories.link_limits import HandSpace, hand_space_of
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, hand_space_of
 from sequencer.staging.dancers import link_limits
 from sequencer.staging.results import OfPerformer, result_of
 from sequencer.staging.staged import Block, Staged, written

@@ -3,8 +3,8 @@
 from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
+from sequencer.staging.entries.written_count import keys_spoken, recount_words, unknown_to_numbers
 from sequencer.staging.staged import Staged
-from sequencer.staging.written_count import keys_spoken, recount_words, unknown_to_numbers
 
 
 def other_count(show: Staged) -> Outcome:

@@ -10,7 +10,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding, Severity
 from sequencer.safety.duties.people import named_in
 from sequencer.show.file_records.tonight_record import StandIn
-from sequencer.staging.moments import Moments
+from sequencer.staging.entries.moments import Moments
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import TOUCH
 from sequencer.units import counted

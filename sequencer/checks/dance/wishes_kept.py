@@ -3,8 +3,8 @@
 from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
+from sequencer.staging.entries.wish_faults import wish_faults
 from sequencer.staging.staged import Staged
-from sequencer.staging.wish_faults import wish_faults
 
 
 def wishes_kept(show: Staged) -> Outcome:

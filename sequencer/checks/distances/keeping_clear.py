@@ -14,7 +14,7 @@ from sequencer.checks.distances.spacing import spacing
 from sequencer.checks.outcome import Outcome
 from sequencer.geometry.regions import Venue
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.staging.flown_show import is_flown
+from sequencer.staging.in_flight.flown_show import is_flown
 from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap

@@ -299,8 +299,8 @@ class ShowWorker:
             If it cannot be staged.
         """
         from sequencer.show.operations.operation import read_again, shown_text
+        from sequencer.staging.entries.written_count import other_count_fault
         from sequencer.staging.timeline import staged
-        from sequencer.staging.written_count import other_count_fault
 
         with self._staging:
             known = self._stagings.get(text)
@@ -391,7 +391,7 @@ class ShowWorker:
         """The count that a text comes to, and what it moves; also if the show cannot be danced on it."""
         from sequencer.desk.views.count_view import count_view
         from sequencer.desk.views.held_borders import held_count
-        from sequencer.staging.counted_song import as_counted
+        from sequencer.staging.entries.counted_song import as_counted
 
         wanted = self._wanted
         if wanted is None:
@@ -431,7 +431,7 @@ class ShowWorker:
         from sequencer.checks.outcome import Outcome
         from sequencer.checks.suite import reported
         from sequencer.outputs.rehearsal.page_data import show_document
-        from sequencer.staging.flown_show import flown_show
+        from sequencer.staging.in_flight.flown_show import flown_show
 
         wanted, show = self._newest()
 

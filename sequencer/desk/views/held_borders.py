@@ -7,7 +7,7 @@ from pathlib import Path
 from sequencer.desk.file.show_operations import done_on
 from sequencer.show.operations.operation import shown_text
 from sequencer.show.reading import ReadShow
-from sequencer.staging.counted_song import as_counted
+from sequencer.staging.entries.counted_song import as_counted
 from sequencer.timing.position import Clock, Moment, Position, clock_text
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap

@@ -97,7 +97,7 @@ class SecondPilot:
 
     def _fly_one(self, show: "Staged", name: str, turn: int) -> "list[Dancer]":
         """Fly one performer, who is returned if that came to an end."""
-        from sequencer.staging.flown_show import flown_performer
+        from sequencer.staging.in_flight.flown_show import flown_performer
 
         out: list[Dancer] = []
         self._pipe.send(("begun", turn, name))
@@ -156,7 +156,7 @@ class SharedFlight:
         show : Staged
             As drawn.
         """
-        from sequencer.staging.flown_show import unflown
+        from sequencer.staging.in_flight.flown_show import unflown
 
         if self._pipe is None or self._hangs or self._shared is show:
             return
@@ -197,7 +197,7 @@ class SharedFlight:
         Stopped
             If nobody wants it any more.
         """
-        from sequencer.staging.flown_show import flown_performer, flown_show
+        from sequencer.staging.in_flight.flown_show import flown_performer, flown_show
 
         self.begin(show)
         theirs = list(self._theirs) if self._shared is show else []
@@ -212,7 +212,7 @@ class SharedFlight:
 
     def _fly_theirs(self, show: "Staged", dancer: "Dancer", progress: Progress | None) -> None:
         """See that somebody is flown who was handed over: here, unless the second process comes to an end with them soon."""
-        from sequencer.staging.flown_show import flown_performer
+        from sequencer.staging.in_flight.flown_show import flown_performer
 
         name = dancer.name
         if self._is_flown_there(name):

@@ -14,7 +14,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.rehearsal.page_data import place_document, tempo_document
 from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.entrance_words import only_entrances
-from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.entries.danced_entries import entry_of_blocks
 from sequencer.staging.home_beats import home_beats
 from sequencer.staging.staged import Block, Coming, Staged
 from sequencer.timing.form import heard_borders_of, song_form, sure_word

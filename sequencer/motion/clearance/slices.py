@@ -15,7 +15,7 @@ from sequencer.arrays import Floats
 from sequencer.kept import content_key, recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
-from sequencer.motion.trajectories.flown_hand import FlownHand
+from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.timing.position import TOUCH
 

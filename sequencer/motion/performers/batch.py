@@ -29,9 +29,9 @@ from sequencer.motion.performers.turn_tables import (
     turns_of,
     vectors_of,
 )
-from sequencer.motion.trajectories.flown_hand import FlownHand
-from sequencer.motion.trajectories.hand_paths import BOUND_PIECES, Piecewise
-from sequencer.motion.trajectories.link_law import LinkLaw
+from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand
+from sequencer.motion.trajectories.one_link.hand_paths import BOUND_PIECES, Piecewise
+from sequencer.motion.trajectories.one_link.link_law import LinkLaw
 
 
 class Needed(NamedTuple):

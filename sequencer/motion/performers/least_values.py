@@ -30,8 +30,8 @@ from sequencer.motion.performers.batch import Needed
 from sequencer.motion.performers.courses import Courses, LawPlaces
 from sequencer.motion.performers.stretches import Stretches, stretches
 from sequencer.motion.performers.whole_cycles import WholeCycle, whole_cycle
-from sequencer.motion.trajectories.flown_hand import FlownHand
-from sequencer.motion.trajectories.link_law import LinkLaw
+from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand
+from sequencer.motion.trajectories.one_link.link_law import LinkLaw
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 _SAMPLES = 16_384  # instants computed at a time, to limit memory

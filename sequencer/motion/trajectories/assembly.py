@@ -7,7 +7,7 @@ import numpy as np
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
 from sequencer.motion.trajectories.bridges import Bridges, LimitsAt, rest_span
-from sequencer.motion.trajectories.link_limits import HandSpace
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace
 from sequencer.motion.trajectories.stops import STILL, HandStop, opened, stopped
 from sequencer.motion.trajectories.trajectory import Span, Trajectory, same_spans
 from sequencer.timing.position import TOUCH

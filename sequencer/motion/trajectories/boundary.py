@@ -11,7 +11,7 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import Pattern, find
 from sequencer.motion.trajectories.joining import Tolerances, Verdict, gap_between, judge
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits
 
 Builder = Callable[[Mapping[str, Any], float], Law]  # parameters and cycle → the hand's law
 

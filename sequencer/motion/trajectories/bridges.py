@@ -11,10 +11,15 @@ from sequencer.geometry.posture import Posture
 from sequencer.kept import kept, recent
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
-from sequencer.motion.trajectories.link_gaps import Around, around
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
-from sequencer.motion.trajectories.link_search import FoundLink
-from sequencer.motion.trajectories.links import found_link, link_record, restored_link, sample_beats
+from sequencer.motion.trajectories.one_link.link_gaps import Around, around
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.one_link.link_search import FoundLink
+from sequencer.motion.trajectories.one_link.links import (
+    found_link,
+    link_record,
+    restored_link,
+    sample_beats,
+)
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 _OURS = frozenset(("sequencer", "builtins"))

@@ -19,7 +19,6 @@ from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.law_kinds import DEFAULT_TETHER
 from sequencer.motion.patterns.library import Pattern, cycle_beats, law_for, patterns
 from sequencer.motion.patterns.samples import CARD_STATURE
-from sequencer.motion.trajectories.hand_paths import hand_paths, whole
 from sequencer.motion.trajectories.joining import (
     LINK_BEATS,
     VERDICTS,
@@ -28,9 +27,10 @@ from sequencer.motion.trajectories.joining import (
     gap_between,
     shifts_of,
 )
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
-from sequencer.motion.trajectories.link_search import stacked
-from sequencer.motion.trajectories.sphere import sphere_candidates
+from sequencer.motion.trajectories.one_link.hand_paths import hand_paths, whole
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.one_link.link_search import stacked
+from sequencer.motion.trajectories.one_link.sphere import sphere_candidates
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)

@@ -16,10 +16,10 @@ import numpy as np
 from sequencer.arrays import Bools, Floats
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
-from sequencer.motion.trajectories.link_search import STILL_SPEED
-from sequencer.motion.trajectories.link_words import limit_broken
-from sequencer.motion.trajectories.links import link
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.one_link.link_search import STILL_SPEED
+from sequencer.motion.trajectories.one_link.link_words import limit_broken
+from sequencer.motion.trajectories.one_link.links import link
 
 VerdictKind: TypeAlias = Literal[
     "joins", "joins after a shift", "needs a link", "wrong way round", "cannot join"

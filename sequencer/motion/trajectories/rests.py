@@ -15,7 +15,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.patterns.placing import BESIDE, sign_of
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.link_limits import HandSpace
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace
 
 _FLOOR = 0.10  # [m] from the lowest wick to the floor
 BALL = 0.02  # [m] from the ball about a flat prop to the floor

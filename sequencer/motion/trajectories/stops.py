@@ -16,9 +16,9 @@ from sequencer.arrays import Floats
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.laws.law import Law
 from sequencer.motion.trajectories.bridges import BridgeEnds, Bridges, rest_span
-from sequencer.motion.trajectories.hand_paths import STOP_SHARE, within_reach
-from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.link_search import axis_of
+from sequencer.motion.trajectories.one_link.hand_paths import STOP_SHARE, within_reach
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace
+from sequencer.motion.trajectories.one_link.link_search import axis_of
 from sequencer.motion.trajectories.trajectory import Span
 from sequencer.timing.position import TOUCH
 

@@ -25,9 +25,14 @@ from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.known_states import known_state
-from sequencer.motion.trajectories.link_law import LinkLaw, know_parts, law_record, restored_law
-from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import link
+from sequencer.motion.trajectories.one_link.link_law import (
+    LinkLaw,
+    know_parts,
+    law_record,
+    restored_law,
+)
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace
+from sequencer.motion.trajectories.one_link.links import link
 from sequencer.timing.position import TOUCH
 from sequencer.units import counted
 

@@ -31,7 +31,7 @@ from sequencer.show.operations.phrase_operations import RenamePhrase
 from sequencer.show.operations.tonight_operations import SetThere
 from sequencer.show.show_text import ShowText
 from sequencer.show.text.plain_values import ValuePath
-from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.entries.danced_entries import entry_of_blocks
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.phrases import phrase_length
 

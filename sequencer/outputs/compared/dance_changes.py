@@ -13,7 +13,7 @@ from sequencer.outputs.words.block_words import parameters_text
 from sequencer.outputs.words.place_words import block_place
 from sequencer.outputs.words.posture_words import block_posture
 from sequencer.show.text.plain_values import ValuePath
-from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.entries.danced_entries import entry_of_blocks
 from sequencer.staging.staged import Accent, Block, Staged
 from sequencer.units import counted
 

@@ -14,7 +14,7 @@ from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.entrance_words import only_entrances
 from sequencer.safety.duties.people import JOB_WORDS, jobs_of
 from sequencer.show.model import Fire, Show
-from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.entries.danced_entries import entry_of_blocks
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.position import TOUCH
 from sequencer.units import counted

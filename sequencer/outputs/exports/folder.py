@@ -21,7 +21,7 @@ from sequencer.outputs.sound.counts import COUNTED, Mix, mixed, played
 from sequencer.outputs.sound.linear_timecode import write_timecode_sound
 from sequencer.outputs.sound.recording import read_recording, write_recording
 from sequencer.progress import Progress
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.staged import Staged
 from sequencer.timing.timecode import RATES, frame_labelled
 

@@ -33,7 +33,7 @@ from sequencer.outputs.rehearsal.keys import (
 )
 from sequencer.safety.site_ground.site_lines import fuel_rings, lane_outline, lane_words
 from sequencer.safety.site_ground.ways_out import ways_out
-from sequencer.staging.flown_show import is_flown
+from sequencer.staging.in_flight.flown_show import is_flown
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import moment_words
 from sequencer.timing.tempo import TempoMap

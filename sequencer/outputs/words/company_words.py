@@ -7,7 +7,7 @@ not named; the counts stay as written.
 from collections.abc import Mapping, Sequence
 
 from sequencer.show.model import Entry
-from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.entries.danced_entries import entry_of_blocks
 from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 from sequencer.units import counted

@@ -16,7 +16,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.library import Pattern, find, law_for
 from sequencer.motion.patterns.planes import plane_words
-from sequencer.motion.trajectories.link_search import STILL_SPEED
+from sequencer.motion.trajectories.one_link.link_search import STILL_SPEED
 
 Eye = Literal["performer", "audience"]
 _SAMPLES = 128  # for words only; nothing is proven with them

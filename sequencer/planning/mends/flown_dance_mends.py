@@ -37,7 +37,7 @@ from sequencer.planning.trying.fault_places import FaultPlace, place_of
 from sequencer.planning.trying.flown_trials import FlownTrials, TrialsAlsoFlown
 from sequencer.planning.trying.trial_limits import Allowance
 from sequencer.planning.trying.trials import FaultTrials, mendable_faults
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.staged import Block, Path, Staged
 
 _MOST_FLOWN = 10  # trials of the whole show as flown for a cause: a second or two each

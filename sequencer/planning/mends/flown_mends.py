@@ -31,8 +31,8 @@ from sequencer.planning.trying.trial_limits import conflicts_to_mend
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.show.model import Limits
 from sequencer.staging.carrying import carry_results
-from sequencer.staging.flown_show import flown_show
-from sequencer.staging.flown_strains import Strain, strains
+from sequencer.staging.in_flight.flown_show import flown_show
+from sequencer.staging.in_flight.flown_strains import Strain, strains
 from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 

@@ -12,7 +12,7 @@ from sequencer.planning.mends.flown_mends import mends_as_flown
 from sequencer.planning.mends.space_mends import baseline, smallest_mends, too_close
 from sequencer.planning.trying.flown_trials import FlownTrials
 from sequencer.progress import stop_if_unwanted
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.staged import Staged
 
 _AS_DRAWN = 3  # mends as drawn that are tried as flown for a conflict

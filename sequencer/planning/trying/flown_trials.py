@@ -40,7 +40,7 @@ from sequencer.planning.trying.trials import (
 )
 from sequencer.progress import stop_if_unwanted
 from sequencer.safety.safety_plan import safety_plan
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Staged
 

@@ -12,9 +12,9 @@ from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.reading import ReadShow, show_from_document
 from sequencer.staging.carrying import carry_results
-from sequencer.staging.moments import Moments
+from sequencer.staging.entries.moments import Moments
+from sequencer.staging.on_floor.standings import floor_path, standings
 from sequencer.staging.staged import Staged, Standing
-from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.timeline import dancers_anywhere, staged, staged_alone
 from sequencer.timing.song import Song
 

@@ -6,8 +6,8 @@ from sequencer.checks import suite
 from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import checks
-from sequencer.staging.flown_show import is_flown
-from tests.unit.staging.test_flown_show import flown, staged_show
+from sequencer.staging.in_flight.flown_show import is_flown
+from tests.unit.staging.in_flight.test_flown_show import flown, staged_show
 
 
 def told(name):

@@ -22,7 +22,7 @@ from sequencer.safety.safety_plan import safety_plan
 from sequencer.safety.site_ground.landings import landing_plan
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.moves_danced import move_words
 from sequencer.staging.timeline import staged
 from sequencer.units import rounded_up

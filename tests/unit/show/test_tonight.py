@@ -10,7 +10,7 @@ from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.offers import NOT_TONIGHT, with_mends
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
-from sequencer.staging.danced_entries import entry_of_blocks
+from sequencer.staging.entries.danced_entries import entry_of_blocks
 from sequencer.staging.timeline import staged
 from sequencer.tasks.mend import mend_show
 from tests.cli.conftest import RATE, click_track

@@ -1,7 +1,7 @@
 """Laws of blocks are taken again only for the same block, body and props."""
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.trajectories.link_limits import PaceLimits
+from sequencer.motion.trajectories.one_link.link_limits import PaceLimits
 from sequencer.show.model import Limits
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document

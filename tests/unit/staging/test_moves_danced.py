@@ -2,7 +2,7 @@
 
 import pytest
 
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.moves_danced import move_words
 from tests.unit.checks.dance.solo import stage
 

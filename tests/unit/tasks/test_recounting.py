@@ -10,8 +10,8 @@ from sequencer.checks.dance.other_count import CHECK
 from sequencer.errors import InputError
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
+from sequencer.staging.entries.written_count import unknown_to_numbers
 from sequencer.staging.timeline import staged
-from sequencer.staging.written_count import unknown_to_numbers
 from sequencer.tasks import recounting
 from sequencer.tasks.recounting import recount_show
 from tests.songs import even_song

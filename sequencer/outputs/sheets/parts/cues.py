@@ -10,8 +10,8 @@ from sequencer.motion.performers.walks import WalkPath
 from sequencer.outputs.sheets.page.wording import clock
 from sequencer.safety.burns.burning import PlannedBurn
 from sequencer.safety.safety_plan import safety_plan
-from sequencer.staging.entrances import spans_in_wings
-from sequencer.staging.own_walks import OwnWalk, own_walks, wings_changed
+from sequencer.staging.on_floor.entrances import spans_in_wings
+from sequencer.staging.on_floor.own_walks import OwnWalk, own_walks, wings_changed
 from sequencer.staging.results import once_per_show, result_of
 from sequencer.staging.staged import Block, Coming, Staged, Standing, by_name
 

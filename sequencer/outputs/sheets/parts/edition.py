@@ -17,7 +17,7 @@ from sequencer.safety.compliance import ComplianceRow, compliance
 from sequencer.safety.rules.permits import permit_that_holds, permit_words
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
 from sequencer.show.file_records.site import VenueRecord
-from sequencer.staging.flown_show import flown_show
+from sequencer.staging.in_flight.flown_show import flown_show
 from sequencer.staging.staged import Staged
 
 HASH_SHOWN = 12  # hex digits of the track's content hash; enough to distinguish any two cuts

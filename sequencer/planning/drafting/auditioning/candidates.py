@@ -31,7 +31,7 @@ from sequencer.motion.patterns.timing_words import timing_words
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.one_link.link_limits import hand_space_of
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.file_records.performer_record import Performer
 from sequencer.show.model import Show as ShowRecord

@@ -10,7 +10,7 @@ from sequencer.motion.laws.carriage import carried
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
-from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.one_link.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.planning.drafting.auditioning.candidates import DraftMove, pattern_content

@@ -14,8 +14,8 @@ from sequencer.planning.drafting.auditioning.candidates import (
     pattern_content,
 )
 from sequencer.planning.drafting.auditioning.passages import MoveLaws
-from sequencer.staging.flown_show import flown_show
-from sequencer.staging.flown_strains import limits_missed_between
+from sequencer.staging.in_flight.flown_show import flown_show
+from sequencer.staging.in_flight.flown_strains import limits_missed_between
 from sequencer.timing.tempo import TempoMap
 
 _SWAYS = (

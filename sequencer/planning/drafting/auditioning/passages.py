@@ -24,7 +24,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.assembly import LEAD_IN, joined
 from sequencer.motion.trajectories.joining import gap_between
-from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.one_link.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.planning.drafting.auditioning.candidates import (

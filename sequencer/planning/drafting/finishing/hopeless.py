@@ -8,7 +8,7 @@ from sequencer.findings import Finding
 from sequencer.planning.drafting.costing.setting import Setting
 from sequencer.planning.drafting.finishing.cuts import slots_beside
 from sequencer.planning.drafting.gaps.skipped import (
-    FAR_OFF,
+    OFF_TEMPO,
     Jump,
     Skipped,
     around_jump,
@@ -114,5 +114,5 @@ class Hopeless:
         return found
 
     def _of_those_far_off(self, some: Sequence[Slot]) -> list[Skipped]:
-        far = [slot for slot in some if off_tempo(slot, self._tempo) >= FAR_OFF]
+        far = [slot for slot in some if off_tempo(slot, self._tempo) >= OFF_TEMPO]
         return skipped_for(far, self._tempo, self._jumps)

@@ -36,11 +36,11 @@ from sequencer.show.drafted import drafted_entries, without_drafted
 from sequencer.show.file_records.performer_record import Performer
 from sequencer.show.reading import ReadShow, nearest, show_from_document
 from sequencer.show.text.document import Document, parse_document
-from sequencer.staging.entrances import spans_off
-from sequencer.staging.moments import beat_of
+from sequencer.staging.entries.moments import beat_of
+from sequencer.staging.entries.wish_faults import wish_faults
+from sequencer.staging.on_floor.entrances import spans_off
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
-from sequencer.staging.wish_faults import wish_faults
 from sequencer.timing.phrases import phrase_length
 from sequencer.timing.position import clock_text, parse_moment
 from sequencer.timing.song import Song

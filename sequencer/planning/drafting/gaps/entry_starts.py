@@ -1,6 +1,6 @@
 """When the entries of a timeline begin."""
 
-from sequencer.staging.moments import Moments
+from sequencer.staging.entries.moments import Moments
 from sequencer.staging.staged import Staged
 
 

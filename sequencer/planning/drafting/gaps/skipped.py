@@ -16,7 +16,7 @@ from sequencer.timing.tempo import TempoMap
 _JUMPS = 1.5  # times as long as the beats around it, or as short: no player sways so much from one beat to the next
 _AROUND = 5  # beats to each side that it is compared with
 _FEWEST = 3  # of them, near an end; with fewer on a side, only the other counts
-FAR_OFF = 1.15  # times as quick or slow as the song: from there on what fails is likely the count's fault, not the repertoire's
+OFF_TEMPO = 1.15  # times as quick or slow as the song: from there on what fails is likely the count's fault, not the repertoire's
 _STILL = 1.0  # [beats] of rest before and behind, as a flight is eased into what is beside it
 _AS_FAR = 0.95  # of the farthest from the usual tempo: about as far
 
@@ -103,7 +103,7 @@ def skipped_for(
     far = [(slot, own) for slot, own in zip(some, off, strict=True) if own >= _AS_FAR * most]
     spans = ((float(slot.start), float(slot.end), own) for slot, own in far)
     return [
-        Skipped(*(_with_ways(start, end, tempo) if own >= FAR_OFF else (start, end)))
+        Skipped(*(_with_ways(start, end, tempo) if own >= OFF_TEMPO else (start, end)))
         for start, end, own in spans
     ]
 

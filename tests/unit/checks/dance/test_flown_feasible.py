@@ -22,8 +22,8 @@ from sequencer.findings import Figure
 from sequencer.geometry.segments import segment_segment
 from sequencer.motion.performers.feasibility import GAP_ERROR
 from sequencer.motion.props.prop import SHAFT_RADIUS
-from sequencer.staging.flown_show import flown_show
-from sequencer.staging.flown_strains import strains
+from sequencer.staging.in_flight.flown_show import flown_show
+from sequencer.staging.in_flight.flown_strains import strains
 from tests.nothing_kept import nothing_kept
 from tests.unit.checks.dance import solo
 from tests.unit.checks.dance.solo import SHOW, stage

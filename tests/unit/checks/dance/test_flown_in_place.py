@@ -11,8 +11,8 @@ from sequencer.checks.dance.flown_findings import FlownPlace
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Figure, Finding
 from sequencer.motion.flown.even_splines import EvenSpline
-from sequencer.motion.trajectories.flown_hand import Course, FlownHand
-from sequencer.staging.flown_strains import Strain
+from sequencer.motion.trajectories.flown_path.flown_hand import Course, FlownHand
+from sequencer.staging.in_flight.flown_strains import Strain
 from tests.nothing_kept import nothing_kept
 from tests.unit.checks.dance.solo import stage
 

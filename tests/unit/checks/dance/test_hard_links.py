@@ -7,7 +7,7 @@ import pytest
 
 from sequencer.checks.dance import hard_links
 from sequencer.checks.dance.joins import CHECK
-from sequencer.motion.trajectories.link_law import LinkLaw
+from sequencer.motion.trajectories.one_link.link_law import LinkLaw
 from sequencer.timing.tempo import TempoMap
 from tests.stopped_show import EXTENSION, stopped_show
 

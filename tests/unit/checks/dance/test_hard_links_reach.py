@@ -11,7 +11,7 @@ from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.performers.feasibility import reach_left
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import assembled
-from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.one_link.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span
 

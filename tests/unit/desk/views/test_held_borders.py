@@ -5,7 +5,7 @@ import pytest
 from sequencer.desk.views.held_borders import held_borders, held_text
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
-from sequencer.staging.counted_song import as_counted
+from sequencer.staging.entries.counted_song import as_counted
 from tests.songs import even_song
 from tests.unit.desk.views.test_count_view import SHOW
 

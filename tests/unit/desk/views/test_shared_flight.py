@@ -19,9 +19,9 @@ from sequencer.motion.performers import least_values
 from sequencer.progress import Stopped, stop_if_unwanted, stoppable
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
-from sequencer.staging import flown_show as flying
-from sequencer.staging import flown_strains
-from sequencer.staging.flown_show import flown_show, unflown
+from sequencer.staging.in_flight import flown_show as flying
+from sequencer.staging.in_flight import flown_strains
+from sequencer.staging.in_flight.flown_show import flown_show, unflown
 from sequencer.staging.timeline import staged
 from tests.nothing_kept import nothing_kept
 from tests.slow_flight import fly_slowly

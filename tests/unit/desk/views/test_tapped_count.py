@@ -9,7 +9,7 @@ from sequencer.desk.views.tapped_count import level_after, tapped_count
 from sequencer.show.model import CorrectionRecord
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
-from sequencer.staging.counted_song import as_counted
+from sequencer.staging.entries.counted_song import as_counted
 from tests.songs import even_song
 
 SHOW = """\

@@ -9,7 +9,7 @@ import pytest
 
 from sequencer.motion.flown import small_code, small_loops
 from sequencer.motion.flown.even_splines import EvenSpline, together
-from sequencer.motion.trajectories.link_gaps import Rod, least_gaps
+from sequencer.motion.trajectories.one_link.link_gaps import Rod, least_gaps
 
 LINE = (Rod(1.0, 0.0, 0.0, 0.4, 0.01), Rod(1.0, 0.0, 0.45, 0.45, 0.06))
 FAN = (Rod(0.8, 0.6, 0.1, 0.5, 0.02), Rod(-0.6, 0.8, 0.3, 0.3, 0.03), Rod(-1.0, 0.0, 0.0, 0.2, 0.04))  # fmt: skip

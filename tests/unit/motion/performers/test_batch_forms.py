@@ -13,8 +13,8 @@ from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.performers import batch, turn_tables
 from sequencer.motion.performers.batch import Laws, Needed
-from sequencer.motion.trajectories.hand_paths import Piecewise
-from sequencer.motion.trajectories.link_law import LinkLaw
+from sequencer.motion.trajectories.one_link.hand_paths import Piecewise
+from sequencer.motion.trajectories.one_link.link_law import LinkLaw
 
 PARTS = ("hand", "hand_rate", "tether", "tether_rate")
 ALL_PARTS = (

@@ -209,7 +209,7 @@ def test_a_flat_prop_is_never_turned_over_at_once():
     from dataclasses import replace
 
     from sequencer.motion.laws.composed import ComposedLaw, HandPath
-    from sequencer.motion.trajectories.link_limits import hand_space_of
+    from sequencer.motion.trajectories.one_link.link_limits import hand_space_of
 
     still = ComposedLaw(
         hand=HandPath((0.3, 0.4, 1.2)), tether=(0.0, 0.0, -1.0), plane=(-1.0, 0.0, 0.0), turns=(),

@@ -17,8 +17,8 @@ from sequencer.motion.performers.feasibility import body_gap, props_gap
 from sequencer.motion.props.prop import Prop, PropPoint, Solid
 from sequencer.motion.trajectories import bridges
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
-from sequencer.motion.trajectories.link_limits import LinkLimits, hand_space_of
-from sequencer.motion.trajectories.links import found_link
+from sequencer.motion.trajectories.one_link.link_limits import LinkLimits, hand_space_of
+from sequencer.motion.trajectories.one_link.links import found_link
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from tests.nothing_kept import nothing_kept

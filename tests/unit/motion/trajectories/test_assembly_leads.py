@@ -13,9 +13,9 @@ from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories import assembly, bridges, stops
 from sequencer.motion.trajectories.assembly import assembled
-from sequencer.motion.trajectories.link_gaps import around
-from sequencer.motion.trajectories.link_limits import hand_space_of
-from sequencer.motion.trajectories.link_search import FoundLink
+from sequencer.motion.trajectories.one_link.link_gaps import around
+from sequencer.motion.trajectories.one_link.link_limits import hand_space_of
+from sequencer.motion.trajectories.one_link.link_search import FoundLink
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 BODY = Body(stature=1.7)

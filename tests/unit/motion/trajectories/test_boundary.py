@@ -10,7 +10,7 @@ from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.trajectories import boundary
 from sequencer.motion.trajectories.boundary import BlockPart, Boundary
 from sequencer.motion.trajectories.joining import Tolerances
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits
 
 BODY = Body(stature=1.7)
 ROOM = HandSpace(body=BODY, side="right", length=0.55)

@@ -10,12 +10,12 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import cycle_beats, law_for, patterns
 from sequencer.motion.trajectories import join_matrix as module
-from sequencer.motion.trajectories.hand_paths import hand_paths, whole
 from sequencer.motion.trajectories.join_matrix import JoinMatrix, join_matrix
 from sequencer.motion.trajectories.joining import VERDICTS, Tolerances, gap_between, shifts_of
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
-from sequencer.motion.trajectories.link_search import stacked
-from sequencer.motion.trajectories.sphere import sphere_candidates
+from sequencer.motion.trajectories.one_link.hand_paths import hand_paths, whole
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.one_link.link_search import stacked
+from sequencer.motion.trajectories.one_link.sphere import sphere_candidates
 
 NAMES = [each.name for each in fields(Motion)]
 BODY = Body(stature=1.7)

@@ -22,9 +22,9 @@ from sequencer.motion.trajectories.joining import (
     shifts_of,
     shortest_link,
 )
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
-from sequencer.motion.trajectories.link_words import limit_broken
-from sequencer.motion.trajectories.links import link
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.one_link.link_words import limit_broken
+from sequencer.motion.trajectories.one_link.links import link
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.planning.edits.join_remedies import remedies_for

@@ -11,7 +11,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories import joining
 from sequencer.motion.trajectories.joining import Gap, Tolerances, gap_between, judge, shortest_link
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits
 
 NAMES = [each.name for each in fields(Motion)]
 X, Y, Z = np.eye(3)

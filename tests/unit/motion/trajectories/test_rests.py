@@ -17,20 +17,26 @@ from sequencer.motion.patterns.placing import BESIDE
 from sequencer.motion.performers.batch import Laws
 from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_left
 from sequencer.motion.props.prop import Prop, PropPoint, Solid, placed
-from sequencer.motion.trajectories import link_search
 from sequencer.motion.trajectories.assembly import assembled
-from sequencer.motion.trajectories.hand_paths import (
+from sequencer.motion.trajectories.one_link import link_search
+from sequencer.motion.trajectories.one_link.hand_paths import (
     Piecewise,
     halting,
     hand_figures,
     hand_paths,
     places,
 )
-from sequencer.motion.trajectories.link_gaps import GAP_LOOKS, around, least_gaps, rods_of, rough
-from sequencer.motion.trajectories.link_law import hand_at
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits, hand_space_of
-from sequencer.motion.trajectories.link_words import limit_broken, pace_broken
-from sequencer.motion.trajectories.links import link
+from sequencer.motion.trajectories.one_link.link_gaps import (
+    GAP_LOOKS,
+    around,
+    least_gaps,
+    rods_of,
+    rough,
+)
+from sequencer.motion.trajectories.one_link.link_law import hand_at
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace, LinkLimits, hand_space_of
+from sequencer.motion.trajectories.one_link.link_words import limit_broken, pace_broken
+from sequencer.motion.trajectories.one_link.links import link
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 

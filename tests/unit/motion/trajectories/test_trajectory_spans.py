@@ -16,9 +16,9 @@ from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import PropPoint, Solid
 from sequencer.motion.trajectories import trajectory as module
 from sequencer.motion.trajectories.known_states import known_state
-from sequencer.motion.trajectories.link_law import law_record
-from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import link
+from sequencer.motion.trajectories.one_link.link_law import law_record
+from sequencer.motion.trajectories.one_link.link_limits import HandSpace
+from sequencer.motion.trajectories.one_link.links import link
 from sequencer.motion.trajectories.trajectory import Blend, Span, Trajectory
 from tests.next_process import next_process
 from tests.nothing_kept import nothing_kept

@@ -11,7 +11,7 @@ from sequencer.errors import InputError
 from sequencer.motion.patterns.planes import frame_of
 from sequencer.outputs.exports import trace as module
 from sequencer.outputs.exports.trace import FLOWN_COLUMNS, TRACE_COLUMNS, pattern_csv, trace_csv
-from tests.unit.staging.test_flown_show import flown, staged_show
+from tests.unit.staging.in_flight.test_flown_show import flown, staged_show
 
 AGREED = "seconds,beat,performer,side,hand_x,hand_y,hand_z,head_x,head_y,head_z,sense_x,sense_y,sense_z,lit"
 

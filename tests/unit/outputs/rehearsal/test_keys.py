@@ -104,7 +104,7 @@ def test_a_dancer_who_turns_many_times_is_still_drawn(dance):
 
 def test_spans_of_a_flown_hand_are_those_that_are_drawn():
     """Blocks and links are of the show's file; where the hand goes in them is flown."""
-    from tests.unit.staging.test_flown_show import flown, staged_show
+    from tests.unit.staging.in_flight.test_flown_show import flown, staged_show
 
     made = flown().staged.dancers
     cast, _, error = cast_document(made, 4.0, 20.0)

@@ -9,7 +9,7 @@ from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.outputs.rehearsal.page_data import finding_document, show_document
 from sequencer.outputs.rehearsal.page_file import embedded_json
 from tests.sites import site
-from tests.unit.staging.test_flown_show import flown
+from tests.unit.staging.in_flight.test_flown_show import flown
 
 
 def lines(*pairs):

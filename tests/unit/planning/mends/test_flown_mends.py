@@ -7,7 +7,7 @@ import pytest
 from sequencer.checks.dance.flown_in_place import Touch
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.motion.performers.least_values import Least
-from sequencer.motion.trajectories.flown_hand import Course
+from sequencer.motion.trajectories.flown_path.flown_hand import Course
 from sequencer.planning.edits.floor_edits import places
 from sequencer.planning.mends import flown_mends
 from sequencer.planning.mends.flown_mends import mends_as_flown, words_as_flown
@@ -17,8 +17,8 @@ from sequencer.planning.trying.restaging import restaged
 from sequencer.show.model import Limits
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
-from sequencer.staging.flown_show import flown_show
-from sequencer.staging.flown_strains import Strain, strains
+from sequencer.staging.in_flight.flown_show import flown_show
+from sequencer.staging.in_flight.flown_strains import Strain, strains
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 

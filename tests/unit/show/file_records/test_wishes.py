@@ -6,8 +6,8 @@ from sequencer.errors import InputError
 from sequencer.show.file_records.wishes import Repertoire, Wishes, meant_by, words_for_nothing
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
+from sequencer.staging.entries.wish_faults import wish_faults
 from sequencer.staging.timeline import staged
-from sequencer.staging.wish_faults import wish_faults
 from tests.songs import even_song
 
 FAMILIES = {

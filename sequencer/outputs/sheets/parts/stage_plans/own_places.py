@@ -16,7 +16,7 @@ from sequencer.outputs.sheets.page.wording import brief, clock
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.stage_plans.scene import Scene, stage_outline
 from sequencer.outputs.sheets.parts.stage_plans.site_drawing import SiteDrawing
-from sequencer.staging.own_walks import own_walks
+from sequencer.staging.on_floor.own_walks import own_walks
 from sequencer.staging.staged import Staged
 
 _DISC = 6.6

@@ -11,7 +11,7 @@ from sequencer.outputs.sheets.parts.cues import (
     place_at,
     standing_at,
 )
-from sequencer.staging.own_walks import own_walks
+from sequencer.staging.on_floor.own_walks import own_walks
 
 
 @pytest.fixture(scope="module")

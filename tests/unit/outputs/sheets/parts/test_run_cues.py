@@ -6,7 +6,7 @@ from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.outputs.sheets.parts.dance_rows.folding import folded, onward_words, walk_words
 from sequencer.outputs.sheets.parts.run_cues import run_cues
 from sequencer.outputs.sheets.parts.stage_plans.formation_plans import wings_words
-from tests.unit.staging.test_entrances import OFF, ON, SHOW, made
+from tests.unit.staging.on_floor.test_entrances import OFF, ON, SHOW, made
 
 
 def test_run_cues_tell_entrances_and_exits_once_for_all_who_go_together():

@@ -1,0 +1,1 @@
+"""A hand through a whole show as it can be flown: periods, links between them, slices and bounds."""

@@ -1,0 +1,1 @@
+"""Entries of the show file on one song: moments, phrases written out, stops, wishes."""

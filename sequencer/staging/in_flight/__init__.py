@@ -1,0 +1,1 @@
+"""A staged show as it can be flown."""

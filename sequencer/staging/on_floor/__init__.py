@@ -1,0 +1,1 @@
+"""Where everybody is on the floor: spots, ways, entrances, the venue."""
