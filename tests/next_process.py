@@ -4,7 +4,7 @@ from contextlib import contextmanager
 
 import pytest
 
-from sequencer import kept, kept_store
+from sequencer import content_keys, kept, kept_store
 from sequencer.motion.fitting import search
 
 
@@ -12,7 +12,7 @@ from sequencer.motion.fitting import search
 def next_process():
     """A context with the memory of a process that has just begun; what it keeps is written when it ends."""
     with pytest.MonkeyPatch.context() as patch:
-        store = kept_store.ResultStore(kept._unchanged)
+        store = kept_store.ResultStore(content_keys.code_unchanged)
         patch.setattr(kept, "_STORE", store)
         patch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
         patch.setattr(kept, "_RECENT", {})

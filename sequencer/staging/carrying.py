@@ -11,8 +11,8 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
+from sequencer.content_keys import content_key, whole_code
 from sequencer.digests import sha256_of_file
-from sequencer.kept import content_key, whole_code
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.staging.results import SHOW_PARTS, OfPerformer, Part, once_per_show

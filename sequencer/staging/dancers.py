@@ -7,9 +7,10 @@ from functools import partial
 from itertools import pairwise
 from typing import NamedTuple
 
+from sequencer.content_keys import content_key
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body, Side
-from sequencer.kept import content_key, recent
+from sequencer.kept import recent
 from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.laws.carriage import Carriage, carried
 from sequencer.motion.laws.law import Law

@@ -12,7 +12,7 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from sequencer import kept, plugins
+from sequencer import content_keys, kept, plugins
 from sequencer.allowed_places import is_allowed
 from sequencer.digests import sha256_of_file
 from sequencer.findings import Clearance, Finding, Report, restored_row
@@ -116,7 +116,7 @@ class AskedReport:
         if plugins.any_installed():
             return None
         text = file_text(self._path) if self._text is None else self._text
-        code = kept.whole_code()
+        code = content_keys.whole_code()
         names = kept.known(_NAMES, (code, text), restore=_as_names)
         if not names:
             self.read = _read(text, self._path)

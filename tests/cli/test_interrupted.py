@@ -16,7 +16,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from sequencer import kept, kept_store, tasks
+from sequencer import content_keys, kept, kept_store, tasks
 from sequencer.cli import main
 from sequencer.outputs.exports import folder as exports
 from sequencer.outputs.sheets import writing
@@ -68,7 +68,7 @@ def know_the_song(heard, cache, monkeypatch):
 
 
 def begin_process(monkeypatch):
-    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(content_keys.code_unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
     monkeypatch.setattr(kept, "_DIGESTS", {})
     monkeypatch.setattr(kept, "_RECENT", {})

@@ -182,7 +182,7 @@ def holds(path):
 def test_a_report_holds_for_the_program_and_the_files_that_it_was_made_with(kept, monkeypatch):
     assert holds(kept)
     with monkeypatch.context() as other:
-        other.setattr("sequencer.kept.whole_code", lambda: b"another program")
+        other.setattr("sequencer.content_keys.whole_code", lambda: b"another program")
         assert not holds(kept)
     with monkeypatch.context() as other:
         other.setattr("sequencer.plugins.any_installed", lambda: True)

@@ -6,23 +6,17 @@ Reference: the function called without the store.
 import os
 import signal
 import sqlite3
-import struct
 import subprocess
 import sys
 import threading
 from contextlib import closing, nullcontext
 from dataclasses import dataclass
-from pathlib import Path
 from typing import NamedTuple
 
 import numpy as np
 import pytest
 
-from sequencer import kept, kept_store
-from sequencer.geometry.bodies import Body
-from sequencer.geometry.walking import WalkableFloor
-from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.one_link.link_limits import LinkLimits
+from sequencer import content_keys, kept, kept_store
 from sequencer.progress import Stopped
 
 
@@ -30,7 +24,7 @@ from sequencer.progress import Stopped
 def store(tmp_path, monkeypatch):
     """An empty folder, and a process that keeps nothing yet."""
     monkeypatch.setattr(kept_store, "store_path", lambda: tmp_path / "kept" / "results.sqlite3")
-    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(content_keys.code_unchanged))
     kept._MEMORY.clear()
     yield tmp_path / "kept" / "results.sqlite3"
     kept._STORE.close()
@@ -56,7 +50,7 @@ def next_process():
     """What a later process finds: memory is empty, and what waited has been written."""
     kept._STORE.flush()
     kept._STORE.close()
-    kept._STORE = kept_store.ResultStore(kept._unchanged)
+    kept._STORE = kept_store.ResultStore(content_keys.code_unchanged)
     kept._MEMORY.clear()
 
 
@@ -95,44 +89,6 @@ def test_what_has_no_content_key_is_computed_each_time(store):
         assert work.calls == 2
 
 
-DIFFERENT = [
-    (), (None,), (0,), (1,), (True,), (0.0,), (-0.0,), (1.0,), ("",), ("1",), (b"1",), ((),), ((), ()), ([1], 2),
-    ([1, 2],), ([1.0, 2.0],), ([1.0, 2],), ([1.0], [2.0]), ([[1.0], [2.0]],), ([[1], 2],), ("a", "b"), ("ab", ""), ({"a": 1},), ({"b": 1},), ({"a": 1, "b": 1},), (float("nan"),),
-    (np.zeros(2),), (np.zeros((2, 1)),), (np.zeros(2, dtype=np.int64),), (np.zeros(3),), (Body(stature=1.7),),
-    (Body(stature=1.71),), (Prop(length=0.5, mass=0.2, wick_radius=0.05),), (LinkLimits(),),
-    (LinkLimits(hand_speed=3.0),), (LinkLimits().__repr__,), (Body(stature=1.7).shoulder,),
-]  # fmt: skip
-
-
-def test_no_two_values_share_a_key():
-    keys = [kept.content_key(*values) for values in DIFFERENT]
-    assert len(set(keys)) == len(keys)
-    assert keys == [kept.content_key(*values) for values in DIFFERENT]
-    assert kept.content_key({"a": 1, "b": 2}) == kept.content_key({"b": 2, "a": 1})
-    assert kept.content_key([1, 2]) == kept.content_key((1, 2))
-
-
-def test_equal_values_share_a_key_whatever_they_were_made_of():
-    """A text that Python holds once and one that it has just made, one object twice and two equal ones."""
-    text, number, code = "a tether", 2.5, b"1234"
-    again = " ".join(["a", text[2:]]), float("2.5"), bytes(bytearray(code))
-    assert text is not again[0]
-    for one, other in zip((text, number, code), again, strict=True):
-        assert kept.content_key(one, [one, one]) == kept.content_key(other, [one, other])
-        assert kept.content_key((one, 1)) == kept.content_key([other, 1])
-        assert kept.content_key((one, 1)) != kept.content_key((one, 1.0))
-        assert kept.content_key((one, 1)) != kept.content_key((one, True))
-
-
-def test_numbers_of_one_list_are_not_those_of_several():
-    """Nine lists of a number, and the one list of ten numbers whose bytes would be the same without its length."""
-    several = [[float(k)] for k in range(9)]
-    run = b"v".join(struct.pack("<d", k) for (k,) in several)
-    one = [float(n) for n in np.frombuffer(run)]
-    assert len(one) == 10
-    assert kept.content_key(*several) != kept.content_key(one)
-
-
 def test_a_decorated_function_is_known_by_all_its_arguments(store):
     calls = []
 
@@ -150,22 +106,8 @@ def test_a_decorated_function_is_known_by_all_its_arguments(store):
 def test_changed_formulas_find_nothing(store, monkeypatch):
     ask(Work((1.0,)))
     next_process()
-    monkeypatch.setattr(kept, "formulas", lambda: b"others")
+    monkeypatch.setattr(content_keys, "formulas", lambda: b"others")
     assert ask(Work((2.0,))) == (2.0,)
-
-
-def test_formulas_are_all_the_code_that_computes(monkeypatch, tmp_path):
-    """Every file of the packages, by content: one byte more and the hash is another."""
-    top = Path(kept.__file__).parent
-    named = {Path(str(file)) for room in kept.COMPUTING for file in kept._files(top / room)}
-    assert {
-        top / "arrays.py",
-        top / "timing" / "tempo.py",
-        top / "motion" / "laws" / "carriage.py",
-    } <= named
-    assert {
-        file for room in ("motion", "geometry", "timing") for file in (top / room).rglob("*.py")
-    } <= named
 
 
 def test_damage_at_any_byte_changes_no_result(store):
@@ -280,7 +222,7 @@ def test_the_memory_stays_small(store, monkeypatch):
     assert len(kept._MEMORY) == 3
     ask(Work((7.0,)), (2,))  # used again: it goes last
     ask(Work((5.0,)), (5,))
-    assert kept.content_key("test", 2) in kept._MEMORY
+    assert content_keys.content_key("test", 2) in kept._MEMORY
 
 
 def test_two_processes_and_a_killed_one_share_a_file(store):
@@ -359,8 +301,8 @@ def test_only_a_damaged_database_is_begun_anew(store, monkeypatch):
 
 def test_code_that_changed_while_it_ran_keeps_nothing(store, monkeypatch):
     """What runs is the old code, what the key is made of may be the new."""
-    assert not kept._changed_since(kept._LOADED)
-    monkeypatch.setattr(kept, "_LOADED", 0.0)
+    assert not content_keys._changed_since(content_keys._LOADED)
+    monkeypatch.setattr(content_keys, "_LOADED", 0.0)
     ask(Work((1.0,)))
     next_process()
     assert ask(Work((2.0,))) == (2.0,)
@@ -370,7 +312,7 @@ def test_without_a_database_everything_is_computed(store, monkeypatch):
     monkeypatch.setattr(kept_store, "sqlite3", None)
     work = Work((1.0,))
     ask(work)
-    kept._STORE = kept_store.ResultStore(kept._unchanged)
+    kept._STORE = kept_store.ResultStore(content_keys.code_unchanged)
     kept._MEMORY.clear()
     assert ask(work) == (1.0,)
     assert work.calls == 2
@@ -382,13 +324,6 @@ def test_without_a_home_everything_is_computed(store, monkeypatch):
 
     monkeypatch.setattr(kept_store, "store_path", nowhere)
     assert ask(Work((1.0,))) == (1.0,)
-
-
-def test_what_may_still_change_is_hashed_each_time():
-    floor = WalkableFloor(obstacles=[((0.0, 0.0), (1.0, 0.0), (0.0, 1.0))])
-    before = kept.content_key(floor)
-    floor.obstacles.append(((5.0, 5.0), (6.0, 5.0), (5.0, 6.0)))
-    assert kept.content_key(floor) != before
 
 
 @pytest.mark.skipif(not hasattr(os, "fork"), reason="no fork here")
@@ -496,7 +431,7 @@ def test_what_lies_on_a_shelf_is_found_by_the_next_process_that_asks_for_the_sam
 
 def test_on_a_shelf_lies_nothing_of_other_formulas(store, monkeypatch):
     lay(Work((1.0,)))
-    monkeypatch.setattr(kept, "formulas", lambda: b"other")
+    monkeypatch.setattr(content_keys, "formulas", lambda: b"other")
     assert lay(Work((2.0,))) == (2.0,)
 
 
@@ -572,7 +507,7 @@ def test_where_nothing_can_be_written_a_shelf_changes_no_result(store, monkeypat
 
 def test_bytes_are_kept_as_they_are(store):
     """What is no JSON is none for who asks for JSON, and comes back whole in the next process, or not at all if it is damaged."""
-    key, record = kept.content_key("numbers"), bytes(range(256))
+    key, record = content_keys.content_key("numbers"), bytes(range(256))
     asked = []
 
     def work():
@@ -598,7 +533,7 @@ def results_taking(monkeypatch, *seconds):
     """Results kept one after the other, each computed in so many seconds; those that are recorded by then."""
     clock, seen = [0.0], []
     monkeypatch.setattr(kept_store.time, "monotonic", lambda: clock[0])
-    kept._STORE = kept_store.ResultStore(kept._unchanged)
+    kept._STORE = kept_store.ResultStore(content_keys.code_unchanged)
 
     def work(k):
         clock[0] += seconds[k]
@@ -642,7 +577,7 @@ def test_after_a_rest_the_first_result_waits_for_others(store, monkeypatch):
     """That it was asked for a moment ago shows that it took no time."""
     clock, seen = [0.0], []
     monkeypatch.setattr(kept_store.time, "monotonic", lambda: clock[0])
-    kept._STORE = kept_store.ResultStore(kept._unchanged)
+    kept._STORE = kept_store.ResultStore(content_keys.code_unchanged)
     for k in range(3):
         clock[0] += 60.0
         kept.kept(
@@ -678,7 +613,8 @@ def test_a_damaged_one_of_several_is_computed_again(store):
     kept._STORE.close()
     with closing(sqlite3.connect(store)) as base, base:
         base.execute(
-            "UPDATE results SET record = '[7]' WHERE key = ?", (kept.content_key("test", 1),)
+            "UPDATE results SET record = '[7]' WHERE key = ?",
+            (content_keys.content_key("test", 1),),
         )
     next_process()
     assert each(lambda missing: [(10 * k,) for k in missing]) == [(0,), (10,), (2,)]
@@ -729,7 +665,7 @@ def test_a_record_that_fails_costs_only_itself(store, trouble, on_shelf):
 
 
 def test_a_large_record_that_fails_costs_only_itself(store):
-    key = kept.content_key("large")
+    key = content_keys.content_key("large")
     assert kept.kept_on_disk(key, Work(4.0), record=lambda own: own.nothing, restore=float) == 4.0
     next_process()
     assert kept.kept_on_disk(key, Work(5.0), record=lambda own: own, restore=float) == 5.0
@@ -755,7 +691,7 @@ def test_a_store_holds_no_record_that_fails(store):
         own.put(b"better", lambda: "[2]")
     assert records == {b"better": "[2]"}
     own.close()
-    again = kept_store.ResultStore(kept._unchanged)
+    again = kept_store.ResultStore(content_keys.code_unchanged)
     assert again.get_each((b"bad", b"good")) == {b"good": "[1]"}
     again.close()
 
@@ -778,7 +714,7 @@ def test_what_was_being_written_when_interrupted_is_written_later(store, interru
     own.put(b"third", "[2]")
     own.flush()
     own.close()
-    again = kept_store.ResultStore(kept._unchanged)
+    again = kept_store.ResultStore(content_keys.code_unchanged)
     assert again.texts((b"first", b"second", b"third")) == {
         b"first": "[0]", b"second": "[1]", b"third": "[2]",
     }  # fmt: skip

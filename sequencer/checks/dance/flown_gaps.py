@@ -15,7 +15,8 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.checks.dance.flown_blocks import MOST_HANDS, FlownBlock, ShowHand, flies
-from sequencer.kept import content_key, recent, whole_code
+from sequencer.content_keys import content_key, whole_code
+from sequencer.kept import recent
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.trajectories.flown_path.flown_links import (

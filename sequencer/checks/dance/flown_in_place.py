@@ -26,9 +26,10 @@ from sequencer.checks.fault_kinds import (
     TOO_FAST,
     WICK_SPEED,
 )
+from sequencer.content_keys import whole_code
 from sequencer.findings import Figure, Finding
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.kept import recent_each, whole_code
+from sequencer.kept import recent_each
 from sequencer.motion.clearance.slices import moving_keys, slice_edges
 from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.performers.dancer import Dancer

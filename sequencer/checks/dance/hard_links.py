@@ -12,9 +12,10 @@ from math import pi
 from sequencer.checks.dance.feasible import LIMIT_ERROR, beyond_words
 from sequencer.checks.dance.proven import Hand, spare_reach
 from sequencer.checks.fault_kinds import PROP_TURNS, PULL, REACH, TWIST, WICK_SPEED
+from sequencer.content_keys import content_key
 from sequencer.findings import Figure, Finding, Severity
 from sequencer.geometry.bodies import Body, Side
-from sequencer.kept import content_key, recent
+from sequencer.kept import recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.props.peaks import SoughtOn, peak_beyond, pulling, twisting, wick_speed

@@ -15,9 +15,10 @@ from sequencer.checks.check import Check
 from sequencer.checks.dance.hard_links import links_too_hard
 from sequencer.checks.fault_kinds import HAND_GAP, LINK_LENGTH
 from sequencer.checks.outcome import Mendable, Outcome
+from sequencer.content_keys import content_key
 from sequencer.findings import Figure, Finding
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.kept import content_key, recent
+from sequencer.kept import recent
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.patterns.library import Pattern

@@ -4,7 +4,7 @@ import datetime as dt
 from functools import lru_cache
 from pathlib import Path
 
-from sequencer import kept, plugins
+from sequencer import content_keys, plugins
 from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError
 from sequencer.show.operations.operation import read_again, shown_text
@@ -32,7 +32,7 @@ def report_ground(show: Path, text: str) -> str | None:
     except (OSError, ValueError, InputError):
         return None
     year = dt.datetime.now(tz=dt.UTC).year  # the age of a burn log counts in years
-    return kept.content_key(kept.whole_code(), year, digests).hex()
+    return content_keys.content_key(content_keys.whole_code(), year, digests).hex()
 
 
 @lru_cache(maxsize=64)  # a list of versions asks for each of them again and again

@@ -31,10 +31,11 @@ from typing import Literal
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.content_keys import content_key
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.geometry.certified import TOLERANCE, CertifiedMinima, Sample, Spans, search
 from sequencer.geometry.prisms import FAR_AWAY, Prism
-from sequencer.kept import content_key, recent_each
+from sequencer.kept import recent_each
 from sequencer.motion.clearance.by_slice import SlicedSearch, SliceKey
 from sequencer.motion.clearance.grid import Cells
 from sequencer.motion.performers.body_parts import PARTS, parts_of

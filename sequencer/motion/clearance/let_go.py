@@ -19,11 +19,12 @@ from typing import Any, Literal, NamedTuple, TypeVar
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
+from sequencer.content_keys import content_key
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.regions import Point
 from sequencer.geometry.segments import point_segment, segment_segment
-from sequencer.kept import content_key, kept_each, recent, recent_each
+from sequencer.kept import kept_each, recent, recent_each
 from sequencer.motion.clearance.head_flights import Flights, FlightSamples, WickCourses
 from sequencer.motion.clearance.slices import slice_edges, slice_keys
 from sequencer.motion.performers.dancer import Dancer

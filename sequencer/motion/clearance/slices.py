@@ -12,7 +12,8 @@ from collections.abc import Iterable, Sequence
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.kept import content_key, recent
+from sequencer.content_keys import content_key
+from sequencer.kept import recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.flown_path.flown_hand import FlownHand

@@ -12,9 +12,10 @@ from typing import Any
 
 import numpy as np
 
+from sequencer.content_keys import content_key
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import UPRIGHT
-from sequencer.kept import content_key, recent, remembering
+from sequencer.kept import recent, remembering
 from sequencer.motion.flown.flown_motion import FlownLimits, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.laws.carriage import Carriage

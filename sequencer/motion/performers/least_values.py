@@ -22,8 +22,9 @@ from typing import Any, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.content_keys import content_key
 from sequencer.geometry.certified import Sample, search
-from sequencer.kept import content_key, kept_each, recent_each, shelved_each
+from sequencer.kept import kept_each, recent_each, shelved_each
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.batch import Needed

@@ -19,7 +19,8 @@ from typing import Any, Literal, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, crossed
-from sequencer.kept import content_key, kept, recent, recent_each, remembering
+from sequencer.content_keys import content_key
+from sequencer.kept import kept, recent, recent_each, remembering
 from sequencer.motion.laws.bound_table import BoundTable, table_of
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step

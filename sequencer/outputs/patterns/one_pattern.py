@@ -12,7 +12,7 @@ from typing import Any, get_args
 
 import numpy as np
 
-from sequencer import kept
+from sequencer import content_keys, kept
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.posture import Posture
@@ -239,7 +239,7 @@ class OnePattern:
 
         return kept.kept(
             "would fly",
-            (kept.whole_code(), self.dance.question, self.fit.values, self.flying(side)),
+            (content_keys.whole_code(), self.dance.question, self.fit.values, self.flying(side)),
             lambda: would_fly(law_of, self.flying(side)),
             record=list,
             restore=lambda own: WouldFly(*own),

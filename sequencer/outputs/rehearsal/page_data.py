@@ -11,7 +11,7 @@ from typing import Any
 
 import numpy as np
 
-from sequencer import kept
+from sequencer import content_keys, kept
 from sequencer.alike_findings import as_one, by_cause
 from sequencer.findings import Finding, Report
 from sequencer.geometry.bodies import SIDES, Body
@@ -178,7 +178,7 @@ def cast_document(
     for dancer in dancers:
         motions, error = kept.kept(
             "tracks of a rehearsal page",
-            (kept.whole_code(), dancer, start, end),
+            (content_keys.whole_code(), dancer, start, end),
             partial(_motions, dancer, start, end),
             record=_recorded,
             restore=_restored,

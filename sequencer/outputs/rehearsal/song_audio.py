@@ -15,7 +15,7 @@ from typing import Literal
 
 import numpy as np
 
-from sequencer import kept
+from sequencer import content_keys, kept
 from sequencer.arrays import Floats
 
 _KIND = "song of a rehearsal page"  # of what is kept
@@ -73,7 +73,7 @@ def _content(track: Path) -> tuple[bytes | str, ...] | None:
     except OSError:
         return None
     versions = [version(name) for name in ("soundfile", "soxr", "numpy")]
-    return (kept.whole_code(), digest, soundfile.__libsndfile_version__, *versions)
+    return (content_keys.whole_code(), digest, soundfile.__libsndfile_version__, *versions)
 
 
 def _restored(record: dict[str, str]) -> Sound:

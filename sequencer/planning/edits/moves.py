@@ -10,7 +10,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.kept import content_key, recent
+from sequencer.content_keys import content_key
+from sequencer.kept import recent
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.clearance.slices import slice_edges, slice_keys

@@ -5,7 +5,8 @@ from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
-from sequencer.kept import content_key, recent
+from sequencer.content_keys import content_key
+from sequencer.kept import recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.hand_deviation import LARGE, hand_deviations_of
 from sequencer.motion.trajectories.trajectory import Trajectory

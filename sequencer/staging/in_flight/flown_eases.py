@@ -11,8 +11,8 @@ from itertools import pairwise
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
+from sequencer.content_keys import content_key
 from sequencer.geometry.bodies import Side
-from sequencer.kept import content_key
 from sequencer.motion.flown.apart import prop_capsules
 from sequencer.motion.flown.body_space import BodySpace
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits

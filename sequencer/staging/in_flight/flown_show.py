@@ -13,15 +13,9 @@ from typing import Any, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.content_keys import content_key, whole_code
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.kept import (
-    content_key,
-    is_recent,
-    kept_on_disk,
-    known_on_disk,
-    recent,
-    whole_code,
-)
+from sequencer.kept import is_recent, kept_on_disk, known_on_disk, recent
 from sequencer.motion.clearance.slices import floor_keys
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation

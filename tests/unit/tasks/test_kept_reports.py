@@ -16,7 +16,7 @@ from types import SimpleNamespace
 
 import pytest
 
-from sequencer import kept, kept_store, plugins
+from sequencer import content_keys, kept, kept_store, plugins
 from sequencer.errors import InputError
 from sequencer.findings import Clearance, Danced, Finding, Report
 from sequencer.listening import cache
@@ -59,7 +59,7 @@ def store(tmp_path, monkeypatch):
     """A process that keeps nothing yet, and nobody else's packages."""
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
     monkeypatch.setenv("LOCALAPPDATA", str(tmp_path / "cache"))
-    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(content_keys.code_unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
     monkeypatch.setattr(plugins, "entries", lambda _group: [])
     yield tmp_path / "cache" / "sequencer"
@@ -180,7 +180,7 @@ def test_a_change_of_anything_else_is_checked_again(folder, monkeypatch, what):
     elif what == "name":
         path = folder / ".." / folder.name / "show.yaml"
     elif what == "code":
-        monkeypatch.setattr(kept, "whole_code", lambda: b"other")
+        monkeypatch.setattr(content_keys, "whole_code", lambda: b"other")
     else:
         monkeypatch.setattr(
             plugins, "entries", lambda group: ["wax"] * (group == "sequencer.profiles")

@@ -4,7 +4,7 @@ from concurrent.futures.process import BrokenProcessPool
 
 import pytest
 
-from sequencer import kept, kept_store
+from sequencer import content_keys, kept, kept_store
 from sequencer.checks.dance import as_flown, feasible, joins
 from sequencer.progress import Stopped, stoppable
 from sequencer.show.reading import show_from_document
@@ -164,7 +164,7 @@ def test_a_worker_that_was_killed_leaves_the_rest_to_the_check(process, monkeypa
 
 
 def test_what_was_taken_is_given_once_and_then_only_waits_to_be_written():
-    store = kept_store.ResultStore(kept._unchanged)
+    store = kept_store.ResultStore(content_keys.code_unchanged)
     store.take({b"a": "1"})
     assert store.get(b"a") == "1"
     assert store._taken == {}

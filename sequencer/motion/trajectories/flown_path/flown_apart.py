@@ -12,8 +12,9 @@ from dataclasses import replace
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.content_keys import content_key
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.kept import content_key, recent
+from sequencer.kept import recent
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_path.flown_courses import (

@@ -8,7 +8,8 @@ from math import isfinite
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.kept import content_key, recent
+from sequencer.content_keys import content_key
+from sequencer.kept import recent
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period, period_apart
 from sequencer.motion.flown.periods import FlownPeriod

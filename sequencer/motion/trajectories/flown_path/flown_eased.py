@@ -17,8 +17,9 @@ from typing import Any
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.content_keys import content_key
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.kept import content_key, kept
+from sequencer.kept import kept
 from sequencer.motion.flown.body_space import Room
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot, pieces

@@ -25,7 +25,8 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.kept import content_key, recent
+from sequencer.content_keys import content_key
+from sequencer.kept import recent
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, pieces, together
 from sequencer.motion.flown.tether import held, turning
 from sequencer.motion.laws.composed import ROUNDING_UP

@@ -17,8 +17,9 @@ from typing import Any, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.content_keys import content_key
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.kept import content_key, kept
+from sequencer.kept import kept
 from sequencer.motion.flown.apart import LEAST_BESIDE, gaps_between, prop_capsules
 from sequencer.motion.flown.body_space import CLEARANCE, LEFT_BEHIND
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole

@@ -13,8 +13,8 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Bools, Floats
+from sequencer.content_keys import content_key
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.kept import content_key
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between
 from sequencer.motion.flown.tether import force
 from sequencer.motion.laws.phases import smooth_step

@@ -16,9 +16,10 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.checks.dance.dancer_case import limits_of
 from sequencer.checks.dance.feasible import feasible
+from sequencer.content_keys import whole_code
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import Posture
-from sequencer.kept import kept_each, whole_code
+from sequencer.kept import kept_each
 from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.pacing import usual_cycle
 from sequencer.motion.fitting.search import fitted, fitted_together

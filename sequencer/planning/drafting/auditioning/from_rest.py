@@ -4,8 +4,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 
+from sequencer.content_keys import whole_code
 from sequencer.geometry.bodies import Side
-from sequencer.kept import kept_each, whole_code
+from sequencer.kept import kept_each
 from sequencer.motion.laws.carriage import carried
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath

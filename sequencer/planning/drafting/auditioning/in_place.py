@@ -6,7 +6,8 @@ from math import ceil, floor
 
 import numpy as np
 
-from sequencer.kept import kept_each, whole_code
+from sequencer.content_keys import whole_code
+from sequencer.kept import kept_each
 from sequencer.planning.drafting.auditioning.candidates import (
     DraftMove,
     audition_show,

@@ -14,9 +14,10 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.checks.dance.joins import joins, tolerances_of
+from sequencer.content_keys import whole_code
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import Posture
-from sequencer.kept import kept_each, whole_code
+from sequencer.kept import kept_each
 from sequencer.motion.laws.carriage import carried
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion

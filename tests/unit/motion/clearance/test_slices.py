@@ -6,9 +6,9 @@ from itertools import pairwise
 import numpy as np
 import pytest
 
+from sequencer.content_keys import content_key
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import Posture
-from sequencer.kept import content_key
 from sequencer.motion.clearance import slices
 from sequencer.motion.clearance.slices import SLICE_BEATS, key_at, slice_edges, slice_keys
 from sequencer.motion.laws.carriage import Carriage, HeldPosture

@@ -8,9 +8,9 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer import kept
+from sequencer.content_keys import content_key
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import UPRIGHT, Posture
-from sequencer.kept import content_key
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.feasibility import body_gap, props_gap

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from sequencer import kept, kept_store
+from sequencer import content_keys, kept, kept_store
 from sequencer.outputs.rehearsal import song_audio
 from sequencer.outputs.rehearsal.song_audio import Sound, embedded_track
 
@@ -14,7 +14,7 @@ RATE = 44_100
 def nothing_yet(tmp_path, monkeypatch):
     """A process that keeps nothing yet, and an encoder that only counts."""
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
-    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(content_keys.code_unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
     encoded = []
 
@@ -57,7 +57,7 @@ def test_another_song_or_another_encoder_is_encoded_again(tmp_path, monkeypatch,
     if what == "song":
         track.write_bytes(b"another")
     elif what == "code":
-        monkeypatch.setattr(kept, "whole_code", lambda: b"other")
+        monkeypatch.setattr(content_keys, "whole_code", lambda: b"other")
     else:
         monkeypatch.setattr("soundfile.__libsndfile_version__", "0.0.1")
     assert ask(track).data == "2"

@@ -8,8 +8,8 @@ from dataclasses import fields, replace
 import numpy as np
 import pytest
 
+from sequencer.content_keys import content_key
 from sequencer.errors import InputError
-from sequencer.kept import content_key
 from sequencer.motion.clearance.nearest import closest
 from sequencer.planning.trying.restaging import restaged, restaged_alone, restaged_dancers
 from sequencer.show.reading import show_from_document
