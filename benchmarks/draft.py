@@ -39,7 +39,8 @@ from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.motion.patterns.library import patterns
 from sequencer.planning.drafting.auditioning.repertoire import BY_NAME_ONLY
-from sequencer.planning.drafting.draft_search import Draft, drafted_show
+from sequencer.planning.drafting.draft_search import drafted_show
+from sequencer.planning.drafting.drafted_routine import Draft
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
 from sequencer.staging.staged import Block, Staged

@@ -28,7 +28,7 @@ from sequencer.units import LENGTHS, quantity
 if TYPE_CHECKING:
     import pandas as pd
 
-    from sequencer.planning.drafting.draft_search import Draft
+    from sequencer.planning.drafting.drafted_routine import Draft
     from sequencer.planning.open_show import OpenShow
 
 _SHOW = "a show is a path, what read_show returns, or what stage returns"

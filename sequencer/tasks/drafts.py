@@ -11,7 +11,7 @@ from sequencer.show.text.file_text import DiskText, disk_text, write_disk_text
 from sequencer.tasks import songs
 
 if TYPE_CHECKING:
-    from sequencer.planning.drafting.draft_search import Draft
+    from sequencer.planning.drafting.drafted_routine import Draft
 
 _HEARD = 0.1  # of the progress
 
@@ -53,7 +53,7 @@ def draft_show(
         If it is interrupted once there is a routine; that is in the file, unchecked, if it is to be written and no routine
         was drafted there before.
     """
-    from sequencer.planning.drafting.draft_search import DraftingStopped
+    from sequencer.planning.drafting.drafted_routine import DraftingStopped
 
     path = Path(path)
     before = disk_text(path)
@@ -103,7 +103,8 @@ def draft_text(
     DraftingStopped
         If it is interrupted once there is a routine; it was not checked.
     """
-    from sequencer.planning.drafting.draft_search import DraftRequest, drafted_show
+    from sequencer.planning.drafting.draft_search import drafted_show
+    from sequencer.planning.drafting.drafted_routine import DraftRequest
     from sequencer.show.reading import show_from_document
     from sequencer.show.text.document import parse_document
 

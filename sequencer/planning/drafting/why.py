@@ -1,7 +1,7 @@
 """A drafted routine in words: what it costs and why, and how good it is proven to be."""
 
 from sequencer.planning.drafting.costing.weights import TERMS
-from sequencer.planning.drafting.draft_search import Draft
+from sequencer.planning.drafting.drafted_routine import Draft
 from sequencer.units import counted
 
 _WELL = 0.6  # [1] rank correlation from which a dance is seen to follow the music

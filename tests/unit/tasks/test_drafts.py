@@ -5,7 +5,7 @@ from types import SimpleNamespace
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.planning.drafting import draft_search
+from sequencer.planning.drafting import draft_search, drafted_routine
 from sequencer.tasks import drafts
 
 
@@ -25,7 +25,7 @@ def drafting(monkeypatch, path, *, edited, stopped):
             path.write_text("an edit", encoding="utf-8")
         draft = SimpleNamespace(text=text + ", and drafted")
         if stopped:
-            raise draft_search.DraftingStopped(draft)
+            raise drafted_routine.DraftingStopped(draft)
         return draft
 
     monkeypatch.setattr(draft_search, "drafted_show", drafted)
@@ -42,7 +42,7 @@ def test_an_edit_made_meanwhile_is_kept(show, monkeypatch, stopped):
 
 def test_an_interrupted_draft_is_written(show, monkeypatch):
     drafting(monkeypatch, show, edited=False, stopped=True)
-    with pytest.raises(draft_search.DraftingStopped):
+    with pytest.raises(drafted_routine.DraftingStopped):
         drafts.draft_show(show)
     assert show.read_text(encoding="utf-8") == "as it was, and drafted"
 
@@ -51,10 +51,10 @@ def test_a_routine_that_was_checked_stays_when_the_next_is_interrupted(show, mon
     before = show.read_text(encoding="utf-8")
 
     def drafted(*_given, **_named):
-        raise draft_search.DraftingStopped(SimpleNamespace(text="half"), over_another=True)
+        raise drafted_routine.DraftingStopped(SimpleNamespace(text="half"), over_another=True)
 
     monkeypatch.setattr(draft_search, "drafted_show", drafted)
-    with pytest.raises(draft_search.DraftingStopped) as caught:
+    with pytest.raises(drafted_routine.DraftingStopped) as caught:
         drafts.draft_show(show)
     assert not caught.value.written
     assert show.read_text(encoding="utf-8") == before

@@ -11,13 +11,8 @@ from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.drafting import draft_search, routine_search
-from sequencer.planning.drafting.draft_search import (
-    DraftingStopped,
-    DraftRequest,
-    _Drafting,
-    _Whole,
-    drafted_show,
-)
+from sequencer.planning.drafting.draft_search import _Drafting, _Whole, drafted_show
+from sequencer.planning.drafting.drafted_routine import DraftingStopped, DraftRequest
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.optimising.choices import Chosen
 from sequencer.planning.drafting.why import fit, summary
