@@ -16,7 +16,7 @@ def next_process():
         patch.setattr(kept, "_STORE", store)
         patch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
         patch.setattr(kept, "_RECENT", {})
-        patch.setattr(kept, "_DIGESTS", {})
+        patch.setattr(content_keys, "_DIGESTS", {})
         patch.setattr(search, "_KEPT", {})
         yield
         store.flush()

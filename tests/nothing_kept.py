@@ -4,7 +4,7 @@ from contextlib import contextmanager
 
 import pytest
 
-from sequencer import kept
+from sequencer import content_keys, kept
 from sequencer.motion.fitting import kept_fits, search
 from sequencer.motion.flown import optimum
 from sequencer.motion.trajectories.flown_path import flown_links
@@ -32,7 +32,7 @@ def nothing_kept():
         patch.setattr(kept, "_STORE", _Nothing())
         patch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
         patch.setattr(kept, "_RECENT", {})
-        patch.setattr(kept, "_DIGESTS", {})
+        patch.setattr(content_keys, "_DIGESTS", {})
         patch.setattr(search, "_KEPT", {})
         patch.setattr(optimum, "_FRAMES", {})
         patch.setattr(flown_links, "_FLEW", {})

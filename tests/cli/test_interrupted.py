@@ -70,7 +70,7 @@ def know_the_song(heard, cache, monkeypatch):
 def begin_process(monkeypatch):
     monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(content_keys.code_unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
-    monkeypatch.setattr(kept, "_DIGESTS", {})
+    monkeypatch.setattr(content_keys, "_DIGESTS", {})
     monkeypatch.setattr(kept, "_RECENT", {})
 
 
