@@ -98,9 +98,10 @@ def eventually(asked, seconds=60):
 
 def _interruptible():
     signal.signal(signal.SIGINT, signal.SIG_DFL)
+    signal.signal(signal.SIGHUP, signal.SIG_DFL)
 
 
-# tests that run in the background of a shell hand on that Ctrl-C is ignored
+# tests that run in the background of a shell hand on that Ctrl-C, or its end, is ignored
 INTERRUPTIBLE = None if sys.platform == "win32" else _interruptible
 
 

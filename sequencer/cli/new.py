@@ -64,6 +64,7 @@ def new(
 
 def _beside_its_song(given: Path) -> tuple[Path, Path | None]:
     """The show that is meant and its song, where nothing but a path is given."""
+    from sequencer.desk.pages.what_to_open import what_to_open
     from sequencer.listening.signal.audio import is_audio_name
 
-    return (given.with_suffix(".yaml"), given) if is_audio_name(given) else (given, None)
+    return (what_to_open(given)[0], given) if is_audio_name(given) else (given, None)

@@ -54,14 +54,8 @@ def start_show(
     KeyboardInterrupt
         If drafting is interrupted; the file is written all the same, with the best routine so far or with easy patterns.
     """
-    from sequencer.listening.signal.audio import is_audio_name
-
     show, track = Path(show), Path(track)
-    if is_audio_name(show):
-        raise InputError(
-            "show-is-song", Place(str(show)), "this is the name of a song, where the show is to be written",
-            f"name the show first: sequencer new {shell_path(show.with_suffix('.yaml'))} --track {shell_path(track)}",
-        )  # fmt: skip
+    _refuse_song(show, track)
     if is_there(show) and not force:
         raise InputError(
             "file-exists",
@@ -103,6 +97,22 @@ def start_show(
     _write(show, text)
     schema_files.write_schema(show)
     return why
+
+
+def _refuse_song(show: Path, track: Path) -> None:
+    """A show is never written over a song, under whichever name or link it is given."""
+    from sequencer.listening.signal.audio import is_audio_name
+
+    try:
+        into = Path(os.path.realpath(show))
+        same = show.samefile(track)
+    except (OSError, ValueError):  # one of them is not there, or cannot be: that is told below
+        same = False
+    if same or is_audio_name(show) or is_audio_name(into):
+        raise InputError(
+            "show-is-song", Place(str(show)), "this is a song, where the show is to be written",
+            f"name the show first: sequencer new {shell_path(show.with_suffix('.yaml'))} --track {shell_path(track)}",
+        )  # fmt: skip
 
 
 def _refuse_bytes(path: Path) -> None:

@@ -1,5 +1,6 @@
 """`sequencer draft` and what `sequencer new` drafts: text, exit status, and what becomes of the file."""
 
+import os
 import shutil
 import signal
 
@@ -136,8 +137,32 @@ def test_a_song_is_never_overwritten_by_a_show(stage_folder, tmp_path, there):
         shutil.copy(stage_folder / "song.wav", song)
     made = run("new", song, "--track", stage_folder / "song.wav", "--force", "--no-draft")
     assert made.exit_code == 2
-    assert "ember.wav: this is the name of a song" in made.stderr
+    assert "ember.wav: this is a song" in made.stderr
     assert "ember.yaml --track" in made.stderr
     if there:
         assert song.read_bytes() == (stage_folder / "song.wav").read_bytes()
+    assert not (tmp_path / "ember.yaml").exists()
+
+
+def test_nor_by_a_link_or_by_a_name_that_is_no_songs(stage_folder, tmp_path):
+    song, sound = tmp_path / "ember.wav", (stage_folder / "song.wav").read_bytes()
+    song.write_bytes(sound)
+    (tmp_path / "link.yaml").symlink_to(song)
+    take = tmp_path / "take.dat"
+    take.write_bytes(sound)
+    os.link(take, tmp_path / "other.yaml")
+    for show, track in (("link.yaml", song), ("take.dat", take), ("other.yaml", take)):
+        made = run("new", tmp_path / show, "--track", track, "--force", "--no-draft")
+        assert made.exit_code == 2
+        assert f"{show}: this is a song" in made.stderr
+    assert song.read_bytes() == take.read_bytes() == sound
+
+
+def test_a_song_has_one_show_whatever_its_ending(stage_folder, tmp_path):
+    song = tmp_path / "ember.wav"
+    shutil.copy(stage_folder / "song.wav", song)
+    (tmp_path / "ember.yml").write_text(SHOW, encoding="utf-8")
+    made = run("new", song, "--no-draft")
+    assert made.exit_code == 2
+    assert "ember.yml: this file already exists" in made.stderr
     assert not (tmp_path / "ember.yaml").exists()

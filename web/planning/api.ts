@@ -56,6 +56,8 @@ export interface Block {
   mirrored: boolean;
   path: Path | null;
   entry: Path | null;
+  use: Path[]; // uses of phrases that lead from the entry to its step
+  rounds: (number | null)[]; // which time of each use that repeats
   cycle: number | null;
   home: number | null; // beats after which both hands are as at first
   shift: number | null;

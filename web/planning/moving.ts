@@ -2,7 +2,7 @@
 import type { Block, Operation, Path } from "./api";
 import { operate } from "./doing";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
-import { CLOSE, beatOf, moment } from "./rows";
+import { beatOf, moment } from "./rows";
 import { along, fault, notice, picked, state, tempo, view } from "./store";
 
 export interface Follow { operations: Operation[]; words: string }
@@ -113,13 +113,6 @@ export function danced(block: Block): Block[] {
   return (view.value?.blocks ?? []).filter((each) => each.who === block.who && each.path?.join("/") === key).sort((a, b) => a.start - b.start);
 }
 
-/** Which time it is of an entry that repeats the phrase; null for one that does not. */
-function roundOf(block: Block): number | null {
-  const entry = block.entry?.join("/");
-  const times = Number(rowAt(block.entry ?? [])?.repeat ?? 1);
-  return times > 1 ? danced(block).filter((each) => each.entry?.join("/") === entry).findIndex((each) => Math.abs(each.start - block.start) < CLOSE) : null;
-}
-
 /** How often an entry dances the step of a block. */
 function entryTimes(entry: Path, block: Block): number {
   const key = entry.join("/");
@@ -127,13 +120,13 @@ function entryTimes(entry: Path, block: Block): number {
 }
 
 /** An operation on a move of a phrase, for the one time only that the block is. */
-export const hereOnly = (block: Block, operation: Operation): Operation => ({ do: "change-here", use: [entryOf(block)], rounds: [roundOf(block)], operation });
+export const hereOnly = (block: Block, operation: Operation): Operation => ({ do: "change-here", use: block.use, rounds: block.rounds, operation });
 
 /** Lets a move of a phrase last so many beats, here only or wherever the phrase is danced, and moves what follows it too if that is wanted. */
 export async function stretchStep(block: Block, beats: number, here: boolean, all: boolean, on = state.value!.revision): Promise<boolean> {
   const entry = entryOf(block), number = Number(entry[1]), by = beats - (block.end - block.start);
   // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
-  const ends = endsOf(entry, here && roundOf(block) === null ? by : by * entryTimes(entry, block));
+  const ends = endsOf(entry, here ? by : by * entryTimes(entry, block));
   const times = Number(rowAt(block.path!)?.repeat ?? 1) || 1;
   const follow = all ? followed({ entry: number }, ends) : ALONE;
   const stretch = { do: "stretch-block", at: block.path!, beats: beats / times };

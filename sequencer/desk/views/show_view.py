@@ -14,7 +14,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.rehearsal.page_data import place_document, tempo_document
 from sequencer.outputs.words.block_words import block_words
 from sequencer.outputs.words.entrance_words import only_entrances
-from sequencer.staging.entries.danced_entries import entry_of_blocks
+from sequencer.staging.entries.danced_entries import DancedBy, danced_by
 from sequencer.staging.home_beats import home_beats
 from sequencer.staging.staged import Block, Coming, Staged
 from sequencer.timing.form import heard_borders_of, song_form, sure_word
@@ -56,7 +56,7 @@ def song_view(song: Song) -> dict[str, Any]:
 
 def show_view(staged: Staged) -> dict[str, Any]:
     """A staged show as JSON values."""
-    entries = entry_of_blocks(staged)
+    ways = danced_by(staged)
     dancers = {dancer.name: dancer for dancer in staged.dancers}
     homes = {name: home_beats(dancer) for name, dancer in dancers.items()}
     low, high = staged.span
@@ -72,7 +72,7 @@ def show_view(staged: Staged) -> dict[str, Any]:
         "cast": list(_cast(staged)),
         "blocks": [
             {
-                **_block(staged, each, dancers[each.who], entries.get(id(each))),
+                **_block(staged, each, dancers[each.who], ways.get(id(each))),
                 "home": homes[each.who].get(each.start),
             }
             for each in sorted(
@@ -118,7 +118,7 @@ def _kind(block: Block) -> str:
     return block.stop or ("link" if block.link else "pattern")
 
 
-def _block(staged: Staged, block: Block, dancer: Dancer, entry: int | None) -> dict[str, Any]:
+def _block(staged: Staged, block: Block, dancer: Dancer, by: DancedBy | None) -> dict[str, Any]:
     return {
         "who": block.who,
         "kind": _kind(block),
@@ -135,7 +135,9 @@ def _block(staged: Staged, block: Block, dancer: Dancer, entry: int | None) -> d
         "cue": block.cue,
         "mirrored": block.mirrored,
         "path": list(block.path),
-        "entry": None if entry is None else ["timeline", entry],
+        "entry": None if by is None else ["timeline", by.entry],
+        "use": [] if by is None else [list(each) for each in by.use],
+        "rounds": [] if by is None else list(by.rounds),
         "cycle": _rounded(block.cycle),
         "shift": _rounded(block.shift),
         "timing": block.timing,

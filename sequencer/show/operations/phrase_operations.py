@@ -283,6 +283,8 @@ class ChangeHere(Operation):
         if not self.use:
             raise ValueError("nothing says where the phrase is danced")
         old = _use(text, self.use[-1])[2]
+        if _readdressed(self.operation, ("phrases", old), ("phrases",)) == self.operation:
+            raise ValueError("what is to be changed is no step of the phrase that is danced here")
         split = SplitOut(use=self.use, rounds=self.rounds, name=self.name)
         text, new = split.split(text)
         return _readdressed(self.operation, ("phrases", old), ("phrases", new)).on(text)

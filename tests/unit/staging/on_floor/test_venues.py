@@ -6,8 +6,7 @@ from shapely import Point
 from sequencer.errors import InputError
 from sequencer.findings import Report
 from sequencer.outputs.rehearsal.page_data import show_document
-
-from .test_timeline import SHOW, stage
+from tests.unit.staging.test_timeline import SHOW, stage
 
 HOLE = "holes: [[[2, 5], [3, 5], [3, 6], [2, 6]]]"
 STAGES = {
