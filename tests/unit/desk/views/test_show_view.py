@@ -6,9 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from sequencer.desk.views.show_view import entry_of_blocks, show_view, song_view
+from sequencer.desk.views.show_view import show_view, song_view
 from sequencer.show.reading import show_from_document
 from sequencer.show.text.document import parse_document
+from sequencer.staging.entries.danced_entries import entry_of_blocks
 from sequencer.staging.timeline import staged
 from tests.songs import even_song, silent_song
 
