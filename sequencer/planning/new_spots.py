@@ -76,7 +76,7 @@ def new_spots(show: Staged, who: str, tried: _Staging) -> NewSpots:
     for _ in range(_TRIES):
         spots = _chosen(rooms, more)
         after = tried(spots)
-        close = _too_close(after, who) | _too_close(with_everybody(after), who)
+        close = {name for each in {after, with_everybody(after)} for name in _too_close(each, who)}
         found.append(
             NewSpots(
                 spots={

@@ -33,7 +33,7 @@ def cycle_written(show: Staged, note: Finding) -> DanceEdit | None:
     paths = {block.path for block in open_ones if block.who in note.who}
     cycles = {block.cycle for block in open_ones if block.path in paths}
     value = plain(of.cycle)
-    if not paths or any(abs(cycle - value) > _EXACT for cycle in cycles):
+    if any(abs(cycle - value) > _EXACT for cycle in cycles):
         return None
     changes: tuple[Change, ...] = tuple(
         ((*path, "cycle"), value) for path in sorted(paths, key=str)

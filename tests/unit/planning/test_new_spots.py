@@ -221,6 +221,15 @@ def test_whose_part_is_taken_has_room_and_so_has_who_takes_it(tether, unchecked)
     assert _Room(tried({}), "Cedar").reach["Birch"] == far
 
 
+def test_who_takes_a_part_is_looked_for_by_the_checks_too():
+    """A longer tether than the part's comes too close, which the part's own does not."""
+    taken = "tonight: {stand_ins: [{for: Birch, name: Fern, stature: 1.6, prop: {tether: 0.9}}]}\n"
+    beside = cast_in({"one": PAIR}, more=taken)({"one": NewSpot(at=(1, 4), facing=0, how="")})
+    assert stops(beside) == ["too-close"]
+    assert stops(with_everybody(beside)) == []
+    assert not new_spots(beside, "Cedar", lambda _: beside).spots["one"].clear
+
+
 # --- named shapes ---
 
 
@@ -334,6 +343,11 @@ def test_spots_that_keep_no_picture_are_those_near_others_with_the_nearest_facin
     assert ranked == sorted(ranked)
 
 
+def test_of_two_that_are_as_near_the_one_with_the_lower_x_comes_first():
+    at, _ = _Room(cast_in({"one": PAIR})({}), "Cedar").anywhere(PAIR)
+    assert at[:2].tolist() == [[-3, 4], [3, 4]]
+
+
 def test_ways_are_clear_of_what_everybody_reaches_on_theirs():
     two = {"Ash": (-3, 4, 0), "Birch": (-4, 7, 0)}
     show = cast_in({"one": {"Ash": (-3, 4, 0), "Birch": (4, 2, 0)}, "two": two}, WALKING)({})
@@ -354,13 +368,15 @@ def test_ways_are_clear_of_what_everybody_reaches_on_theirs():
 
 
 def test_of_two_spots_with_room_the_one_with_a_clear_way_is_taken(unchecked):
-    one = {"Ash": (-5, 2, 0), "Birch": (0, 4.5, 0)}
-    two = {"Ash": (0, 2, 0), "Birch": (-5, 7, 0)}
+    one = {"Ash": (-3, 6, 0), "Birch": (-4, 4, 0)}
+    two = {"Ash": (-4, 5, 0), "Birch": (4, 5, 0)}
     tried = cast_in({"one": one, "two": two}, WALKING)
     spots = found_in(tried)
-    assert all(spot.short == 0 for spot in spots.values())
-    room = _Room(tried({}), "Cedar")
-    assert room.ways_clear("two", np.array([spots["two"].at]), spots, 0.0).all()
+    assert stops(tried(spots)) == []
+    alone = found_in(cast_in({"two": two}, "  - {formation: two, from: 1.1}"))["two"]
+    assert alone.at == (0, 5)  # between the two, where there is no way to it from one
+    assert spots["two"].at != alone.at
+    assert "too-close" in stops(tried({**spots, "two": alone}))
 
 
 # --- what the checks say ---
@@ -401,9 +417,36 @@ def test_they_stand_farther_off_as_long_as_the_checks_find_something(monkeypatch
 def test_the_try_with_the_fewest_too_close_is_kept(monkeypatch):
     tried = cast_in({"one": PAIR, "two": PAIR}, WALKING)
     both = {"one", "two"}
-    checked_in_turn(monkeypatch, *[both] * 2, *[{"one"}] * 2, both)  # each try is looked at twice
+    checked_in_turn(monkeypatch, both, {"one"}, both)
     spots = found_in(tried)
     assert (spots["one"].clear, spots["two"].clear) == (False, True)
+
+
+def test_a_named_shape_without_room_counts_among_the_tries(monkeypatch):
+    tried = cast_in({"one": PAIR}, **ring(1.6))
+    both = {"one", "ring"}
+    checked_in_turn(monkeypatch, both, {"one"}, both)
+    assert all_found_in(tried).crowded == ()
+
+
+def test_others_who_were_too_close_before_are_no_matter_of_the_newcomer():
+    tried = cast_in({"one": {"Ash": (-5, 4, 0), "Birch": (-4, 4, 0)}})
+    found = found_in(tried)
+    assert {one.who for one in distances(tried(found)).findings if one.severity == "stop"} == {
+        ("Ash", "Birch")
+    }
+    assert found["one"].clear
+
+
+def test_what_is_only_warned_of_is_no_lack_of_room(monkeypatch):
+    long = SHOW.replace("1.8, prop: {{tether: 0.5}}", "1.8, prop: {{tether: 1.2}}")
+    monkeypatch.setitem(cast_in.__globals__, "SHOW", long)
+    tried = cast_in({"one": {"Ash": (-5, 4, 0), "Birch": (5, 4, 0)}})
+    found = found_in(tried)
+    assert [(one.code, one.who) for one in distances(tried(found)).findings] == [
+        ("hits-floor", ("Cedar",))
+    ]
+    assert found["one"].clear
 
 
 def test_what_is_missing_is_what_is_required_and_no_more(monkeypatch):
@@ -411,7 +454,7 @@ def test_what_is_missing_is_what_is_required_and_no_more(monkeypatch):
     tried = cast_in({"one": tight, "two": tight}, WALKING, width=4, depth=4)
     at_first = all_found_in(tried).spots["one"]
     both = {"one", "two"}
-    checked_in_turn(monkeypatch, both, both, {"one"})
+    checked_in_turn(monkeypatch, both, {"one"})
     later = found_in(tried)
     assert later["two"].clear  # a later try, with more room wanted
     assert later["one"].short == pytest.approx(at_first.short, abs=1e-9)

@@ -125,6 +125,35 @@ def test_entries_of_others_stay_as_they_are():
     }
 
 
+def test_moves_of_another_pattern_and_links_stay_as_they_are():
+    """Even where a pattern of the show's is called as links are."""
+    own = "patterns:\n  link: {law: orbit, set: {ratio: -3}, summary: a flower}\nphrases:"
+    show = shown(
+        "  - {who: Ash, from: 3.1, pattern: link, beats: 8}\n"
+        "  - {who: Ash, from: 5.1, link: true, beats: 4}\n"
+        "  - {who: Ash, from: 6.1, pattern: stall, beats: 8}\n",
+        head=SHOW.replace("phrases:", own),
+    )
+    (note,) = (one for one in notes(show) if one.message.startswith("stall"))
+    assert [path for path, _ in cycle_written(show, note).changes] == [("timeline", 2, "cycle")]
+    first = replace(note, start=show.seconds(show.blocks[0].start), message="link takes 4 beats")
+    assert [path for path, _ in cycle_written(show, first).changes] == [("timeline", 0, "cycle")]
+
+
+def test_what_would_be_danced_otherwise_once_written_is_not_offered(monkeypatch):
+    show = shown("  - {who: Ash, from: 3.1, pattern: stall, beats: 8}\n")
+    (note,) = notes(show)
+    module = "sequencer.planning.mends.cycle_notes.restaged"
+    monkeypatch.setattr(module, lambda show, _: slower(show, "Ash", 8.0))
+    assert cycle_written(show, note) is None
+
+    def refused(*_):
+        raise InputError("bad", Place("s.yaml"), "this cannot be staged", "mend it")
+
+    monkeypatch.setattr(module, refused)
+    assert cycle_written(show, note) is None
+
+
 def test_a_cycle_that_stands_written_stays_as_it_is():
     """Written alike beside an open one, or another one before it."""
     for cycle in (4, 8):
