@@ -46,7 +46,7 @@ class NewSpot:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NewSpots:
-    """Spots for somebody new, and where they would be too close without one."""
+    """Spots for somebody new, and formations without spots of their own in which there is no room for them."""
 
     spots: Mapping[str, NewSpot]  # by formation
     crowded: tuple[str, ...]  # formations of a named shape in which somebody comes too close

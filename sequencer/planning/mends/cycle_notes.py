@@ -34,7 +34,7 @@ def cycle_written(show: Staged, note: Finding) -> DanceEdit | None:
     cycles = {block.cycle for block in open_ones if block.path in paths}
     value = plain(of.cycle)
     if any(abs(cycle - value) > _EXACT for cycle in cycles):
-        return None
+        return None  # without a show staged for it
     changes: tuple[Change, ...] = tuple(
         ((*path, "cycle"), value) for path in sorted(paths, key=str)
     )

@@ -195,6 +195,16 @@ def test_who_is_away_tonight_keeps_their_spot(unchecked):
     assert stops(with_everybody(tried(spots))) == []
 
 
+def test_the_whole_cast_is_staged_once_and_only_where_somebody_is_not_there():
+    there, away = cast_in({"one": WEDGE})({}), cast_in({"one": WEDGE}, more=AWAY)({})
+    assert with_everybody(there) is there
+    assert [each.name for each in away.dancers] == ["Ash", "Cedar"]
+    everybody = with_everybody(away)
+    assert [each.name for each in everybody.dancers] == ["Ash", "Birch", "Cedar"]
+    assert everybody.standings[0].spots == there.standings[0].spots
+    assert with_everybody(away) is everybody
+
+
 def test_ways_of_who_is_away_are_kept_clear(unchecked):
     crossing = {"one": {"Ash": (-6, 1, 0), "Birch": (4, 4, 0)}, "two": {"Ash": (-6, 1, 0), "Birch": (-4, 4, 0)}}  # fmt: skip
     here = found_in(cast_in(crossing, WALKING))
