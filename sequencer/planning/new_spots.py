@@ -2,7 +2,8 @@
 
 Spots that keep the formation's picture come before others: mirrored to somebody, on the line between mirrored pairs, in line
 with two others. Each is measured by how far bodies, props and flames reach, and by the distances that the show must keep; what
-is chosen is then tried by the checks themselves.
+is chosen is then tried by the checks themselves. Those who are away tonight keep their spots, and who stands in has room for
+what they hold. Where anybody burns, somebody new is measured as if they burned too: the file may let them at any time.
 """
 
 import math
@@ -19,6 +20,7 @@ from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.spacing import spacing
 from sequencer.findings import Finding
 from sequencer.planning.edits.shapes import centre_line, marked, partner
+from sequencer.planning.trying.restaging import with_everybody
 from sequencer.staging.staged import Spots, Staged, Standing
 
 _GRID = 0.5  # [m] between spots that keep no picture
@@ -42,8 +44,17 @@ class NewSpot:
     clear: bool = True  # whether the checks find nobody too close there, nor on the way
 
 
-def new_spots(show: Staged, who: str, tried: _Staging) -> dict[str, NewSpot]:
-    """A spot with room in each formation, or the one that falls least short.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NewSpots:
+    """Spots for somebody new, and formations without spots of their own in which there is no room for them."""
+
+    spots: Mapping[str, NewSpot]  # by formation
+    crowded: tuple[str, ...]  # formations of a named shape in which somebody comes too close
+    as_lit: bool  # measured as if they burned, since others do, though the file lights them nowhere
+
+
+def new_spots(show: Staged, who: str, tried: _Staging) -> NewSpots:
+    """A spot with room in each formation that gives everybody their own, or the one that falls least short.
 
     Parameters
     ----------
@@ -59,29 +70,47 @@ def new_spots(show: Staged, who: str, tried: _Staging) -> dict[str, NewSpot]:
     InputError
         If the show's file of rules cannot be used, or it cannot be staged.
     """
+    rooms = _Room(show, who)
     more: dict[str, float] = {}
     found = []
     for _ in range(_TRIES):
-        spots = _chosen(show, who, more)
-        close = _too_close(tried(spots), who)
-        found.append({name: replace(spot, clear=name not in close) for name, spot in spots.items()})
-        if not close:
+        spots = _chosen(rooms, more)
+        after = tried(spots)
+        close = {name for each in {after, with_everybody(after)} for name in _too_close(each, who)}
+        found.append(
+            NewSpots(
+                spots={
+                    name: replace(spot, clear=name not in close) for name, spot in spots.items()
+                },
+                crowded=tuple(sorted(close - spots.keys())),
+                as_lit=rooms.as_lit,
+            )
+        )
+        if not close & spots.keys():  # what else is close, no other spot mends
             break
         for formation in close & spots.keys():
             more[formation] = more.get(formation, 0.0) + _MORE
-    return min(found, key=lambda spots: sum(not spot.clear for spot in spots.values()))
+    return min(found, key=_unclear)
+
+
+def _unclear(found: NewSpots) -> int:
+    return len(found.crowded) + sum(not spot.clear for spot in found.spots.values())
 
 
 def _too_close(show: Staged, who: str) -> set[str]:
-    """Formations in which, or on the way to which, the checks find somebody too close."""
+    """Formations in which, or on the way to which, the checks find somebody new too close; in a named shape, anybody.
+
+    There everybody makes room for them, and may come too close to others by that.
+    """
     start, end = show.span
     pairs = spacing(show.dancers, show.tempo, required_distances(show), start=start, end=end)
-    found = [*pairs.findings, *boundaries_of(show).findings]
+    shaped = {name for name, one in show.show.formations.items() if one.spots is None}
     return {
         name
-        for one in found
-        if who in one.who and one.severity == "stop"
+        for one in (*pairs.findings, *boundaries_of(show).findings)
+        if one.severity == "stop"
         for name in _formations_at(show, one)
+        if who in one.who or name in shaped
     }
 
 
@@ -97,9 +126,9 @@ def _formations_at(show: Staged, one: Finding) -> Iterator[str]:
 # --- one formation after the other ---
 
 
-def _chosen(show: Staged, who: str, more: Mapping[str, float]) -> dict[str, NewSpot]:
+def _chosen(rooms: "_Room", more: Mapping[str, float]) -> dict[str, NewSpot]:
     """A spot in each formation, the first that is taken first: later ones mind the ways between them."""
-    rooms = _Room(show, who)
+    show = rooms.show
     chosen: dict[str, NewSpot] = {}
     order = dict.fromkeys(one.formation for one in show.standings)
     for name in [*order, *(name for name in show.show.formations if name not in order)]:
@@ -108,7 +137,7 @@ def _chosen(show: Staged, who: str, more: Mapping[str, float]) -> dict[str, NewS
             spots = {
                 each: (spot.at[0], spot.at[1], spot.facing)
                 for each, spot in formation.spots.items()
-                if each != who and each in rooms.reach
+                if each != rooms.who
             }
             chosen[name] = _spot(rooms, name, spots, chosen, more.get(name, 0.0))
     return chosen
@@ -181,15 +210,22 @@ class _Room:
     """
 
     def __init__(self, show: Staged, who: str) -> None:
-        self._show, self._who = show, who
-        self._required = required_distances(show)
-        self.reach = {dancer.name: dancer.reach for dancer in show.dancers}
-        self._own = next(dancer for dancer in show.dancers if dancer.name == who)
+        self.show, self.who = with_everybody(show), who
+        self._required = required_distances(self.show)
+        self.reach: dict[str, float] = {}
+        for dancer in (*self.show.dancers, *show.dancers):  # whose part is taken, and who takes it
+            self.reach[dancer.name] = max(dancer.reach, self.reach.get(dancer.name, 0.0))
+        own = next(dancer for dancer in self.show.dancers if dancer.name == who)
+        others = [dancer for dancer in self.show.dancers if dancer is not own]
+        lit = own.lit or next((dancer.lit for dancer in others if dancer.lit), ())
+        self.as_lit = lit != own.lit
+        self._lit = bool(lit)
+        self._audience = audience_distance([*others, replace(own, lit=lit)], self._required)
 
     def anywhere(self, others: Spots) -> tuple[Floats, Floats]:
         """Spots all over the stage, the nearest to the others first [m]; and the facing of whoever is nearest [degrees]."""
         given = np.array([(x, y) for x, y, _ in others.values()]).reshape(-1, 2)
-        stage = self._show.venue.stage
+        stage = self.show.venue.stage
         if stage is not None:
             low_x, low_y, high_x, high_y = stage.polygon.bounds
         elif len(given):
@@ -211,27 +247,26 @@ class _Room:
 
     def apart(self, other: str) -> float:
         """How far the middles of two stay apart, so that nothing of one can come too close to the other [m]."""
-        return self.reach[self._who] + self.reach[other] + self._required.performers
+        return self.reach[self.who] + self.reach[other] + self._required.performers
 
     def spare(self, at: Floats, others: Spots) -> Floats:
         """By how much each place has more room than it needs, below 0 where it has less [m]."""
         import shapely
 
-        venue, required, own = self._show.venue, self._required, self.reach[self._who]
+        venue, required, own = self.show.venue, self._required, self.reach[self.who]
         points = shapely.points(at)
         spare = [
             np.hypot(at[:, 0] - x, at[:, 1] - y) - self.apart(each)
             for each, (x, y, _) in others.items()
         ]
         spare.append(self.on_stage(at))
-        if self._own.lit:
-            crowd = own + audience_distance(self._show.dancers, required)
+        if self._lit:
             spare += [
-                shapely.distance(shapely.LineString(edge.line), points) - crowd
+                shapely.distance(shapely.LineString(edge.line), points) - own - self._audience
                 for edge in venue.audience
             ]
         for piece in venue.scenery:
-            burns = piece.combustible and self._own.lit
+            burns = piece.combustible and self._lit
             far = max(required.scenery, required.combustible if burns else 0.0)
             spare.append(shapely.distance(piece.region.polygon, points) - own - far)
         spare += [
@@ -245,7 +280,7 @@ class _Room:
         """How far each place lies within the edge that bodies keep from the stage's, below 0 outside it [m]."""
         import shapely
 
-        stage = self._show.venue.stage
+        stage = self.show.venue.stage
         if stage is None:
             return np.full(len(at), _FAR)
         points = shapely.points(at)
@@ -258,7 +293,7 @@ class _Room:
     ) -> Bools:
         """From which places the straight ways to and from formations that are settled stay clear of the others'."""
         clear = np.ones(len(at), dtype=bool)
-        for before, after in pairwise(self._show.standings):
+        for before, after in pairwise(self.show.standings):
             if formation not in {before.formation, after.formation}:
                 continue
             own = [
@@ -268,20 +303,19 @@ class _Room:
             if own[0] is None or own[1] is None:
                 continue
             here, there = np.broadcast_arrays(own[0], own[1])
-            for other in before.spots.keys() & after.spots.keys() - {self._who}:
-                if other in self.reach:
-                    near = _nearest(here, there, before.spots[other][:2], after.spots[other][:2])
-                    clear &= near >= self.apart(other) + more - _TOUCH
+            for other in before.spots.keys() & after.spots.keys() - {self.who}:
+                near = _nearest(here, there, before.spots[other][:2], after.spots[other][:2])
+                clear &= near >= self.apart(other) + more - _TOUCH
         return clear
 
     def _settled(self, one: Standing, chosen: Mapping[str, NewSpot]) -> Floats | None:
         """Where somebody new stands in a formation that is settled, or that has a named shape; else None."""
         if one.formation in chosen:
             return np.array([chosen[one.formation].at])
-        formation = self._show.show.formations.get(one.formation)
-        if formation is None or formation.spots is not None or self._who not in one.spots:
+        formation = self.show.show.formations.get(one.formation)
+        if formation is None or formation.spots is not None or self.who not in one.spots:
             return None
-        return np.array([one.spots[self._who][:2]])
+        return np.array([one.spots[self.who][:2]])
 
 
 def _nearest(

@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 from math import ceil
 from typing import Any
 
-from sequencer.planning.new_spots import NewSpot, new_spots
+from sequencer.planning.new_spots import NewSpot, NewSpots, new_spots
 from sequencer.staging.staged import Staged
 
 
@@ -24,15 +24,19 @@ def room_view(
     Returns
     -------
     values : dict
-        `spots` by formation, as `add-performer` takes them, `words`, and `short`: the formations without room.
+        `spots` by formation, as `add-performer` takes them, `words`, and `short`: the formations without room, also those
+        of a named shape, in which everybody's spot follows from the number of people.
     """
     found = new_spots(
         show, who, lambda spots: tried({name: _said(spot) for name, spot in spots.items()})
     )
     return {
-        "spots": {name: _said(spot) for name, spot in found.items()},
-        "short": [name for name, spot in found.items() if spot.short or not spot.clear],
-        "words": " ".join([_stands(who, found), *_no_room(who, found)]),
+        "spots": {name: _said(spot) for name, spot in found.spots.items()},
+        "short": [
+            *(name for name, spot in found.spots.items() if spot.short or not spot.clear),
+            *found.crowded,
+        ],
+        "words": " ".join([_stands(who, found), *_no_room(who, found), *_as_lit(who, found)]),
     }
 
 
@@ -42,14 +46,17 @@ def _said(spot: NewSpot) -> dict[str, Any]:
     return {"at": at, **({"facing": spot.facing} if spot.facing else {})}
 
 
-def _stands(who: str, found: Mapping[str, NewSpot]) -> str:
-    well = {name: spot for name, spot in found.items() if spot.clear and not spot.short}
+def _stands(who: str, found: NewSpots) -> str:
+    well = {name: spot for name, spot in found.spots.items() if spot.clear and not spot.short}
     there: dict[str, list[str]] = {}
     for name, spot in well.items():
         if spot.how:
             there.setdefault(spot.how, []).append(name)
+    everywhere = len(well) == len(found.spots) and not found.crowded
+    unsaid = [] if everywhere else [name for name, spot in well.items() if not spot.how]
+    where = f" in {_together(unsaid)}" if unsaid else ""
     place = "".join(f", {how} in {_together(names)}" for how, names in there.items())
-    room = f", and stands where there is room{place}." if well else "."
+    room = f", and stands where there is room{where}{place}." if well else "."
     return f"{who} is in the cast{room}"
 
 
@@ -58,9 +65,9 @@ def _together(names: Sequence[str]) -> str:
     return f"{', '.join(others)} and {last}" if others else last
 
 
-def _no_room(who: str, found: Mapping[str, NewSpot]) -> list[str]:
+def _no_room(who: str, found: NewSpots) -> list[str]:
     said = []
-    for name, spot in found.items():
+    for name, spot in found.spots.items():
         if spot.short:
             missing = ceil(20 * spot.short - 1e-9) / 20  # as it can be marked
             said.append(
@@ -68,7 +75,15 @@ def _no_room(who: str, found: Mapping[str, NewSpot]) -> list[str]:
                 "missing. Move others apart on the stage."
             )
         elif not spot.clear:
-            said.append(
-                f"In {name}, or on the way there, somebody comes too close: Findings tell who."
-            )
-    return said
+            said.append(_too_close(name))
+    return [*said, *map(_too_close, found.crowded)]
+
+
+def _too_close(name: str) -> str:
+    return f"In {name}, or on the way there, somebody comes too close: Findings tell who."
+
+
+def _as_lit(who: str, found: NewSpots) -> list[str]:
+    if not found.as_lit or not found.spots:
+        return []
+    return [f"Others burn in this show, so the room is measured as if {who} burned too."]

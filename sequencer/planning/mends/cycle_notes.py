@@ -4,7 +4,7 @@ from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.planning.edits.as_written import plain
 from sequencer.planning.edits.join_edits import step_at
-from sequencer.planning.trying.restaging import restaged
+from sequencer.planning.trying.restaging import restaged, with_everybody
 from sequencer.planning.trying.trials import DanceEdit
 from sequencer.show.editing import Change
 from sequencer.staging.staged import Block, Staged
@@ -19,8 +19,8 @@ def cycle_written(show: Staged, note: Finding) -> DanceEdit | None:
     Returns
     -------
     edit : DanceEdit or None
-        Tried: everything is danced as before. None where the number that can be written is not the very cycle, or one entry
-        has another cycle for somebody else.
+        Tried: everything is danced as before, tonight and by the whole cast. None where the number that can be written is not
+        the very cycle, or one entry has another cycle for somebody else.
     """
     of = next((block for block in show.blocks_of(note.who[0]) if _at(show, block, note)), None)
     if of is None:
@@ -33,8 +33,8 @@ def cycle_written(show: Staged, note: Finding) -> DanceEdit | None:
     paths = {block.path for block in open_ones if block.who in note.who}
     cycles = {block.cycle for block in open_ones if block.path in paths}
     value = plain(of.cycle)
-    if not paths or any(abs(cycle - value) > _EXACT for cycle in cycles):
-        return None
+    if any(abs(cycle - value) > _EXACT for cycle in cycles):
+        return None  # without a show staged for it
     changes: tuple[Change, ...] = tuple(
         ((*path, "cycle"), value) for path in sorted(paths, key=str)
     )
@@ -43,13 +43,23 @@ def cycle_written(show: Staged, note: Finding) -> DanceEdit | None:
         changes=changes,
         value=of.cycle,
     )
-    return edit if _danced_the_same(show, edit) else None
+    return edit if _danced_the_same(show, edit) and _by_everybody(show, edit) else None
 
 
 def _at(show: Staged, block: Block, note: Finding) -> bool:
     """Whether a block is the one that a note tells."""
     begins = note.start is not None and abs(show.seconds(block.start) - note.start) < _EXACT
-    return begins and not block.link and note.message.startswith(f"{block.title} takes ")
+    return begins and note.message.startswith(f"{block.title} takes ")
+
+
+def _by_everybody(show: Staged, edit: DanceEdit) -> bool:
+    """Whether those who are away tonight, or whose part is taken, dance the same with a change too."""
+    if show.show.tonight is None:
+        return True
+    try:
+        return _danced_the_same(with_everybody(show), edit)
+    except InputError:
+        return False
 
 
 def _danced_the_same(show: Staged, edit: DanceEdit) -> bool:

@@ -15,6 +15,7 @@ from sequencer.show.reading import ReadShow, show_from_document
 from sequencer.staging.carrying import carry_results
 from sequencer.staging.entries.moments import Moments
 from sequencer.staging.on_floor.standings import floor_path, standings
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import Staged, Standing
 from sequencer.staging.timeline import dancers_anywhere, staged, staged_alone
 from sequencer.timing.song import Song
@@ -61,6 +62,19 @@ def restaged(
     after = replace(show, show=read.show, read=read, standings=places, dancers=dancers)
     carry_results(show, after)
     return after
+
+
+def with_everybody(show: Staged) -> Staged:
+    """The show as its whole cast dances it; itself if nothing is said of tonight.
+
+    Raises
+    ------
+    InputError, ValueError
+        As `restaged`.
+    """
+    if show.show.tonight is None:
+        return show
+    return result_of(show, with_everybody, lambda: restaged(show, [(("tonight",), None)]))
 
 
 def restaged_alone(

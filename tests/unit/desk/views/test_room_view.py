@@ -1,7 +1,8 @@
 """Where somebody new has room, as a page is told."""
 
 from sequencer.desk.views.room_view import room_view
-from tests.unit.planning.test_new_spots import PAIR, cast_in
+from sequencer.planning.new_spots import NewSpot
+from tests.unit.planning.test_new_spots import OTHERS_LIT, PAIR, cast_in, ring
 
 
 def told(formations, **venue):
@@ -44,3 +45,41 @@ def test_what_the_checks_still_find_is_not_called_room():
         "In one, or on the way there, somebody comes too close: Findings tell who."
         in found["words"]
     )
+
+
+def test_a_named_shape_without_room_is_told_and_so_is_where_there_is_room():
+    tried = cast_in({"one": PAIR}, **ring(1.6))
+    found = room_view(tried({}), "Cedar", lambda _: tried({}))
+    assert found["short"] == ["one", "ring"]  # they stand on the edge of the stage in one
+    found = room_view(tried({}), "Cedar", moved(tried))
+    assert found["short"] == ["ring"]
+    assert found["words"] == (
+        "Cedar is in the cast, and stands where there is room, on the middle line in one. "
+        "In ring, or on the way there, somebody comes too close: Findings tell who."
+    )
+
+
+def test_where_nothing_is_kept_of_the_picture_the_formation_is_named_if_another_has_no_room(
+    monkeypatch,
+):
+    monkeypatch.setattr("sequencer.planning.new_spots._too_close", lambda *_: {"ring"})
+    monkeypatch.setattr("sequencer.planning.new_spots._pictures", lambda _: iter(()))
+    found = told({"one": PAIR, "two": PAIR}, **ring(1.6))
+    assert found["words"].startswith(
+        "Cedar is in the cast, and stands where there is room in one and two. In ring, "
+    )
+
+
+def test_it_is_said_where_others_burn_that_the_room_is_for_fire():
+    tried = cast_in({"one": PAIR}, more=OTHERS_LIT)
+    found = room_view(tried({}), "Cedar", moved(tried))
+    assert found["words"].endswith(
+        " Others burn in this show, so the room is measured as if Cedar burned too."
+    )
+
+
+def moved(tried):
+    """Stages spots as the file says them."""
+    return lambda spots: tried(
+        {name: NewSpot(at=(*spot["at"],), facing=spot.get("facing", 0), how="") for name, spot in spots.items()}
+    )  # fmt: skip
