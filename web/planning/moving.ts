@@ -3,7 +3,7 @@ import type { Block, Operation, Path } from "./api";
 import { operate } from "./doing";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
 import { CLOSE, beatOf, moment } from "./rows";
-import { along, fault, notice, picked, state, tempo, view } from "./store";
+import { along, fault, notice, picked, state, tempo, told, view } from "./store";
 
 export interface Follow { operations: Operation[]; words: string }
 
@@ -113,7 +113,7 @@ export function danced(block: Block): Block[] {
   return (view.value?.blocks ?? []).filter((each) => each.who === block.who && each.path?.join("/") === key).sort((a, b) => a.start - b.start);
 }
 
-/** Which time it is of an entry that repeats the phrase; null for one that does not. */
+/** Which time it is of an entry that repeats the phrase; null for one that does not, -1 where the block is not danced there any more. */
 function roundOf(block: Block): number | null {
   const entry = block.entry?.join("/");
   const times = Number(rowAt(block.entry ?? [])?.repeat ?? 1);
@@ -129,8 +129,15 @@ function entryTimes(entry: Path, block: Block): number {
 /** An operation on a move of a phrase, for the one time only that the block is. */
 export const hereOnly = (block: Block, operation: Operation): Operation => ({ do: "change-here", use: [entryOf(block)], rounds: [roundOf(block)], operation });
 
+const ELSEWHERE = "Nothing was changed: the move begins elsewhere by now. Try again.";
+
 /** Lets a move of a phrase last so many beats, here only or wherever the phrase is danced, and moves what follows it too if that is wanted. */
 export async function stretchStep(block: Block, beats: number, here: boolean, all: boolean, on = state.value!.revision): Promise<boolean> {
+  if (here && roundOf(block) === -1) { // which of the times was meant is not known any more
+    fault.value = { words: ELSEWHERE, anyway: null };
+    told.value = ELSEWHERE;
+    return false;
+  }
   const entry = entryOf(block), number = Number(entry[1]), by = beats - (block.end - block.start);
   // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
   const ends = endsOf(entry, here && roundOf(block) === null ? by : by * entryTimes(entry, block));
