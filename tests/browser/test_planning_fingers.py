@@ -139,7 +139,7 @@ def test_the_end_of_a_move_of_a_phrase_is_dragged_here_or_everywhere(
         question.wait_for(state="detached")
         if answer == "Leave it as it was":
             planner.tab("Show")  # what is done next is done after all that was sent before
-            planner.page.get_by_label("Title").fill("Left as it was")
+            planner.page.get_by_label("title", exact=True).fill("Left as it was")
             planner.page.keyboard.press("Tab")
             eventually(lambda: "Left as it was" in text_of(served))
             title = PHRASED.partition("\n")[0]

@@ -7,6 +7,7 @@ import pytest
 from tests.browser.machine import DRAWN
 from tests.browser.shows_on_disk import beside_its_song
 from tests.browser.test_planning_dragging import ANSWERED_LATE
+from tests.browser.test_planning_first_visit import counts_on, written
 from tests.browser.test_planning_page import Planner
 from tests.browser.test_stage_page import SHOW, became, text
 from tests.desk_client import eventually, warm_desk
@@ -160,8 +161,6 @@ def test_what_the_server_told_of_an_earlier_change_does_not_turn_the_page_back(p
 
 # --- what somebody else did meanwhile ---
 
-LATE = "  - {formation: pair, from: 9.1, beats: 4}\n"
-
 
 def somebody_else(planner, *operations):
     """Another page does something, as one step."""
@@ -175,7 +174,7 @@ def somebody_else(planner, *operations):
 def test_a_walk_is_deleted_after_a_change_that_somebody_else_had_made_with_another_walk(planner):
     planner.tab("Stage")
     moved = {"do": "move-spot", "formation": "pair", "who": "Ash", "at": [-3.5, 4]}
-    early = {"do": "put-walk", "formation": "pair", "start": "3.1", "before": 1}
+    early = {"do": "put-walk", "formation": "pair", "start": "3.1", "beats": 4, "before": 1}
     with unanswered(planner):
         somebody_else(planner, moved, early)
         planner.page.get_by_role("button", name="Ash, ").press("Shift+ArrowLeft")
@@ -184,7 +183,9 @@ def test_a_walk_is_deleted_after_a_change_that_somebody_else_had_made_with_anoth
         planner.page.get_by_role("button", name="Delete this walk").press("Enter")
     eventually(lambda: "deep, from: 5.1" not in text(planner))
     not_refused(planner)
-    (walk,) = (each for each in text(planner).splitlines() if "from: 3.1" in each and "pair" in each)
+    (walk,) = (
+        each for each in text(planner).splitlines() if "from: 3.1" in each and "pair" in each
+    )
     assert walk.startswith("  - {formation: pair, from: 3.1")
     assert "Ash: {at: [-3.5, 4]}" in text(planner)
 
@@ -233,7 +234,7 @@ def test_a_second_delete_of_a_point_says_and_sends_nothing(planner):
 
 ROOM = """() => { const send = window.fetch; window.rooms = 0; window.sent = null; window.fetch = async (...what) => {
     const where = String(what[0]);
-    if (where.endsWith('add-performer') || where.endsWith('operations')) window.sent = JSON.parse(what[1].body);
+    if (where.endsWith('operations')) window.sent = JSON.parse(what[1].body);
     if (!where.endsWith('/room')) return send(...what);
     if (++window.rooms === 1) return new Response(JSON.stringify({ error: { code: 'superseded', message: 'the show has changed meanwhile; ask again' } }), { status: 409 });
     const answer = await send(...what);
@@ -255,11 +256,14 @@ def test_room_is_asked_about_again_and_said_of_the_revision_of_the_answer(planne
             box.select_option(words)
         else:
             box.fill(words)
+            page.keyboard.press("Tab")
     page.evaluate(ROOM)
     new.get_by_role("button", name="Add the performer").click()
     page.wait_for_function("() => !!window.release")
     somebody_else(planner, {"do": "change-titles", "values": {"title": "Meanwhile"}})
-    page.wait_for_function("() => document.body.innerText.includes('Meanwhile')")
+    page.wait_for_function(
+        "() => [...document.querySelectorAll('input')].some((each) => each.value === 'Meanwhile')"
+    )
     page.evaluate("() => window.release()")
     eventually(lambda: "Cedar" in text(planner))
     said = page.evaluate("() => [window.room.revision, window.sent.revision, window.rooms]")
@@ -268,3 +272,47 @@ def test_room_is_asked_about_again_and_said_of_the_revision_of_the_answer(planne
     assert spots[0] == spots[1]
     assert "cannot be put on its song" not in page.locator("body").inner_text()
     assert "title: Meanwhile" in text(planner)
+
+
+REPEATED = SHOW[: SHOW.index("timeline:")] + (
+    "phrases:\n"
+    "  wheel:\n"
+    "    - {pattern: two-beat-weave, beats: 4}\n"
+    "timeline:\n"
+    "  - {from: 3.1, phrase: wheel, repeat: 3}\n"
+)
+LATER = """() => { const send = window.fetch; window.fetch = async (...what) => {
+    const answer = await send(...what);
+    if (!String(what[0]).endsWith('/view')) return answer;
+    const view = await answer.json();
+    for (const each of view.blocks) { each.start += 1; each.end += 1; }
+    window.later = true;
+    return new Response(JSON.stringify(view), { status: 200 }); } }"""
+
+
+def test_a_move_of_a_phrase_that_begins_elsewhere_by_now_is_not_changed_for_another_time(
+    flat_browser, tmp_path
+):
+    path = beside_its_song(tmp_path, REPEATED, "three.yaml")
+    with warm_desk(path) as served, Planner(flat_browser, served.address) as planner:
+        page, planner.served = planner.page, served
+        page.context.add_init_script(EVENTS_KEPT + "window.kept = [];")
+        page.reload()
+        staged = "([event]) => event.startsWith('event: staged')"
+        page.wait_for_function(f"() => window.kept?.some({staged})")
+        page.evaluate(f"() => (window.again = window.kept.find({staged})[1])")
+        page.evaluate(TOLD)
+        page.wait_for_selector(".eight")
+        planner.up_to_date()
+        counts_on(planner, written(planner, 5), 2, of=4, end=True)
+        page.mouse.up()
+        question = page.get_by_role("alertdialog")
+        question.wait_for()
+        page.evaluate(LATER)
+        page.evaluate("() => window.again()")
+        page.wait_for_function("() => window.later")
+        page.evaluate(DRAWN)
+        question.get_by_role("button", name="Here only").click()
+        page.locator(".refused", has_text="the move begins elsewhere by now").wait_for()
+        assert text(planner) == REPEATED
+        assert planner.faults == []
