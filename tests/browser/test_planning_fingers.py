@@ -142,8 +142,8 @@ def test_the_end_of_a_move_of_a_phrase_is_dragged_here_or_everywhere(
             planner.page.get_by_label("title", exact=True).fill("Left as it was")
             planner.page.keyboard.press("Tab")
             eventually(lambda: "Left as it was" in text_of(served))
-            title = PHRASED.partition("\n")[0]
-            assert text_of(served) == PHRASED.replace(title, "title: Left as it was", 1)
+            lines = text_of(served).splitlines()[1:]
+            assert lines == PHRASED.splitlines()[1:]
             assert planner.faults == []
             return
         eventually(lambda: "beats: 6}" in text_of(served))
