@@ -399,7 +399,7 @@ class ShowServer:
             self.events.tell("show", {**self.summary(), "words": words})
         if self.opened.trouble and self.opened.trouble != trouble:
             self.events.tell("notice", {"message": self.opened.trouble, "severity": "warn"})
-        return self.state()
+        return {**self.state(), "before": before}
 
     def _hand_over(self) -> None:
         """Give the newest text to the checks."""

@@ -17,17 +17,18 @@ function inTurn<T>(work: () => Promise<T>): Promise<T> {
   return done;
 }
 
-/** Does something to the show in its turn; where it is refused, the page says why, and offers `again` if it can be done all the same. */
-export function doing(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
+/** Does something to the show in its turn, or nothing where there is nothing left to do; where it is refused, the page says why, and offers `again` if it can be done all the same. */
+export function doing(work: () => Promise<Done | null>, said?: string, again?: () => void): Promise<boolean> {
   return inTurn(() => toServer(work, said, again));
 }
 
-async function toServer(work: () => Promise<State>, said?: string, again?: () => void): Promise<boolean> {
+async function toServer(work: () => Promise<Done | null>, said?: string, again?: () => void, steps = 1): Promise<boolean> {
   busy.value = true;
   const before = state.value!.revision;
   try {
     const now = await work();
-    alone = { since: now.revision > before + 1 ? now.revision : alone.now === before ? alone.since : before, now: now.revision };
+    if (!now) return false;
+    alone = { since: !mineAlone(now, before, steps) ? now.revision : alone.now === before ? alone.since : before, now: now.revision };
     take(now);
     if (said) told.value = said;
     return true;
@@ -50,6 +51,9 @@ export function take(now: State): void {
   state.value = now;
 }
 
+/** Whether an answer came of a revision by this page's doing alone: what changes nothing makes no step, so that one more may be somebody else's. */
+const mineAlone = (answer: Done, on: number, steps = 1) => answer.before === on && answer.revision <= on + steps;
+
 // Revisions in a row that all come from this page.
 let alone = { since: -1, now: -1 };
 
@@ -71,13 +75,14 @@ export const placesKept = (revision: number) => state.value!.revision === revisi
 export const dragEnds = (revision: number) => !busy.value && !placesKept(revision);
 
 type Composed = { operation: Operation | Operation[]; revision: number };
+type Done = State & { before?: number }; // the revision that stood when this had its turn; missing where nothing was to be changed
 
 /** Does an operation in its turn; one that is a function is made when its turn comes. */
-export function operate(operation: Operation | Operation[] | (() => Promise<Composed>), said?: string, revision = state.value!.revision, anyway = false): Promise<boolean> {
+export function operate(operation: Operation | Operation[] | (() => Promise<Composed | null>), said?: string, revision = state.value!.revision, anyway = false): Promise<boolean> {
   let now: Composed | null = null; // kept for `again`
   return doing(async () => {
     now = typeof operation === "function" ? await operation() : { operation, revision };
-    return send(now, anyway);
+    return now && send(now, anyway);
   }, said, () => now && void operate(now.operation, said, now.revision, true));
 }
 
@@ -88,21 +93,22 @@ export function operateOn(now: (file: any) => unknown, value: unknown, operation
   return operateFrom((file) => operation(made(value, now(file))), told);
 }
 
-/** An operation that is made from what the file says, in its turn: with what this page changed before it. */
-export function operateFrom(operation: (file: any) => Operation, said: string): Promise<boolean> {
+/** An operation that is made from what the file says, in its turn: with what this page changed before it. None is made where that leaves nothing to do. */
+export function operateFrom(operation: (file: any) => Operation | null, said: string): Promise<boolean> {
   const asked = state.value!;
   return operate(async () => {
     const on = inPlaceSince(asked.revision) ? state.value! : asked; // what moved places is put together by the server
-    return { operation: operation(on.values ?? {}), revision: on.revision };
+    const made = operation(on.values ?? {});
+    return made && { operation: made, revision: on.revision };
   }, said);
 }
 
 /** On the revision that the operation was made for, which the server puts together with what came since; a value said, or something taken out, after a change that waited, on the answer to that. */
-async function send({ operation, revision }: Composed, anyway: boolean): Promise<State> {
+async function send({ operation, revision }: Composed, anyway: boolean): Promise<Done> {
   const latest = state.value!.revision;
   const on = (valuesAlone(operation) || namesAlone(operation)) && inPlaceSince(revision) ? latest : revision;
-  const answer = await post<State>("operations", { revision: on, ...(Array.isArray(operation) ? { operations: operation } : { operation }), anyway });
-  const kept = inPlace(operation) && on === latest && answer.revision <= on + 1;
+  const answer = await post<Done>("operations", { revision: on, ...(Array.isArray(operation) ? { operations: operation } : { operation }), anyway });
+  const kept = inPlace(operation) && on === latest && mineAlone(answer, on);
   steady = { since: !kept ? answer.revision : steady.now === on ? steady.since : on, now: answer.revision };
   return answer;
 }
@@ -162,9 +168,9 @@ export function dragLost(): void {
   told.value = words;
 }
 
-export const undo = () => inTurn(async () => state.value?.undo && toServer(() => post<State>("undo", {}), `Undone: ${state.value.undo}.`));
-export const redo = () => inTurn(async () => state.value?.redo && toServer(() => post<State>("redo", {}), `Done again: ${state.value.redo}.`));
-export const save = () => inTurn(() => toServer(() => post<State>("save", {}), "Saved."));
+export const undo = () => inTurn(async () => state.value?.undo && toServer(() => post<Done>("undo", {}), `Undone: ${state.value.undo}.`));
+export const redo = () => inTurn(async () => state.value?.redo && toServer(() => post<Done>("redo", {}), `Done again: ${state.value.redo}.`));
+export const save = () => inTurn(() => toServer(() => post<Done>("save", {}), "Saved.", undefined, 0)); // what the file said meanwhile is a step of somebody else's
 
 let viewing = 0;
 

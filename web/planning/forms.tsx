@@ -59,7 +59,7 @@ export function ShowForms() {
 
 function People({ group, kind, values }: { group: "cast" | "crew"; kind: string; values: Json }) {
   const rows: Json[] = values[group] ?? [];
-  const there: Room = { spots: {}, short: [], words: "" };
+  const there: Room = { revision: 0, spots: {}, short: [], words: "" };
   const add = (given: Record<string, Json>) => {
     if (group === "crew") return operate({ do: "add-crew", member: given }, `${given.name} is in the crew.`);
     return operate(async () => Object.assign(there, await roomFor(given)) && added(given, there)).then((well) => {
@@ -82,20 +82,29 @@ function People({ group, kind, values }: { group: "cast" | "crew"; kind: string;
   );
 }
 
-interface Room { spots: Record<string, Json>; short: string[]; words: string }
+interface Room { revision: number; spots: Record<string, Json>; short: string[]; words: string }
+
+const AGAIN = 300, TRIES = 20; // [ms] between two questions about room, and how often it is asked
 
 /** Where somebody new has room, as the server finds by the show's distances; beside the others where it cannot say. */
-async function roomFor(performer: Record<string, Json>): Promise<Room> {
+async function roomFor(performer: Record<string, Json>, tries = 1): Promise<Room> {
   try {
     return await post<Room>("room", { performer });
   } catch (error) {
-    if (!(error instanceof Refused) || ![409, 422, 503].includes(error.status)) throw error;
+    if (!(error instanceof Refused)) throw error;
+    if (["superseded", "gone"].includes(error.trouble?.code ?? "") && tries < TRIES) { // something else went first
+      await new Promise((done) => setTimeout(done, AGAIN));
+      return roomFor(performer, tries + 1);
+    }
+    const staging = error.trouble?.code === "staging";
+    if (error.status !== 422 && !staging) throw error;
     const formations = Object.entries(state.value!.values?.formations ?? {}).filter(([, each]: Json) => each?.spots).map(([each]) => each);
-    return { spots: Object.fromEntries(formations.map((each) => [each, beside(each)])), short: [], words: `${performer.name} is in the cast, beside the others: where there is room is not known, since the show cannot be put on its song.` };
+    const why = staging ? "is still being put on its song" : "cannot be put on its song";
+    return { revision: state.value!.revision, spots: Object.fromEntries(formations.map((each) => [each, beside(each)])), short: [], words: `${performer.name} is in the cast, beside the others: where there is room is not known, since the show ${why}.` };
   }
 }
 
-const added = (performer: Record<string, Json>, there: Room) => ({ operation: { do: "add-performer", performer, spots: there.spots }, revision: state.value!.revision });
+const added = (performer: Record<string, Json>, there: Room) => ({ operation: { do: "add-performer", performer, spots: there.spots }, revision: there.revision });
 
 /** A spot beside those of a formation: where somebody new is seen, and can be moved from. */
 function beside(formation: string): { at: [number, number] } {

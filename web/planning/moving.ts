@@ -2,8 +2,8 @@
 import type { Block, Operation, Path } from "./api";
 import { operate } from "./doing";
 import { movedAlong, reachOf, shiftsAfter, type Ends } from "./following";
-import { beatOf, moment } from "./rows";
-import { along, fault, notice, picked, state, tempo, view } from "./store";
+import { CLOSE, beatOf, moment } from "./rows";
+import { along, fault, notice, picked, state, tempo, told, view } from "./store";
 
 export interface Follow { operations: Operation[]; words: string }
 
@@ -122,8 +122,15 @@ function entryTimes(entry: Path, block: Block): number {
 /** An operation on a move of a phrase, for the one time only that the block is. */
 export const hereOnly = (block: Block, operation: Operation): Operation => ({ do: "change-here", use: block.use, rounds: block.rounds, operation });
 
+const ELSEWHERE = "Nothing was changed: the move begins elsewhere by now. Try again.";
+
 /** Lets a move of a phrase last so many beats, here only or wherever the phrase is danced, and moves what follows it too if that is wanted. */
 export async function stretchStep(block: Block, beats: number, here: boolean, all: boolean, on = state.value!.revision): Promise<boolean> {
+  if (here && !danced(block).some((each) => Math.abs(each.start - block.start) < CLOSE)) { // which of the times was meant is not known any more
+    fault.value = { words: ELSEWHERE, anyway: null };
+    told.value = ELSEWHERE;
+    return false;
+  }
   const entry = entryOf(block), number = Number(entry[1]), by = beats - (block.end - block.start);
   // Where a phrase is danced elsewhere too, what follows it there stays: an overlap is refused.
   const ends = endsOf(entry, here ? by : by * entryTimes(entry, block));

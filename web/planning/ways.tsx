@@ -65,7 +65,8 @@ function Way({ walk, number, plan, all }: { walk: Walk; number: number; plan: Pl
     void operateFrom((file) => {
       // The point that is seen: a key that is pressed twice does not take the next one.
       const points = pointsOf(number, walk.who, file), found = points.findIndex((each) => samePlace(each, shown));
-      return setWay(number, walk.who, points.filter((_, other) => other !== (found < 0 && points.length === all ? k : found)));
+      const gone = found < 0 && points.length === all ? k : found;
+      return gone < 0 ? null : setWay(number, walk.who, points.filter((_, other) => other !== gone));
     }, `A point is taken out of ${walk.who}’s way.`);
   };
   const held = via.findIndex((_, k) => dragged.value?.key === key(k));
@@ -104,7 +105,8 @@ async function addPoint(number: number, who: string, place: number, at: Point): 
   let points: Point[] = [];
   const done = await operateFrom((file) => {
     points = pointsOf(number, who, file);
-    if (!points.some((each) => samePlace(each, at))) points.splice(place, 0, at); // asked for twice at once, it is one
+    if (points.some((each) => samePlace(each, at))) return null; // asked for twice at once, it is one
+    points.splice(place, 0, at);
     return setWay(number, who, points);
   }, `${who} walks through ${at[0]}, ${at[1]}.`);
   if (!done) return;

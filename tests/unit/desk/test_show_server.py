@@ -1,4 +1,4 @@
-"""A draft that was offered when the show was last open: offered again, whatever was done and saved since."""
+"""A draft that was offered when the show was last open: offered again, whatever was done and saved since; what an answer says it followed."""
 
 import sys
 
@@ -141,3 +141,44 @@ def test_opening_a_show_touches_nothing_of_somebody_else(path, end, kind, away):
     assert foreign.is_symlink() is (kind == "link")
     for each in (foreign, precious):
         assert each.read_text(encoding="utf-8") == "what somebody wrote\n"
+
+
+# --- the revision that an answer followed ---
+
+
+def revisions(path, *works):
+    """What each of some works answers: the revision that stood before it, and the one after."""
+
+    async def run():
+        server = ShowServer(OpenedFile(path))
+        try:
+            answers = [await work(server) for work in works]
+            return [(each["before"], each["revision"]) for each in answers]
+        finally:
+            server.opened.close()
+
+    return run_apart(run())
+
+
+def titled(title, revision):
+    operation = {"do": "change-titles", "values": {"title": title}}
+    return lambda server: server.do(operation, revision, anyway=True)
+
+
+def test_an_answer_says_which_revision_stood_when_its_turn_came(path):
+    assert revisions(
+        path,
+        titled("Larger", 1),
+        titled("Larger", 1),  # of a page that has not heard of it: nothing is left to change
+        lambda server: server.turn("undo", None),
+        lambda server: server.turn("redo", 3),
+        lambda server: server.save(),
+    ) == [(1, 2), (2, 2), (2, 3), (3, 4), (4, 4)]
+
+
+def test_a_save_that_takes_over_what_the_file_says_came_after_the_revision_before_that(path):
+    async def save(server):
+        path.write_text(SHOW.replace("Small", "By somebody else"), encoding="utf-8")
+        return await server.save()
+
+    assert revisions(path, titled("Small", 1), save) == [(1, 1), (1, 2)]
