@@ -34,11 +34,8 @@ def summary(draft: Draft, *, why: bool = False) -> str:
         lines.append("checked: no STOP and no WARN comes from the routine")
     else:
         lines.append("NOT checked: run `sequencer check` before you rely on it")
-    lines += [f"left out: {words}" for words in draft.unmet]
-    lines += [f"left open: {words}" for words in draft.left_open]
+    lines += shortfalls(draft)
     lines += [f"on and off: {words}" for words in draft.on_and_off]
-    for finding in draft.unflown:
-        lines.append(f"cannot be flown yet ({finding.position}): {finding.message}")
     for finding in draft.left:
         at = f" ({finding.position})" if finding.position else ""
         lines.append(f"not from the routine, {finding.severity.upper()}{at}: {finding.message}")
@@ -47,6 +44,15 @@ def summary(draft: Draft, *, why: bool = False) -> str:
         lines += [*_terms(draft), *_following(draft)]
         lines += ["", "What is danced", *_rows(draft)]
     return "\n".join(lines)
+
+
+def shortfalls(draft: Draft) -> list[str]:
+    """What it leaves out, leaves open or cannot fly, line by line."""
+    return [
+        *(f"left out: {words}" for words in draft.unmet),
+        *(f"left open: {words}" for words in draft.left_open),
+        *(f"cannot be flown yet ({each.position}): {each.message}" for each in draft.unflown),
+    ]
 
 
 def fit(draft: Draft) -> str:
