@@ -125,6 +125,7 @@ def skipped_in_words(
     slots: Sequence[Slot],
     position: Callable[[float], str],
     clock: Callable[[float], str],
+    counted: tuple[float, float],
 ) -> tuple[str, ...]:
     """Where nothing is drafted, as nothing can be danced there, in words.
 
@@ -137,13 +138,17 @@ def skipped_in_words(
         bar.beat of a beat coordinate.
     clock : callable
         Minutes and seconds of one.
+    counted : (float, float) [beats]
+        From where to where the song is counted: the ways to rest may begin before and end behind.
     """
     said = []
+    first, last = counted
     for start, end, jump in sorted(skipped, key=lambda each: each[:2]):
         low = max((s.end for s in slots if s.end <= start + TOUCH), default=start)
         high = min((s.start for s in slots if s.start >= end - TOUCH), default=end)
         low = low if start - low < SHORTEST_STRETCH else start
         high = high if high - end < SHORTEST_STRETCH else end
+        low, high = max(low, first), min(high, last)
         if jump is None:
             why = (
                 "nothing was found that can be danced there, so nothing is drafted; look whether the count is right there, "

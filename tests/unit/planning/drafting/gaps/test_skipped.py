@@ -126,9 +126,25 @@ def test_words_name_all_that_is_open_and_why():
     jump = Jump(40.0, 41.0, 1.0, 0.5)
     slots = [slot(0, 16), slot(24, 38), slot(48, 64)]
     some = [Skipped(38.0, 44.0, jump), Skipped(16.0, 24.0)]
-    first, second = skipped_in_words(some, slots, lambda b: f"b{b:g}", lambda b: f"c{b:g}")
+    words, whole = (lambda b: f"b{b:g}", lambda b: f"c{b:g}"), (0.0, 64.0)
+    first, second = skipped_in_words(some, slots, *words, whole)
     assert first.startswith("c16 to c24 (b16 to b24): nothing was found that can be danced there,")
     assert second.startswith("c38 to c48 (b38 to b48): the count jumps at b40 ")
     assert "(a beat of 1.00 s among others of 0.50 s)" in second
-    alone = skipped_in_words(some[:1], [slot(0, 8)], str, str)
+    alone = skipped_in_words(some[:1], [slot(0, 8)], str, str, whole)
     assert alone[0].startswith("38.0 to 44.0 ")  # what was left open for another reason is not told
+
+
+@pytest.mark.parametrize(
+    ("at", "said"),
+    [(0, "c0 to c4 (b0 to b4): "), (1, "c0 to c8 (b0 to b8): "), (62, "c59 to c64 (b59 to b64): ")],
+)
+def test_at_an_end_of_the_song_words_name_no_moment_outside_of_it(at, said):
+    lengths = np.full(64, BEAT)
+    lengths[at] = 1.0
+    tempo = count(lengths)
+    (jump,) = jumps_of(tempo)
+    some, rest = [around_jump(jump, tempo)], [slot(16, 48)]
+    words = [lambda b: f"b{b:g}", lambda b: f"c{b:g}"]
+    (told,) = skipped_in_words(some, rest, *words, (0.0, 64.0))
+    assert told.startswith(said)
