@@ -59,14 +59,17 @@ def fit(draft: Draft) -> str:
     """How well it suits song, cast and wishes, for whoever dances it: without figures that mean nothing to them."""
     of = "music, wishes and what everybody can dance, as this tool weighs them"
     looked = " of those looked at" if draft.unseen or draft.dearer > 1 else ""
+    what = "for what is drafted, " if draft.left_open else ""
     if draft.gap <= _PROVEN:
-        return f"no other routine{looked} fits better: {of}"
-    return f"close to the best fit of {of}: what counts against it could be {100 * draft.gap:.2g} % less at most"
+        return f"{what}no other routine{looked} fits better: {of}"
+    return f"{what}close to the best fit of {of}: what counts against it could be {100 * draft.gap:.2g} % less at most"
 
 
 def goodness(draft: Draft) -> str:
     """How much better a routine could be, in words."""
     rules = "these rules"
+    if draft.left_open:
+        rules += ", for what is drafted"
     if draft.dearer > 1:
         rules += f", with links {draft.dearer:.1f} times as dear so that they take less of the time"
     if draft.unseen:

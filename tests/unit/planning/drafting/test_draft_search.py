@@ -202,6 +202,10 @@ def test_how_well_it_fits_is_said_without_figures_that_mean_nothing_to_a_perform
     assert fit(replace(plain, bound=plain.cost / 2)) == (
         f"close to the best fit of {of}: what counts against it could be 50 % less at most"
     )
+    part = replace(plain, left_open=("0:10 to 0:20: too quick",))
+    assert fit(part) == f"for what is drafted, no other routine fits better: {of}"
+    assert fit(replace(part, bound=plain.cost / 2)).startswith("for what is drafted, close to ")
+    assert "exists under these rules, for what is drafted" in summary(part, why=True)
     said = summary(plain)
     assert fit(plain) in said
     assert "cost" not in said.lower()
