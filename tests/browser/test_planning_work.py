@@ -261,11 +261,14 @@ def test_the_stretch_at_a_count_is_drafted_while_something_else_is_changed(flat_
 
 
 def test_what_a_draft_leaves_open_stands_out(flat_browser, show):
-    text = SHOW + """\
+    text = (
+        SHOW
+        + """\
 formations: {one: {spots: {Ash: {at: [0, 4]}}}}
 staging: [{formation: one, from: 1.1}]
 entrances: [{who: Ash, comes_on: 1.1, beats: 8, side: stage left}]
 """
+    )
     show.write_text(text, encoding="utf-8")
     with warm_desk(show) as served, visitor(flat_browser, served.address, "#tab-draft") as page:
         page.get_by_role("tab", name="Draft").click()

@@ -43,6 +43,9 @@ class Hopeless:
         self._jumps = jumps_of(tempo)
         self._faults = Counter[Jump]()  # routines that were at fault there
         self._at_last = 0  # times
+        self._alike = set[
+            tuple[int, int]
+        ]()  # stretches beside which one was open that is danced alike
 
     def in_search(self, setting: Setting) -> list[Skipped]:
         """What must stay open, since there nothing is left to be danced in a search.
@@ -60,7 +63,7 @@ class Hopeless:
         for material in setting.without_moves():
             codes = {why for piece, _, why in setting.faulted if piece == material}
             if codes <= _OF_THE_DANCE:
-                found += skipped_for(setting.uses[material], self._tempo, self._jumps)
+                found += self._of_those_alike(setting.uses[material])
         for a, b in setting.without_links():
             found += self._of_those_far_off([setting.slots[a], setting.slots[b]])
         return list(dict.fromkeys(found))
@@ -112,6 +115,13 @@ class Hopeless:
         found = [each for run in runs for each in self._of_those_far_off(run)]
         self._at_last += bool(found)
         return found
+
+    def _of_those_alike(self, some: Sequence[Slot]) -> list[Skipped]:
+        """What is left open of stretches in which nothing is left; all of them, where one of them was not enough before."""
+        spans = {(slot.start, slot.end) for slot in some}
+        one_helps = not spans & self._alike
+        self._alike |= spans
+        return skipped_for(some, self._tempo, self._jumps, one_helps=one_helps)
 
     def _of_those_far_off(self, some: Sequence[Slot]) -> list[Skipped]:
         far = [slot for slot in some if off_tempo(slot, self._tempo) >= OFF_TEMPO]

@@ -359,9 +359,8 @@ class DraftGround:
         skipped = skipped_in_words(
             self.skipped,
             self.slots() if self.skipped else (),
-            self.base.position,
+            self.base.tempo,
             lambda beat: clock_text(min(max(0.0, seconds(beat)), last)),
-            (float(self.base.tempo.knots[0]), float(self.base.tempo.knots[-1])),
         )
         return (
             while_lit

@@ -1,5 +1,6 @@
 """Where nothing can be danced, as the search and the checks find it."""
 
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
@@ -62,6 +63,20 @@ def test_where_each_move_strains_a_hand_the_stretch_is_left_open_at_the_first_fa
     one.forbidden.add((1, one.count - 1))
     assert hopeless.in_routine(one, show, [finding(tempo, 18)]) == [Skipped(16.0, 32.0)]
     assert hopeless.in_search(one) == [Skipped(16.0, 32.0)]
+
+
+def test_of_stretches_danced_alike_one_is_left_open_and_the_others_only_if_that_does_not_help():
+    tempo = count()
+    some = [slot(0), slot(1, material=0), slot(2, material=0), slot(3, material=1, label="B")]
+    hopeless = Hopeless(tempo)
+    one = setting(some)
+    one.strained_moves |= {(0, k) for k in range(one.count)}
+    assert hopeless.in_search(one) == [Skipped(0.0, 16.0)]
+    again = setting([replace(slot(k), material=k // 3) for k in (1, 2, 3)])
+    again.strained_moves |= {(1, k) for k in range(one.count)}  # another material: one of its own
+    assert hopeless.in_search(again) == [Skipped(48.0, 64.0)]
+    again.strained_moves |= {(0, k) for k in range(one.count)}
+    assert hopeless.in_search(again)[:2] == [Skipped(16.0, 32.0), Skipped(32.0, 48.0)]
 
 
 @pytest.mark.parametrize(("code", "open_there"), [("self-hit", True), ("too-close", False)])
