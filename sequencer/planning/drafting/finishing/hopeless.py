@@ -22,7 +22,8 @@ from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 _MOST_AT_JUMP = 3  # routines at fault where the count jumps, before it is not danced over
-_MOST_AT_LAST = 4  # stretches, one after another, that are left open although something may still be possible there
+_MOST_BESIDE = 2  # of them, where it is not danced over at another jump
+_MOST_AT_LAST = 4  # times that something is left open although it may still be possible
 _OF_THE_DANCE = frozenset(feasible.CHECK.codes) | frozenset(as_flown.CHECK.codes)
 
 
@@ -30,7 +31,7 @@ class Hopeless:
     """Where nothing can be danced over a song's count.
 
     A jump of the count is danced over as long as that may be possible: until nothing is left that could be danced there, or several
-    routines were at fault there.
+    routines were at fault there. Where one jump is left open, so is each that is about as bad: it would only come next.
 
     Parameters
     ----------
@@ -85,8 +86,8 @@ class Hopeless:
         own = [jump for jump in self._jumps if any(in_slot(jump, setting.slots[k]) for k in at)]
         self._faults.update(own)
         if any(self._faults[jump] >= _MOST_AT_JUMP for jump in own):
-            # The others would only come one after another
-            return [around_jump(jump, self._tempo) for jump in self._jumps if self._faults[jump]]
+            bad = [jump for jump in self._jumps if self._faults[jump] >= _MOST_BESIDE]
+            return [around_jump(jump, self._tempo) for jump in bad]
         return self.in_search(setting) if at else []
 
     def at_last(

@@ -107,13 +107,10 @@ def skipped_for(
         return [around_jump(jump, tempo) for jump in inside]
     off = [off_tempo(slot, tempo) for slot in some]
     most = max(off, default=0.0)
-    far = [(slot, own) for slot, own in zip(some, off, strict=True) if own >= _AS_FAR * most]
+    each = list(zip(some, off, strict=True))
+    far = [(slot, own) for slot, own in each if own >= _AS_FAR * most]
     if most < OFF_TEMPO:
-        far = (
-            [max(far, key=lambda each: each[1])]
-            if one_helps and far
-            else list(zip(some, off, strict=True))
-        )
+        far = [each[off.index(most)]] if one_helps and each else each
     spans = ((float(slot.start), float(slot.end), own) for slot, own in far)
     return [
         Skipped(*(_with_ways(start, end, tempo) if own >= OFF_TEMPO else (start, end)))

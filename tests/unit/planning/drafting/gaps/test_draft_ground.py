@@ -118,17 +118,25 @@ def test_nobody_dances_while_all_are_lit():
     assert [(s.start, s.end) for s in slots if 16 <= s.start < 48] == [(16, 32), (41, 48)]
 
 
-def jumping(at, beats=64):
-    """A song in which one beat lasts twice as long as the others."""
+def jumping(at, beats=64, by=0.0):
+    """A song in which one beat lasts twice as long as the others; all moved by so many seconds, as by a correction."""
     song = even_song(beats, sections="A")
-    moved = [each + 0.5 * (k > at) for k, each in enumerate(song.beats)]
-    return replace(song, beats=tuple(moved), downbeats=tuple(moved[::4]), duration=moved[-1] + 0.1)
+    moved = [each + 0.5 * (k > at) + by for k, each in enumerate(song.beats)]
+    return replace(song, beats=tuple(moved), downbeats=tuple(moved[::4]), duration=32.0)
 
 
-@pytest.mark.parametrize(("at", "edge"), [(0, "0:00.0 to "), (62, " to 0:32.0 ")])
-def test_what_is_open_at_an_end_of_the_song_is_told_within_it(at, edge):
+@pytest.mark.parametrize(
+    ("at", "by", "edge"),
+    [
+        (0, 0.0, "0:00.0 to "),
+        (0, -0.2, "0:00.0 to "),
+        (62, 0.0, " to 0:32.0 "),
+        (62, 0.3, " to 0:32.0 "),
+    ],
+)
+def test_what_is_open_at_an_end_of_the_song_is_told_within_it(at, by, edge):
     text = SHOW.split("timeline:")[0] + "timeline: []\n"
-    own = ground_of(text, "s.yaml", jumping(at))
+    own = ground_of(text, "s.yaml", jumping(at, by=by))
     (jump,) = jumps_of(own.base.tempo)
     (said,) = replace(own, skipped=(around_jump(jump, own.base.tempo),)).left_open()
     assert edge in said
