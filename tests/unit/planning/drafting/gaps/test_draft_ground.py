@@ -135,7 +135,7 @@ def jumping(at, beats=64, by=0.0):
     ],
 )
 def test_what_is_open_at_an_end_of_the_song_is_told_within_it(at, by, edge):
-    text = SHOW.split("timeline:")[0] + "timeline: []\n"
+    text = SHOW.split("timeline:", maxsplit=1)[0] + "timeline: []\n"
     own = ground_of(text, "s.yaml", jumping(at, by=by))
     (jump,) = jumps_of(own.base.tempo)
     (said,) = replace(own, skipped=(around_jump(jump, own.base.tempo),)).left_open()
