@@ -381,7 +381,7 @@ def test_links_that_take_too_much_of_the_time_become_dearer(monkeypatch, plain):
     made = draft(show_text())
     assert made.link_share <= plain.link_share
     assert made.dearer > 1.0
-    assert f"with links {made.dearer:.1f} times as dear" in summary(made)
+    assert f"with links {made.dearer:.1f} times as dear" in summary(made, why=True)
 
 
 def test_a_clean_draft_is_checked_once_in_its_sizes_and_what_fails_in_one_is_as_it_was(monkeypatch):
