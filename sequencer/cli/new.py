@@ -51,11 +51,11 @@ def new(
         missing = "SHOW" if show is None else "--track"
         raise click.UsageError(f"{missing} is missing; for example: {_EXAMPLE}", ctx)
     with ProgressLine() as progress:
-        why = tasks.start_show(
+        said = tasks.start_show(
             show, track, title=title, force=force, draft=draft, progress=progress
         )
-    if why:
-        say(f"{why}; one easy pattern is laid into each section instead", err=True)
+    if said:
+        say(said, err=True)
     schema_file = show.with_suffix(".schema.json").name
     say(
         f"wrote {show}, and {schema_file} beside it for editors; next: sequencer check {shell_path(show)}"

@@ -45,7 +45,7 @@ def start_show(
     Returns
     -------
     said : str
-        Why there is no draft, if none could be made; empty otherwise.
+        What the draft leaves out, leaves open or cannot fly, line by line, as `draft` says it; if none could be made, why; else empty.
 
     Raises
     ------
@@ -75,15 +75,20 @@ def start_show(
         )
     song = songs.hear_song(track, progress=within(progress, 0.0, _HEARD if draft else 1.0))
     text = _begun(song, show, track, title=title, blocks=True)
-    why = ""
+    said = ""
     if draft:
         from sequencer.planning.drafting.draft_search import drafted_show
+        from sequencer.planning.drafting.why import shortfalls
 
         try:
             bare = _begun(song, show, track, title=title, blocks=False)
-            text = drafted_show(bare, str(show), song, progress=within(progress, _HEARD, 1.0)).text
+            drafted = drafted_show(bare, str(show), song, progress=within(progress, _HEARD, 1.0))
+            text, said = drafted.text, "\n".join(shortfalls(drafted))
         except InputError as error:
-            why = f"no routine could be drafted: {error.what}; {error.mend}"
+            said = (
+                f"no routine could be drafted: {error.what}; {error.mend}; "
+                "one easy pattern is laid into each section instead"
+            )
         except KeyboardInterrupt as stop:
             best = getattr(stop, "draft", None)
             _write(show, text if best is None else best.text)
@@ -96,7 +101,7 @@ def start_show(
             raise KeyboardInterrupt(f"interrupted; {show} is written, with {holds}") from None
     _write(show, text)
     schema_files.write_schema(show)
-    return why
+    return said
 
 
 def _refuse_song(show: Path, track: Path) -> None:

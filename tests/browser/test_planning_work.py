@@ -260,6 +260,25 @@ def test_the_stretch_at_a_count_is_drafted_while_something_else_is_changed(flat_
         page.get_by_role("button", name="Draft what is empty").wait_for()
 
 
+def test_what_a_draft_leaves_open_stands_out(flat_browser, show):
+    text = (
+        SHOW
+        + """\
+formations: {one: {spots: {Ash: {at: [0, 4]}}}}
+staging: [{formation: one, from: 1.1}]
+entrances: [{who: Ash, comes_on: 1.1, beats: 8, side: stage left}]
+"""
+    )
+    show.write_text(text, encoding="utf-8")
+    with warm_desk(show) as served, visitor(flat_browser, served.address, "#tab-draft") as page:
+        page.get_by_role("tab", name="Draft").click()
+        page.get_by_role("button", name="Draft what is empty").click()
+        page.wait_for_selector(".offered")
+        said = page.locator(".drafting p", has_text="Left open: ")
+        assert said.inner_text().endswith("nobody is on the stage then.")
+        assert said.get_attribute("class") == "caution"
+
+
 def test_a_draft_that_cannot_be_says_why(flat_browser, show):
     text = SHOW.replace("known: [extension, wheel-spin, two-beat-weave, static-spin]", "never: [weave], known: [windmil]")  # fmt: skip
     show.write_text(text.replace("two-beat-weave, beats", "wheel-spin, beats"), encoding="utf-8")

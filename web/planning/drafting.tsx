@@ -208,7 +208,7 @@ function Offered({ now }: { now: Draft }) {
   return (
     <>
       <h3 tabIndex={-1}>This could be danced{part(now)}</h3>
-      {offer.words.map((line, k) => <p key={k} class={/^(NOT checked|cannot be flown|left out)/.test(line) ? "caution" : k ? "quiet" : ""}>{sentence(plain(line))}</p>)}
+      {offer.words.map((line, k) => <p key={k} class={/^(NOT checked|cannot be flown|left out|left open)/.test(line) ? "caution" : k ? "quiet" : ""}>{sentence(plain(line))}</p>)}
       {!offer.new && <p class="caution">It is what stands in the show already.</p>}
       {now.older && <p class="caution">The show has been changed since this was begun. Both changes are put together where they touch different places; else you are told.</p>}
       <p class="row">

@@ -34,11 +34,8 @@ def summary(draft: Draft, *, why: bool = False) -> str:
         lines.append("checked: no STOP and no WARN comes from the routine")
     else:
         lines.append("NOT checked: run `sequencer check` before you rely on it")
-    lines += [f"left out: {words}" for words in draft.unmet]
-    lines += [f"left open: {words}" for words in draft.left_open]
+    lines += shortfalls(draft)
     lines += [f"on and off: {words}" for words in draft.on_and_off]
-    for finding in draft.unflown:
-        lines.append(f"cannot be flown yet ({finding.position}): {finding.message}")
     for finding in draft.left:
         at = f" ({finding.position})" if finding.position else ""
         lines.append(f"not from the routine, {finding.severity.upper()}{at}: {finding.message}")
@@ -49,18 +46,30 @@ def summary(draft: Draft, *, why: bool = False) -> str:
     return "\n".join(lines)
 
 
+def shortfalls(draft: Draft) -> list[str]:
+    """What it leaves out, leaves open or cannot fly, line by line."""
+    return [
+        *(f"left out: {words}" for words in draft.unmet),
+        *(f"left open: {words}" for words in draft.left_open),
+        *(f"cannot be flown yet ({each.position}): {each.message}" for each in draft.unflown),
+    ]
+
+
 def fit(draft: Draft) -> str:
     """How well it suits song, cast and wishes, for whoever dances it: without figures that mean nothing to them."""
     of = "music, wishes and what everybody can dance, as this tool weighs them"
     looked = " of those looked at" if draft.unseen or draft.dearer > 1 else ""
+    what = "for what is drafted, " if draft.left_open else ""
     if draft.gap <= _PROVEN:
-        return f"no other routine{looked} fits better: {of}"
-    return f"close to the best fit of {of}: what counts against it could be {100 * draft.gap:.2g} % less at most"
+        return f"{what}no other routine{looked} fits better: {of}"
+    return f"{what}close to the best fit of {of}: what counts against it could be {100 * draft.gap:.2g} % less at most"
 
 
 def goodness(draft: Draft) -> str:
     """How much better a routine could be, in words."""
     rules = "these rules"
+    if draft.left_open:
+        rules += ", for what is drafted"
     if draft.dearer > 1:
         rules += f", with links {draft.dearer:.1f} times as dear so that they take less of the time"
     if draft.unseen:

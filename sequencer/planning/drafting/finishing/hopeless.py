@@ -22,7 +22,8 @@ from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 _MOST_AT_JUMP = 3  # routines at fault where the count jumps, before it is not danced over
-_MOST_AT_LAST = 4  # stretches, one after another, that are left open although something may still be possible there
+_MOST_BESIDE = 2  # of them, where it is not danced over at another jump
+_MOST_AT_LAST = 4  # times that something is left open although it may still be possible
 _OF_THE_DANCE = frozenset(feasible.CHECK.codes) | frozenset(as_flown.CHECK.codes)
 
 
@@ -30,7 +31,7 @@ class Hopeless:
     """Where nothing can be danced over a song's count.
 
     A jump of the count is danced over as long as that may be possible: until nothing is left that could be danced there, or several
-    routines were at fault there.
+    routines were at fault there. Where one jump is left open, so is each that is about as bad: it would only come next.
 
     Parameters
     ----------
@@ -43,6 +44,9 @@ class Hopeless:
         self._jumps = jumps_of(tempo)
         self._faults = Counter[Jump]()  # routines that were at fault there
         self._at_last = 0  # times
+        self._alike = set[
+            tuple[int, int]
+        ]()  # stretches beside which one was open that is danced alike
 
     def in_search(self, setting: Setting) -> list[Skipped]:
         """What must stay open, since there nothing is left to be danced in a search.
@@ -60,7 +64,7 @@ class Hopeless:
         for material in setting.without_moves():
             codes = {why for piece, _, why in setting.faulted if piece == material}
             if codes <= _OF_THE_DANCE:
-                found += skipped_for(setting.uses[material], self._tempo, self._jumps)
+                found += self._of_those_alike(setting.uses[material])
         for a, b in setting.without_links():
             found += self._of_those_far_off([setting.slots[a], setting.slots[b]])
         return list(dict.fromkeys(found))
@@ -82,8 +86,8 @@ class Hopeless:
         own = [jump for jump in self._jumps if any(in_slot(jump, setting.slots[k]) for k in at)]
         self._faults.update(own)
         if any(self._faults[jump] >= _MOST_AT_JUMP for jump in own):
-            # The others would only come one after another
-            return [around_jump(jump, self._tempo) for jump in self._jumps if self._faults[jump]]
+            bad = [jump for jump in self._jumps if self._faults[jump] >= _MOST_BESIDE]
+            return [around_jump(jump, self._tempo) for jump in bad]
         return self.in_search(setting) if at else []
 
     def at_last(
@@ -112,6 +116,13 @@ class Hopeless:
         found = [each for run in runs for each in self._of_those_far_off(run)]
         self._at_last += bool(found)
         return found
+
+    def _of_those_alike(self, some: Sequence[Slot]) -> list[Skipped]:
+        """What is left open of stretches in which nothing is left; all of them, where one of them was not enough before."""
+        spans = {(slot.start, slot.end) for slot in some}
+        one_helps = not spans & self._alike
+        self._alike |= spans
+        return skipped_for(some, self._tempo, self._jumps, one_helps=one_helps)
 
     def _of_those_far_off(self, some: Sequence[Slot]) -> list[Skipped]:
         far = [slot for slot in some if off_tempo(slot, self._tempo) >= OFF_TEMPO]

@@ -171,18 +171,20 @@ class DraftGround:
         slots = self._cut_at(off)
         if slots:
             return slots
+        jumps = {each.jump for each in self.skipped if each.jump}
+        if jumps:  # until they were left open, there were stretches to fill
+            many = "once" if len(jumps) == 1 else f"{len(jumps)} times"
+            raise self.fault(
+                "count-jumps", ("track", "file"),
+                f"the count {self._part_in_words()} jumps {many}, nothing was found that can be danced over that, "
+                f"and nowhere are {SHORTEST_STRETCH} beats left to be danced",
+                "tap along and give your beats under `track`, `corrections`, `beats`",
+            )  # fmt: skip
         if nobody_on(self.names, self.away):
             raise self.fault(
                 "nothing-to-fill", ("entrances",),
                 f"there is no gap of {SHORTEST_STRETCH} beats or more in which anybody is on the stage",
                 "move an entrance or an exit, or take out what should be drafted anew",
-            )  # fmt: skip
-        if any(each.jump for each in self.skipped):
-            raise self.fault(
-                "count-jumps", ("track", "file"),
-                f"the count of this song jumps {counted(len(self.skipped), 'time')}, nothing was found that can be danced over that, "
-                f"and nowhere are {SHORTEST_STRETCH} beats left between",
-                "tap along and give your beats under `track`, `corrections`, `beats`",
             )  # fmt: skip
         if self.unsteady() and not self.taken:
             raise self.fault(
@@ -212,6 +214,13 @@ class DraftGround:
             "nothing-to-fill", ("timeline",), f"section {self.section!r} has no gap of {SHORTEST_STRETCH} beats or more",
             "take out its entries that should be drafted anew",
         )  # fmt: skip
+
+    def _part_in_words(self) -> str:
+        """The part of the song that is drafted."""
+        if self.span is not None:
+            start, end = (self.base.position(beat) for beat in self.span)
+            return f"from {start} to {end}"
+        return "of this song" if self.section is None else f"of section {self.section!r}"
 
     def _cut_at(self, off: Sequence[tuple[float, float]]) -> tuple[Slot, ...]:
         """The stretches to fill, where nobody can dance from when to when [beats]."""
@@ -350,8 +359,8 @@ class DraftGround:
         skipped = skipped_in_words(
             self.skipped,
             self.slots() if self.skipped else (),
-            self.base.position,
-            lambda beat: clock_text(seconds(beat)),
+            self.base.tempo,
+            lambda beat: clock_text(min(max(0.0, seconds(beat)), last)),
         )
         return (
             while_lit

@@ -80,12 +80,17 @@ def _with_ways(start: float, end: float, tempo: TempoMap) -> tuple[float, float]
 
 
 def skipped_for(
-    some: Sequence[Slot], tempo: TempoMap, jumps: Sequence[Jump] | None = None
+    some: Sequence[Slot],
+    tempo: TempoMap,
+    jumps: Sequence[Jump] | None = None,
+    *,
+    one_helps: bool = True,
 ) -> list[Skipped]:
     """What is left open for slots that share what is danced, where nothing that is known can be.
 
     As little as may help: where the count jumps in some of them, what is around the jumps; else those whose tempo is farthest from the
-    song's, whole, and where that is far, the ways to rest and out of it before and behind, since at that tempo they would fail too.
+    song's, whole, and where that is far, the ways to rest and out of it before and behind, since at that tempo they would fail too. Where
+    none is far from it, the tempo is not to blame: one of them, as the rest may do without it.
 
     Parameters
     ----------
@@ -93,6 +98,8 @@ def skipped_for(
     tempo : TempoMap
     jumps : sequence of Jump, optional
         Those of the count, where they are known.
+    one_helps : bool
+        Whether one of those that are not far from the song's tempo may be enough; else all are left open.
     """
     jumps = jumps_of(tempo) if jumps is None else jumps
     inside = [jump for jump in jumps if any(in_slot(jump, slot) for slot in some)]
@@ -100,7 +107,10 @@ def skipped_for(
         return [around_jump(jump, tempo) for jump in inside]
     off = [off_tempo(slot, tempo) for slot in some]
     most = max(off, default=0.0)
-    far = [(slot, own) for slot, own in zip(some, off, strict=True) if own >= _AS_FAR * most]
+    each = list(zip(some, off, strict=True))
+    far = [(slot, own) for slot, own in each if own >= _AS_FAR * most]
+    if most < OFF_TEMPO:
+        far = [each[off.index(most)]] if one_helps and each else each
     spans = ((float(slot.start), float(slot.end), own) for slot, own in far)
     return [
         Skipped(*(_with_ways(start, end, tempo) if own >= OFF_TEMPO else (start, end)))
@@ -108,8 +118,8 @@ def skipped_for(
     ]
 
 
-def off_tempo(slot: Slot, tempo: TempoMap) -> float:
-    """How many times as quick or as slow as a beat of the song the one in a slot is that is farthest from it; at least 1."""
+def off_tempo(slot: Slot | Skipped, tempo: TempoMap) -> float:
+    """How many times as quick or as slow as a beat of the song the one in a slot or a span is that is farthest from it; at least 1."""
     usual = float(np.median(np.diff(tempo.times)))
     span = slot.start, slot.end
     return max(usual * tempo.fastest(*span), 1.0 / (usual * tempo.slowest(*span)))
@@ -123,7 +133,7 @@ def in_slot(jump: Jump, slot: Slot) -> bool:
 def skipped_in_words(
     skipped: Sequence[Skipped],
     slots: Sequence[Slot],
-    position: Callable[[float], str],
+    tempo: TempoMap,
     clock: Callable[[float], str],
 ) -> tuple[str, ...]:
     """Where nothing is drafted, as nothing can be danced there, in words.
@@ -133,21 +143,26 @@ def skipped_in_words(
     skipped : sequence of Skipped
     slots : sequence of Slot
         What is drafted: what is left beside a span and too short for a move is open too.
-    position : callable
-        bar.beat of a beat coordinate.
+    tempo : TempoMap
     clock : callable
-        Minutes and seconds of one.
+        Minutes and seconds of a beat coordinate.
     """
     said = []
-    for start, end, jump in sorted(skipped, key=lambda each: each[:2]):
+    first, last = tempo.knots[[0, -1]].tolist()  # the ways to rest may begin before and end behind
+    position = tempo.position_text
+    for span in sorted(skipped, key=lambda each: each[:2]):
+        start, end, jump = span
         low = max((s.end for s in slots if s.end <= start + TOUCH), default=start)
         high = min((s.start for s in slots if s.start >= end - TOUCH), default=end)
         low = low if start - low < SHORTEST_STRETCH else start
         high = high if high - end < SHORTEST_STRETCH else end
+        low, high = max(low, first), min(high, last)
         if jump is None:
+            far = off_tempo(span, tempo) >= OFF_TEMPO
+            look = "look whether the count is right there, or " if far else ""
             why = (
-                "nothing was found that can be danced there, so nothing is drafted; look whether the count is right there, "
-                "or add patterns under `repertoire`, `known`"
+                f"nothing was found that can be danced there, so nothing is drafted; {look}"
+                "add patterns under `repertoire`, `known`"
             )
         else:
             why = (

@@ -7,6 +7,7 @@ import pytest
 from sequencer.errors import InputError
 from sequencer.planning.drafting.gaps.draft_ground import ground_of
 from sequencer.planning.drafting.gaps.on_stage import LeftOpen
+from sequencer.planning.drafting.gaps.skipped import Jump, Skipped, around_jump, jumps_of
 from tests.songs import even_song
 
 SHOW = """\
@@ -115,3 +116,56 @@ def test_nobody_dances_while_all_are_lit():
     left = (LeftOpen(33.0, 41.0, ("Bo",)), LeftOpen(33.0, 41.0, ("Ash",)))
     slots = replace(own, left=left).slots()
     assert [(s.start, s.end) for s in slots if 16 <= s.start < 48] == [(16, 32), (41, 48)]
+
+
+def jumping(at, beats=64, by=0.0):
+    """A song in which one beat lasts twice as long as the others; all moved by so many seconds, as by a correction."""
+    song = even_song(beats, sections="A")
+    moved = [each + 0.5 * (k > at) + by for k, each in enumerate(song.beats)]
+    return replace(song, beats=tuple(moved), downbeats=tuple(moved[::4]), duration=32.0)
+
+
+@pytest.mark.parametrize(
+    ("at", "by", "edge"),
+    [
+        (0, 0.0, "0:00.0 to "),
+        (0, -0.2, "0:00.0 to "),
+        (62, 0.0, " to 0:32.0 "),
+        (62, 0.3, " to 0:32.0 "),
+    ],
+)
+def test_what_is_open_at_an_end_of_the_song_is_told_within_it(at, by, edge):
+    text = SHOW.split("timeline:", maxsplit=1)[0] + "timeline: []\n"
+    own = ground_of(text, "s.yaml", jumping(at, by=by))
+    (jump,) = jumps_of(own.base.tempo)
+    (said,) = replace(own, skipped=(around_jump(jump, own.base.tempo),)).left_open()
+    assert edge in said
+    assert "-" not in said.split(": ")[0]
+    assert "(0." not in said
+
+
+@pytest.mark.parametrize(
+    ("part", "said"),
+    [
+        ({}, "of this song"),
+        ({"section": "A"}, "of section 'A'"),
+        ({"span": ("5.1", "21.1")}, "from 5.1 to 21.1"),
+    ],
+)
+def test_a_count_that_leaves_nothing_to_dance_is_refused_by_its_jumps_whoever_goes_off(part, said):
+    own = ground_of(
+        WINGS.replace("who: Bo", "who: all"), "s.yaml", even_song(96, sections="A"), **part
+    )
+    one, other = Jump(10.0, 11.0, 1.0, 0.5), Jump(40.0, 41.0, 1.0, 0.5)
+    slow = [Skipped(20.0, 40.0), Skipped(40.0, 90.0)]
+    for spans, times in (
+        ([Skipped(0.0, 20.0, one), *slow], "once"),
+        ([Skipped(0.0, 20.0, one), Skipped(2.0, 20.0, one), *slow, Skipped(40.0, 96.0, other)], "2 times"),
+    ):  # fmt: skip
+        with pytest.raises(InputError) as refused:
+            replace(own, skipped=tuple(spans)).slots()
+        assert refused.value.code == "count-jumps"
+        assert f"the count {said} jumps {times}, nothing was found" in refused.value.what
+    with pytest.raises(InputError) as refused:
+        replace(own, skipped=(Skipped(0.0, 96.0),)).slots()
+    assert refused.value.code == "nothing-to-fill"

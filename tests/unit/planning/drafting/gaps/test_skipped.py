@@ -10,6 +10,7 @@ from sequencer.planning.drafting.gaps.skipped import (
     Jump,
     Skipped,
     around_jump,
+    in_slot,
     jumps_of,
     off_tempo,
     skipped_for,
@@ -122,13 +123,79 @@ def test_at_the_tempo_of_the_song_there_is_time_for_the_ways_to_rest():
     assert skipped_for([slot(16, 32)], count(lengths)) == [Skipped(16.0, 32.0)]
 
 
+def test_at_the_tempo_of_the_song_one_of_those_danced_alike_is_open_first_and_all_if_that_is_not_enough():
+    lengths = np.full(96, BEAT)
+    lengths[32:48] *= 1.04
+    some = [slot(0, 16), slot(32, 48), slot(64, 80)]
+    spans = [Skipped(float(each.start), float(each.end)) for each in some]
+    assert skipped_for(some, count(lengths)) == [spans[1]]
+    assert skipped_for(some, count(np.full(96, BEAT))) == spans[:1]
+    assert skipped_for(some, count(lengths), one_helps=False) == spans
+    assert skipped_for([], count(lengths)) == []
+    lengths[32:48] *= 1.2  # the tempo is to blame: that one, whichever is asked for
+    for one_helps in (True, False):
+        assert skipped_for(some, count(lengths), one_helps=one_helps) == [Skipped(29.0, 52.0)]
+
+
+def test_from_fifteen_per_cent_off_the_tempo_on_the_ways_to_rest_are_open_too():
+    for off, span in ((1.14, (16.0, 32.0)), (1.16, (13.0, 36.0))):
+        for factor in (off, 1 / off):
+            lengths = np.full(64, BEAT)
+            lengths[16:32] *= factor
+            assert skipped_for([slot(16, 32)], count(lengths)) == [Skipped(*span)]
+
+
+def test_a_jump_is_of_the_stretches_that_it_touches_for_longer_than_a_moment():
+    """Not of one that begins as it ends, nor of one that ends as it begins."""
+    jump = Jump(16.0, 17.0, 1.0, 0.5)
+    for start, end, inside in (
+        (17, 32, False), (0, 16, False), (16, 32, True), (0, 17, True), (0, 32, True),
+    ):  # fmt: skip
+        assert in_slot(jump, slot(start, end)) == inside
+    near = jump._replace(start=16.0 - 1e-8, end=17.0 + 1e-8)  # as rounding leaves it
+    assert not in_slot(near, slot(17, 32))
+    assert not in_slot(near, slot(0, 16))
+
+
+def clock(beat):
+    return f"c{beat:g}"
+
+
 def test_words_name_all_that_is_open_and_why():
-    jump = Jump(40.0, 41.0, 1.0, 0.5)
+    lengths = np.full(64, BEAT)
+    lengths[16:24] /= 1.2
+    tempo, jump = count(lengths), Jump(40.0, 41.0, 1.0, 0.5)
     slots = [slot(0, 16), slot(24, 38), slot(48, 64)]
     some = [Skipped(38.0, 44.0, jump), Skipped(16.0, 24.0)]
-    first, second = skipped_in_words(some, slots, lambda b: f"b{b:g}", lambda b: f"c{b:g}")
-    assert first.startswith("c16 to c24 (b16 to b24): nothing was found that can be danced there,")
-    assert second.startswith("c38 to c48 (b38 to b48): the count jumps at b40 ")
+    first, second = skipped_in_words(some, slots, tempo, clock)
+    assert first.startswith("c16 to c24 (5.1 to 7.1): nothing was found that can be danced there,")
+    assert "look whether the count is right there, or add patterns" in first
+    assert second.startswith("c38 to c48 (10.3 to 13.1): the count jumps at 11.1 ")
     assert "(a beat of 1.00 s among others of 0.50 s)" in second
-    alone = skipped_in_words(some[:1], [slot(0, 8)], str, str)
-    assert alone[0].startswith("38.0 to 44.0 ")  # what was left open for another reason is not told
+    alone = skipped_in_words(some[:1], [slot(0, 8)], tempo, clock)
+    assert alone[0].startswith("c38 to c44 ")  # what was left open for another reason is not told
+    near = skipped_in_words(some[:1], [slot(0, 34), slot(48, 64)], tempo, clock)
+    assert near[0].startswith("c34 to c48 ")  # four beats are too few to be danced
+
+
+def test_where_the_tempo_is_that_of_the_song_nothing_is_said_of_the_count():
+    for off, look in ((1.0, False), (1.14, False), (1.16, True)):
+        lengths = np.full(64, BEAT)
+        lengths[16:24] *= off
+        (said,) = skipped_in_words([Skipped(16.0, 24.0)], [], count(lengths), clock)
+        assert ("the count" in said) == look
+        assert said.endswith("add patterns under `repertoire`, `known`")
+
+
+@pytest.mark.parametrize(
+    ("at", "said"),
+    [(0, "c0 to c4 (1.1 to 2.1): "), (1, "c0 to c8 (1.1 to 3.1): "), (62, "c59 to c64 (15.4 to 17.1): ")],
+)  # fmt: skip
+def test_at_an_end_of_the_song_words_name_no_moment_outside_of_it(at, said):
+    lengths = np.full(64, BEAT)
+    lengths[at] = 1.0
+    tempo = count(lengths)
+    (jump,) = jumps_of(tempo)
+    some = [around_jump(jump, tempo)]
+    (told,) = skipped_in_words(some, [slot(16, 48)], tempo, clock)
+    assert told.startswith(said)
