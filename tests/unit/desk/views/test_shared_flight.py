@@ -7,6 +7,7 @@ import signal
 import threading
 from contextlib import contextmanager, suppress
 from functools import partial
+from pathlib import Path
 from time import monotonic, sleep
 
 import pytest
@@ -27,6 +28,7 @@ from tests.nothing_kept import nothing_kept
 from tests.slow_flight import fly_slowly
 from tests.songs import even_song
 
+ROOT = Path(__file__).parents[4]
 SHOW = """\
 title: Three
 track: {file: song.ogg}
@@ -65,7 +67,9 @@ def second_process(work=fly_for):
     context = multiprocessing.get_context("spawn")
     here, there = context.Pipe()
     process = context.Process(target=work, args=(there,), daemon=True)
-    process.start()
+    with pytest.MonkeyPatch.context() as patch:
+        patch.syspath_prepend(ROOT)  # given on: a process that begins anew finds `tests` too
+        process.start()
     there.close()
     try:
         yield here, process
