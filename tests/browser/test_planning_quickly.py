@@ -215,6 +215,22 @@ def test_going_back_after_a_save_that_took_over_a_change_of_the_file_is_refused(
     assert text(planner) == there
 
 
+def test_undo_takes_nothing_back_that_somebody_else_did_unseen(planner):
+    page = planner.page
+    on_the_stage(planner)
+    page.get_by_label("in beats").fill("6")
+    page.keyboard.press("Tab")
+    eventually(lambda: "beats: 6" in text(planner))
+    planner.up_to_date()
+    page.evaluate("() => { window.kept = []; }")
+    somebody_else(planner, {"do": "change-titles", "values": {"title": "Theirs"}})
+    page.get_by_role("button", name="Undo").click()
+    page.locator(".refused", has_text="the show has been changed meanwhile").wait_for()
+    assert "title: Theirs" in text(planner)
+    assert "beats: 6" in text(planner)
+    page.evaluate(TOLD)
+
+
 def test_a_second_delete_of_a_point_says_and_sends_nothing(planner):
     on_the_stage(planner)
     sent = []

@@ -168,8 +168,9 @@ export function dragLost(): void {
   told.value = words;
 }
 
-export const undo = () => inTurn(async () => state.value?.undo && toServer(() => post<Done>("undo", {}), `Undone: ${state.value.undo}.`));
-export const redo = () => inTurn(async () => state.value?.redo && toServer(() => post<Done>("redo", {}), `Done again: ${state.value.redo}.`));
+// Of the show as this page knows it: what somebody else did meanwhile is not taken back unseen.
+export const undo = () => inTurn(async () => state.value?.undo && toServer(() => post<Done>("undo", { revision: state.value!.revision }), `Undone: ${state.value.undo}.`));
+export const redo = () => inTurn(async () => state.value?.redo && toServer(() => post<Done>("redo", { revision: state.value!.revision }), `Done again: ${state.value.redo}.`));
 export const save = () => inTurn(() => toServer(() => post<Done>("save", {}), "Saved.", undefined, 0)); // what the file said meanwhile is a step of somebody else's
 
 let viewing = 0;
